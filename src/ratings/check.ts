@@ -1,0 +1,108 @@
+/** A rating against the weight it limits, or a component against the rating it must bear. */
+import { compareDecimals } from '../units/internal.js';
+import { type Derived, difference, type Known, known, quotient, type Source } from '../trace/index.js';
+import type { ComponentKind, Limits, RatingKind, Supports, WeightKind } from './kinds.js';
+
+/** A rating: what a label, a stamping or a maker says a part may carry. Greater than zero. */
+export interface Rating<K extends RatingKind> {
+  readonly rating: K;
+  readonly limit: Derived<'lb'>;
+  /** Which one, when there are several: `axle 1`. */
+  readonly of?: string | undefined;
+  readonly clause?: Source | undefined;
+}
+
+/** A weight of the kind that some rating limits. */
+export interface Weight<K extends WeightKind> {
+  readonly weight: K;
+  readonly load: Derived<'lb'>;
+}
+
+/** What a component bears: the strength offered to a rating. */
+export interface Capacity<C extends ComponentKind> {
+  readonly component: C;
+  readonly bears: Derived<'lb'>;
+  readonly of?: string | undefined;
+}
+
+export type Verdict = 'within' | 'over';
+
+/** The answer to one question of strength. An overload is an answer, not an error. */
+export interface Check {
+  /** What was asked, in shop words: `GVWR against gross`. */
+  readonly what: string;
+  readonly kind: RatingKind | ComponentKind;
+  readonly of?: string | undefined;
+  readonly limit: Derived<'lb'>;
+  readonly load: Derived<'lb'>;
+  /** Limit minus load. Zero is within; anything below is over. */
+  readonly reserve: Derived<'lb'>;
+  /** Load over limit. */
+  readonly used: Derived<'ratio'>;
+  readonly verdict: Verdict;
+  readonly clause?: Source | undefined;
+}
+
+/** Names a figure as a rating of a kind. @throws RangeError when it is not greater than zero: nothing is rated at nothing. */
+export function rating<K extends RatingKind>(kind: K, limit: Known<'lb'>, options: { of?: string; clause?: Source } = {}): Rating<K> {
+  const figure = known(`${options.of === undefined ? '' : `${options.of} `}${kind}`, limit, 'label');
+  if (!figure.value.value.gt(0)) throw new RangeError(`a rating is greater than zero: ${kind}`);
+  return { rating: kind, limit: figure, of: options.of, clause: options.clause };
+}
+
+/** Names a figure as a weight of a kind. */
+export const weight = <K extends WeightKind>(kind: K, load: Known<'lb'>): Weight<K> => ({ weight: kind, load: known(kind, load) });
+
+/** Names a figure as what a component bears. */
+export const capacity = <C extends ComponentKind>(component: C, bears: Known<'lb'>, of?: string): Capacity<C> =>
+  ({ component, bears: known(component, bears, 'label'), of });
+
+function judge(what: string, kind: Check['kind'], of: string | undefined, limit: Derived<'lb'>, load: Derived<'lb'>, clause: Source | undefined): Check {
+  const within = compareDecimals(load.value.value, limit.value.value) <= 0;
+  return {
+    what, kind, of, limit, load, clause,
+    reserve: difference(`reserve, ${what}`, limit, load),
+    used: quotient(`share used, ${what}`, load, limit),
+    verdict: within ? 'within' : 'over',
+  };
+}
+
+const whose = (of: string | undefined): string => (of === undefined ? '' : `${of}: `);
+
+/**
+ * Is this weight within this rating?
+ *
+ * `reserve = limit - load`; within when the reserve is zero or more, after the snap. Anything else is over.
+ *
+ * Compiles only for a pair that `Limits` allows: a GAWR does not meet a gross weight.
+ *
+ * @param limit a rating, read from the label, the molding, the stamping or the maker's sheet, in lb
+ * @param load the weight of the kind that rating limits, in lb
+ * @returns verdict, reserve, share used, and the working of each
+ * @example check(rating('GVWR', lb(14000)), weight('gross', lb(12400))).verdict // 'within'
+ * @source common practice, no source: a rating is a limit, not a target
+ */
+export function check<K extends RatingKind>(limit: Rating<K>, load: Weight<Limits[NoInfer<K>]>): Check {
+  return judge(`${whose(limit.of)}${limit.rating} against ${load.weight}`, limit.rating, limit.of, limit.limit, load.load, limit.clause);
+}
+
+/**
+ * Does this component bear this rating?
+ *
+ * `reserve = what it bears - the rating`. A GAWR must not exceed the weakest part of its axle system.
+ *
+ * @example bears(capacity('tires', lb(5080)), rating('GAWR', lb(5200))).verdict // 'over'
+ * @source 49 CFR 571.120 S5.1.2 (tires), agency letter aiam1472 (GAWR at the tire-ground interface; weakest part governs)
+ */
+export function bears<C extends ComponentKind>(component: Capacity<C>, demand: Rating<Supports[NoInfer<C>]>): Check {
+  const of = component.of ?? demand.of;
+  return judge(`${whose(of)}${component.component} against ${demand.rating}`, component.component, of, component.bears, demand.limit, demand.clause);
+}
+
+/** Every check that uses the greatest share of its limit; more than one when they tie. Shares are compared by cross-multiplication. */
+export function tightest<C extends Pick<Check, 'limit' | 'load'>>(checks: readonly C[]): readonly C[] {
+  const order = (a: C, b: C): number => compareDecimals(a.load.value.value.times(b.limit.value.value), b.load.value.value.times(a.limit.value.value));
+  const worst = checks.reduce<C | undefined>((best, next) => (best === undefined || order(next, best) > 0 ? next : best), undefined);
+  return worst === undefined ? [] : checks.filter((candidate) => order(candidate, worst) === 0);
+}
+

@@ -1,0 +1,7 @@
+/**
+ * Ratings and the weights they limit: which may meet, and what comes of it.
+ *
+ * @module ratings
+ */
+export * from './check.js';
+export type { ComponentKind, Limits, RatingKind, Supports, WeightKind } from './kinds.js';

@@ -1,0 +1,78 @@
+/** The working in words and numbers: symbol = formula = numbers = result, source; each shared step once. */
+import type { Unit } from '../units/index.js';
+import { byFigure, byName, figure, formula } from './formula.js';
+import type { Derived, Node } from './node.js';
+import { nodesOf } from './replay.js';
+import { citation } from './source.js';
+
+/** One step of a working, as data: any format can be written from it. */
+export interface WorkingLine {
+  readonly symbol: string;
+  /** Absent for an input. */
+  readonly formula?: string;
+  /** Absent for an input, and where it would only repeat the result. */
+  readonly numbers?: string;
+  readonly result: string;
+  /** The source of a step or a table figure, or what an input rests on and where it stands. */
+  readonly from?: string;
+}
+
+function inputLine(node: Exclude<Node, { kind: 'computed' }>): WorkingLine | undefined {
+  const result = figure(node);
+  switch (node.kind) {
+    case 'given': return { symbol: node.symbol, result, from: node.path === undefined ? node.basis : `${node.basis}, ${node.path}` };
+    case 'looked up': return { symbol: node.symbol, result, from: `${node.table}, ${node.key}: ${citation(node.source)}` };
+    case 'constant': return node.symbol === undefined ? undefined : { symbol: node.symbol, result, ...(node.source && { from: citation(node.source) }) };
+  }
+}
+
+/** The lines of one or more workings, inputs before the steps that use them. */
+export function workingLines(roots: readonly Node[]): readonly WorkingLine[] {
+  const lines: WorkingLine[] = [];
+  const last = new Set(roots);
+  for (const node of nodesOf(roots)) {
+    if (node.kind !== 'computed') {
+      const line = inputLine(node);
+      if (line !== undefined) lines.push(line);
+    } else if (node.symbol !== undefined || last.has(node)) {
+      const numbers = formula(node, byFigure);
+      const result = figure(node);
+      lines.push({
+        symbol: node.symbol ?? 'result', formula: formula(node, byName), result,
+        ...(numbers !== result && { numbers }), ...(node.source && { from: citation(node.source) }),
+      });
+    }
+  }
+  return lines;
+}
+
+/** Folds a text at spaces to a width, with an indent for what follows. */
+export function fold(text: string, width: number, indent: string): string {
+  const body = text.trimStart();
+  const out: string[] = [];
+  let line = ' '.repeat(text.length - body.length);
+  let empty = true;
+  for (const word of body.split(' ')) {
+    if (!empty && line.length + 1 + word.length > width) {
+      out.push(line);
+      line = indent + word;
+    } else line = empty ? line + word : `${line} ${word}`;
+    empty = false;
+  }
+  return [...out, line].join('\n');
+}
+
+/**
+ * How did this figure come about?
+ *
+ * @returns text of at most 80 columns: one block a step, inputs with what they rest on, sources in brackets
+ * @example explain(grossWeight)
+ */
+export function explain<U extends Unit>(...derived: readonly Derived<U>[]): string {
+  return workingLines(derived.map(({ why }) => why)).map(({ symbol, formula: written, numbers, result, from }) => {
+    const tail = from === undefined ? '' : `  [${from}]`;
+    if (written === undefined) return fold(`${symbol} = ${result}${tail}`, 80, '    ');
+    const parts = [`${symbol}`, `  = ${written}`, ...(numbers === undefined ? [] : [`  = ${numbers}`]), `  = ${result}${tail}`];
+    return parts.map((part) => fold(part, 80, '    ')).join('\n');
+  }).join('\n');
+}

@@ -1,0 +1,17 @@
+/**
+ * The working behind every figure: sources, what inputs rest on, recorded steps, explanation, replay.
+ *
+ * @module trace
+ */
+export { bases, isBasis, type Basis, weaker } from './basis.js';
+export * from './decide.js';
+export * from './errors.js';
+export { explain, fold, type WorkingLine, workingLines } from './explain.js';
+export { constant, given, known, lookedUp, named } from './leaves.js';
+export type { Computed, Constant, Derived, Given, Known, LookedUp, Node, Operation } from './node.js';
+export { decimalReading, type Reading, readNode } from './reading.js';
+export * from './record.js';
+export { nodesOf, replay } from './replay.js';
+export { type Footing, restsOn } from './rests-on.js';
+export { citation, commonPractice, fromMemory, type Grade, type Source, statics, wantsVerifying } from './source.js';
+export { findRow, nearestKeys, notTabulated, type Table } from './table.js';

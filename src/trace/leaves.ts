@@ -1,0 +1,39 @@
+/** The leaves of a working: what was given, what was looked up, what belongs to the formula. */
+import type { Quantity, Unit } from '../units/index.js';
+import type { Basis } from './basis.js';
+import type { Derived, Known, Node } from './node.js';
+import type { Source } from './source.js';
+
+/**
+ * Takes a figure into the working under a name.
+ *
+ * @param symbol what it is called in formulas, in shop words: `machine weight`
+ * @param basis what it rests on; `stated` when nothing better is known
+ * @param path where in a spec it stands, such as `cargo.0.weight`
+ * @example given('gross rating', lb(14000), 'label')
+ */
+export function given<U extends Unit>(symbol: string, value: Quantity<U>, basis: Basis = 'stated', path?: string): Derived<U> {
+  return { value, why: { kind: 'given', symbol, value, basis, path } };
+}
+
+/** A figure read from a table: its name, the row's key and the source go with it. */
+export function lookedUp<U extends Unit>(symbol: string, value: Quantity<U>, from: { table: string; key: string; source: Source }): Derived<U> {
+  return { value, why: { kind: 'looked up', symbol, value, basis: 'published', ...from } };
+}
+
+/** A number that belongs to a formula. It weakens nothing. */
+export function constant<U extends Unit>(value: Quantity<U>, symbol?: string, source?: Source): Derived<U> {
+  return { value, why: { kind: 'constant', symbol, value, basis: 'scale', source } };
+}
+
+const isDerived = <U extends Unit>(known: Known<U>): known is Derived<U> => 'why' in known;
+
+/** A `Known` as a figure with working: taken as given under this name when it brings none. */
+export function known<U extends Unit>(symbol: string, figure: Known<U>, basis: Basis = 'stated'): Derived<U> {
+  return isDerived(figure) ? figure : given(symbol, figure, basis);
+}
+
+/** Gives a figure another name in formulas; its working stays the same. */
+export function named<U extends Unit>(symbol: string, figure: Derived<U>): Derived<U> {
+  return { value: figure.value, why: { ...figure.why, symbol } as Node };
+}

@@ -1,0 +1,89 @@
+/**
+ * One meaning for every operation, for whatever kind of number reads it. The recorded steps use the decimal reading; the
+ * replay uses it again; the tests bring a reading of exact fractions; the tape of a study is the reading in Float64.
+ */
+import { applyFactor, type Factor } from '../units/convert.js';
+import { Decimal, roundToStep } from '../units/decimal.js';
+import type { RoundingMode } from '../units/index.js';
+import type { Computed, Node } from './node.js';
+
+export interface Reading<T> {
+  leaf(value: Decimal): T;
+  sum(terms: readonly T[]): T;
+  difference(a: T, b: T): T;
+  product(a: T, b: T): T;
+  quotient(a: T, b: T): T;
+  least(terms: readonly T[]): T;
+  greatest(terms: readonly T[]): T;
+  convert(a: T, factor: Factor): T;
+  round(a: T, step: Decimal, mode: RoundingMode): T;
+  squareRoot(a: T): T;
+  power(a: T, b: T): T;
+  /** Angles are degrees. */
+  sine(a: T): T;
+  tangent(a: T): T;
+  arcSine(a: T): T;
+  arcTangent(a: T): T;
+}
+
+const halfTurn = new Decimal(180);
+const pi = Decimal.acos(-1);
+const radians = (a: Decimal): Decimal => a.times(pi).div(halfTurn);
+const degrees = (a: Decimal): Decimal => a.times(halfTurn).div(pi);
+
+export const decimalReading: Reading<Decimal> = {
+  leaf: (value) => value,
+  sum: (terms) => terms.reduce((total, term) => total.plus(term), new Decimal(0)),
+  difference: (a, b) => a.minus(b),
+  product: (a, b) => a.times(b),
+  quotient: (a, b) => {
+    if (b.isZero()) throw new RangeError('a recorded division by zero: the caller must rule it out first');
+    return a.div(b);
+  },
+  least: (terms) => terms.reduce((best, term) => (term.lt(best) ? term : best)),
+  greatest: (terms) => terms.reduce((best, term) => (term.gt(best) ? term : best)),
+  convert: (a, factor) => applyFactor(a, factor),
+  round: (a, step, mode) => roundToStep(a, step, mode),
+  squareRoot: (a) => a.sqrt(),
+  power: (a, b) => a.pow(b),
+  sine: (a) => radians(a).sin(),
+  tangent: (a) => radians(a).tan(),
+  arcSine: (a) => degrees(a.asin()),
+  arcTangent: (a) => degrees(a.atan()),
+};
+
+/** Reads one operation. `relabel` changes the unit's name, never the number. */
+export function readOperation<T>(node: Computed, args: readonly T[], reading: Reading<T>): T {
+  const [a, b] = args as readonly [T, T];
+  switch (node.operation) {
+    case 'sum': return reading.sum(args);
+    case 'least': return reading.least(args);
+    case 'greatest': return reading.greatest(args);
+    case 'difference': return reading.difference(a, b);
+    case 'product': return reading.product(a, b);
+    case 'quotient': return reading.quotient(a, b);
+    case 'power': return reading.power(a, b);
+    case 'relabel': return a;
+    case 'convert': return reading.convert(a, node.factor as Factor);
+    case 'round': {
+      const { step, mode } = node.rounding as NonNullable<Computed['rounding']>;
+      return reading.round(a, step, mode);
+    }
+    case 'squareRoot': return reading.squareRoot(a);
+    case 'sine': return reading.sine(a);
+    case 'tangent': return reading.tangent(a);
+    case 'arcSine': return reading.arcSine(a);
+    case 'arcTangent': return reading.arcTangent(a);
+  }
+}
+
+/** Reads a whole working, each shared step once. `leafOf` may put another figure in place of a leaf. */
+export function readNode<T>(node: Node, reading: Reading<T>, memo: Map<Node, T>, leafOf?: (leaf: Node) => T | undefined): T {
+  const found = memo.get(node);
+  if (found !== undefined) return found;
+  const value = node.kind === 'computed'
+    ? readOperation(node, node.of.map((part) => readNode(part, reading, memo, leafOf)), reading)
+    : leafOf?.(node) ?? reading.leaf(node.value.value);
+  memo.set(node, value);
+  return value;
+}

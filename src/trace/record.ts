@@ -1,0 +1,122 @@
+/**
+ * The recorded steps: each computes a figure and keeps what it did. These are the only way to arithmetic with working.
+ *
+ * The first argument is the name of the result in formulas, or null for a step written inside its user's formula.
+ */
+import { factorBetween } from '../units/convert.js';
+import { type Divisor, type Multiplier, type Product, type Quotient, unitOfProduct, unitOfQuotient } from '../units/products.js';
+import { type Decimal, ofDecimal } from '../units/internal.js';
+import type { Quantity, RoundingMode, SameDimension, Unit } from '../units/index.js';
+import { type Basis, weaker } from './basis.js';
+import type { Computed, Derived, Node, Operation } from './node.js';
+import { decimalReading } from './reading.js';
+import type { Source } from './source.js';
+
+type Name = string | null;
+type Extra = Pick<Computed, 'factor' | 'rounding'>;
+
+function step<U extends Unit>(symbol: Name, operation: Operation, parts: readonly Derived<Unit>[], value: Decimal, unit: U, source: Source | undefined, extra?: Extra): Derived<U> {
+  const quantity = ofDecimal(value, unit);
+  let basis: Basis = 'scale';
+  const of: Node[] = new Array(parts.length);
+  for (let i = 0; i < parts.length; i += 1) {
+    const { why } = parts[i] as Derived<Unit>;
+    of[i] = why;
+    basis = weaker(basis, why.basis);
+  }
+  const why: Computed = {
+    kind: 'computed', operation, of, value: quantity, basis, symbol: symbol ?? undefined, source, factor: extra?.factor, rounding: extra?.rounding,
+  };
+  return { value: quantity, why };
+}
+
+function sameUnits(first: Derived<Unit>, others: readonly Derived<Unit>[]): void {
+  for (const other of others) {
+    if (other.value.unit !== first.value.unit) throw new TypeError(`${other.value.unit} is not ${first.value.unit}: convert it by name first`);
+  }
+}
+
+const bare = (parts: readonly Derived<Unit>[]): Decimal[] => parts.map((part) => part.value.value);
+
+/** `a + b + ...` in one unit; at least one term. */
+export function sum<U extends Unit>(symbol: Name, terms: readonly [Derived<U>, ...Derived<NoInfer<U>>[]] | readonly Derived<U>[], source?: Source): Derived<U> {
+  const first = terms[0];
+  if (first === undefined) throw new RangeError('a sum of nothing has no unit');
+  sameUnits(first, terms);
+  return step(symbol, 'sum', terms, decimalReading.sum(bare(terms)), first.value.unit, source);
+}
+
+/** `a - b` in one unit. */
+export function difference<U extends Unit>(symbol: Name, a: Derived<U>, b: Derived<NoInfer<U>>, source?: Source): Derived<U> {
+  sameUnits(a, [b]);
+  return step(symbol, 'difference', [a, b], decimalReading.difference(a.value.value, b.value.value), a.value.unit, source);
+}
+
+/** `a x b`, if the table of products has the pair. */
+export function product<A extends Unit, B extends Multiplier<A>>(symbol: Name, a: Derived<A>, b: Derived<B>, source?: Source): Derived<Product<A, B>> {
+  const unit = unitOfProduct(a.value.unit, b.value.unit) as Product<A, B>;
+  return step(symbol, 'product', [a, b], decimalReading.product(a.value.value, b.value.value), unit, source);
+}
+
+/** `a / b`, if the table of products has the pair. The caller has ruled out a zero divisor. */
+export function quotient<A extends Unit, B extends Divisor<A>>(symbol: Name, a: Derived<A>, b: Derived<B>, source?: Source): Derived<Quotient<A, B>> {
+  const unit = unitOfQuotient(a.value.unit, b.value.unit) as Quotient<A, B>;
+  return step(symbol, 'quotient', [a, b], decimalReading.quotient(a.value.value, b.value.value), unit, source);
+}
+
+/** The least of one or more figures in one unit. */
+export function leastOf<U extends Unit>(symbol: Name, terms: readonly Derived<U>[], source?: Source): Derived<U> {
+  const first = terms[0];
+  if (first === undefined) throw new RangeError('the least of nothing');
+  sameUnits(first, terms);
+  return step(symbol, 'least', terms, decimalReading.least(bare(terms)), first.value.unit, source);
+}
+
+/** The greatest of one or more figures in one unit. */
+export function greatestOf<U extends Unit>(symbol: Name, terms: readonly Derived<U>[], source?: Source): Derived<U> {
+  const first = terms[0];
+  if (first === undefined) throw new RangeError('the greatest of nothing');
+  sameUnits(first, terms);
+  return step(symbol, 'greatest', terms, decimalReading.greatest(bare(terms)), first.value.unit, source);
+}
+
+/** The figure in another unit of its dimension; the figure itself when it is in that unit already. */
+export function converted<U extends Unit, T extends SameDimension<U>>(symbol: Name, a: Derived<U>, unit: T): Derived<T> {
+  if ((a.value.unit as Unit) === unit) return a as unknown as Derived<T>;
+  const factor = factorBetween(a.value.unit, unit);
+  return step(symbol, 'convert', [a], decimalReading.convert(a.value.value, factor), unit, undefined, { factor });
+}
+
+/** The weight in pounds as the force it presses with: `weightToForce`, recorded. */
+export function pressing(symbol: Name, weight: Derived<'lb'>): Derived<'lbf'> {
+  return step(symbol, 'relabel', [weight], weight.value.value, 'lbf', undefined);
+}
+
+/** A step that rounds: the mode and the step are part of the working. */
+export function rounded<U extends Unit>(symbol: Name, a: Derived<U>, to: Quantity<NoInfer<U>>, mode: RoundingMode, source?: Source): Derived<U> {
+  const rounding = { mode, step: to.value };
+  return step(symbol, 'round', [a], decimalReading.round(a.value.value, to.value, mode), a.value.unit, source, { rounding });
+}
+
+/** A capacity, rounded down to a multiple of `to`. */
+export const roundedDown = <U extends Unit>(symbol: Name, a: Derived<U>, to: Quantity<NoInfer<U>>): Derived<U> => rounded(symbol, a, to, 'down');
+
+/** A load, rounded up to a multiple of `to`. */
+export const roundedUp = <U extends Unit>(symbol: Name, a: Derived<U>, to: Quantity<NoInfer<U>>): Derived<U> => rounded(symbol, a, to, 'up');
+
+const squares = { in2: 'in', ft2: 'ft', m2: 'm', ratio: 'ratio' } as const satisfies Partial<Record<Unit, Unit>>;
+
+/** The square root of an area is a length, of a plain number a plain number. The caller has ruled out a negative one. */
+export function squareRoot<U extends keyof typeof squares>(symbol: Name, a: Derived<U>, source?: Source): Derived<(typeof squares)[U]> {
+  return step(symbol, 'squareRoot', [a], decimalReading.squareRoot(a.value.value), squares[a.value.unit], source);
+}
+
+/** A plain number to a power. The caller has ruled out a negative one. */
+export const power = (symbol: Name, a: Derived<'ratio'>, b: Derived<'ratio'>, source?: Source): Derived<'ratio'> =>
+  step(symbol, 'power', [a, b], decimalReading.power(a.value.value, b.value.value), 'ratio', source);
+
+export const sine = (symbol: Name, a: Derived<'deg'>): Derived<'ratio'> => step(symbol, 'sine', [a], decimalReading.sine(a.value.value), 'ratio', undefined);
+export const tangent = (symbol: Name, a: Derived<'deg'>): Derived<'ratio'> => step(symbol, 'tangent', [a], decimalReading.tangent(a.value.value), 'ratio', undefined);
+/** The caller has ruled out a figure outside -1 to 1. */
+export const arcSine = (symbol: Name, a: Derived<'ratio'>): Derived<'deg'> => step(symbol, 'arcSine', [a], decimalReading.arcSine(a.value.value), 'deg', undefined);
+export const arcTangent = (symbol: Name, a: Derived<'ratio'>): Derived<'deg'> => step(symbol, 'arcTangent', [a], decimalReading.arcTangent(a.value.value), 'deg', undefined);

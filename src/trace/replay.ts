@@ -1,0 +1,30 @@
+/** Recomputing a figure from its leaves: the proof that the working is what was computed. */
+import { ofDecimal } from '../units/internal.js';
+import type { Decimal } from '../units/decimal.js';
+import type { Quantity, Unit } from '../units/index.js';
+import type { Derived, Node } from './node.js';
+import { decimalReading, readNode } from './reading.js';
+
+/**
+ * What does the working give when every step is done again from the leaves?
+ *
+ * @param changed figures to put in place of leaves, by their path in the spec, in the unit of that leaf
+ * @example compare(replay(d), d.value) // 0, for every d
+ */
+export function replay<U extends Unit>(derived: Derived<U>, changed?: ReadonlyMap<string, Decimal>): Quantity<U> {
+  const leafOf = (leaf: Node): Decimal | undefined => (leaf.kind === 'given' && leaf.path !== undefined ? changed?.get(leaf.path) : undefined);
+  const value = readNode(derived.why, decimalReading, new Map(), changed === undefined ? undefined : leafOf);
+  return ofDecimal(value, derived.value.unit);
+}
+
+/** Every node of a working, leaves first, each once. */
+export function nodesOf(roots: readonly Node[]): readonly Node[] {
+  const seen = new Set<Node>();
+  const visit = (node: Node): void => {
+    if (seen.has(node)) return;
+    if (node.kind === 'computed') node.of.forEach(visit);
+    seen.add(node);
+  };
+  roots.forEach(visit);
+  return [...seen];
+}

@@ -1,0 +1,37 @@
+/** Where a figure comes from, and how far it may be trusted. */
+
+/**
+ * A: a regulation, standard, government or research text, read. B: textbook, trade press, vehicle or component manual,
+ * reproduced regulation. C: web list or secondary copy. derived: arithmetic of our own. memory: no text was found.
+ */
+export type Grade = 'A' | 'B' | 'C' | 'derived' | 'memory';
+
+/** A published text, or the plain statement that there is none. */
+export interface Source {
+  readonly id: string;
+  readonly title: string;
+  readonly grade: Grade;
+  /** Edition, or the date as printed in the copy that was read. */
+  readonly edition?: string;
+  readonly clause?: string;
+  readonly address?: string;
+  readonly note?: string;
+}
+
+/** A figure everybody in the trade uses and nobody has printed. */
+export const commonPractice: Source = { id: 'common-practice', title: 'common practice, no source', grade: 'memory' };
+
+/** Plain statics, re-derived from equilibrium. */
+export const statics: Source = { id: 'statics', title: 'static equilibrium, derived', grade: 'derived' };
+
+/** A figure or wording written down from memory; to be verified before anyone leans on it. */
+export const fromMemory = (what: string): Source => ({ id: 'from-memory', title: `${what}, from memory`, grade: 'memory' });
+
+/** True when the reader should look the text up before leaning on it. */
+export const wantsVerifying = (source: Source): boolean => source.grade === 'C' || source.grade === 'memory';
+
+/** One line for a report: title, edition, clause. */
+export function citation(source: Source): string {
+  const parts = [source.title, source.edition, source.clause].filter((part) => part !== undefined);
+  return `${parts.join(', ')}${wantsVerifying(source) && source.id !== commonPractice.id ? ' (verify)' : ''}`;
+}

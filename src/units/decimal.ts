@@ -1,0 +1,60 @@
+/**
+ * The one place that imports decimal.js.
+ *
+ * A private clone with fixed settings: 34 significant digits, half even. Nobody's `Decimal.set` can reach it, and it
+ * reaches nobody's.
+ */
+import { Decimal as Base } from 'decimal.js';
+
+export type Decimal = Base;
+export const Decimal = Base.clone({ defaults: true, precision: 34, rounding: Base.ROUND_HALF_EVEN });
+
+export const zero: Decimal = new Decimal(0);
+export const one: Decimal = new Decimal(1);
+
+/** Two figures that agree to this share of the larger one are the same figure: 24 digits where 34 are carried. */
+const sameness = new Decimal('1e-24');
+
+/**
+ * A quotient cut at 34 digits does not come back to the exact figure when multiplied again. A value that stands within
+ * 1e-30 of a figure of at most 24 digits *is* that figure; any other value is left alone.
+ */
+export function snap(value: Decimal): Decimal {
+  const short = value.toSignificantDigits(24);
+  return value.minus(short).abs().lte(short.abs().times('1e-30')) ? short : value;
+}
+
+/** The difference, and exactly zero when the two agree to 24 digits: the one gate before any comparison with zero. */
+export function snappedDifference(first: Decimal, second: Decimal): Decimal {
+  const difference = first.minus(second);
+  if (difference.isZero()) return zero;
+  const size = Base.max(first.abs(), second.abs());
+  return difference.abs().lte(size.times(sameness)) ? zero : difference;
+}
+
+/** -1, 0 or 1 after the snap. */
+export function compareDecimals(first: Decimal, second: Decimal): -1 | 0 | 1 {
+  const difference = snappedDifference(first, second);
+  return difference.isZero() ? 0 : difference.isNegative() ? -1 : 1;
+}
+
+export type RoundingMode = 'down' | 'up' | 'nearest' | 'nearest-down';
+
+/**
+ * Snap, then round to a multiple of `step`. `down` is toward minus infinity, `up` toward plus infinity, `nearest` sends
+ * halves away from zero, `nearest-down` sends halves toward zero.
+ */
+export function roundToStep(value: Decimal, step: Decimal, mode: RoundingMode): Decimal {
+  const steps = value.div(step);
+  const whole = steps.toDecimalPlaces(0, Base.ROUND_HALF_UP);
+  const snapped = compareDecimals(steps, whole) === 0 ? whole : snap(steps);
+  const modes = { down: Base.ROUND_FLOOR, up: Base.ROUND_CEIL, nearest: Base.ROUND_HALF_UP, 'nearest-down': Base.ROUND_HALF_DOWN } as const;
+  return snapped.toDecimalPlaces(0, modes[mode]).times(step);
+}
+
+/** Reads a number by its shortest printed decimal, text by its digits, and a Decimal of any copy of the library. */
+export function decimalOf(value: number | string | Decimal): Decimal {
+  const read = new Decimal(Base.isDecimal(value) ? value.toString() : value);
+  if (!read.isFinite()) throw new RangeError(`not a finite number: ${String(value)}`);
+  return read;
+}

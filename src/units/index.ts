@@ -1,0 +1,17 @@
+/**
+ * Quantities: a figure and its unit in one type. Reading, printing, exact conversion, arithmetic, rounding by name.
+ *
+ * @module units
+ */
+export * from './arithmetic.js';
+export * from './codec.js';
+export { convert } from './convert.js';
+export type { Decimal, RoundingMode } from './decimal.js';
+export * from './errors.js';
+export * from './force.js';
+export type { Divisor, Multiplier, Product, Quotient } from './products.js';
+export * from './quantity.js';
+export * from './read.js';
+export * from './rounding.js';
+export { show, showBrief, showFeetInches, showNumber, showUnit } from './show.js';
+export { allUnits, dimensionOf, isUnit, type Dimension, type SameDimension, type Unit, type UnitOf } from './unit-list.js';

@@ -1,0 +1,92 @@
+/**
+ * The closed table of products. `['lb/ft', 'ft', 'lb']` reads: pounds per foot times feet are pounds. Quotients follow
+ * from it. There is no exponent algebra: what is not in the table does not compile.
+ */
+import type { Unit } from './unit-list.js';
+
+export const products = [
+  ['lb/ft', 'ft', 'lb'],
+  ['lb/in', 'in', 'lb'],
+  ['kg/m', 'm', 'kg'],
+  ['lb/ft2', 'ft2', 'lb'],
+  ['kg/m2', 'm2', 'kg'],
+  ['lb/ft2', 'ft', 'lb/ft'],
+  ['lb/ft3', 'ft3', 'lb'],
+  ['lb/ft3', 'ft2', 'lb/ft'],
+  ['lb/ft3', 'ft', 'lb/ft2'],
+  ['lb/in3', 'in3', 'lb'],
+  ['lb/in3', 'in2', 'lb/in'],
+  ['lb/gal', 'gal', 'lb'],
+  ['kg/m3', 'm2', 'kg/m'],
+  ['lb', 'in', 'lb*in'],
+  ['lb', 'ft', 'lb*ft'],
+  ['kg', 'm', 'kg*m'],
+  ['lb*in', 'in', 'lb*in2'],
+  ['lb', 'in2', 'lb*in2'],
+  ['in', 'in', 'in2'],
+  ['in2', 'in', 'in3'],
+  ['in3', 'in', 'in4'],
+  ['in2', 'in2', 'in4'],
+  ['ft', 'ft', 'ft2'],
+  ['ft2', 'ft', 'ft3'],
+  ['lbf/in', 'in', 'lbf'],
+  ['lbf/ft', 'ft', 'lbf'],
+  ['lbf', 'in', 'lbf*in'],
+  ['lbf', 'ft', 'lbf*ft'],
+  ['lbf*in', 'in', 'lbf*in2'],
+  ['lbf*in2', 'in', 'lbf*in3'],
+  ['psi', 'in2', 'lbf'],
+  ['psi', 'in3', 'lbf*in'],
+  ['psi', 'in4', 'lbf*in2'],
+] as const satisfies readonly (readonly [Unit, Unit, Unit])[];
+
+type Row = (typeof products)[number];
+
+/** Anything may be multiplied by a plain number; the table holds the rest, read both ways round. */
+type MadeBy<A extends Unit, B extends Unit> =
+  | (B extends 'ratio' ? A : never)
+  | (A extends 'ratio' ? B : never)
+  | Extract<Row, readonly [A, B, Unit]>[2]
+  | Extract<Row, readonly [B, A, Unit]>[2];
+
+/** The unit of `A x B`. */
+export type Product<A extends Unit, B extends Unit> = MadeBy<A, B>;
+
+/** The units that `A` may be multiplied by. */
+export type Multiplier<A extends Unit> = { [B in Unit]: [MadeBy<A, B>] extends [never] ? never : B }[Unit];
+
+/** The unit of `A / B`: the unit that makes `A` when multiplied by `B`. */
+export type Quotient<A extends Unit, B extends Unit> =
+  | (A extends B ? 'ratio' : never)
+  | (B extends 'ratio' ? A : never)
+  | Extract<Row, readonly [Unit, B, A]>[0]
+  | Extract<Row, readonly [B, Unit, A]>[1];
+
+/** The units that `A` may be divided by. */
+export type Divisor<A extends Unit> = { [B in Unit]: [Quotient<A, B>] extends [never] ? never : B }[Unit];
+
+const key = (first: Unit, second: Unit): string => `${first}|${second}`;
+const made = new Map<string, Unit>();
+const left = new Map<string, Unit>();
+for (const [first, second, result] of products) {
+  made.set(key(first, second), result).set(key(second, first), result);
+  left.set(key(result, second), first).set(key(result, first), second);
+}
+
+/** The unit of a product; the types have already refused what is not in the table. */
+export function unitOfProduct(first: Unit, second: Unit): Unit {
+  if (second === 'ratio') return first;
+  if (first === 'ratio') return second;
+  const unit = made.get(key(first, second));
+  if (unit === undefined) throw new TypeError(`no product of ${first} and ${second} in the table`);
+  return unit;
+}
+
+/** The unit of a quotient; the types have already refused what is not in the table. */
+export function unitOfQuotient(first: Unit, second: Unit): Unit {
+  if (first === second) return 'ratio';
+  if (second === 'ratio') return first;
+  const unit = left.get(key(first, second));
+  if (unit === undefined) throw new TypeError(`no quotient of ${first} and ${second} in the table`);
+  return unit;
+}
