@@ -14,4 +14,5 @@ export * from './quantity.js';
 export * from './read.js';
 export * from './rounding.js';
 export { show, showBrief, showFeetInches, showNumber, showUnit } from './show.js';
+export { type Words, wordsForUnits } from './words.js';
 export { allUnits, dimensionOf, isUnit, type Dimension, type SameDimension, type Unit, type UnitOf } from './unit-list.js';

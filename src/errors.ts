@@ -1,0 +1,20 @@
+/** Every chapter's errors in one union, and the one function that puts them into words. */
+import { type TraceError, wordsForTrace } from './trace/index.js';
+import { type UnitsError, type Words, wordsForUnits } from './units/index.js';
+
+/** Plain data with a `chapter` and a `tag`; `path` says where in the spec, when it came from one. */
+export type TrailerError = UnitsError | TraceError;
+
+/** What was asked, what was found, what would be needed. */
+export function wordsFor(error: TrailerError): Words {
+  switch (error.chapter) {
+    case 'units': return wordsForUnits(error);
+    case 'trace': return wordsForTrace(error);
+  }
+}
+
+/** One line for a log or a screen. @example describeError(error) // cargo.0.weight: asked ..., found ..., needed ... */
+export function describeError(error: TrailerError): string {
+  const { asked, found, needed } = wordsFor(error);
+  return `${error.path === undefined ? '' : `${error.path}: `}asked ${asked}; found ${found}; needed ${needed}`;
+}

@@ -1,0 +1,62 @@
+/** Arrows between chapters point down the list only; decimal.js and io-ts stay where they belong. */
+import { readdirSync, readFileSync } from 'node:fs';
+import { dirname, join, normalize } from 'node:path';
+import { describe, expect, it } from 'vitest';
+
+const root = join(import.meta.dirname, '../src');
+const files = readdirSync(root, { recursive: true, encoding: 'utf8' }).filter((file) => file.endsWith('.ts')).map((file) => file.replaceAll('\\', '/'));
+
+/** Lower number = lower layer; chapters of one number are siblings and do not import each other. */
+const layer: Record<string, number> = {
+  units: 0, trace: 1, ratings: 2, tires: 3, members: 3, axles: 4, load: 5, towing: 6, rules: 7, 'errors.ts': 8, assessment: 9, study: 10, figures: 10, 'index.ts': 11,
+};
+const chapterOf = (file: string): string => file.split('/')[0] as string;
+
+interface Arrow { from: string; to: string; typeOnly: boolean }
+const arrowsOf = (file: string): Arrow[] =>
+  [...readFileSync(join(root, file), 'utf8').matchAll(/(?:import|export)\s+(type\s+)?(?:[^'";]*?\s+from\s+)?'([^']+)'/g)]
+    .map(([, type, to]) => ({ from: file, to: to as string, typeOnly: type !== undefined }));
+const arrows = files.flatMap(arrowsOf);
+const inside = arrows.filter(({ to }) => to.startsWith('.'))
+  .map((arrow) => ({ ...arrow, to: normalize(join(dirname(arrow.from), arrow.to)).replaceAll('\\', '/').replace(/\.js$/, '.ts') }));
+
+describe('layers', () => {
+  it('knows every chapter', () => {
+    expect(files.map(chapterOf).filter((chapter) => layer[chapter] === undefined)).toEqual([]);
+  });
+  it('points down only', () => {
+    const up = inside.filter(({ from, to }) => {
+      const [a, b] = [chapterOf(from), chapterOf(to)];
+      return a !== b && (layer[b] as number) >= (layer[a] as number);
+    });
+    expect(up).toEqual([]);
+  });
+  it('imports chapters by their index, or the units internals', () => {
+    const deep = inside.filter(({ from, to }) => chapterOf(from) !== chapterOf(to) && !/^[a-z]+\/index\.ts$|^errors\.ts$/.test(to)
+      && chapterOf(to) !== 'units' && !to.includes('/codec'));
+    expect(deep.filter(({ from }) => from !== 'errors.ts')).toEqual([]);
+  });
+  it('imports decimal.js in one file and io-ts only in codecs and for the brand', () => {
+    expect(arrows.filter(({ to }) => to === 'decimal.js').map(({ from }) => from)).toEqual(['units/decimal.ts']);
+    const codecs = arrows.filter(({ to, typeOnly }) => to.startsWith('io-ts') && !typeOnly).map(({ from }) => from);
+    expect(codecs.filter((file) => !/codec\.ts$/.test(file))).toEqual([]);
+  });
+  it('keeps data files to rows: they import types only', () => {
+    expect(arrows.filter(({ from, typeOnly }) => from.includes('/data/') && !typeOnly)).toEqual([]);
+  });
+  it('imports fp-ts by the paths Node can load', () => {
+    expect(arrows.filter(({ to }) => to.startsWith('fp-ts') && !/^fp-ts\/lib\/\w+\.js$/.test(to))).toEqual([]);
+  });
+  it('has no cycles', () => {
+    const next = new Map<string, string[]>();
+    for (const { from, to, typeOnly } of inside) if (!typeOnly) next.set(from, [...(next.get(from) ?? []), to]);
+    const done = new Set<string>();
+    const visit = (file: string, path: readonly string[]): void => {
+      expect(path.includes(file), [...path, file].join(' -> ')).toBe(false);
+      if (done.has(file)) return;
+      for (const to of next.get(file) ?? []) visit(to, [...path, file]);
+      done.add(file);
+    };
+    files.forEach((file) => visit(file, []));
+  });
+});
