@@ -5,3 +5,4 @@
  */
 export * from './check.js';
 export type { ComponentKind, Limits, RatingKind, Supports, WeightKind } from './kinds.js';
+export * from './note.js';

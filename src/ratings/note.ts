@@ -1,0 +1,14 @@
+/** A remark beside an answer: a disagreement between sources, an assumption, a caution. Never a verdict. */
+import type { Derived } from '../trace/index.js';
+import type { Unit } from '../units/index.js';
+
+export interface Note {
+  /** A stable name programs can look for: `MoldedDisagreesWithTable`. */
+  readonly tag: string;
+  /** The remark in one sentence. */
+  readonly says: string;
+  /** The figures it speaks of. */
+  readonly figures?: readonly Derived<Unit>[];
+}
+
+export const note = (tag: string, says: string, figures?: readonly Derived<Unit>[]): Note => (figures === undefined ? { tag, says } : { tag, says, figures });
