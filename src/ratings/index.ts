@@ -6,3 +6,4 @@
 export * from './check.js';
 export type { ComponentKind, Limits, RatingKind, Supports, WeightKind } from './kinds.js';
 export * from './note.js';
+export * from './bounds.js';

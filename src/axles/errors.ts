@@ -1,0 +1,38 @@
+/** What can go wrong with axles: plain data. */
+import type { Quantity } from '../units/index.js';
+
+/** The GAWR on the label is higher than the weakest part of its axle system bears: label or part is wrong. */
+export interface GawrAboveParts {
+  readonly chapter: 'axles';
+  readonly tag: 'GawrAboveParts';
+  readonly of: string;
+  readonly gawr: Quantity<'lb'>;
+  readonly part: string;
+  readonly bears: Quantity<'lb'>;
+  readonly path?: string;
+}
+
+/** Nothing is known of an axle: no GAWR, no part. */
+export interface AxleUnknown {
+  readonly chapter: 'axles';
+  readonly tag: 'AxleUnknown';
+  readonly of: string;
+  readonly path?: string;
+}
+
+/** A group needs at least one axle. */
+export interface NoAxles {
+  readonly chapter: 'axles';
+  readonly tag: 'NoAxles';
+  readonly path?: string;
+}
+
+/** How more than two independently sprung axles share a load cannot be told without their spring rates. */
+export interface SharingUnknown {
+  readonly chapter: 'axles';
+  readonly tag: 'SharingUnknown';
+  readonly axles: number;
+  readonly path?: string;
+}
+
+export type AxlesError = GawrAboveParts | AxleUnknown | NoAxles | SharingUnknown;

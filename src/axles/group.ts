@@ -1,0 +1,88 @@
+/** Axles that stand together and share a load. How they share it is an argument, never a default. */
+import { type Either, left, right } from 'fp-ts/lib/Either.js';
+import { constant, type Derived, type Known, known, leastOf, product, quotient, type Source, sum } from '../trace/index.js';
+import { note, type Note } from '../ratings/index.js';
+import { ratio } from '../units/index.js';
+import type { AxlesError } from './errors.js';
+import type { AxleSystem } from './system.js';
+
+/** An axle system and where it stands, in inches behind the coupler. */
+export interface StandingAxle {
+  readonly system: AxleSystem;
+  readonly at: Derived<'in'>;
+  /** Spring rate of the axle, both sides together; needed for more than two independent axles. */
+  readonly rate?: Known<'lb/in'> | undefined;
+}
+
+/** Equalised: rockers make the axles carry alike. Independent: each has its own springs; alike only when level and of one rate. */
+export type Sharing = 'equalised' | 'independent';
+
+export interface AxleGroup {
+  readonly axles: readonly StandingAxle[];
+  /** Where the load of the group acts, in inches behind the coupler. */
+  readonly at: Derived<'in'>;
+  /** What the group may carry, shared as assumed: limited by the axle that reaches its rating first. */
+  readonly capacity: Derived<'lb'>;
+  /** The plain sum of the axle ratings, as a label reader adds them. */
+  readonly sumOfRatings: Derived<'lb'>;
+  /** The load on each axle when the group carries `load`. */
+  readonly loads: (load: Derived<'lb'>) => readonly Derived<'lb'>[];
+  readonly notes: readonly Note[];
+}
+
+const sharingSource: Source = { id: 'sharing', title: 'static equilibrium of the stated suspension, derived', grade: 'derived' };
+
+function alike(axles: readonly StandingAxle[], notes: readonly Note[]): AxleGroup {
+  const count = constant(ratio(axles.length), undefined);
+  const one = axles.length === 1;
+  const ratings = axles.map(({ system }) => system.rating);
+  const positions = axles.map(({ at }) => at);
+  return {
+    axles,
+    at: one ? (positions[0] as Derived<'in'>) : quotient('axle group position', sum(null, positions), count),
+    capacity: one ? (ratings[0] as Derived<'lb'>) : product('axle group capacity', leastOf(null, ratings), count, sharingSource),
+    sumOfRatings: one ? (ratings[0] as Derived<'lb'>) : sum('sum of axle ratings', ratings),
+    loads: (load) => axles.map(({ system }) => (one ? load : quotient(`${system.of} load`, load, count, sharingSource))),
+    notes,
+  };
+}
+
+function byRate(axles: readonly StandingAxle[], rates: readonly Derived<'lb/in'>[]): AxleGroup {
+  const total = sum('sum of spring rates', rates);
+  const shareOf = (load: Derived<'lb'>, i: number): Derived<'lb'> =>
+    quotient(`${axles[i]?.system.of} load`, product(null, load, quotient(null, rates[i] as Derived<'lb/in'>, rates[0] as Derived<'lb/in'>)), quotient(null, total, rates[0] as Derived<'lb/in'>), sharingSource);
+  const toCapacity = axles.map(({ system }, i) =>
+    quotient(null, product(null, system.rating, quotient(null, total, rates[0] as Derived<'lb/in'>)), quotient(null, rates[i] as Derived<'lb/in'>, rates[0] as Derived<'lb/in'>)));
+  const moments = axles.map(({ at }, i) => product(null, rates[i] as Derived<'lb/in'>, at));
+  return {
+    axles,
+    at: quotient('axle group position', sum(null, moments), total),
+    capacity: leastOf('axle group capacity', toCapacity, sharingSource),
+    sumOfRatings: sum('sum of axle ratings', axles.map(({ system }) => system.rating)),
+    loads: (load) => axles.map((_, i) => shareOf(load, i)),
+    notes: [note('SharedByRate', 'Independent axles share by their spring rates, the trailer standing level.')],
+  };
+}
+
+/**
+ * What do these axles carry together, and where does their load act?
+ *
+ * Alike: `capacity = count x least axle rating`, each axle carries `load / count`, acting at the mean position.
+ * By rate (independent, level): axle i carries `load x k_i / sum k`.
+ *
+ * Not for a bound rocker, brake torque, a trailer that does not stand level, or a lift axle.
+ *
+ * @param axles from the front; positions in inches behind the coupler
+ * @param sharing read it off the suspension: rockers or walking beams are equalised, torsion axles are independent
+ * @returns Left `NoAxles`; `SharingUnknown` for more than two independent axles without spring rates
+ * @example orThrow(axleGroup([front, rear], 'equalised')).capacity // 10,400 lb for two 5,200 lb axles
+ * @source static equilibrium, derived; that two 5,200 lb axles carry 10,400 lb: common practice, no source
+ */
+export function axleGroup(axles: readonly StandingAxle[], sharing: Sharing): Either<AxlesError, AxleGroup> {
+  if (axles.length === 0) return left({ chapter: 'axles', tag: 'NoAxles' });
+  if (axles.length === 1 || sharing === 'equalised') return right(alike(axles, []));
+  const rates = axles.flatMap(({ rate, system }) => (rate === undefined ? [] : [known(`${system.of} spring rate`, rate)]));
+  if (rates.length === axles.length) return right(byRate(axles, rates));
+  if (axles.length > 2) return left({ chapter: 'axles', tag: 'SharingUnknown', axles: axles.length });
+  return right(alike(axles, [note('LevelAssumed', 'Two independent axles share alike only when they are of one kind and the trailer stands level.')]));
+}

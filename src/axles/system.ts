@@ -1,0 +1,92 @@
+/** One axle system: beam, springs, hubs, wheels and tires, rated by the weakest of them at the ground. */
+import { type Either, left, right } from 'fp-ts/lib/Either.js';
+import { constant, type Decision, decide, type Derived, type Known, known, product, type Source } from '../trace/index.js';
+import { type Bound, bears, capacity, type Check, governedBy, type Governed, type Rating, rating } from '../ratings/index.js';
+import { ratio } from '../units/index.js';
+import type { AxlesError } from './errors.js';
+
+/** Agency letters aiam1472 and aiam2521: GAWR is the rating of the axle system at the ground; the weakest part governs. */
+export const gawrSource: Source = {
+  id: 'aiam1472', title: 'NHTSA interpretation aiam1472 (GAWR at the tire-ground interface, weakest part governs)', edition: '1974', clause: '49 CFR 571.3', grade: 'A',
+};
+
+/** What the tires of an axle must bear. */
+export const tireSumSource: Source = {
+  id: 'RG-2', title: 'NHTSA interpretation nht76-1.42 (sum of tire ratings at least the GAWR)', edition: '1976-12-01', clause: '49 CFR 571.120 S5.1.2', grade: 'A',
+};
+
+/** Several alike: the rating of each and how many. */
+export interface Set {
+  readonly each: Known<'lb'>;
+  readonly count: number;
+}
+
+/** What is known of one axle. Beam, springs and hubs as rated for the whole axle; wheels and tires each. */
+export interface AxleParts {
+  readonly gawr?: Known<'lb'> | undefined;
+  readonly beam?: Known<'lb'> | undefined;
+  readonly springs?: Known<'lb'> | undefined;
+  readonly hubs?: Known<'lb'> | undefined;
+  readonly wheels?: Set | undefined;
+  readonly tires?: Set | undefined;
+}
+
+export interface AxleSystem {
+  readonly of: string;
+  /** The least of the GAWR (when given) and every part that is given. */
+  readonly rating: Derived<'lb'>;
+  readonly governed: Governed;
+  readonly gawr?: Rating<'GAWR'> | undefined;
+  /** Each part against the GAWR; empty without a GAWR. */
+  readonly checks: readonly Check[];
+  /** Parts nobody gave a rating for. */
+  readonly notGiven: readonly string[];
+  readonly decisions: readonly Decision[];
+}
+
+const partNames = ['beam', 'springs', 'hubs', 'wheels', 'tires'] as const;
+
+function bearing(of: string, parts: AxleParts, name: (typeof partNames)[number]): Derived<'lb'> | undefined {
+  const part = parts[name];
+  if (part === undefined) return undefined;
+  if (!('each' in part)) return known(`${of} ${name}`, part, 'label');
+  const count = constant(ratio(part.count), undefined);
+  return product(`${of} ${name}`, known(`${of} each of ${name}`, part.each, 'label'), count, name === 'tires' ? tireSumSource : undefined);
+}
+
+/**
+ * What may this axle carry at the ground, and which part says so?
+ *
+ * `rating = least of (GAWR, beam, springs, hubs, wheels x count, tires x count)`, all in lb, over the parts that are given.
+ *
+ * Not for a re-rating: the label is its maker's, and a computed figure never replaces it. Brakes are judged apart.
+ *
+ * @param parts ratings in lb: GAWR from the label; beam, springs and hubs from the axle maker's plate; wheels and tires each, from stamping and sidewall
+ * @param of which axle, for the report: `axle 1`
+ * @returns Left `AxleUnknown` when nothing is given, `GawrAboveParts` when the label claims more than a part bears
+ * @example orThrow(axleSystem({ beam: lb(5200), tires: { each: lb(2540), count: 2 } }, 'axle 1')).rating // 5,080 lb
+ * @source NHTSA interpretation aiam1472 (1974); 49 CFR 571.120 S5.1.2 (tires)
+ */
+export function axleSystem(parts: AxleParts, of: string): Either<AxlesError, AxleSystem> {
+  const bounds: Bound[] = [];
+  const notGiven: string[] = [];
+  for (const name of partNames) {
+    const limit = bearing(of, parts, name);
+    if (limit === undefined) notGiven.push(name);
+    else bounds.push({ name, limit });
+  }
+  const gawr = parts.gawr === undefined ? undefined : rating('GAWR', parts.gawr, { of, clause: gawrSource });
+  if (gawr === undefined) {
+    if (bounds.length === 0) return left({ chapter: 'axles', tag: 'AxleUnknown', of });
+    const governed = governedBy(`${of} rating`, bounds);
+    return right({ of, rating: governed.least, governed, checks: [], notGiven, decisions: [] });
+  }
+  const decisions = bounds.map(({ limit }) => decide(gawr.limit, '<=', limit));
+  const failed = bounds[decisions.findIndex(({ holds }) => !holds)];
+  if (failed !== undefined) {
+    return left({ chapter: 'axles', tag: 'GawrAboveParts', of, gawr: gawr.limit.value, part: failed.name, bears: failed.limit.value });
+  }
+  const checks = bounds.map(({ name, limit }) => bears(capacity(name as (typeof partNames)[number], limit, of), gawr));
+  const governed = governedBy(`${of} rating`, [{ name: 'GAWR', limit: gawr.limit }, ...bounds]);
+  return right({ of, rating: governed.least, governed, gawr, checks, notGiven, decisions });
+}

@@ -1,0 +1,20 @@
+/** The words for what can go wrong with axles. */
+import { show, type Words } from '../units/index.js';
+import type { AxlesError } from './errors.js';
+
+export function wordsForAxles(error: AxlesError): Words {
+  switch (error.tag) {
+    case 'GawrAboveParts':
+      return {
+        asked: `a GAWR of ${show(error.gawr)} on ${error.of}`,
+        found: `${error.part} that bear ${show(error.bears)}`,
+        needed: 'a GAWR no higher than the weakest part: read the label and the part again',
+      };
+    case 'AxleUnknown':
+      return { asked: `the rating of ${error.of}`, found: 'neither a GAWR nor a part', needed: 'the GAWR from the label, or the ratings of its parts' };
+    case 'NoAxles':
+      return { asked: 'an axle group', found: 'no axles', needed: 'at least one axle' };
+    case 'SharingUnknown':
+      return { asked: `the share of each of ${error.axles} independent axles`, found: 'no spring rates', needed: 'the rate of every axle, or an equalised suspension' };
+  }
+}

@@ -1,0 +1,29 @@
+/** The weight of the trailer as it stands empty. */
+import { type Derived, product, quotient, sum } from '../trace/index.js';
+import { inInches, inPounds, type PlacedItem } from './item.js';
+
+export interface CurbWeight {
+  readonly weight: Derived<'lb'>;
+  /** Where it acts, in inches behind the coupler. */
+  readonly at: Derived<'in'>;
+  readonly lines: readonly { readonly name: string; readonly weight: Derived<'lb'>; readonly at: Derived<'in'> }[];
+}
+
+/**
+ * What does this trailer weigh empty, and where does that weight act?
+ *
+ * `W0 = sum of w_i`, `x0 = sum of (w_i x x_i) / W0`; w in lb, x in inches behind the coupler.
+ *
+ * Only as good as its list: weigh the trailer when there is one to weigh. A weighed trailer needs no list.
+ *
+ * @param items every part with its weight and where its centre of gravity stands, measured from the coupler rearward; at least one, weights above zero
+ * @returns weight in lb, place in inches, and one line a part for the report
+ * @example curbWeight([{ name: 'frame', weight: lb(1000), at: inch(150) }, { name: 'axles', weight: lb(500), at: inch(180) }]).at // 160 in
+ * @source static equilibrium, derived
+ */
+export function curbWeight(items: readonly [PlacedItem, ...PlacedItem[]] | readonly PlacedItem[]): CurbWeight {
+  const lines = items.map(({ name, weight, at }) => ({ name, weight: inPounds(`${name} weight`, weight), at: inInches(`${name} position`, at) }));
+  const weight = sum('curb weight', lines.map((line) => line.weight));
+  const moment = sum('curb moment about the coupler', lines.map((line) => product(null, line.weight, line.at)));
+  return { weight, at: quotient('curb position', moment, weight), lines };
+}

@@ -1,0 +1,78 @@
+/** What share of the gross weight the tongue should carry: guidance with a source, never a law. */
+import { type Either, left, right } from 'fp-ts/lib/Either.js';
+import { compareDecimals } from '../units/internal.js';
+import { constant, converted, type Decision, decide, type Derived, difference, type Known, known, product, type Source } from '../trace/index.js';
+import { percent, ratio, type UnitOf } from '../units/index.js';
+import type { Balance } from './balance.js';
+import type { ShareOutOfRange } from './errors.js';
+import { tongueGuidance } from './data/tongue-guidance.js';
+
+/** A band of tongue shares and who says so. The trailer maker's own figure comes first when there is one. */
+export interface Guideline {
+  readonly low: Derived<'ratio'>;
+  readonly high: Derived<'ratio'>;
+  readonly source: Source;
+  readonly decisions: readonly Decision[];
+}
+
+const none = constant(ratio(0));
+const whole = constant(ratio(1));
+
+/** The band of a kind of hitch: an editable default. */
+export const guidelineFor = (hitch: 'ball' | 'gooseneck'): Guideline => {
+  const row = tongueGuidance.rows.find(({ appliesTo }) => appliesTo === (hitch === 'ball' ? 'ball hitch' : 'fifth wheel and gooseneck pin'));
+  if (row === undefined) throw new RangeError(`no guidance row for ${hitch}`);
+  const source = { ...tongueGuidance.source, title: `${row.from}, guidance`, clause: row.appliesTo, grade: row.grade };
+  return {
+    low: converted('guideline low', constant(percent(row.lowPercent), undefined, source), 'ratio'),
+    high: converted('guideline high', constant(percent(row.highPercent), undefined, source), 'ratio'),
+    source,
+    decisions: [],
+  };
+};
+
+/** A band of one's own: the maker's manual, a house rule. */
+export function guideline(low: Known<UnitOf<'ratio'>>, high: Known<UnitOf<'ratio'>>, source: Source): Either<ShareOutOfRange, Guideline> {
+  const from = converted('guideline low', known('guideline low', low) as Derived<'%'>, 'ratio');
+  const to = converted('guideline high', known('guideline high', high) as Derived<'%'>, 'ratio');
+  const decisions = [decide(from, '>', none), decide(from, '<=', to), decide(to, '<', whole)];
+  return decisions.every(({ holds }) => holds)
+    ? right({ low: from, high: to, source, decisions })
+    : left({ chapter: 'load', tag: 'ShareOutOfRange', low: from.value, high: to.value });
+}
+
+export interface TongueAdvice {
+  readonly guideline: Guideline;
+  readonly least: Derived<'lb'>;
+  readonly most: Derived<'lb'>;
+  /** Tongue load above the least: negative when the tongue is light. */
+  readonly aboveLeast: Derived<'lb'>;
+  /** Tongue load below the most: negative when the tongue is heavy. */
+  readonly belowMost: Derived<'lb'>;
+  readonly stands: 'inside' | 'light' | 'heavy';
+}
+
+/**
+ * Is the tongue load inside the guideline?
+ *
+ * `least = low x W`, `most = high x W`; the tongue load T lies between them, ends included. lb throughout.
+ *
+ * Guidance, not law, and no promise about sway: the trailer maker's own figure outranks it.
+ *
+ * @param balanced from `balance`
+ * @param band from `guidelineFor` or `guideline`
+ * @example tongueAdvice(orThrow(balance([{ name: 'trailer', weight: lb(3200), tongue: lb(480) }, { name: 'machine', weight: lb(9200), at: inch(171) }], { axlesAt: inch(190) })), guidelineFor('ball')).stands // inside
+ * @source the guideline carries its own
+ */
+export function tongueAdvice(balanced: Pick<Balance, 'gross' | 'tongue'>, band: Guideline): TongueAdvice {
+  const { gross, tongue } = balanced;
+  const least = product('least tongue load by guideline', gross, band.low, band.source);
+  const most = product('greatest tongue load by guideline', gross, band.high, band.source);
+  const at = tongue.value.value;
+  const stands = compareDecimals(at, least.value.value) < 0 ? 'light' : compareDecimals(at, most.value.value) > 0 ? 'heavy' : 'inside';
+  return {
+    guideline: band, least, most, stands,
+    aboveLeast: difference('tongue load above the least', tongue, least),
+    belowMost: difference('tongue load below the most', most, tongue),
+  };
+}

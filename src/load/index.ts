@@ -1,0 +1,13 @@
+/**
+ * What stands on the trailer and where: curb weight, gross, balance, tongue, payload.
+ *
+ * @module load
+ */
+export * from './balance.js';
+export * from './curb.js';
+export * from './errors.js';
+export * from './guideline.js';
+export { inInches, inPounds, type CoupledItem, type Item, type PlacedItem } from './item.js';
+export * from './payload.js';
+export { loadTables } from './tables.js';
+export { wordsForLoad } from './words.js';

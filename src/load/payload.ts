@@ -1,0 +1,88 @@
+/** What this build may honestly carry, and which limit says so. */
+import { type Either, left, right } from 'fp-ts/lib/Either.js';
+import { constant, type Decision, decide, type Derived, difference, product, quotient, sum } from '../trace/index.js';
+import { type Check, check, type Governed, governedBy, type Rating, weight } from '../ratings/index.js';
+import { ratio } from '../units/index.js';
+import type { ShareOutOfRange } from './errors.js';
+
+/** One limit on the laden trailer. `on` says which weight it limits: the whole, what the axles carry, or the tongue load. */
+export interface LadenLimit {
+  readonly name: string;
+  readonly on: 'gross' | 'axles' | 'tongue';
+  readonly limit: Derived<'lb'>;
+}
+
+/** The tongue shares the answer is to hold for: one share, or the ends of a band. */
+export interface ShareBand {
+  readonly low: Derived<'ratio'>;
+  readonly high: Derived<'ratio'>;
+}
+
+export interface Payload {
+  /** Not above this; negative when the empty trailer is over a limit already. */
+  readonly most: Derived<'lb'>;
+  readonly governed: Governed;
+  readonly decisions: readonly Decision[];
+}
+
+const none = constant(ratio(0));
+const whole = constant(ratio(1));
+
+/** The heaviest gross weight that keeps within a limit: divided last, at the end of the band that is the harder one. */
+function grossAllowed({ name, on, limit }: LadenLimit, share: ShareBand): Derived<'lb'> {
+  switch (on) {
+    case 'gross': return limit;
+    case 'axles': return quotient(`gross weight allowed by ${name}`, limit, difference(null, whole, share.low));
+    case 'tongue': return quotient(`gross weight allowed by ${name}`, limit, share.high);
+  }
+}
+
+/**
+ * What may this build honestly carry?
+ *
+ * `P = least of (gross allowed by each limit) - W0`. Gross allowed: the limit itself when it limits gross; `limit / (1 - t)`
+ * when it limits what the axles carry, t the lower tongue share; `limit / t` when it limits the tongue load, t the higher.
+ *
+ * The tongue load is inside the gross weight: it relieves the axles and is no extra payload. Not for cargo that cannot be
+ * placed at that tongue share: see the placement window.
+ *
+ * @param curb weight of the whole empty trailer, options fitted, in lb: by scale
+ * @param share the tongue share it is loaded to, or a band it may fall in
+ * @param limits GVWR from the label always; axles, tires, coupler, ball, receiver, tow vehicle when they are known
+ * @returns Left `ShareOutOfRange` for a share that is not between 0 and 1
+ * @example orThrow(payload(lb2450, { low: share15, high: share15 }, [gvwr10000])).most // 7,550 lb
+ * @source 49 CFR 567.4(g)(3); NHTSA letters nht75-5.2 and nht76-3.20 (the share on the tow vehicle is part of GVWR)
+ */
+export function payload(curb: Derived<'lb'>, share: ShareBand, limits: readonly [LadenLimit, ...LadenLimit[]] | readonly LadenLimit[]): Either<ShareOutOfRange, Payload> {
+  const decisions = [decide(share.low, '>', none), decide(share.low, '<=', share.high), decide(share.high, '<', whole)];
+  if (decisions.some(({ holds }) => !holds)) return left({ chapter: 'load', tag: 'ShareOutOfRange', low: share.low.value, high: share.high.value });
+  const bounds = limits.map((limit) => ({ name: limit.name, limit: difference(`payload by ${limit.name}`, grossAllowed(limit, share), curb) }));
+  const governed = governedBy('payload', bounds);
+  return right({ most: governed.least, governed, decisions });
+}
+
+export interface PayloadClaim {
+  /** The claim: payload on the rating plus the tongue load. */
+  readonly claimed: Derived<'lb'>;
+  /** The gross weight if somebody loads it. */
+  readonly gross: Derived<'lb'>;
+  /** That gross weight against GVWR: over by the tongue load. */
+  readonly check: Check;
+}
+
+/**
+ * What if somebody adds the tongue load to the payload?
+ *
+ * `claim = (GVWR - W0) + t x GVWR`; the gross weight it makes is `W0 + claim`, checked against GVWR.
+ *
+ * Shown only beside its check: the tongue load is part of the gross weight, so the claim is always over by the tongue load.
+ *
+ * @example payloadClaim(lb2450, share15, gvwrOf10000).check.verdict // over
+ * @source NHTSA letter nht76-3.20 (GVWR includes the share on the tow vehicle); the claim itself: common practice, no source
+ */
+export function payloadClaim(curb: Derived<'lb'>, share: Derived<'ratio'>, gvwr: Rating<'GVWR'>): PayloadClaim {
+  const onRating = difference('payload on the rating', gvwr.limit, curb);
+  const claimed = sum('payload plus tongue load', [onRating, product('tongue load at the rating', gvwr.limit, share)]);
+  const gross = sum('gross weight if the claim is loaded', [curb, claimed]);
+  return { claimed, gross, check: check(gvwr, weight('gross', gross)) };
+}
