@@ -1,7 +1,7 @@
 /** Axles that stand together and share a load. How they share it is an argument, never a default. */
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
 import { constant, type Derived, type Known, known, leastOf, product, quotient, type Source, sum } from '../trace/index.js';
-import { note, type Note } from '../ratings/index.js';
+import { type Bound, note, type Note } from '../ratings/index.js';
 import { ratio } from '../units/index.js';
 import type { AxlesError } from './errors.js';
 import type { AxleSystem } from './system.js';
@@ -23,6 +23,8 @@ export interface AxleGroup {
   readonly at: Derived<'in'>;
   /** What the group may carry, shared as assumed: limited by the axle that reaches its rating first. */
   readonly capacity: Derived<'lb'>;
+  /** The same, part by part: what the group may carry by its GAWRs, its tires, its beams. */
+  readonly limits: readonly Bound[];
   /** The plain sum of the axle ratings, as a label reader adds them. */
   readonly sumOfRatings: Derived<'lb'>;
   /** The load on each axle when the group carries `load`. */
@@ -31,6 +33,16 @@ export interface AxleGroup {
 }
 
 const sharingSource: Source = { id: 'sharing', title: 'static equilibrium of the stated suspension, derived', grade: 'derived' };
+
+/** What a group that shares alike may carry by one kind of part: count x the least of that part. */
+function limitsAlike(axles: readonly StandingAxle[], count: Derived<'ratio'>): readonly Bound[] {
+  const bounds = axles.flatMap(({ system }) => system.governed.bounds);
+  const names = [...new Set(bounds.map(({ name }) => name))];
+  return names.map((name) => {
+    const each = bounds.filter((bound) => bound.name === name).map(({ limit }) => limit);
+    return { name, limit: axles.length === 1 ? (each[0] as Derived<'lb'>) : product(`axle group by ${name}`, leastOf(null, each), count, sharingSource) };
+  });
+}
 
 function alike(axles: readonly StandingAxle[], notes: readonly Note[]): AxleGroup {
   const count = constant(ratio(axles.length), undefined);
@@ -41,6 +53,7 @@ function alike(axles: readonly StandingAxle[], notes: readonly Note[]): AxleGrou
     axles,
     at: one ? (positions[0] as Derived<'in'>) : quotient('axle group position', sum(null, positions), count),
     capacity: one ? (ratings[0] as Derived<'lb'>) : product('axle group capacity', leastOf(null, ratings), count, sharingSource),
+    limits: limitsAlike(axles, count),
     sumOfRatings: one ? (ratings[0] as Derived<'lb'>) : sum('sum of axle ratings', ratings),
     loads: (load) => axles.map(({ system }) => (one ? load : quotient(`${system.of} load`, load, count, sharingSource))),
     notes,
@@ -58,6 +71,7 @@ function byRate(axles: readonly StandingAxle[], rates: readonly Derived<'lb/in'>
     axles,
     at: quotient('axle group position', sum(null, moments), total),
     capacity: leastOf('axle group capacity', toCapacity, sharingSource),
+    limits: axles.map(({ system }, i) => ({ name: system.of, limit: toCapacity[i] as Derived<'lb'> })),
     sumOfRatings: sum('sum of axle ratings', axles.map(({ system }) => system.rating)),
     loads: (load) => axles.map((_, i) => shareOf(load, i)),
     notes: [note('SharedByRate', 'Independent axles share by their spring rates, the trailer standing level.')],

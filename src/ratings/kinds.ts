@@ -9,6 +9,8 @@
 export interface Limits {
   GVWR: 'gross';
   GAWR: 'axle load';
+  /** The weakest part of an axle whose label gives no GAWR. */
+  'axle parts': 'axle load';
   'axle group': 'axle group load';
   tire: 'tire load';
   wheel: 'tire load';

@@ -23,6 +23,8 @@ export interface Given extends Figure {
   readonly kind: 'given';
   readonly symbol: string;
   readonly path?: string | undefined;
+  /** The least and the most this input may be, in its own unit; a study refuses what lies outside, as the spec's reader does. */
+  readonly between?: readonly [Decimal, Decimal] | undefined;
 }
 
 /** A figure read from a published table. */

@@ -1,0 +1,43 @@
+/** From text or JSON to a spec whose figures are leaves of the working. */
+import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
+import { type Spec, specCodec } from './codec.js';
+import type { MalformedJson, Problem, UndecodableSpec } from './errors.js';
+
+/** The most text that is read as a spec. */
+const longest = 1_000_000;
+
+const summary = (got: unknown): string => {
+  if (got === undefined) return 'nothing';
+  const text = typeof got === 'string' ? `"${got.slice(0, 40)}"` : Array.isArray(got) ? `a list of ${got.length}` : typeof got === 'object' && got !== null ? 'a record' : String(got).slice(0, 40);
+  return text;
+};
+
+const problem = (error: import('io-ts').ValidationError): Problem => ({
+  path: error.context.map(({ key }) => key).filter((key) => key !== '').join('.') || 'the spec',
+  got: summary(error.value),
+  needed: error.message ?? error.context.at(-1)?.type.name ?? 'something else',
+});
+
+/**
+ * What does this JSON say about a trailer?
+ *
+ * @param input a parsed JSON value; never changed
+ * @returns Left `UndecodableSpec` with every place that cannot be read: path, got, needed; an unknown key names the nearest known one
+ * @example isLeft(decodeSpec({ trailer: {} })) // true
+ */
+export function decodeSpec(input: unknown): Either<UndecodableSpec, Spec> {
+  const decoded = specCodec.decode(input);
+  if (!isLeft(decoded)) return decoded;
+  const problems = decoded.left.map(problem);
+  return left({ chapter: 'assessment', tag: 'UndecodableSpec', problems, path: problems[0]?.path ?? 'the spec' });
+}
+
+/** Text to JSON; nothing is evaluated, and more than a megabyte is refused unread. */
+export function readJson(text: string): Either<MalformedJson, unknown> {
+  if (text.length > longest) return left({ chapter: 'assessment', tag: 'MalformedJson', says: `a text of ${text.length} characters, more than ${longest}` });
+  try {
+    return right(JSON.parse(text) as unknown);
+  } catch (reason) {
+    return left({ chapter: 'assessment', tag: 'MalformedJson', says: reason instanceof Error ? reason.message.slice(0, 120) : 'a text that is not JSON' });
+  }
+}

@@ -1,0 +1,94 @@
+/**
+ * Figures in a spec: text as people write it, a wire record, or either with what it rests on:
+ * `"9,200 lb"`, `{"value":"9200","unit":"lb"}`, `{"text":"9,200 lb","basis":"scale"}`.
+ *
+ * What comes out is a leaf of the working that knows its place in the spec.
+ */
+import * as t from 'io-ts';
+import { isLeft } from 'fp-ts/lib/Either.js';
+import { type Basis, bases, type Derived, isBasis } from '../trace/index.js';
+import { type Dimension, parseAny, parseMeasure, convert, quantity, type Quantity, show, type Unit, type UnitOf, type UnitsError, wordsForUnits } from '../units/index.js';
+
+/** What a figure may be: its name, what it rests on when nothing is said, and its least and most. */
+interface Field<D extends Dimension> {
+  readonly symbol: string;
+  readonly basis: Basis;
+  readonly dimension: D;
+  readonly least: Quantity<UnitOf<D>>;
+  readonly most: Quantity<UnitOf<D>>;
+}
+
+export type Figure<D extends Dimension> = Derived<UnitOf<D>>;
+
+const pathOf = (context: t.Context): string => context.map(({ key }) => key).filter((key) => key !== '').join('.');
+
+interface Said { readonly figure: unknown; readonly basis: Basis | undefined; readonly wrong?: string }
+
+/** Takes the basis off a record, leaving the text or the wire record. */
+function said(input: unknown): Said {
+  if (typeof input !== 'object' || input === null || Array.isArray(input)) return { figure: input, basis: undefined };
+  const { basis, text, ...rest } = input as Record<string, unknown>;
+  const figure = text === undefined ? rest : text;
+  if (basis === undefined) return { figure, basis: undefined };
+  return typeof basis === 'string' && isBasis(basis) ? { figure, basis } : { figure, basis: undefined, wrong: `a basis: one of ${bases.join(', ')}` };
+}
+
+function read<D extends Dimension>(figure: unknown, dimension: D): Quantity<UnitOf<D>> | string {
+  const inWords = (error: UnitsError): string => wordsForUnits(error).needed;
+  if (typeof figure === 'string') {
+    const parsed = parseMeasure(figure, dimension);
+    if (!isLeft(parsed)) return parsed.right;
+    return `${inWords(parsed.left)}${parsed.left.tag === 'UnreadableQuantity' ? ` at character ${parsed.left.at + 1}` : ''}`;
+  }
+  if (typeof figure === 'object' && figure !== null && Object.keys(figure).sort().join() === 'unit,value') {
+    const { value, unit } = figure as Record<string, unknown>;
+    if (typeof value !== 'string' || typeof unit !== 'string') return 'digits as text and the name of a unit';
+    const parsed = parseAny(`${value} ${unit}`);
+    if (isLeft(parsed)) return inWords(parsed.left);
+    return read(show(parsed.right), dimension);
+  }
+  return `a figure with its unit as text, such as "9,200 lb": ${dimension}`;
+}
+
+/** A figure of one dimension as a leaf of the working. */
+export function figureCodec<D extends Dimension>({ symbol, basis, dimension, least, most }: Field<D>): t.Type<Figure<D>, unknown, unknown> {
+  const name = `a figure of ${dimension}, as text with its unit`;
+  return new t.Type<Figure<D>, unknown, unknown>(
+    name,
+    (input): input is Figure<D> => typeof input === 'object' && input !== null && 'why' in input,
+    (input, context) => {
+      const { figure, basis: told, wrong } = said(input);
+      if (wrong !== undefined) return t.failure(input, context, wrong);
+      const value = read(figure, dimension);
+      if (typeof value === 'string') return t.failure(input, context, value);
+      const [from, to] = [least, most].map((end) => convert(end as Quantity<Unit>, value.unit as never) as Quantity<Unit>) as [Quantity<Unit>, Quantity<Unit>];
+      if (value.value.lt(from.value) || value.value.gt(to.value)) return t.failure(input, context, `a figure from ${show(least)} to ${show(most)}`);
+      return t.success({ value, why: { kind: 'given', symbol, value, basis: told ?? basis, path: pathOf(context), between: [from.value, to.value] } } as Figure<D>);
+    },
+    t.identity,
+  );
+}
+
+/** A rating from a label or a stamping: above zero. */
+export const ratingOf = (symbol: string): t.Type<Figure<'mass'>, unknown, unknown> =>
+  figureCodec({ symbol, basis: 'label', dimension: 'mass', least: quantity(1, 'lb'), most: quantity(200000, 'lb') });
+
+/** A weight: zero or more. */
+export const weightOf = (symbol: string, basis: Basis = 'stated'): t.Type<Figure<'mass'>, unknown, unknown> =>
+  figureCodec({ symbol, basis, dimension: 'mass', least: quantity(0, 'lb'), most: quantity(200000, 'lb') });
+
+/** A place along the trailer, or a size; `least` may be negative for what stands ahead of the coupler. */
+export const lengthOf = (symbol: string, least: number = 0, basis: Basis = 'stated'): t.Type<Figure<'length'>, unknown, unknown> =>
+  figureCodec({ symbol, basis, dimension: 'length', least: quantity(least, 'in'), most: quantity(1200, 'in') });
+
+/** A cold pressure. */
+export const pressureOf = (symbol: string): t.Type<Figure<'pressure'>, unknown, unknown> =>
+  figureCodec({ symbol, basis: 'stated', dimension: 'pressure', least: quantity(1, 'psi'), most: quantity(200, 'psi') });
+
+/** A share of one, written as a percentage or a plain number. */
+export const shareOf = (symbol: string): t.Type<Figure<'ratio'>, unknown, unknown> =>
+  figureCodec({ symbol, basis: 'stated', dimension: 'ratio', least: quantity('0.001', 'ratio'), most: quantity('0.999', 'ratio') });
+
+/** A spring rate. */
+export const rateOf = (symbol: string): t.Type<Figure<'weight per length'>, unknown, unknown> =>
+  figureCodec({ symbol, basis: 'stated', dimension: 'weight per length', least: quantity(1, 'lb/in'), most: quantity(100000, 'lb/in') });

@@ -1,0 +1,14 @@
+/**
+ * The whole stack: one spec in, every check, the payload and what limits it out.
+ *
+ * @module assessment
+ */
+export * from './assess.js';
+export type { Carry } from './carry.js';
+export { type AxleSpec, type CargoSpec, type CurbSpec, type Spec, specCodec, type TireSpec, type TrailerSpec } from './codec.js';
+export { decodeSpec, readJson } from './decode.js';
+export * from './errors.js';
+export type { NotChecked } from './not-checked.js';
+export type { Stack } from './stack.js';
+export type { Weighed } from './weigh.js';
+export { wordsForAssessment } from './words.js';

@@ -1,0 +1,7 @@
+/** A question the spec leaves open. It narrows the answer and is said aloud. */
+export interface NotChecked {
+  /** What was not checked. */
+  readonly what: string;
+  /** The fact that is missing. */
+  readonly missing: string;
+}

@@ -1,0 +1,91 @@
+/** Records that know all their keys: a key nobody knows is reported with the nearest one there is. */
+import * as t from 'io-ts';
+import { isLeft } from 'fp-ts/lib/Either.js';
+import { editDistance, nearestKeys } from '../trace/index.js';
+
+type Shape = Readonly<Record<string, t.Mixed>>;
+type Decoded<R extends Shape, O extends Shape> =
+  { readonly [K in keyof R]: t.TypeOf<R[K]> } & { readonly [K in keyof O]?: t.TypeOf<O[K]> };
+
+const isRecord = (input: unknown): input is Record<string, unknown> => typeof input === 'object' && input !== null && !Array.isArray(input);
+
+/** A record with required and optional keys and no others. */
+export function closedRecord<R extends Shape, O extends Shape>(name: string, required: R, optional: O): t.Type<Decoded<R, O>, unknown, unknown> {
+  const keys = [...Object.keys(required), ...Object.keys(optional)];
+  return new t.Type<Decoded<R, O>, unknown, unknown>(
+    name,
+    (input): input is Decoded<R, O> => isRecord(input),
+    (input, context) => {
+      if (!isRecord(input)) return t.failure(input, context, `a record: ${name}`);
+      const errors: t.Errors = [];
+      const decoded: Record<string, unknown> = {};
+      for (const key of Object.keys(input)) {
+        if (keys.includes(key)) continue;
+        const place = t.appendContext(context, key, t.unknown, input[key]);
+        errors.push({ value: key, context: place, message: `a known key: ${nearestKeys(keys, (other) => editDistance(key, other)).join(', ')}` });
+      }
+      for (const key of keys) {
+        const codec = (required[key] ?? optional[key]) as t.Any;
+        const present = Object.hasOwn(input, key) && input[key] !== undefined;
+        const place = t.appendContext(context, key, codec, present ? input[key] : undefined);
+        if (!present) {
+          if (Object.hasOwn(required, key)) errors.push({ value: undefined, context: place, message: codec.name });
+          continue;
+        }
+        const value = codec.validate(input[key], place);
+        if (isLeft(value)) errors.push(...value.left);
+        else decoded[key] = value.right;
+      }
+      return errors.length === 0 ? t.success(decoded as Decoded<R, O>) : t.failures(errors);
+    },
+    t.identity,
+  );
+}
+
+/** A list, each place with its number in the path. */
+export function listOf<A>(name: string, each: t.Type<A, unknown, unknown>): t.Type<readonly A[], unknown, unknown> {
+  return new t.Type<readonly A[], unknown, unknown>(
+    name,
+    (input): input is readonly A[] => Array.isArray(input),
+    (input, context) => {
+      if (!Array.isArray(input)) return t.failure(input, context, `a list: ${name}`);
+      const errors: t.Errors = [];
+      const decoded: A[] = [];
+      input.forEach((value: unknown, index) => {
+        const read = each.validate(value, t.appendContext(context, String(index), each, value));
+        if (isLeft(read)) errors.push(...read.left);
+        else decoded.push(read.right);
+      });
+      return errors.length === 0 ? t.success(decoded) : t.failures(errors);
+    },
+    t.identity,
+  );
+}
+
+/** One of a few words. */
+export function oneOf<const W extends string>(...words: readonly W[]): t.Type<W, unknown, unknown> {
+  const name = `one of ${words.map((word) => `"${word}"`).join(', ')}`;
+  const is = (input: unknown): input is W => words.some((word) => word === input);
+  return new t.Type<W, unknown, unknown>(name, is, (input, context) => (is(input) ? t.success(input) : t.failure(input, context, name)), t.identity);
+}
+
+/** A whole number from `least` to `most`: how many tires, axles, boards. */
+export function count(least: number, most: number): t.Type<number, unknown, unknown> {
+  const name = `a whole number from ${least} to ${most}`;
+  const is = (input: unknown): input is number => typeof input === 'number' && Number.isInteger(input) && input >= least && input <= most;
+  return new t.Type<number, unknown, unknown>(name, is, (input, context) => (is(input) ? t.success(input) : t.failure(input, context, name)), t.identity);
+}
+
+/** A short text: a name, a designation. */
+export const words = new t.Type<string, unknown, unknown>(
+  'a text of 1 to 200 characters',
+  (input): input is string => typeof input === 'string',
+  (input, context) => (typeof input === 'string' && input.length > 0 && input.length <= 200 ? t.success(input) : t.failure(input, context, 'a text of 1 to 200 characters')),
+  t.identity,
+);
+
+/** True or false. */
+export const yesOrNo = new t.Type<boolean, unknown, unknown>(
+  'true or false', (input): input is boolean => typeof input === 'boolean',
+  (input, context) => (typeof input === 'boolean' ? t.success(input) : t.failure(input, context, 'true or false')), t.identity,
+);

@@ -1,0 +1,62 @@
+/** The running gear of a spec: each axle rated by its weakest part, and the axles as a group. */
+import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
+import { type AxleGroup, axleGroup, type AxlesError, type AxleSystem, axleSystem } from '../axles/index.js';
+import { inInches, inPounds } from '../load/index.js';
+import type { Note } from '../ratings/index.js';
+import { type Decision, type Derived, named } from '../trace/index.js';
+import type { AxleSpec, TrailerSpec } from './codec.js';
+import type { MissingFact } from './errors.js';
+import type { NotChecked } from './not-checked.js';
+
+export interface Stack {
+  readonly systems: readonly AxleSystem[];
+  /** Absent when the axles' places or their sharing are not given. */
+  readonly group?: AxleGroup;
+  readonly notes: readonly Note[];
+  readonly notChecked: readonly NotChecked[];
+  readonly decisions: readonly Decision[];
+}
+
+type Problem = AxlesError | MissingFact;
+
+const pounds = (symbol: string, figure: Derived<'lb' | 'kg' | 't'> | undefined): Derived<'lb'> | undefined =>
+  figure === undefined ? undefined : inPounds(symbol, named(symbol, figure));
+
+function systemOf(axle: AxleSpec, of: string): Either<AxlesError, AxleSystem> {
+  const { wheels } = axle;
+  return axleSystem({
+    gawr: pounds(`${of} GAWR`, axle.gawr),
+    beam: pounds(`${of} beam`, axle.beam),
+    springs: pounds(`${of} springs`, axle.springs),
+    hubs: pounds(`${of} hubs`, axle.hubs),
+    wheels: wheels && { each: inPounds(`${of} wheel, each`, named(`${of} wheel, each`, wheels.each)), count: wheels.count },
+  }, of);
+}
+
+/** Rates every axle and, where their places are known, joins them into a group. */
+export function stackOf(trailer: TrailerSpec): Either<Problem, Stack> {
+  const systems: AxleSystem[] = [];
+  const notChecked: NotChecked[] = [];
+  for (const [index, axle] of trailer.axles.entries()) {
+    const of = `axle ${index + 1}`;
+    const system = systemOf(axle, of);
+    if (isLeft(system)) return left({ ...system.left, path: `trailer.axles.${index}` });
+    systems.push(system.right);
+    if (system.right.gawr === undefined) notChecked.push({ what: `${of} parts against its GAWR`, missing: 'GAWR' });
+    if (system.right.notGiven.length > 0) notChecked.push({ what: `${of} parts`, missing: `ratings of ${system.right.notGiven.join(', ')}` });
+  }
+  const base = { systems, notes: [], notChecked, decisions: systems.flatMap(({ decisions }) => decisions) };
+  if (systems.length === 0) return left({ chapter: 'axles', tag: 'NoAxles', path: 'trailer.axles' });
+  const { sharing } = trailer;
+  if (systems.length > 1 && sharing === undefined) {
+    return right({ ...base, notChecked: [...notChecked, { what: 'axle loads', missing: 'how the axles share (equalised or independent)' }] });
+  }
+  const standing = systems.flatMap((system, index) => {
+    const { at, rate } = trailer.axles[index] as AxleSpec;
+    return at === undefined ? [] : [{ system, at: inInches(`${system.of} position`, named(`${system.of} position`, at)), ...(rate && { rate: rate as Derived<'lb/in'> }) }];
+  });
+  if (standing.length < systems.length) return right({ ...base, notChecked: [...notChecked, { what: 'axle loads and tongue', missing: 'places of the axles' }] });
+  const group = axleGroup(standing, sharing ?? 'equalised');
+  if (isLeft(group)) return left({ ...group.left, path: 'trailer.axles' });
+  return right({ ...base, group: group.right, notes: group.right.notes });
+}
