@@ -1,4 +1,5 @@
 /** Every chapter's errors in one union, and the one function that puts them into words. */
+import { type Either, isLeft } from 'fp-ts/lib/Either.js';
 import type { AssessmentError } from './assessment/errors.js';
 import { wordsForAssessment } from './assessment/words.js';
 import { type AxlesError, wordsForAxles } from './axles/index.js';
@@ -24,4 +25,10 @@ export function wordsFor(error: TrailerError): Words {
 export function describeError(error: TrailerError): string {
   const { asked, found, needed } = wordsFor(error);
   return `${error.path === undefined ? '' : `${error.path}: `}asked ${asked}; found ${found}; needed ${needed}`;
+}
+
+/** For scripts: the answer, or an exception with the error in words. Programs should read the Left. */
+export function orThrow<A>(either: Either<TrailerError, A>): A {
+  if (isLeft(either)) throw new Error(describeError(either.left), { cause: either.left });
+  return either.right;
 }

@@ -12,3 +12,4 @@ export type { NotChecked } from './not-checked.js';
 export type { Stack } from './stack.js';
 export type { Weighed } from './weigh.js';
 export { wordsForAssessment } from './words.js';
+export { cautions, report } from './report.js';

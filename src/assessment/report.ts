@@ -1,0 +1,85 @@
+/** The assessment as a person at the yard reads it: 80 columns of text, our own layout, cautions at the end. */
+import type { Check } from '../ratings/index.js';
+import type { Assessment } from './assess.js';
+import { bare, capacityInPrint, entry, loadInPrint, remark, row, section, shareInPrint, usedInPrint } from './layout.js';
+
+/** The usual cautions; every report ends with them. */
+export const cautions: readonly string[] = [
+  'Ratings are what the labels, moldings and stampings say. No figure here replaces one, and the lowest-rated part governs.',
+  'Weigh the loaded combination and the tongue before the road; stated and built-up weights drift.',
+  'A static reckoning: road loads, wear, corrosion, fatigue and repairs are outside it. No safe speed follows from it.',
+  'State and local rules on brakes, chains, licences and registration vary: ask the authority that enforces them.',
+  'Structural changes and re-ratings belong to the maker, a registered alterer or a licensed engineer.',
+];
+
+const columns = [10, 10, 10, 8, 10] as const;
+const firstColumn = 32;
+
+function checkRow(check: Check, tightest: boolean): string {
+  const name = `${check.verdict === 'over' ? 'OVER ' : '  ok '}${check.what}${tightest ? ' *' : ''}`;
+  const limitAndLoad = [bare(loadInPrint(check.load.value)), bare(capacityInPrint(check.limit.value)), bare(capacityInPrint(check.reserve.value))];
+  return row(name, [...limitAndLoad, usedInPrint(check.used.value), check.reserve.why.basis], firstColumn, columns);
+}
+
+function checkLines({ checks, tightest }: Assessment): readonly string[] {
+  if (checks.length === 0) return [];
+  return [
+    row('', ['load lb', 'limit lb', 'left lb', 'used', 'rests on'], firstColumn, columns),
+    ...checks.map((check) => checkRow(check, tightest.includes(check))),
+    `  * closest to its limit${tightest.length > 1 ? ' (they tie)' : ''}`,
+  ];
+}
+
+function weightLines({ weighed, axleLoads, advice }: Assessment): readonly string[] {
+  const { curb, gross, balance } = weighed;
+  return [
+    ...(curb ? [entry('trailer, empty', loadInPrint(curb.value), curb.why.basis)] : []),
+    ...(gross ? [entry('gross weight', loadInPrint(gross.value), gross.why.basis)] : []),
+    ...(balance ? [entry('tongue load', loadInPrint(balance.tongue.value), shareInPrint(balance.tongueShare.value) + ' of gross')] : []),
+    ...axleLoads.map(({ of, load }) => entry(`${of} load`, loadInPrint(load.value))),
+    ...(advice ? [remark(`Tongue is ${advice.stands === 'inside' ? 'inside' : `too ${advice.stands} for`} the guideline of ${shareInPrint(advice.guideline.low.value)} to ${shareInPrint(advice.guideline.high.value)} (${loadInPrint(advice.least.value)} to ${capacityInPrint(advice.most.value)}; ${advice.guideline.source.title}).`)] : []),
+  ];
+}
+
+function payloadLines({ carry }: Assessment): readonly string[] {
+  if (carry === undefined) return [];
+  const { payload, claim, share } = carry;
+  const shares = [share.low, share.high].map(({ value }) => shareInPrint(value));
+  const names = payload.governed.by.map(({ name }) => name).join(' and ');
+  return [
+    ...payload.governed.bounds.map(({ name, limit }) => entry(`by ${name}`, capacityInPrint(limit.value))),
+    entry('payload, the least of these', capacityInPrint(payload.most.value), `set by ${names}`),
+    remark(`Reckoned with ${shares[0] === shares[1] ? shares[0] : `${shares[0]} to ${shares[1]}`} of the gross weight on the tongue.`),
+    ...(claim ? [remark(`Adding the tongue load to the payload on the rating gives a claim of ${loadInPrint(claim.claimed.value)}; loaded, the gross weight would be ${loadInPrint(claim.gross.value)} against a GVWR of ${capacityInPrint(claim.check.limit.value)}: ${claim.check.verdict === 'over' ? 'over. The tongue load is part of the gross weight.' : 'within.'}`)] : []),
+  ];
+}
+
+function answer({ holds, checks, notChecked }: Assessment): string {
+  const over = checks.filter(({ verdict }) => verdict === 'over').length;
+  const open = notChecked.length === 0 ? '' : ` ${notChecked.length} question${notChecked.length === 1 ? ' is' : 's are'} open: see below.`;
+  if (checks.length === 0) return `Nothing could be checked.${open}`;
+  if (holds) return `All ${checks.length} checks are within their limits.${open}`;
+  return over === 0 ? `The tongue is lifted.${open}` : `${over} of ${checks.length} checks ${over === 1 ? 'is' : 'are'} over.${open}`;
+}
+
+/**
+ * What does the assessment say, in words a buyer can read?
+ *
+ * @param assessment from `assess`
+ * @returns text of at most 80 columns; loads are rounded up and capacities down to whole pounds, in print only
+ * @example report(orThrow(assess(spec))).includes('WHAT IT MAY CARRY') // true
+ */
+export function report(assessment: Assessment): string {
+  const { spec, notes, notChecked } = assessment;
+  return [
+    spec.name ?? spec.trailer.name ?? 'Trailer',
+    remark(answer(assessment)),
+    ...section('WEIGHTS', weightLines(assessment)),
+    ...section('CHECKS', checkLines(assessment)),
+    ...section('WHAT IT MAY CARRY', payloadLines(assessment)),
+    ...section('NOTES', notes.map(({ says }) => remark(says))),
+    ...section('NOT CHECKED', notChecked.map(({ what, missing }) => remark(`${what}: ${missing} not given`))),
+    ...section('CAUTIONS', cautions.map(remark)),
+    '',
+  ].join('\n');
+}
