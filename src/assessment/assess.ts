@@ -18,9 +18,11 @@ export interface Assessment {
   /** The load on each axle, in the order of the spec. */
   readonly axleLoads: readonly { readonly of: string; readonly load: Derived<'lb'> }[];
   readonly advice?: TongueAdvice;
-  /** Every question of strength that the spec lets us ask. */
+  /** Every load against the rating that limits it, as far as the spec lets us ask. */
   readonly checks: readonly Check[];
-  /** The checks that use the greatest share of their limit. */
+  /** Every part of an axle against the GAWR it must bear. */
+  readonly partChecks: readonly Check[];
+  /** The checks (of loads, not of parts) that use the greatest share of their limit. */
   readonly tightest: readonly Check[];
   /** True when no check is over and the tongue presses down; says nothing of what was not checked. */
   readonly holds: boolean;
@@ -100,17 +102,17 @@ export function assessSpec(spec: Spec): Either<TrailerError, Assessment> {
   const checks = [
     ...grossChecks(labels, gross, notChecked),
     ...balanceChecks(labels, stack.right, balanced, axleLoads, notChecked),
-    ...stack.right.systems.flatMap((system) => system.checks),
   ];
+  const partChecks = stack.right.systems.flatMap((system) => system.checks);
   const share = shareBand(spec, band.right);
   const limits = trailerLimits(labels.gvwr, stack.right.group, labels.coupler);
   const carried = curb === undefined || limits.length === 0 ? undefined : carry(curb, share, limits, labels.gvwr);
   if (carried !== undefined && isLeft(carried)) return carried;
   const lifted = balanced !== undefined && balanced.tongue.value.value.isNegative();
   return right({
-    spec, stack: stack.right, weighed: weighed.right, axleLoads, checks, notChecked,
+    spec, stack: stack.right, weighed: weighed.right, axleLoads, checks, partChecks, notChecked,
     tightest: tightest(checks),
-    holds: !lifted && checks.every(({ verdict }) => verdict === 'within'),
+    holds: !lifted && [...checks, ...partChecks].every(({ verdict }) => verdict === 'within'),
     notes: [...stack.right.notes, ...weighed.right.notes, ...(lifted ? [note('NegativeTongue', 'The trailer lifts the ball: move the load forward.', [balanced.tongue])] : [])],
     decisions: [...stack.right.decisions, ...(balanced?.decisions ?? []), ...band.right.decisions, ...(carried?.right.payload.decisions ?? [])],
     ...(balanced && { advice: tongueAdvice(balanced, band.right) }),

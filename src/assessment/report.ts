@@ -12,11 +12,11 @@ export const cautions: readonly string[] = [
   'Structural changes and re-ratings belong to the maker, a registered alterer or a licensed engineer.',
 ];
 
-const columns = [10, 10, 10, 8, 10] as const;
-const firstColumn = 32;
+const columns = [9, 9, 9, 7, 10] as const;
+const firstColumn = 36;
 
 function checkRow(check: Check, tightest: boolean): string {
-  const name = `${check.verdict === 'over' ? 'OVER ' : '  ok '}${check.what}${tightest ? ' *' : ''}`;
+  const name = `${check.verdict === 'over' ? 'OVER' : '  ok'}${tightest ? '* ' : '  '}${check.what}`;
   const limitAndLoad = [bare(loadInPrint(check.load.value)), bare(capacityInPrint(check.limit.value)), bare(capacityInPrint(check.reserve.value))];
   return row(name, [...limitAndLoad, usedInPrint(check.used.value), check.reserve.why.basis], firstColumn, columns);
 }
@@ -54,7 +54,13 @@ function payloadLines({ carry }: Assessment): readonly string[] {
   ];
 }
 
-function answer({ holds, checks, notChecked }: Assessment): string {
+function partLines({ partChecks }: Assessment): readonly string[] {
+  if (partChecks.length === 0) return [];
+  return [row('', ['GAWR lb', 'bears lb', 'left lb', 'used', 'rests on'], firstColumn, columns), ...partChecks.map((check) => checkRow(check, false))];
+}
+
+function answer({ holds, checks: loads, partChecks, notChecked }: Assessment): string {
+  const checks = [...loads, ...partChecks];
   const over = checks.filter(({ verdict }) => verdict === 'over').length;
   const open = notChecked.length === 0 ? '' : ` ${notChecked.length} question${notChecked.length === 1 ? ' is' : 's are'} open: see below.`;
   if (checks.length === 0) return `Nothing could be checked.${open}`;
@@ -76,6 +82,7 @@ export function report(assessment: Assessment): string {
     remark(answer(assessment)),
     ...section('WEIGHTS', weightLines(assessment)),
     ...section('CHECKS', checkLines(assessment)),
+    ...section('PARTS AGAINST THE LABEL', partLines(assessment)),
     ...section('WHAT IT MAY CARRY', payloadLines(assessment)),
     ...section('NOTES', notes.map(({ says }) => remark(says))),
     ...section('NOT CHECKED', notChecked.map(({ what, missing }) => remark(`${what}: ${missing} not given`))),

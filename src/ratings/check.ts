@@ -29,7 +29,7 @@ export type Verdict = 'within' | 'over';
 
 /** The answer to one question of strength. An overload is an answer, not an error. */
 export interface Check {
-  /** What was asked, in shop words: `GVWR against gross`. */
+  /** What was asked, in shop words: `gross against GVWR`. */
   readonly what: string;
   readonly kind: RatingKind | ComponentKind;
   readonly of?: string | undefined;
@@ -67,7 +67,7 @@ function judge(what: string, kind: Check['kind'], of: string | undefined, limit:
   };
 }
 
-const whose = (of: string | undefined): string => (of === undefined ? '' : `${of}: `);
+const whose = (of: string | undefined): string => (of === undefined ? '' : `${of} `);
 
 /**
  * Is this weight within this rating?
@@ -83,7 +83,7 @@ const whose = (of: string | undefined): string => (of === undefined ? '' : `${of
  * @source common practice, no source: a rating is a limit, not a target
  */
 export function check<K extends RatingKind>(limit: Rating<K>, load: Weight<Limits[NoInfer<K>]>): Check {
-  return judge(`${whose(limit.of)}${limit.rating} against ${load.weight}`, limit.rating, limit.of, limit.limit, load.load, limit.clause);
+  return judge(`${load.weight} against ${whose(limit.of)}${limit.rating}`, limit.rating, limit.of, limit.limit, load.load, limit.clause);
 }
 
 /**

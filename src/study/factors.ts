@@ -1,0 +1,72 @@
+/** The numeric factors of a study, resolved against the spec: exact figures in the unit of their leaf, and a way to any row's value. */
+import { type Either, left, right } from 'fp-ts/lib/Either.js';
+import { applyLinear, Decimal } from './exact-numbers.js';
+import { convert, dimensionOf, type Quantity, show, type Unit } from '../units/index.js';
+import type { Basis, Given } from '../trace/index.js';
+import { normalQuantile } from './chance.js';
+import type { UnusableVariation } from './errors.js';
+import { type Chance, type Levels, type Range, readLevel } from './vary.js';
+
+/** One varied figure. `levels` are exact; a chance factor has none and draws by the share of its distribution. */
+export interface Factor {
+  readonly path: string;
+  readonly unit: Unit;
+  /** What the figure rests on in the spec; a study changes the figure, not its standing. */
+  readonly basis: Basis;
+  readonly levels: readonly Decimal[];
+  /** The figure at a share from 0 to 1 of the distribution: for sampled designs. Rounded to four decimals, so that it prints short. */
+  readonly atShare: (share: number) => number;
+}
+
+const unusable = (path: string, found: string, needed: string): Either<UnusableVariation, never> =>
+  left({ chapter: 'study', tag: 'UnusableVariation', path, found, needed });
+
+function inUnit(text: string, leaf: Given): Quantity<Unit> | undefined {
+  const read = readLevel(text);
+  if (read === undefined || dimensionOf(read.unit) !== dimensionOf(leaf.value.unit)) return undefined;
+  return convert(read, leaf.value.unit as never) as Quantity<Unit>;
+}
+
+const short = (x: number): number => Math.round(x * 1e4) / 1e4;
+
+function evenly(from: Decimal, to: Decimal, count: number): readonly Decimal[] {
+  return count === 1 ? [from] : Array.from({ length: count }, (_, i) => applyLinear(from, to, i, count - 1));
+}
+
+/** The figure at a share of evenly likely levels, or of a distribution. */
+function drawing(variation: Levels | Range | Chance, figures: readonly Decimal[]): (share: number) => number {
+  const [a = 0, b = 0, c = 0] = figures.map((figure) => figure.toNumber());
+  if (variation.kind === 'range') return (share) => short(a + (b - a) * share);
+  if (variation.kind === 'levels') { const all = figures.map((figure) => figure.toNumber()); return (share) => all[Math.min(all.length - 1, Math.floor(share * all.length))] as number; }
+  switch (variation.shape) {
+    case 'uniform': return (share) => short(a + (b - a) * share);
+    case 'normal': return (share) => short(a + b * Math.max(-4, Math.min(4, normalQuantile(share))));
+    case 'triangular': {
+      if (c === a) return () => short(a);
+      const split = (b - a) / (c - a);
+      return (share) => short(share < split ? a + Math.sqrt(share * (c - a) * (b - a)) : c - Math.sqrt((1 - share) * (c - a) * (c - b)));
+    }
+  }
+}
+
+/** Reads a variation against its leaf; every level must be a figure the spec itself would take. */
+export function factorOf(path: string, variation: Levels | Range | Chance, leaf: Given): Either<UnusableVariation, Factor> {
+  const texts = variation.kind === 'levels' ? variation.texts : variation.kind === 'range' ? [variation.from, variation.to] : variation.figures;
+  if (texts.length === 0) return unusable(path, 'no levels', 'at least one level');
+  if (variation.kind === 'range' && !(Number.isInteger(variation.count) && variation.count >= 1)) return unusable(path, `a count of ${variation.count}`, 'a whole number of levels');
+  const figures: Decimal[] = [];
+  for (const [index, text] of texts.entries()) {
+    const figure = inUnit(text, leaf);
+    if (figure === undefined) return unusable(path, `"${String(text).slice(0, 40)}"`, `a figure of ${dimensionOf(leaf.value.unit)} with its unit`);
+    const isSpread = variation.kind === 'chance' && variation.shape === 'normal' && index === 1;
+    if (!isSpread && leaf.between !== undefined && (figure.value.lt(leaf.between[0]) || figure.value.gt(leaf.between[1]))) {
+      return unusable(path, show(figure), `a figure from ${leaf.between[0].toFixed()} to ${leaf.between[1].toFixed()} ${leaf.value.unit}`);
+    }
+    figures.push(figure.value);
+  }
+  const rising = variation.kind !== 'chance' || variation.shape === 'normal' || figures.every((figure, i) => i === 0 || figure.gte(figures[i - 1] as Decimal));
+  if (!rising) return unusable(path, texts.join(', '), 'figures that rise');
+  const [first, second] = figures as [Decimal, Decimal];
+  const exact = variation.kind === 'levels' ? figures : variation.kind === 'range' ? evenly(first, second, variation.count) : [];
+  return right({ path, unit: leaf.value.unit, basis: leaf.basis, levels: exact, atShare: drawing(variation, figures) });
+}

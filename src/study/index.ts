@@ -1,0 +1,14 @@
+/**
+ * What-if studies: vary figures and whole alternatives of a spec, and read every outcome.
+ *
+ * @module study
+ */
+export type { Chunk } from './chunks.js';
+export type { ColumnTable } from './columns.js';
+export type { Design } from './design.js';
+export * from './errors.js';
+export type { Row } from './rows.js';
+export { mostRows, study, type Study, type StudyPlan } from './study.js';
+export { alternatives, levels, normal, range, triangular, uniform, type Variation } from './vary.js';
+export { type Measure, standardMeasure } from './variant.js';
+export { wordsForStudy } from './words.js';

@@ -1,0 +1,89 @@
+/** One whole alternative of the spec: assessed once, its working recorded, flattened to a tape. */
+import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
+import { type Assessment, assess } from '../assessment/index.js';
+import type { TrailerError } from '../errors.js';
+import type { Check } from '../ratings/index.js';
+import type { Decision, Derived, Given, Node } from '../trace/index.js';
+import type { Unit } from '../units/index.js';
+import { leavesOf } from './spec-paths.js';
+import { columnsFor, isVaried, type Tape, tapeOf } from './tape.js';
+import type { Operand } from './steps.js';
+
+/** The figures a study prints, taken from an assessment; absent ones make a row unanswered. */
+export type Measure = (assessment: Assessment) => Readonly<Record<string, Derived<Unit>>>;
+
+/** Gross, tongue load and share, payload, and what is left of every check. */
+export const standardMeasure: Measure = ({ weighed, carry, checks }) => ({
+  ...(weighed.gross && { 'gross weight': weighed.gross }),
+  ...(weighed.balance && { 'tongue load': weighed.balance.tongue, 'tongue share': weighed.balance.tongueShare }),
+  ...(carry && { payload: carry.payload.most }),
+  ...Object.fromEntries(checks.map(({ what, reserve }) => [`left: ${what}`, reserve])),
+});
+
+/** A comparison with zero that decides a verdict: a reserve, or the tongue that must press down. */
+export interface Guarded {
+  readonly node: Node;
+  readonly at: Operand;
+  /** Near zero means within this band, in the unit of the figure: 1e-9 of the limit. */
+  readonly band: Operand;
+}
+
+export interface Variant {
+  readonly spec: unknown;
+  readonly assessment: Assessment;
+  readonly tape: Tape;
+  readonly columns: Float64Array[];
+  readonly figures: readonly { readonly name: string; readonly node: Node; readonly at: Operand }[];
+  readonly reserves: readonly Guarded[];
+  /** The shares used, one for each distinct check; equal checks of equal axles are one, under both names. */
+  readonly shares: readonly { readonly name: string; readonly check: Check; readonly at: Operand }[];
+  readonly decisions: readonly { readonly decision: Decision; readonly left: Operand; readonly right: Operand }[];
+  /** The varied leaves, in the order of the tape's inputs; undefined when this alternative has no such figure. */
+  readonly leaves: readonly (Given | undefined)[];
+  /** True when a reserve that does not vary is over: then no row of this variant holds. */
+  readonly overAnyway: boolean;
+}
+
+const sameOperand = (a: Operand, b: Operand): boolean => (isVaried(a) ? isVaried(b) && a.column === b.column : !isVaried(b) && a.value === b.value);
+
+/** Groups figures that stand in one place of the tape, so that a structural tie is one entry under joined names. */
+function distinct<T extends { readonly name: string; readonly at: Operand }>(entries: readonly T[]): readonly T[] {
+  const found: T[] = [];
+  for (const entry of entries) {
+    const index = found.findIndex(({ at }) => sameOperand(at, entry.at));
+    if (index < 0) found.push(entry);
+    else found[index] = { ...(found[index] as T), name: `${found[index]?.name} = ${entry.name}` };
+  }
+  return found;
+}
+
+/** Records an alternative. */
+export function variantOf(spec: unknown, inputs: readonly string[], measure: Measure): Either<TrailerError, Variant> {
+  const assessed = assess(spec);
+  if (isLeft(assessed)) return assessed;
+  const assessment = assessed.right;
+  const { checks, partChecks, decisions, weighed } = assessment;
+  const measured = Object.entries(measure(assessment));
+  const verdicts = [...checks, ...partChecks];
+  const tongue = weighed.balance === undefined ? [] : [weighed.balance.tongue.why];
+  const outputs = [
+    ...measured.map(([, { why }]) => why), ...verdicts.flatMap(({ reserve, limit }) => [reserve.why, limit.why]), ...tongue,
+    ...checks.map(({ used }) => used.why), ...decisions.flatMap(({ left, right: other }) => [left, other]),
+  ];
+  const tape = tapeOf(outputs, inputs);
+  let next = 0;
+  const take = (): Operand => tape.outputs[next++] as Operand;
+  const figures = measured.map(([name, { why }]) => ({ name, node: why, at: take() }));
+  const reserves: Guarded[] = verdicts.map(({ reserve }) => ({ node: reserve.why, at: take(), band: take() }));
+  for (const node of tongue) reserves.push({ node, at: take(), band: { value: 1 } });
+  const shares = checks.map((check) => ({ name: check.what, check, at: take() }));
+  const guards = decisions.map((decision) => ({ decision, left: take(), right: take() })).filter(({ left, right: other }) => isVaried(left) || isVaried(other));
+  const leaves = leavesOf(assessment.spec);
+  const fixed = reserves.filter(({ at }) => !isVaried(at));
+  return right({
+    spec, assessment, tape, columns: columnsFor(tape), figures, shares: distinct(shares), decisions: guards,
+    reserves: distinct(reserves.filter(({ at }) => isVaried(at)).map((reserve) => ({ ...reserve, name: '' }))),
+    leaves: inputs.map((path) => leaves.get(path)),
+    overAnyway: fixed.some(({ node }) => node.value.value.isNegative()),
+  });
+}
