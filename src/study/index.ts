@@ -5,9 +5,12 @@
  */
 export type { Chunk } from './chunks.js';
 export type { ColumnTable } from './columns.js';
+export { type CsvOptions, toCsv, toJsonLines } from './csv.js';
 export type { Design } from './design.js';
 export * from './errors.js';
 export type { Row } from './rows.js';
+export { bracketWidth, type HoldingInterval, holdingInterval, type Solution, solveFor } from './solve.js';
+export { type Bar, oneAtATime, sample, type Spread } from './spread.js';
 export { mostRows, study, type Study, type StudyPlan } from './study.js';
 export { alternatives, levels, normal, range, triangular, uniform, type Variation } from './vary.js';
 export { type Measure, standardMeasure } from './variant.js';

@@ -1,0 +1,93 @@
+/** What moves the answer most, and how sure it is: one factor at a time, and quantiles of a sample. */
+import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
+import type { TrailerError } from '../errors.js';
+import type { ColumnTable } from './columns.js';
+import { study, type StudyPlan } from './study.js';
+
+/** One bar: a figure at the ends of one factor, the others at the spec's own values. */
+export interface Bar {
+  readonly factor: string;
+  readonly low: number;
+  readonly high: number;
+  /** High minus low. */
+  readonly swing: number;
+}
+
+/**
+ * Which input moves this figure most?
+ *
+ * @param plan as for `study`, without the design
+ * @param figure the name of a figure of the study
+ * @returns the figure at the spec's own values and one bar a factor, longest first; unanswered points are left out of their bar
+ * @example orThrow(oneAtATime({ base: spec, vary: { 'cargo.0.front': levels('110 in', '130 in') } }, 'tongue load')).bars[0].factor // cargo.0.front
+ * @source common practice, no source
+ */
+export function oneAtATime(plan: Omit<StudyPlan, 'design'>, figure: string): Either<TrailerError, { readonly base: number; readonly bars: readonly Bar[] }> {
+  const made = study({ ...plan, design: { kind: 'one at a time' } });
+  if (isLeft(made)) return made;
+  const known = made.right.figures.map(({ name }) => name);
+  if (!known.includes(figure)) return left({ chapter: 'study', tag: 'UnknownPath', path: figure, nearest: known });
+  const rows = [...made.right.rows()].flatMap((row) => (row.answered ? [row] : []));
+  const base = rows.find(({ row }) => row === 0)?.figures[figure];
+  if (base === undefined) return left({ chapter: 'study', tag: 'NoSolution', path: figure, what: figure, found: 'no answer for the spec as it stands' });
+  const spans = [...made.right.choices.map(({ name, choices }) => ({ name, size: choices.length })), ...made.right.inputs.map(({ path }) => ({ name: path, size: levelsIn(plan, path) }))];
+  let start = 1;
+  const bars = spans.flatMap(({ name, size }) => {
+    const own = rows.filter(({ row }) => row >= start && row < start + size).map(({ figures }) => figures[figure] as number);
+    start += size;
+    if (own.length === 0) return [];
+    const [low, high] = [Math.min(base, ...own), Math.max(base, ...own)];
+    return [{ factor: name, low, high, swing: high - low }];
+  });
+  return right({ base, bars: bars.sort((a, b) => b.swing - a.swing) });
+}
+
+function levelsIn(plan: Omit<StudyPlan, 'design'>, path: string): number {
+  const variation = plan.vary[path];
+  return variation?.kind === 'levels' ? variation.texts.length : variation?.kind === 'range' ? variation.count : 0;
+}
+
+/** A sampled study in short. */
+export interface Spread {
+  readonly runs: number;
+  readonly unanswered: number;
+  /** The share of answered runs in which every check holds, and the standard error of that share. */
+  readonly holds: { readonly share: number; readonly standardError: number };
+  /** The figure below which each asked share of the runs lies. */
+  readonly quantiles: readonly { readonly share: number; readonly value: number }[];
+  readonly table: ColumnTable;
+}
+
+/**
+ * How sure is this answer when its inputs are not?
+ *
+ * `share = runs that hold / answered runs`; its standard error is `sqrt(share (1 - share) / runs)` (of a plain random sample; a Latin
+ * hypercube is as good or better).
+ *
+ * @param plan as for `study`, with a sampled design
+ * @param figure the figure whose quantiles are wanted
+ * @example orThrow(sample({ base: spec, vary: { 'cargo.0.weight': normal('9,000 lb', '225 lb') }, design: { kind: 'latin hypercube', runs: 200, seed: 1 } }, 'gross weight')).runs // 200
+ * @source binomial standard error, any textbook of statistics; from memory
+ */
+export function sample(plan: StudyPlan, figure: string, shares: readonly number[] = [0.05, 0.5, 0.95]): Either<TrailerError, Spread> {
+  const made = study(plan);
+  if (isLeft(made)) return made;
+  const table = made.right.columns();
+  if (isLeft(table)) return table;
+  const values = table.right.data[figure];
+  if (values === undefined) return left({ chapter: 'study', tag: 'UnknownPath', path: figure, nearest: Object.keys(table.right.data).slice(0, 5) });
+  const { length, holds, unanswered } = table.right;
+  if (length === 0) return left({ chapter: 'study', tag: 'NoSolution', path: figure, what: figure, found: 'no answered run' });
+  const sorted = Float64Array.from(values).sort();
+  const share = holds.reduce((count, one) => count + one, 0) / length;
+  const at = (p: number): number => {
+    const place = p * (length - 1);
+    const [low, high] = [sorted[Math.floor(place)] as number, sorted[Math.ceil(place)] as number];
+    return low + (high - low) * (place - Math.floor(place));
+  };
+  return right({
+    runs: made.right.count, unanswered: unanswered.length, table: table.right,
+    holds: { share, standardError: Math.sqrt((share * (1 - share)) / length) },
+    quantiles: shares.map((p) => ({ share: p, value: at(Math.min(1, Math.max(0, p))) })),
+  });
+}
