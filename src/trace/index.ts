@@ -9,7 +9,7 @@ export * from './errors.js';
 export { explain, fold, type WorkingLine, workingLines } from './explain.js';
 export { constant, given, known, lookedUp, named } from './leaves.js';
 export type { Computed, Constant, Derived, Given, Known, LookedUp, Node, Operation } from './node.js';
-export { decimalReading, type Reading, readNode } from './reading.js';
+export { decimalReading, type Reading, readNode, readOperation } from './reading.js';
 export * from './record.js';
 export { nodesOf, replay } from './replay.js';
 export { type Footing, restsOn } from './rests-on.js';
