@@ -1,15 +1,17 @@
 /** Every chapter's errors in one union, and the one function that puts them into words. */
+import { type TiresOwnError, wordsForTires } from './tires/index.js';
 import { type TraceError, wordsForTrace } from './trace/index.js';
 import { type UnitsError, type Words, wordsForUnits } from './units/index.js';
 
 /** Plain data with a `chapter` and a `tag`; `path` says where in the spec, when it came from one. */
-export type TrailerError = UnitsError | TraceError;
+export type TrailerError = UnitsError | TraceError | TiresOwnError;
 
 /** What was asked, what was found, what would be needed. */
 export function wordsFor(error: TrailerError): Words {
   switch (error.chapter) {
     case 'units': return wordsForUnits(error);
     case 'trace': return wordsForTrace(error);
+    case 'tires': return wordsForTires(error);
   }
 }
 

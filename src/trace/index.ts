@@ -14,5 +14,5 @@ export * from './record.js';
 export { nodesOf, replay } from './replay.js';
 export { type Footing, restsOn } from './rests-on.js';
 export { citation, commonPractice, fromMemory, type Grade, type Source, statics, wantsVerifying } from './source.js';
-export { findRow, nearestKeys, notTabulated, type Table } from './table.js';
+export { editDistance, findRow, nearestKeys, notTabulated, type Table } from './table.js';
 export { wordsForTrace } from './words.js';
