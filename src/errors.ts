@@ -6,21 +6,30 @@ import { type AxlesError, wordsForAxles } from './axles/index.js';
 import { type LoadError, wordsForLoad } from './load/index.js';
 import type { StudyError } from './study/errors.js';
 import { wordsForStudy } from './study/words.js';
+import { type TiresError, wordsForTires } from './tires/index.js';
 import { type TraceError, wordsForTrace } from './trace/index.js';
 import { type UnitsError, type Words, wordsForUnits } from './units/index.js';
 
 /** Plain data with a `chapter` and a `tag`; `path` says where in the spec, when it came from one. */
-export type TrailerError = UnitsError | TraceError | AxlesError | LoadError | AssessmentError | StudyError;
+export type TrailerError =
+  | UnitsError
+  | TraceError
+  | TiresError
+  | AxlesError
+  | LoadError
+  | AssessmentError
+  | StudyError;
 
 /** What was asked, what was found, what would be needed. */
 export function wordsFor(error: TrailerError): Words {
   switch (error.chapter) {
     case 'units': return wordsForUnits(error);
     case 'trace': return wordsForTrace(error);
+    case 'tires': return wordsForTires(error);
     case 'axles': return wordsForAxles(error);
-    case 'study': return wordsForStudy(error);
-    case 'assessment': return wordsForAssessment(error);
     case 'load': return wordsForLoad(error);
+    case 'assessment': return wordsForAssessment(error);
+    case 'study': return wordsForStudy(error);
   }
 }
 

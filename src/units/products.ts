@@ -21,6 +21,7 @@ export const products = [
   ['lb', 'in', 'lb*in'],
   ['lb', 'ft', 'lb*ft'],
   ['kg', 'm', 'kg*m'],
+  ['kg/lb', 'lb', 'kg'],
   ['lb*in', 'in', 'lb*in2'],
   ['lb', 'in2', 'lb*in2'],
   ['in', 'in', 'in2'],

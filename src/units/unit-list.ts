@@ -75,6 +75,8 @@ export const unitList = {
   g: ['acceleration', '9.80665', '1'],
   'ft/s2': ['acceleration', '0.3048', '1'],
   'm/s2': ['acceleration', '1', '1'],
+  // kilograms counted to one printed pound: a printing rule of tire tables (0.4536), not the definition of the pound
+  'kg/lb': ['printed pound', '1', '1'],
   // plain numbers
   ratio: ['ratio', '1', '1'],
   '%': ['ratio', '1', '100'],

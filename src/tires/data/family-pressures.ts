@@ -1,0 +1,30 @@
+/** Pressure that goes with a letter in a family, whatever the size: source LR-4 and the pages named there. The molding governs. Columns: family, letter, psi, kPa as printed. */
+import type { FamilyPressureRow } from '../tables.js';
+
+export const familyPressures = [
+  ['ST-metric', 'B', '35', '240'],
+  ['ST-metric', 'C', '50', '350'],
+  ['ST-metric', 'D', '65', '450'],
+  ['ST-metric', 'E', '80', '550'],
+  ['LT-metric', 'B', '35', '240'],
+  ['LT-numeric', 'B', '35', '240'],
+  ['LT-flotation', 'B', '35', '240'],
+  ['LT-metric', 'C', '50', '350'],
+  ['LT-numeric', 'C', '50', '350'],
+  ['LT-flotation', 'C', '50', '350'],
+  ['LT-metric', 'D', '65', '450'],
+  ['LT-numeric', 'D', '65', '450'],
+  ['LT-flotation', 'D', '65', '450'],
+  ['LT-metric', 'E', '80', '550'],
+  ['LT-numeric', 'E', '80', '550'],
+  ['LT-flotation', 'E', '80', '550'],
+  ['LT-metric', 'F', '95', '650'],
+  ['LT-numeric', 'F', '95', '650'],
+  ['LT-flotation', 'F', '95', '650'],
+  ['P-metric', 'LL', '35', '240'],
+  ['P-metric', 'SL', '35', '240'],
+  ['P-metric', 'XL', '41', '280'],
+  ['Euro-metric', 'SL', '36', '250'],
+  ['Euro-metric', 'XL', '42', '290'],
+  ['Euro-metric', 'RF', '42', '290'],
+] as const satisfies readonly FamilyPressureRow[];

@@ -1,0 +1,31 @@
+/**
+ * Tires: designations, load index and range, load and pressure tables, ratings in service, dimensions, placard words.
+ *
+ * @module tires
+ */
+export { type DateCode, dateCode } from './date-code.js';
+export {
+  type Construction, type Designation, designationNotes, type DiameterSize, isPassenger, type LetterSize, type LoadRangeLetter, type MetricSize,
+  type NumericSize, type ServiceDescription, type TireFamily, type TireSize,
+} from './designation.js';
+export * from './errors.js';
+export { estimateLoadAtPressure, type LoadEstimate, type RatedAt } from './estimate.js';
+export { type PublishedDiameter, revolutionsPerMile, type TireGeometry, tireGeometry } from './geometry.js';
+export * from './load-at-pressure.js';
+export { type LoadIndex, loadIndex } from './load-index.js';
+export { type LoadRange, loadRange, type RangePressure, rangePressure } from './load-range.js';
+export { type AxleTires, mixedTires } from './mixed-tires.js';
+export { estimatePMetricLoad } from './p-metric-formula.js';
+export * from './placard.js';
+export type { Fitment } from './published-rows.js';
+export { readDesignation } from './read-designation.js';
+export { checkRimPressure, checkRimWidth, type RimCheck } from './rim.js';
+export { serviceNotes, speedBands, type SpeedInformation, speedInformation } from './service-conventions.js';
+export { showDesignation, showSize } from './show-designation.js';
+export { type SpeedSymbol, speedSymbol } from './speed-symbol.js';
+export {
+  aliasTable, diameterTables, familyPressureTable, type InflationTable, inflationTables, loadIndexHighTable, loadIndexTable, loadRangeTable,
+  speedSymbolTable, tiresTables,
+} from './tables.js';
+export { type Service, type Tire, tireLoadRating, type TireRating } from './tire-load-rating.js';
+export { wordsForTires } from './words.js';

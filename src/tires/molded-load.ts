@@ -1,0 +1,26 @@
+/** The load molded into the sidewall, for single or dual fitment. */
+import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
+import { decide, type Decision, type Derived } from '../trace/index.js';
+import { show } from '../units/index.js';
+import type { TiresError } from './errors.js';
+import { inPounds } from './known-load.js';
+import type { Fitment } from './published-rows.js';
+import type { Tire } from './tire-load-rating.js';
+
+export interface MoldedLoad {
+  readonly load: Derived<'lb'> | undefined;
+  readonly decisions: readonly Decision[];
+}
+
+/** The molded load of this fitment, if there is one. A dual load above the single load is refused: one of them is misread. */
+export function moldedLoad({ single, dual }: NonNullable<Tire['molded']>, fitment: Fitment): Either<TiresError, MoldedLoad> {
+  const one = single === undefined ? undefined : inPounds('molded load, single', single, 'label');
+  const two = dual === undefined ? undefined : inPounds('molded load, dual', dual, 'label');
+  if (one !== undefined && isLeft(one)) return one;
+  if (two !== undefined && isLeft(two)) return two;
+  const load = fitment === 'single' ? one?.right : two?.right;
+  if (one === undefined || two === undefined) return right({ load, decisions: [] });
+  const fits = decide(two.right, '<=', one.right);
+  if (!fits.holds) return left({ chapter: 'tires', tag: 'DualAboveSingle', single: show(one.right.value), dual: show(two.right.value) });
+  return right({ load, decisions: [fits] });
+}

@@ -1,0 +1,87 @@
+/** The published rows of one size, from every table that speaks for it. */
+import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
+import { type Derived, editDistance, leastOf, lookedUp, nearestKeys, type NotTabulated, notTabulated } from '../trace/index.js';
+import { lb, psi } from '../units/index.js';
+import { isPassenger, type Construction, type Designation } from './designation.js';
+import { readDesignation } from './read-designation.js';
+import { sizeKey } from './show-designation.js';
+import { aliasTable, type InflationTable, inflationTables } from './tables.js';
+
+/** Twin tires on one hub are `dual`; two axles are not. */
+export type Fitment = 'single' | 'dual';
+
+/** One printed row. */
+export interface PublishedRow {
+  readonly table: InflationTable;
+  readonly size: string;
+  readonly key: string;
+  /** Load range letter or load version; empty where none is printed. */
+  readonly letter: string;
+  readonly construction: Construction;
+  readonly pressure: Derived<'psi'>;
+  readonly single: Derived<'lb'> | undefined;
+  readonly dual: Derived<'lb'> | undefined;
+}
+
+const keyOf = (size: string): { key: string; construction: Construction } => {
+  const read = readDesignation(size);
+  return isLeft(read) ? { key: size, construction: 'unstated' } : { key: sizeKey(read.right), construction: read.right.size.construction };
+};
+
+function rowsOf(table: InflationTable): readonly PublishedRow[] {
+  return table.rows.map(([size, letter, inPsi, single, dual]) => {
+    const key = `${size}${letter === '' ? '' : ` ${letter}`} at ${inPsi} psi`;
+    const from = { table: table.name, key, source: table.source };
+    const load = (fitment: Fitment, figure: string): Derived<'lb'> | undefined =>
+      (figure === '' ? undefined : lookedUp(`table load ${key}, ${fitment} (${table.name})`, lb(figure), from));
+    return {
+      table, size, key, letter, construction: keyOf(size).construction,
+      pressure: lookedUp(`table pressure, ${key} (${table.name})`, psi(inPsi), from), single: load('single', single), dual: load('dual', dual),
+    };
+  });
+}
+
+let bySize: ReadonlyMap<string, readonly PublishedRow[]> | undefined;
+
+/** Made at the first question: reading the sizes of all tables takes longer than one answer. */
+function allRows(): ReadonlyMap<string, readonly PublishedRow[]> {
+  if (bySize !== undefined) return bySize;
+  const rows = new Map<string, PublishedRow[]>();
+  for (const row of inflationTables.flatMap(rowsOf)) {
+    const { key } = keyOf(row.size);
+    rows.set(key, [...(rows.get(key) ?? []), row]);
+  }
+  return (bySize = rows);
+}
+
+const radial = (construction: Construction): boolean => construction === 'R' || construction === 'ZR';
+
+/** A row speaks for its own construction; a chart that covers both speaks for any, also for one that is not stated. */
+const speaksFor = (row: PublishedRow, asked: Construction): boolean =>
+  row.table.covers === 'radial and bias' || row.construction === asked || (radial(row.construction) && radial(asked));
+
+/** The key of a size, by way of the aliases that the tables print. */
+function searched(d: Designation): string {
+  const key = sizeKey(d);
+  return aliasTable.rows.find(([written]) => written === key)?.[1] ?? key;
+}
+
+/** Every printed row of this size, least pressure first; of one table when it is named. */
+export function publishedRows(d: Designation, tableName?: string): Either<NotTabulated, readonly PublishedRow[]> {
+  const known = inflationTables.map(({ name }) => name);
+  if (tableName !== undefined && !known.includes(tableName)) return left(notTabulated('tire load and pressure tables', `table ${tableName.slice(0, 40)}`, known));
+  const key = searched(d);
+  const rows = (allRows().get(key) ?? []).filter((row) => speaksFor(row, d.size.construction) && (tableName === undefined || row.table.name === tableName));
+  if (rows.length > 0) return right([...rows].sort((a, b) => a.pressure.value.value.comparedTo(b.pressure.value.value)));
+  const where = tableName === undefined ? 'tire load and pressure tables' : `tire load and pressure table ${tableName}`;
+  const asked = d.size.construction === 'unstated' ? `${key}, construction unstated` : key;
+  return left(notTabulated(where, asked, nearestKeys([...allRows().keys()], (other) => editDistance(key, other))));
+}
+
+/** The letter under which tables list the tire: its load range, or for a passenger tire its load version (SL when unmarked). */
+export const tableLetter = (d: Designation): string | undefined =>
+  d.range?.letter ?? (isPassenger(d.family) ? d.version ?? 'SL' : undefined);
+
+/** Loads of several prints: the least governs, as a recorded step when there is more than one. */
+export const governing = (name: string, loads: readonly Derived<'lb'>[]): Derived<'lb'> | undefined =>
+  (loads.length <= 1 ? loads[0] : leastOf(name, loads));

@@ -1,0 +1,66 @@
+/** Reading a tire designation: what the sidewall or the spec says, as typed parts. */
+import { type Either, left, right } from 'fp-ts/lib/Either.js';
+import type { Designation, TireFamily } from './designation.js';
+import type { UnreadableDesignation } from './errors.js';
+import type { Markings } from './markings.js';
+import { readMarkings } from './read-markings.js';
+import { readSize } from './read-size.js';
+import { fail, longest, type Scan, startScan } from './scan.js';
+
+/**
+ * What does this tire designation say?
+ *
+ * Reads prefix, size, suffix, service description, load range or ply rating, load version, in one pass. Families: ST, LT, P and
+ * Euro-metric, commercial C, LT flotation, numeric, small trailer sizes, truck sizes.
+ *
+ * A slash or an x in place of the construction letter is read as "unstated", never as radial. Letters that may mean two
+ * things are refused. Sizes are not looked up here: a size that is well formed and that nobody makes is read.
+ *
+ * @param text from the sidewall, such as `ST225/75R15 113/108L LRD`; at most 80 characters
+ * @returns the parts; Left `UnreadableDesignation` naming the fault, the part and the character
+ * @example readDesignation('ST225/75R15 113/108L LRD') // Right: family ST-metric, width 225 mm, rim 15 in
+ * @source common practice of sidewall marking; examples of vehicle and tire makers, agency letter 77-3.26, grade A to C
+ */
+export function readDesignation(text: string): Either<UnreadableDesignation, Designation> {
+  const scan = startScan(text);
+  if (text.length > longest) fail(scan, 'TooLong', 'whole text', `at most ${longest} characters`, longest);
+  const read = scan.problem === undefined ? readParts(scan) : undefined;
+  return read === undefined ? left(scan.problem as UnreadableDesignation) : right(read);
+}
+
+function readParts(scan: Scan): Designation | undefined {
+  const begun = readSize(scan);
+  if (begun === undefined) return undefined;
+  const { size } = begun;
+  const isMetric = size.form === 'metric';
+  const moved = !isMetric && (begun.prefix === 'LT' || begun.prefix === 'ST') ? begun.prefix : '';
+  const found: Markings = {
+    prefix: isMetric ? begun.prefix : '', size, suffix: moved,
+    service: undefined, second: undefined, range: undefined, plyRating: undefined, version: undefined, setAside: [],
+  };
+  if (!readMarkings(scan, found)) return undefined;
+  const { prefix, suffix, service, second, range, version, setAside } = found;
+  return { family: familyOf(found), prefix, size, suffix, service, second, range, version, setAside: setAside.sort() };
+}
+
+/** The family by prefix, suffix and form. Rims of 12 in and less without a prefix are small trailer sizes unless radial. */
+function familyOf({ prefix, size, suffix, service }: Markings): TireFamily {
+  const whole = size.rim.value.isInteger();
+  const small = size.rim.value.lte(12);
+  switch (size.form) {
+    case 'letter': return 'ST-letter';
+    case 'diameter and width': return small && size.construction !== 'R' && suffix === '' ? 'small trailer' : 'LT-flotation';
+    case 'metric':
+      if (prefix !== '') return ({ P: 'P-metric', LT: 'LT-metric', ST: 'ST-metric', T: 'temporary spare', S: 'other metric' } as const)[prefix];
+      if (suffix !== '') return ({ C: 'commercial', LT: 'LT-metric', ST: 'ST-metric', MH: 'mobile home' } as const)[suffix];
+      if (!whole) return 'truck metric';
+      return small && size.construction !== 'R' && size.construction !== 'ZR' ? 'small trailer' : 'Euro-metric';
+    case 'numeric':
+      if (suffix === 'LT') return 'LT-numeric';
+      if (suffix === 'ST') return 'ST-numeric';
+      if (suffix === 'MH' || size.rim.value.eq(14.5)) return 'mobile home';
+      if (small) return 'small trailer';
+      if (!size.rim.value.eq(16.5)) return 'truck numeric';
+      return service?.symbol?.startsWith('A') === true || !size.code.includes('.') ? 'industrial' : 'LT-numeric';
+  }
+}

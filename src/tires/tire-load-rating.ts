@@ -1,0 +1,116 @@
+/** What one tire may carry in service: molded load, then load index, then size and load range. */
+import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
+import { type Note, note } from '../ratings/index.js';
+import { constant, decide, type Decision, type Derived, type Known, quotient } from '../trace/index.js';
+import { ratio } from '../units/index.js';
+import { sources } from './data/sources.js';
+import { type Designation, designationNotes, isPassenger } from './designation.js';
+import type { TiresError } from './errors.js';
+import { loadIndex } from './load-index.js';
+import { moldedLoad } from './molded-load.js';
+import { type Fitment, governing, publishedRows, tableLetter } from './published-rows.js';
+import { readDesignation } from './read-designation.js';
+import { showDesignation } from './show-designation.js';
+
+/** A tire as it is found: what the sidewall says. Molded figures outrank everything else. */
+export interface Tire {
+  readonly designation: string | Designation;
+  readonly molded?: { readonly single?: Known<'lb' | 'kg'>; readonly dual?: Known<'lb' | 'kg'>; readonly pressure?: Known<'psi' | 'kPa'> };
+  /** Keep to this load table; otherwise the lowest print governs. */
+  readonly table?: string;
+}
+
+/** How and on what the tire runs. `truck` stands for truck, bus and multipurpose vehicle. */
+export interface Service {
+  readonly fitment: Fitment;
+  readonly on: 'trailer' | 'truck' | 'passenger car';
+}
+
+export interface TireRating {
+  readonly designation: Designation;
+  /** What one tire may carry. */
+  readonly rating: Derived<'lb'>;
+  readonly from: 'molded' | 'index' | 'table';
+  readonly notes: readonly Note[];
+  readonly decisions: readonly Decision[];
+}
+
+type From = TireRating['from'];
+
+/** The load from the index, from the tables, or none. */
+function byIndex(d: Designation, fitment: Fitment): Either<TiresError, Derived<'lb'> | undefined> {
+  const index = fitment === 'single' ? d.service?.single : d.service?.dual;
+  if (index === undefined) return right(undefined);
+  const found = loadIndex(index);
+  return isLeft(found) ? found : right(found.right.lb);
+}
+
+function byTable(d: Designation, fitment: Fitment, table: string | undefined): Either<TiresError, readonly Derived<'lb'>[]> {
+  const letter = tableLetter(d);
+  if (letter === undefined) return left({ chapter: 'tires', tag: 'LoadRangeNeeded', designation: showDesignation(d) });
+  const rows = publishedRows(d, table);
+  if (isLeft(rows)) return rows;
+  const loads = rows.right.filter((row) => row.letter === letter).flatMap((row) => row[fitment] ?? []);
+  if (loads.length > 0) return right(loads);
+  if (fitment === 'dual' && rows.right.some((row) => row.letter === letter)) return left({ chapter: 'tires', tag: 'NoDualRating', designation: showDesignation(d) });
+  return left({ chapter: 'trace', tag: 'NotTabulated', table: table ?? 'tire load and pressure tables', asked: `${showDesignation(d)}, load range ${letter}`, nearest: [...new Set(rows.right.map((row) => row.key))].slice(0, 3) });
+}
+
+/** Why there is no rating: for dual tires with some single load the missing dual load is the answer. */
+function noRating(d: Designation, tire: Tire, fitment: Fitment, problem: TiresError): TiresError {
+  const hasSingle = tire.molded?.single !== undefined || d.service !== undefined;
+  return fitment === 'dual' && hasSingle ? { chapter: 'tires', tag: 'NoDualRating', designation: showDesignation(d) } : problem;
+}
+
+/** Notes for every figure that says something else than the one that governs; what is compared is handed back. */
+function disagreements(governs: { from: From; load: Derived<'lb'> }, others: readonly { from: From; load: Derived<'lb'> }[]): { notes: Note[]; decisions: Decision[] } {
+  const title = { molded: 'Molded', index: 'Index', table: 'Table' } as const;
+  const compared = others.map((other) => ({ other, decision: decide(governs.load, '=', other.load) }));
+  const notes = compared.filter(({ decision }) => !decision.holds).map(({ other }) =>
+    note(`${title[governs.from]}DiffersFrom${title[other.from]}`, `the ${governs.from} load governs; the ${other.from} load is another figure`, [governs.load, other.load]));
+  return { notes, decisions: compared.map(({ decision }) => decision) };
+}
+
+/**
+ * What may this tire carry in this service?
+ *
+ * The molded load for the fitment if given, else the printed pounds of its load index, else the table load of size and load
+ * range (the lowest print, unless a table is named). A passenger-car tire on a trailer or truck: `rating = load / 1.10`.
+ *
+ * Dual loads come from the molded dual load, the dual index or a dual column, never from a single load. Speed and pressure
+ * allowances of makers and associations do not enter. The rating holds at the molded or table pressure, not below it.
+ *
+ * @param tire designation and molded figures, read from the sidewall; loads in lb or kg
+ * @param service single or dual wheels, and the kind of vehicle
+ * @returns lb a tire, where it comes from, notes on figures that disagree; Left `UnreadableDesignation`, `NotPositive`,
+ * `DualAboveSingle`, `NoDualRating`, `LoadRangeNeeded`, `NotTabulated`
+ * @example tireLoadRating({ designation: 'ST225/75R15 LRD' }, { fitment: 'single', on: 'trailer' }) // Right: 2,540 lb from the table
+ * @source 49 CFR 571.120 S5.1.2 as read in agency letter nht76-1.47 (1.10); order of sources: common practice, no source
+ */
+export function tireLoadRating(tire: Tire, service: Service): Either<TiresError, TireRating> {
+  const read = typeof tire.designation === 'string' ? readDesignation(tire.designation) : right(tire.designation);
+  if (isLeft(read)) return read;
+  const designation = read.right;
+  const { fitment } = service;
+  const molded = moldedLoad(tire.molded ?? {}, fitment);
+  if (isLeft(molded)) return molded;
+  const indexed = byIndex(designation, fitment);
+  if (isLeft(indexed)) return indexed;
+  const listed = byTable(designation, fitment, tire.table);
+  if (isLeft(listed) && tire.table !== undefined) return listed;
+  const table = isLeft(listed) ? undefined : governing('least of the printed loads', listed.right);
+  const all: readonly { from: From; load: Derived<'lb'> | undefined }[] = [
+    { from: 'molded', load: molded.right.load }, { from: 'index', load: indexed.right }, { from: 'table', load: table },
+  ];
+  const found = all.flatMap(({ from, load }) => (load === undefined ? [] : [{ from, load }]));
+  const [governs, ...others] = found;
+  if (governs === undefined) return isLeft(listed) ? left(noRating(designation, tire, fitment, listed.left)) : left({ chapter: 'tires', tag: 'LoadRangeNeeded', designation: showDesignation(designation) });
+  const { notes, decisions } = disagreements(governs, others);
+  if (!isLeft(listed) && listed.right.length > 1 && new Set(listed.right.map((load) => load.value.value.toFixed())).size > 1) {
+    notes.push(note('TablesDisagree', 'printed tables give different loads; the lowest is taken', listed.right));
+  }
+  const divides = isPassenger(designation.family) && service.on !== 'passenger car';
+  if (divides) notes.push(note('PassengerTire', 'a passenger-car tire on a trailer or truck: its load is divided by 1.10'));
+  const rating = divides ? quotient('tire rating in service', governs.load, constant(ratio('1.10'), 'passenger tire divisor', sources.passenger), sources.passenger) : governs.load;
+  return right({ designation, rating, from: governs.from, notes: [...designationNotes(designation), ...notes], decisions: [...molded.right.decisions, ...decisions] });
+}
