@@ -3,12 +3,15 @@ import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import type { TrailerError } from '../errors.js';
 import { type Balance, guideline, type Guideline, guidelineFor, inPounds, tongueAdvice, type TongueAdvice } from '../load/index.js';
 import { type Check, check, note, type Note, type Rating, rating, tightest, weight } from '../ratings/index.js';
-import { type Decision, type Derived } from '../trace/index.js';
+import type { PressureForLoad } from '../tires/index.js';
+import { constant, type Decision, type Derived, quotient } from '../trace/index.js';
+import { ratio } from '../units/index.js';
 import { type Carry, carry, shareBand, trailerLimits } from './carry.js';
 import type { Spec, TrailerSpec } from './codec.js';
 import { decodeSpec } from './decode.js';
 import type { NotChecked } from './not-checked.js';
 import { type Stack, stackOf } from './stack.js';
+import { type AxleTires, pressureNeeded } from './tires.js';
 import { weigh, type Weighed } from './weigh.js';
 
 export interface Assessment {
@@ -17,6 +20,8 @@ export interface Assessment {
   readonly weighed: Weighed;
   /** The load on each axle, in the order of the spec. */
   readonly axleLoads: readonly { readonly of: string; readonly load: Derived<'lb'> }[];
+  /** The pressure each axle's tires need for their load, by the printed rows. */
+  readonly pressures: readonly { readonly of: string; readonly needed: PressureForLoad }[];
   readonly advice?: TongueAdvice;
   /** Every load against the rating that limits it, as far as the spec lets us ask. */
   readonly checks: readonly Check[];
@@ -64,8 +69,26 @@ function balanceChecks({ coupler }: Labels, stack: Stack, balanced: Balance | un
     const limit = system.gawr ?? rating('axle parts', system.rating, { of: system.of });
     return [limit.rating === 'GAWR' ? check(limit, weight('axle load', load)) : check(limit, weight('axle load', load))];
   });
+  const tires = stack.tires.flatMap((each, index) => {
+    const load = loads[index]?.load;
+    const limit = each?.asRun ?? each?.rating?.rating;
+    if (each === undefined || load === undefined || limit === undefined) return [];
+    return [check(rating('tire', limit, { of: each.of }), weight('tire load', perTire(each, load)))];
+  });
   if (coupler.tongue === undefined) notChecked.push({ what: 'coupler against tongue', missing: 'coupler tongue rating' });
-  return [...axles, ...(coupler.tongue ? [check(coupler.tongue, weight('tongue', balanced.tongue))] : [])];
+  return [...axles, ...tires, ...(coupler.tongue ? [check(coupler.tongue, weight('tongue', balanced.tongue))] : [])];
+}
+
+/** The load on one tire: the axle's, shared alike. */
+const perTire = ({ of, spec: { count } }: AxleTires, load: Derived<'lb'>): Derived<'lb'> => quotient(`${of} tire load`, load, constant(ratio(count)));
+
+/** The cold pressures the loads need, where printed rows say so. */
+function pressuresFor({ tires }: Stack, loads: Assessment['axleLoads']): Assessment['pressures'] {
+  return tires.flatMap((each, index) => {
+    const load = loads[index]?.load;
+    const needed = each === undefined || load === undefined ? undefined : pressureNeeded(each, perTire(each, load));
+    return each === undefined || needed === undefined ? [] : [{ of: each.of, needed }];
+  });
 }
 
 /**
@@ -110,7 +133,7 @@ export function assessSpec(spec: Spec): Either<TrailerError, Assessment> {
   if (carried !== undefined && isLeft(carried)) return carried;
   const lifted = balanced !== undefined && balanced.tongue.value.value.isNegative();
   return right({
-    spec, stack: stack.right, weighed: weighed.right, axleLoads, checks, partChecks, notChecked,
+    spec, stack: stack.right, weighed: weighed.right, axleLoads, pressures: pressuresFor(stack.right, axleLoads), checks, partChecks, notChecked,
     tightest: tightest(checks),
     holds: !lifted && [...checks, ...partChecks].every(({ verdict }) => verdict === 'within'),
     notes: [...stack.right.notes, ...weighed.right.notes, ...(lifted ? [note('NegativeTongue', 'The trailer lifts the ball: move the load forward.', [balanced.tongue])] : [])],

@@ -1,5 +1,6 @@
 /** The assessment as a person at the yard reads it: 80 columns of text, our own layout, cautions at the end. */
 import type { Check } from '../ratings/index.js';
+import { show } from '../units/index.js';
 import type { Assessment } from './assess.js';
 import { bare, capacityInPrint, entry, loadInPrint, remark, row, section, shareInPrint, usedInPrint } from './layout.js';
 
@@ -30,13 +31,14 @@ function checkLines({ checks, tightest }: Assessment): readonly string[] {
   ];
 }
 
-function weightLines({ weighed, axleLoads, advice }: Assessment): readonly string[] {
+function weightLines({ weighed, axleLoads, advice, pressures }: Assessment): readonly string[] {
   const { curb, gross, balance } = weighed;
   return [
     ...(curb ? [entry('trailer, empty', loadInPrint(curb.value), curb.why.basis)] : []),
     ...(gross ? [entry('gross weight', loadInPrint(gross.value), gross.why.basis)] : []),
     ...(balance ? [entry('tongue load', loadInPrint(balance.tongue.value), shareInPrint(balance.tongueShare.value) + ' of gross')] : []),
     ...axleLoads.map(({ of, load }) => entry(`${of} load`, loadInPrint(load.value))),
+    ...pressures.map(({ of, needed }) => entry(`${of} tires need, cold`, show(needed.pressure.value), `printed for ${capacityInPrint(needed.carries.value)}`)),
     ...(advice ? [remark(`Tongue is ${advice.stands === 'inside' ? 'inside' : `too ${advice.stands} for`} the guideline of ${shareInPrint(advice.guideline.low.value)} to ${shareInPrint(advice.guideline.high.value)} (${loadInPrint(advice.least.value)} to ${capacityInPrint(advice.most.value)}; ${advice.guideline.source.title}).`)] : []),
   ];
 }

@@ -3,13 +3,17 @@ import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type AxleGroup, axleGroup, type AxlesError, type AxleSystem, axleSystem } from '../axles/index.js';
 import { inInches, inPounds } from '../load/index.js';
 import type { Note } from '../ratings/index.js';
+import type { TiresError } from '../tires/index.js';
 import { type Decision, type Derived, named } from '../trace/index.js';
 import type { AxleSpec, TrailerSpec } from './codec.js';
 import type { MissingFact } from './errors.js';
 import type { NotChecked } from './not-checked.js';
+import { type AxleTires, tiresOf } from './tires.js';
 
 export interface Stack {
   readonly systems: readonly AxleSystem[];
+  /** The tires of each axle; undefined where the spec has none. */
+  readonly tires: readonly (AxleTires | undefined)[];
   /** Absent when the axles' places or their sharing are not given. */
   readonly group?: AxleGroup;
   readonly notes: readonly Note[];
@@ -17,12 +21,12 @@ export interface Stack {
   readonly decisions: readonly Decision[];
 }
 
-type Problem = AxlesError | MissingFact;
+type Problem = AxlesError | TiresError | MissingFact;
 
 const pounds = (symbol: string, figure: Derived<'lb' | 'kg' | 't'> | undefined): Derived<'lb'> | undefined =>
   figure === undefined ? undefined : inPounds(symbol, named(symbol, figure));
 
-function systemOf(axle: AxleSpec, of: string): Either<AxlesError, AxleSystem> {
+function systemOf(axle: AxleSpec, of: string, tires: AxleTires | undefined): Either<AxlesError, AxleSystem> {
   const { wheels } = axle;
   return axleSystem({
     gawr: pounds(`${of} GAWR`, axle.gawr),
@@ -30,22 +34,30 @@ function systemOf(axle: AxleSpec, of: string): Either<AxlesError, AxleSystem> {
     springs: pounds(`${of} springs`, axle.springs),
     hubs: pounds(`${of} hubs`, axle.hubs),
     wheels: wheels && { each: inPounds(`${of} wheel, each`, named(`${of} wheel, each`, wheels.each)), count: wheels.count },
+    tires: tires?.rating && { each: named(`${of} tire, each`, tires.rating.rating), count: tires.spec.count },
   }, of);
 }
 
 /** Rates every axle and, where their places are known, joins them into a group. */
 export function stackOf(trailer: TrailerSpec): Either<Problem, Stack> {
   const systems: AxleSystem[] = [];
+  const tires: (AxleTires | undefined)[] = [];
   const notChecked: NotChecked[] = [];
   for (const [index, axle] of trailer.axles.entries()) {
     const of = `axle ${index + 1}`;
-    const system = systemOf(axle, of);
+    const rated = axle.tires === undefined ? undefined : tiresOf(axle.tires, of);
+    if (rated !== undefined && isLeft(rated)) return left({ ...rated.left, path: `trailer.axles.${index}.tires` });
+    const tire = rated?.right;
+    tires.push(tire);
+    notChecked.push(...(tire?.notChecked ?? []));
+    const system = systemOf(axle, of, tire);
     if (isLeft(system)) return left({ ...system.left, path: `trailer.axles.${index}` });
     systems.push(system.right);
     if (system.right.gawr === undefined) notChecked.push({ what: `${of} parts against its GAWR`, missing: 'GAWR' });
     if (system.right.notGiven.length > 0) notChecked.push({ what: `${of} parts`, missing: `ratings of ${system.right.notGiven.join(', ')}` });
   }
-  const base = { systems, notes: [], notChecked, decisions: systems.flatMap(({ decisions }) => decisions) };
+  const notes = tires.flatMap((tire) => tire?.notes ?? []);
+  const base = { systems, tires, notes, notChecked, decisions: [...systems, ...tires].flatMap((part) => part?.decisions ?? []) };
   if (systems.length === 0) return left({ chapter: 'axles', tag: 'NoAxles', path: 'trailer.axles' });
   const { sharing } = trailer;
   if (systems.length > 1 && sharing === undefined) {
@@ -58,5 +70,5 @@ export function stackOf(trailer: TrailerSpec): Either<Problem, Stack> {
   if (standing.length < systems.length) return right({ ...base, notChecked: [...notChecked, { what: 'axle loads and tongue', missing: 'places of the axles' }] });
   const group = axleGroup(standing, sharing ?? 'equalised');
   if (isLeft(group)) return left({ ...group.left, path: 'trailer.axles' });
-  return right({ ...base, group: group.right, notes: group.right.notes });
+  return right({ ...base, group: group.right, notes: [...notes, ...group.right.notes] });
 }

@@ -11,4 +11,4 @@ export interface Note {
   readonly figures?: readonly Derived<Unit>[];
 }
 
-export const note = (tag: string, says: string, figures?: readonly Derived<Unit>[]): Note => (figures === undefined ? { tag, says } : { tag, says, figures });
+export const note = (tag: string, says: string, figures?: readonly Derived<Unit>[] | undefined): Note => (figures === undefined ? { tag, says } : { tag, says, figures });

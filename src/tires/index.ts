@@ -27,5 +27,5 @@ export {
   aliasTable, diameterTables, familyPressureTable, type InflationTable, inflationTables, loadIndexHighTable, loadIndexTable, loadRangeTable,
   speedSymbolTable, tiresTables,
 } from './tables.js';
-export { type Service, type Tire, tireLoadRating, type TireRating } from './tire-load-rating.js';
+export { passengerDivisor, type Service, type Tire, tireLoadRating, type TireRating } from './tire-load-rating.js';
 export { wordsForTires } from './words.js';

@@ -37,6 +37,9 @@ export interface TireRating {
 
 type From = TireRating['from'];
 
+/** A passenger-car tire counts for its load over this on anything but a passenger car. */
+export const passengerDivisor: Derived<'ratio'> = constant(ratio('1.10'), 'passenger tire divisor', sources.passenger);
+
 /** The load from the index, from the tables, or none. */
 function byIndex(d: Designation, fitment: Fitment): Either<TiresError, Derived<'lb'> | undefined> {
   const index = fitment === 'single' ? d.service?.single : d.service?.dual;
@@ -111,6 +114,6 @@ export function tireLoadRating(tire: Tire, service: Service): Either<TiresError,
   }
   const divides = isPassenger(designation.family) && service.on !== 'passenger car';
   if (divides) notes.push(note('PassengerTire', 'a passenger-car tire on a trailer or truck: its load is divided by 1.10'));
-  const rating = divides ? quotient('tire rating in service', governs.load, constant(ratio('1.10'), 'passenger tire divisor', sources.passenger), sources.passenger) : governs.load;
+  const rating = divides ? quotient('tire rating in service', governs.load, passengerDivisor, sources.passenger) : governs.load;
   return right({ designation, rating, from: governs.from, notes: [...designationNotes(designation), ...notes], decisions: [...molded.right.decisions, ...decisions] });
 }
