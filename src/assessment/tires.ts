@@ -22,27 +22,29 @@ export interface AxleTires {
 /** What a designation cannot be read for is an error of the spec; what no table has only narrows the answer. */
 const isUnreadable = (error: TiresError): boolean => error.tag === 'UnreadableDesignation' || error.tag === 'DualAboveSingle' || error.tag === 'NotPositive';
 
-/** At the molded pressure the molded load holds; above it the tire is over-inflated, which raises nothing and is said. */
-function atMolded(of: string, spec: TireSpec, rating: TireRating, pressure: Derived<'psi'>): ReturnType<typeof atPressure> | undefined {
-  if (spec.molded?.pressure === undefined || rating.from !== 'molded') return undefined;
-  const run = converted(`${of} cold pressure`, pressure, 'psi');
-  const molded = converted(`${of} molded pressure`, named(`${of} molded pressure`, spec.molded.pressure) as Derived<'psi'>, 'psi');
-  const reached = decide(run, '>=', molded);
-  if (!reached.holds) return undefined;
-  const above = decide(run, '>', molded);
-  const notes = above.holds ? [note('PressureAboveMolded', `${of}: the tires run above the pressure molded on them; that raises no rating`, [run, molded])] : [];
-  return { asRun: rating.rating, notes, notChecked: [], decisions: [reached, above] };
+type Run = Pick<AxleTires, 'asRun' | 'notes' | 'notChecked' | 'decisions'>;
+
+/** Where the molded load holds at a molded pressure: the two pressures, to be compared. */
+function moldedPressure(of: string, spec: TireSpec, rating: TireRating): Derived<'psi'> | undefined {
+  const molded = spec.molded?.pressure;
+  return molded === undefined || rating.from !== 'molded' ? undefined : converted(`${of} molded pressure`, named(`${of} molded pressure`, molded) as Derived<'psi'>, 'psi');
 }
 
-function atPressure(of: string, spec: TireSpec, rating: TireRating): Pick<AxleTires, 'asRun' | 'notes' | 'notChecked' | 'decisions'> {
+/** At the molded pressure the molded load holds; above it the tire is over-inflated, which raises nothing and is said. Below it the printed rows speak. */
+function atPressure(of: string, spec: TireSpec, rating: TireRating): Run {
   if (spec.pressure === undefined) return { notes: [], notChecked: [{ what: `${of} tires at the pressure they run`, missing: 'cold pressure as run' }], decisions: [] };
-  const pressure = named(`${of} cold pressure`, spec.pressure) as Derived<'psi'>;
-  const full = atMolded(of, spec, rating, pressure);
-  if (full !== undefined) return full;
+  const pressure = converted(`${of} cold pressure`, named(`${of} cold pressure`, spec.pressure) as Derived<'psi'>, 'psi');
+  const molded = moldedPressure(of, spec, rating);
+  const compared = molded === undefined ? [] : [decide(pressure, '>=', molded), decide(pressure, '>', molded)];
+  const [reached, above] = compared;
+  if (reached?.holds === true) {
+    const notes = above?.holds === true ? [note('PressureAboveMolded', 'the tires run above the pressure molded on them; that raises no rating', [pressure])] : [];
+    return { asRun: rating.rating, notes, notChecked: [], decisions: compared };
+  }
   const found = loadAtPressure(rating.designation, pressure, spec.fitment);
-  if (isLeft(found)) return { notes: [], notChecked: [{ what: `${of} tires at the pressure they run`, missing: `a printed row (${describeError(found.left)})` }], decisions: [] };
+  if (isLeft(found)) return { notes: [], notChecked: [{ what: `${of} tires at the pressure they run`, missing: `a printed row (${describeError(found.left)})` }], decisions: compared };
   const counted = isPassenger(rating.designation.family) ? quotient(`${of} tire at pressure, in service`, found.right.load, passengerDivisor) : found.right.load;
-  return { asRun: leastOf(`${of} tire at the pressure it runs`, [rating.rating, counted]), notes: found.right.notes, notChecked: [], decisions: found.right.decisions };
+  return { asRun: leastOf(`${of} tire at the pressure it runs`, [rating.rating, counted]), notes: found.right.notes, notChecked: [], decisions: [...compared, ...found.right.decisions] };
 }
 
 /** Rates the tires of one axle. */
