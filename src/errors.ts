@@ -1,17 +1,19 @@
 /** Every chapter's errors in one union, and the one function that puts them into words. */
 import { type AxlesError, wordsForAxles } from './axles/index.js';
 import { type LoadError, wordsForLoad } from './load/index.js';
+import { type OwnMembersError, wordsForMembers } from './members/index.js';
 import { type TraceError, wordsForTrace } from './trace/index.js';
 import { type UnitsError, type Words, wordsForUnits } from './units/index.js';
 
 /** Plain data with a `chapter` and a `tag`; `path` says where in the spec, when it came from one. */
-export type TrailerError = UnitsError | TraceError | AxlesError | LoadError;
+export type TrailerError = UnitsError | TraceError | OwnMembersError | AxlesError | LoadError;
 
 /** What was asked, what was found, what would be needed. */
 export function wordsFor(error: TrailerError): Words {
   switch (error.chapter) {
     case 'units': return wordsForUnits(error);
     case 'trace': return wordsForTrace(error);
+    case 'members': return wordsForMembers(error);
     case 'axles': return wordsForAxles(error);
     case 'load': return wordsForLoad(error);
   }

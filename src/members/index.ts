@@ -1,0 +1,13 @@
+/**
+ * Structural members: published sections, properties from geometry, plate, sheet and boards, frame and deck weight, a beam check.
+ *
+ * @module members
+ */
+export { type ReadDesignation, readDesignation } from './designation.js';
+export * from './errors.js';
+export type { Density, Length } from './figures.js';
+export * from './member.js';
+export type * from './rows.js';
+export { allSections, dimension, section, type Section, type SectionOf } from './section.js';
+export { membersTables } from './tables.js';
+export { wordsForMembers } from './words.js';
