@@ -11,3 +11,7 @@ export type * from './rows.js';
 export { allSections, dimension, section, type Section, type SectionOf } from './section.js';
 export { membersTables } from './tables.js';
 export { wordsForMembers } from './words.js';
+export { aluminiumDensity, steelDensity, steelDensityOf40_8, standardTaper } from './constants.js';
+export type * from './outline.js';
+export { outlineOf } from './outline-of.js';
+export { sectionProperties, type SectionProperties } from './section-properties.js';
