@@ -15,3 +15,6 @@ export { aluminiumDensity, steelDensity, steelDensityOf40_8, standardTaper } fro
 export type * from './outline.js';
 export { outlineOf } from './outline-of.js';
 export { sectionProperties, type SectionProperties } from './section-properties.js';
+export * from './board.js';
+export * from './plate.js';
+export { densityOfWood, type Wood } from './wood.js';
