@@ -57,3 +57,15 @@ export function met(demands: readonly Demand[]): Either<MembersError, readonly D
   const broken = demands.find(({ decision }) => !decision.holds);
   return broken === undefined ? right(demands.map(({ decision }) => decision)) : left(broken.otherwise());
 }
+
+/** A weight in any unit. */
+export type Weight = Known<UnitOf<'mass'>>;
+/** A weight per area in any unit. */
+export type AreaWeight = Known<UnitOf<'weight per area'>>;
+
+/** A weight as a figure in pounds, the conversion recorded. */
+export const inPounds = (symbol: string, weight: Weight): Derived<'lb'> => converted(symbol, known(symbol, weight) as Derived<'kg'>, 'lb');
+
+/** A weight per area as a figure in lb/ft2, the conversion recorded. */
+export const inPoundsPerSquareFoot = (symbol: string, weight: AreaWeight): Derived<'lb/ft2'> =>
+  converted(symbol, known(symbol, weight) as Derived<'kg/m2'>, 'lb/ft2');

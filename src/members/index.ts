@@ -18,3 +18,8 @@ export { sectionProperties, type SectionProperties } from './section-properties.
 export * from './board.js';
 export * from './plate.js';
 export { densityOfWood, type Wood } from './wood.js';
+export * from './compare-sections.js';
+export type * from './cut-list.js';
+export * from './deck-growth.js';
+export { type Deck, type DeckArea, deckWeight } from './deck-weight.js';
+export { frameWeight, type WeightLine, type WeightList } from './frame-weight.js';
