@@ -4,6 +4,7 @@ import type { AssessmentError } from './assessment/errors.js';
 import { wordsForAssessment } from './assessment/words.js';
 import { type AxlesError, wordsForAxles } from './axles/index.js';
 import { type LoadError, wordsForLoad } from './load/index.js';
+import { type MembersError, wordsForMembers } from './members/index.js';
 import type { StudyError } from './study/errors.js';
 import { wordsForStudy } from './study/words.js';
 import { type TiresError, wordsForTires } from './tires/index.js';
@@ -15,6 +16,7 @@ export type TrailerError =
   | UnitsError
   | TraceError
   | TiresError
+  | MembersError
   | AxlesError
   | LoadError
   | AssessmentError
@@ -26,6 +28,7 @@ export function wordsFor(error: TrailerError): Words {
     case 'units': return wordsForUnits(error);
     case 'trace': return wordsForTrace(error);
     case 'tires': return wordsForTires(error);
+    case 'members': return wordsForMembers(error);
     case 'axles': return wordsForAxles(error);
     case 'load': return wordsForLoad(error);
     case 'assessment': return wordsForAssessment(error);

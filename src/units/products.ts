@@ -36,6 +36,7 @@ export const products = [
   ['lbf', 'ft', 'lbf*ft'],
   ['lbf*in', 'in', 'lbf*in2'],
   ['lbf*in2', 'in', 'lbf*in3'],
+  ['in3*ft/lb', 'lb/ft', 'in3'],
   ['psi', 'in2', 'lbf'],
   ['psi', 'in3', 'lbf*in'],
   ['psi', 'in4', 'lbf*in2'],

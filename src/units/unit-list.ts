@@ -71,6 +71,8 @@ export const unitList = {
   // bending stiffness and the moment of a moment area (beam deflection), base N*m2 and N*m3
   'lbf*in2': ['stiffness', '0.00286981465730146418', '1'],
   'lbf*in3': ['deflection moment', '0.000072893292295457190172', '1'],
+  // section modulus for each weight per length, base m4/kg
+  'in3*ft/lb': ['modulus per weight', '0.0000049947771072', '0.45359237'],
   // acceleration, base m/s2
   g: ['acceleration', '9.80665', '1'],
   'ft/s2': ['acceleration', '0.3048', '1'],

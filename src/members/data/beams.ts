@@ -1,0 +1,43 @@
+/** Wide-flange, S and M beams: nominal weight lb/ft, dimensions in inches, properties in in2, in4, in3, in. A selection of the printed rows. */
+import type { Table } from '../../trace/index.js';
+import type { BeamRow } from '../rows.js';
+
+export const beams = {
+  name: 'rolled beams',
+  source: { id: 'aisc-shapes-16', title: 'AISC Shapes Database v16.0 / Steel Construction Manual 16th ed.', grade: 'A', edition: 'v16.0, August 2023', note: 'a selection of rows' },
+  authoritative: 'weight in lb/ft; dimensions in inches',
+  rows: [
+    { designation: 'W4X13', shape: 'W', weight: '13', area: '3.83', depth: '4.16', flangeWidth: '4.06', web: '0.28', flange: '0.345', k: '0.595', Ix: '11.3', Sx: '5.46', rx: '1.72', Iy: '3.86', Sy: '1.9', ry: '1' },
+    { designation: 'W5X16', shape: 'W', weight: '16', area: '4.71', depth: '5.01', flangeWidth: '5', web: '0.24', flange: '0.36', k: '0.66', Ix: '21.4', Sx: '8.55', rx: '2.13', Iy: '7.51', Sy: '3', ry: '1.26' },
+    { designation: 'W6X9', shape: 'W', weight: '9', area: '2.68', depth: '5.9', flangeWidth: '3.94', web: '0.17', flange: '0.215', k: '0.465', Ix: '16.4', Sx: '5.56', rx: '2.47', Iy: '2.2', Sy: '1.11', ry: '0.905' },
+    { designation: 'W6X12', shape: 'W', weight: '12', area: '3.55', depth: '6.03', flangeWidth: '4', web: '0.23', flange: '0.28', k: '0.53', Ix: '22.1', Sx: '7.31', rx: '2.49', Iy: '2.99', Sy: '1.5', ry: '0.918' },
+    { designation: 'W6X15', shape: 'W', weight: '15', area: '4.43', depth: '5.99', flangeWidth: '5.99', web: '0.23', flange: '0.26', k: '0.51', Ix: '29.1', Sx: '9.72', rx: '2.56', Iy: '9.32', Sy: '3.11', ry: '1.45' },
+    { designation: 'W6X16', shape: 'W', weight: '16', area: '4.74', depth: '6.28', flangeWidth: '4.03', web: '0.26', flange: '0.405', k: '0.655', Ix: '32.1', Sx: '10.2', rx: '2.6', Iy: '4.43', Sy: '2.2', ry: '0.967' },
+    { designation: 'W6X20', shape: 'W', weight: '20', area: '5.87', depth: '6.2', flangeWidth: '6.02', web: '0.26', flange: '0.365', k: '0.615', Ix: '41.4', Sx: '13.4', rx: '2.66', Iy: '13.3', Sy: '4.41', ry: '1.5' },
+    { designation: 'W8X10', shape: 'W', weight: '10', area: '2.96', depth: '7.89', flangeWidth: '3.94', web: '0.17', flange: '0.205', k: '0.505', Ix: '30.8', Sx: '7.81', rx: '3.22', Iy: '2.09', Sy: '1.06', ry: '0.841' },
+    { designation: 'W8X13', shape: 'W', weight: '13', area: '3.84', depth: '7.99', flangeWidth: '4', web: '0.23', flange: '0.255', k: '0.555', Ix: '39.6', Sx: '9.91', rx: '3.21', Iy: '2.73', Sy: '1.37', ry: '0.843' },
+    { designation: 'W8X15', shape: 'W', weight: '15', area: '4.44', depth: '8.11', flangeWidth: '4.02', web: '0.245', flange: '0.315', k: '0.615', Ix: '48', Sx: '11.8', rx: '3.29', Iy: '3.41', Sy: '1.7', ry: '0.876' },
+    { designation: 'W8X18', shape: 'W', weight: '18', area: '5.26', depth: '8.14', flangeWidth: '5.25', web: '0.23', flange: '0.33', k: '0.63', Ix: '61.9', Sx: '15.2', rx: '3.43', Iy: '7.97', Sy: '3.04', ry: '1.23' },
+    { designation: 'W8X21', shape: 'W', weight: '21', area: '6.16', depth: '8.28', flangeWidth: '5.27', web: '0.25', flange: '0.4', k: '0.7', Ix: '75.3', Sx: '18.2', rx: '3.49', Iy: '9.77', Sy: '3.71', ry: '1.26' },
+    { designation: 'W10X12', shape: 'W', weight: '12', area: '3.54', depth: '9.87', flangeWidth: '3.96', web: '0.19', flange: '0.21', k: '0.51', Ix: '53.8', Sx: '10.9', rx: '3.9', Iy: '2.18', Sy: '1.1', ry: '0.785' },
+    { designation: 'W10X15', shape: 'W', weight: '15', area: '4.41', depth: '9.99', flangeWidth: '4', web: '0.23', flange: '0.27', k: '0.57', Ix: '68.9', Sx: '13.8', rx: '3.95', Iy: '2.89', Sy: '1.45', ry: '0.81' },
+    { designation: 'W10X17', shape: 'W', weight: '17', area: '4.99', depth: '10.1', flangeWidth: '4.01', web: '0.24', flange: '0.33', k: '0.63', Ix: '81.9', Sx: '16.2', rx: '4.05', Iy: '3.56', Sy: '1.78', ry: '0.845' },
+    { designation: 'W10X19', shape: 'W', weight: '19', area: '5.62', depth: '10.2', flangeWidth: '4.02', web: '0.25', flange: '0.395', k: '0.695', Ix: '96.3', Sx: '18.8', rx: '4.14', Iy: '4.29', Sy: '2.14', ry: '0.874' },
+    { designation: 'W10X22', shape: 'W', weight: '22', area: '6.49', depth: '10.2', flangeWidth: '5.75', web: '0.24', flange: '0.36', k: '0.66', Ix: '118', Sx: '23.2', rx: '4.27', Iy: '11.4', Sy: '3.97', ry: '1.33' },
+    { designation: 'W12X14', shape: 'W', weight: '14', area: '4.16', depth: '11.9', flangeWidth: '3.97', web: '0.2', flange: '0.225', k: '0.525', Ix: '88.6', Sx: '14.9', rx: '4.62', Iy: '2.36', Sy: '1.19', ry: '0.753' },
+    { designation: 'W12X16', shape: 'W', weight: '16', area: '4.71', depth: '12', flangeWidth: '3.99', web: '0.22', flange: '0.265', k: '0.565', Ix: '103', Sx: '17.1', rx: '4.67', Iy: '2.82', Sy: '1.41', ry: '0.773' },
+    { designation: 'W12X19', shape: 'W', weight: '19', area: '5.57', depth: '12.2', flangeWidth: '4.01', web: '0.235', flange: '0.35', k: '0.65', Ix: '130', Sx: '21.3', rx: '4.82', Iy: '3.76', Sy: '1.88', ry: '0.822' },
+    { designation: 'W12X22', shape: 'W', weight: '22', area: '6.48', depth: '12.3', flangeWidth: '4.03', web: '0.26', flange: '0.425', k: '0.725', Ix: '156', Sx: '25.4', rx: '4.91', Iy: '4.66', Sy: '2.31', ry: '0.848' },
+    { designation: 'W12X26', shape: 'W', weight: '26', area: '7.65', depth: '12.2', flangeWidth: '6.49', web: '0.23', flange: '0.38', k: '0.68', Ix: '204', Sx: '33.4', rx: '5.17', Iy: '17.3', Sy: '5.34', ry: '1.51' },
+    { designation: 'S3X5.7', shape: 'S', weight: '5.7', area: '1.66', depth: '3', flangeWidth: '2.33', web: '0.17', flange: '0.26', k: '0.625', Ix: '2.5', Sx: '1.67', rx: '1.23', Iy: '0.447', Sy: '0.383', ry: '0.518' },
+    { designation: 'S4X7.7', shape: 'S', weight: '7.7', area: '2.26', depth: '4', flangeWidth: '2.66', web: '0.193', flange: '0.293', k: '0.75', Ix: '6.05', Sx: '3.03', rx: '1.64', Iy: '0.748', Sy: '0.562', ry: '0.576' },
+    { designation: 'S5X10', shape: 'S', weight: '10', area: '2.93', depth: '5', flangeWidth: '3', web: '0.214', flange: '0.326', k: '0.75', Ix: '12.3', Sx: '4.9', rx: '2.05', Iy: '1.19', Sy: '0.795', ry: '0.638' },
+    { designation: 'S6X12.5', shape: 'S', weight: '12.5', area: '3.66', depth: '6', flangeWidth: '3.33', web: '0.232', flange: '0.359', k: '0.813', Ix: '22', Sx: '7.34', rx: '2.45', Iy: '1.8', Sy: '1.08', ry: '0.702' },
+    { designation: 'S8X18.4', shape: 'S', weight: '18.4', area: '5.4', depth: '8', flangeWidth: '4', web: '0.271', flange: '0.425', k: '1', Ix: '57.5', Sx: '14.4', rx: '3.26', Iy: '3.69', Sy: '1.84', ry: '0.827' },
+    { designation: 'M4X6', shape: 'M', weight: '6', area: '1.75', depth: '3.8', flangeWidth: '3.8', web: '0.13', flange: '0.16', k: '0.5', Ix: '4.72', Sx: '2.48', rx: '1.64', Iy: '1.47', Sy: '0.771', ry: '0.915' },
+    { designation: 'M6X4.4', shape: 'M', weight: '4.4', area: '1.29', depth: '6', flangeWidth: '1.84', web: '0.114', flange: '0.171', k: '0.375', Ix: '7.23', Sx: '2.41', rx: '2.36', Iy: '0.18', Sy: '0.195', ry: '0.372' },
+    { designation: 'M8X6.5', shape: 'M', weight: '6.5', area: '1.92', depth: '8', flangeWidth: '2.28', web: '0.135', flange: '0.189', k: '0.563', Ix: '18.5', Sx: '4.63', rx: '3.11', Iy: '0.376', Sy: '0.329', ry: '0.443' },
+    { designation: 'M10X8', shape: 'M', weight: '8', area: '2.37', depth: '9.95', flangeWidth: '2.69', web: '0.141', flange: '0.182', k: '0.563', Ix: '34.6', Sx: '6.95', rx: '3.82', Iy: '0.593', Sy: '0.441', ry: '0.5' },
+    { designation: 'M12X10.8', shape: 'M', weight: '10.8', area: '3.18', depth: '12', flangeWidth: '3.07', web: '0.16', flange: '0.21', k: '0.563', Ix: '66.7', Sx: '11.1', rx: '4.58', Iy: '1.01', Sy: '0.661', ry: '0.564' },
+  ],
+} as const satisfies Table<BeamRow>;

@@ -1,0 +1,43 @@
+/** The weight of a deck, area by area, each with its place. */
+import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
+import { converted, product, quotient, sum } from '../trace/index.js';
+import { number } from './constants.js';
+import type { MembersError } from './errors.js';
+import { aboveZero, type AreaWeight, inInches, inPoundsPerSquareFoot, type Length, met } from './figures.js';
+import { weighAll, type WeightList } from './frame-weight.js';
+
+/** One area of deck: the main deck, a beavertail, a wheel-well filler. */
+export interface DeckArea {
+  readonly name: string;
+  readonly length: Length;
+  readonly width: Length;
+  /** Front edge, behind the coupler. */
+  readonly from: Length;
+  /** Weight per area: `board(...).weightPerSquareFoot`, `plateWeight`, `floorPlateWeight(...).weight`. */
+  readonly surface: AreaWeight;
+}
+
+export type Deck = readonly DeckArea[];
+
+/**
+ * What does this deck weigh, and where does each area of it act?
+ *
+ * `W = length x width x weight per square foot`, acting at the front edge plus half the length.
+ *
+ * Boards are taken edge to edge: gaps between them are not taken off. Wet boards weigh up to twice as much as dry ones.
+ *
+ * @param deck areas by tape or drawing, any unit; front edges behind the coupler; their weight per area
+ * @returns lines and total in lb, places in inches; Left `FigureTooSmall`, `NothingListed`, with the place in the list
+ * @example deckWeight([{ name: 'deck', length: foot(18), width: inch(83), from: inch(60), surface: lbPerFt2('4.75') }]) // Right 591.4 lb at 168 in
+ * @source geometry, derived
+ */
+export const deckWeight = (deck: Deck): Either<MembersError, WeightList> => weighAll('deck weight', deck, (area) => {
+  const { name } = area;
+  const [length, width] = [inInches(`${name} length`, area.length), inInches(`${name} width`, area.width)];
+  const surface = inPoundsPerSquareFoot(`${name} weight per square foot`, area.surface);
+  const tested = met([aboveZero(`${name} length`, length), aboveZero(`${name} width`, width), aboveZero(`${name} weight per square foot`, surface)]);
+  if (isLeft(tested)) return tested;
+  const weight = product(`${name} weight`, surface, converted(null, product(null, length, width), 'ft2'));
+  const at = sum(`${name} position`, [inInches(`${name} front edge`, area.from), quotient(null, length, number(2))]);
+  return right({ line: { name, weight, at }, decisions: tested.right });
+});

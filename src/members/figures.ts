@@ -1,0 +1,71 @@
+/** Figures on their way in: taken under a name, brought to the working unit, and tested before they are used. */
+import { type Either, left, right } from 'fp-ts/lib/Either.js';
+import { type Comparison, constant, converted, type Decision, decide, type Derived, type Known, known } from '../trace/index.js';
+import { type AnyQuantity, quantity, type Unit, type UnitOf } from '../units/index.js';
+import type { MembersError } from './errors.js';
+
+/** A length in any unit. */
+export type Length = Known<UnitOf<'length'>>;
+/** A density in any unit. */
+export type Density = Known<UnitOf<'density'>>;
+
+/** A length as a figure in inches, the conversion recorded. */
+export const inInches = (symbol: string, length: Length): Derived<'in'> => converted(symbol, known(symbol, length) as Derived<'ft'>, 'in');
+
+/** A length as a figure in feet, the conversion recorded. */
+export const inFeet = (symbol: string, length: Length): Derived<'ft'> => converted(symbol, known(symbol, length) as Derived<'in'>, 'ft');
+
+/** A density as a figure in lb/ft3, the conversion recorded. */
+export const inPoundsPerCubicFoot = (symbol: string, density: Density): Derived<'lb/ft3'> =>
+  converted(symbol, known(symbol, density) as Derived<'lb/in3'>, 'lb/ft3');
+
+/** One thing that must hold before a figure is used: the decision, and the error when it does not hold. */
+export interface Demand {
+  readonly decision: Decision;
+  readonly otherwise: () => MembersError;
+}
+
+const plain = (figure: Derived<Unit>): AnyQuantity => figure.value as AnyQuantity;
+const pathOf = ({ why }: Derived<Unit>): { path?: string } => {
+  if (why.kind === 'given' && why.path !== undefined) return { path: why.path };
+  const [first] = why.kind === 'computed' && why.operation === 'convert' ? why.of : [];
+  return first?.kind === 'given' && first.path !== undefined ? { path: first.path } : {};
+};
+
+const tooSmall = (what: string, figure: Derived<Unit>, needed: 'more than zero' | 'zero or more') => (): MembersError =>
+  ({ chapter: 'members', tag: 'FigureTooSmall', what, found: plain(figure), needed, ...pathOf(figure) });
+
+/** The figure must be more than zero. */
+export const aboveZero = <U extends Unit>(what: string, figure: Derived<U>): Demand =>
+  ({ decision: decide<Unit>(figure, '>', constant(quantity(0, figure.value.unit))), otherwise: tooSmall(what, figure, 'more than zero') });
+
+/** The figure must be zero or more. */
+export const notBelowZero = <U extends Unit>(what: string, figure: Derived<U>): Demand =>
+  ({ decision: decide<Unit>(figure, '>=', constant(quantity(0, figure.value.unit))), otherwise: tooSmall(what, figure, 'zero or more') });
+
+/** The figure must stand so to a limit; `needed` says it in words: `greater than the web`. */
+export const fits = <U extends Unit>(what: string, figure: Derived<U>, comparison: Comparison, limit: Derived<NoInfer<U>>, needed: string): Demand => ({
+  decision: decide(figure, comparison, limit),
+  otherwise: () => ({ chapter: 'members', tag: 'ImpossibleShape', what, found: plain(figure), needed, limit: plain(limit), ...pathOf(figure) }),
+});
+
+/** Another error than the three above, for the same kind of test. */
+export const demand = (decision: Decision, otherwise: () => MembersError): Demand => ({ decision, otherwise });
+
+/** All demands met: their decisions, to be handed back with the result. Else the error of the first that is not. */
+export function met(demands: readonly Demand[]): Either<MembersError, readonly Decision[]> {
+  const broken = demands.find(({ decision }) => !decision.holds);
+  return broken === undefined ? right(demands.map(({ decision }) => decision)) : left(broken.otherwise());
+}
+
+/** A weight in any unit. */
+export type Weight = Known<UnitOf<'mass'>>;
+/** A weight per area in any unit. */
+export type AreaWeight = Known<UnitOf<'weight per area'>>;
+
+/** A weight as a figure in pounds, the conversion recorded. */
+export const inPounds = (symbol: string, weight: Weight): Derived<'lb'> => converted(symbol, known(symbol, weight) as Derived<'kg'>, 'lb');
+
+/** A weight per area as a figure in lb/ft2, the conversion recorded. */
+export const inPoundsPerSquareFoot = (symbol: string, weight: AreaWeight): Derived<'lb/ft2'> =>
+  converted(symbol, known(symbol, weight) as Derived<'kg/m2'>, 'lb/ft2');

@@ -1,0 +1,63 @@
+/** Bent and plain outlines in parts: formed channel, angle, flat. */
+import { type Derived, difference, sum } from '../trace/index.js';
+import { aboveZero, fits, inInches, notBelowZero } from './figures.js';
+import type { Angle, Flat, FormedChannel } from './outline.js';
+import { half, type Part, quarterRing, rectangle, twice } from './parts.js';
+import type { Taken } from './taken.js';
+
+/** Straight web, two straight flanges, two quarter rings; gross, not the effective width of a thin section. */
+export function takeFormed(outline: FormedChannel): Taken {
+  const depth = inInches('depth', outline.depth);
+  const width = inInches('flange width', outline.flangeWidth);
+  const thickness = inInches('thickness', outline.thickness);
+  const inside = inInches('inside bend radius', outline.insideRadius);
+  const outside = sum('outside bend radius', [inside, thickness]);
+  const straightWeb = difference('straight web', depth, twice(null, outside));
+  const straightFlange = difference('straight flange', width, outside);
+  const parts = (): readonly Part[] => {
+    const bend = quarterRing(inside, outside);
+    return [
+      rectangle('straight web', thickness, straightWeb, { times: 1, x: half(null, thickness) }),
+      rectangle('straight flange', straightFlange, thickness, {
+        times: 2, x: sum(null, [outside, half(null, straightFlange)]), y: half(null, difference(null, depth, thickness)),
+      }),
+      { times: 2, area: bend.area, x: difference(null, outside, bend.fromCentre), y: sum(null, [half(null, straightWeb), bend.fromCentre]), Ix: bend.own, Iy: bend.own },
+    ];
+  };
+  return {
+    demands: [
+      aboveZero('depth', depth), aboveZero('thickness', thickness), notBelowZero('inside bend radius', inside),
+      fits('flange width', width, '>=', outside, 'at least the outside bend radius'),
+      fits('depth', depth, '>=', twice(null, outside), 'at least twice the outside bend radius'),
+    ],
+    parts, width, height: depth, across: 'from the edge', up: 'symmetric',
+  };
+}
+
+/** Two rectangles: the upright leg whole, the flat leg from there on. */
+export function takeAngle(outline: Angle): Taken {
+  const upright = inInches('upright leg', outline.uprightLeg);
+  const flat = inInches('flat leg', outline.flatLeg);
+  const thickness = inInches('thickness', outline.thickness);
+  const rest = difference('flat leg beside the upright', flat, thickness);
+  const parts = (): readonly Part[] => [
+    rectangle('upright leg', thickness, upright, { times: 1, x: half(null, thickness), y: half(null, upright) }),
+    rectangle('flat leg', rest, thickness, { times: 1, x: sum(null, [thickness, half(null, rest)]), y: half(null, thickness) }),
+  ];
+  return {
+    demands: [
+      aboveZero('thickness', thickness),
+      fits('upright leg', upright, '>', thickness, 'longer than the thickness'), fits('flat leg', flat, '>', thickness, 'longer than the thickness'),
+    ],
+    parts, width: flat, height: upright, across: 'from the edge', up: 'from the edge',
+  };
+}
+
+/** One rectangle. */
+export function takeFlat(outline: Flat): Taken {
+  const [height, width]: [Derived<'in'>, Derived<'in'>] = [inInches('height', outline.height), inInches('width', outline.width)];
+  return {
+    demands: [aboveZero('height', height), aboveZero('width', width)],
+    parts: () => [rectangle('flat', width, height, { times: 1 })], width, height, across: 'symmetric', up: 'symmetric',
+  };
+}
