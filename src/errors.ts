@@ -4,6 +4,7 @@ import type { AssessmentError } from './assessment/errors.js';
 import { wordsForAssessment } from './assessment/words.js';
 import { type AxlesError, wordsForAxles } from './axles/index.js';
 import { type LoadError, wordsForLoad } from './load/index.js';
+import { type RulesError, wordsForRules } from './rules/index.js';
 import type { StudyError } from './study/errors.js';
 import { wordsForStudy } from './study/words.js';
 import { type TiresError, wordsForTires } from './tires/index.js';
@@ -17,6 +18,7 @@ export type TrailerError =
   | TiresError
   | AxlesError
   | LoadError
+  | RulesError
   | AssessmentError
   | StudyError;
 
@@ -28,6 +30,7 @@ export function wordsFor(error: TrailerError): Words {
     case 'tires': return wordsForTires(error);
     case 'axles': return wordsForAxles(error);
     case 'load': return wordsForLoad(error);
+    case 'rules': return wordsForRules(error);
     case 'assessment': return wordsForAssessment(error);
     case 'study': return wordsForStudy(error);
   }
