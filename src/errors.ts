@@ -5,6 +5,7 @@ import { wordsForAssessment } from './assessment/words.js';
 import { type AxlesError, wordsForAxles } from './axles/index.js';
 import { type LoadError, wordsForLoad } from './load/index.js';
 import { type MembersError, wordsForMembers } from './members/index.js';
+import { type RulesError, wordsForRules } from './rules/index.js';
 import type { StudyError } from './study/errors.js';
 import { wordsForStudy } from './study/words.js';
 import { type TiresError, wordsForTires } from './tires/index.js';
@@ -19,6 +20,7 @@ export type TrailerError =
   | MembersError
   | AxlesError
   | LoadError
+  | RulesError
   | AssessmentError
   | StudyError;
 
@@ -31,6 +33,7 @@ export function wordsFor(error: TrailerError): Words {
     case 'members': return wordsForMembers(error);
     case 'axles': return wordsForAxles(error);
     case 'load': return wordsForLoad(error);
+    case 'rules': return wordsForRules(error);
     case 'assessment': return wordsForAssessment(error);
     case 'study': return wordsForStudy(error);
   }

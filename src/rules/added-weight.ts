@@ -1,0 +1,29 @@
+/** Weight added before the first sale: how much before the capacity figure must be corrected. */
+import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
+import { constant, type Derived, type Known, leastOf, product } from '../trace/index.js';
+import { lb, ratio, type UnitOf } from '../units/index.js';
+import type { RulesError } from './errors.js';
+import { federalRule } from './federal.js';
+import { pounds } from './pounds.js';
+import { sourceOfRule } from './rule.js';
+
+/**
+ * How much may a dealer add before the capacity figure on the trailer must be corrected?
+ *
+ * `limit = least of (1.5 % of GVWR, 100 lb)`; weight above the limit asks for a correction, weight on it does not. The two
+ * meet at a GVWR of 6,666.67 lb.
+ *
+ * Written for light vehicles, motor homes and RV trailers; its reach over utility trailers was not confirmed.
+ *
+ * @param gvwr from the certification label, any unit of weight
+ * @returns lb, not rounded. Left `OutOfRange`.
+ * @example addedWeightLimit(lb(5000)) // Right 75 lb
+ * @source 49 CFR 571.110 S10, 571.120 S10 (section number from memory); final rule of 2007-12-04, draft text
+ */
+export function addedWeightLimit(gvwr: Known<UnitOf<'mass'>>): Either<RulesError, Derived<'lb'>> {
+  const rated = pounds('trailer GVWR', gvwr, 'label');
+  if (isLeft(rated)) return rated;
+  const source = sourceOfRule(federalRule('relabel'));
+  const part = product('1.5 % of GVWR', constant(ratio('0.015'), 'printed share', source), rated.right);
+  return right(leastOf('added weight limit', [part, constant(lb(100), 'printed limit', source)], source));
+}

@@ -1,0 +1,59 @@
+/** The facts a rule can ask for. The list is closed: a rule that asks for anything else does not compile, or is refused. */
+import type { Known } from '../trace/index.js';
+import type { Dimension, UnitOf } from '../units/index.js';
+
+/** Weights and ratings that somebody has to tell us. Gross is the whole laden trailer, tongue load included. */
+export const weightFacts = [
+  'trailer GVWR', 'trailer gross', 'trailer unloaded', 'tow vehicle GVWR', 'tow vehicle gross', 'label GCWR',
+  'weight on tow vehicle', 'towing axle weights', 'trailer axle weights', 'added weight', 'safety device strength',
+  'cargo article weight', 'heaviest single axle', 'heaviest tandem',
+] as const;
+
+/** Weights that follow from those by the definition of a rule. */
+export const computedWeights = [
+  'tow vehicle GVWR or gross', 'towed GVWR or gross', 'GCWR', 'combined gross', 'greatest of GVWR, gross, GCWR',
+] as const;
+
+/** Lengths. The width counts rigid fenders, not flexible extensions or mud flaps. */
+export const lengthFacts = [
+  'overall width', 'overall length', 'path deviation', 'first to last axle of two tandems', 'State limit on semitrailer length',
+] as const;
+
+/** Questions answered by yes or no. */
+export const yesNoFacts = ['commercial', 'interstate', 'full trailer', 'brakes required', 'actual weights within ratings'] as const;
+
+export type WeightFact = (typeof weightFacts)[number];
+export type ComputedWeight = (typeof computedWeights)[number];
+export type LengthFact = (typeof lengthFacts)[number];
+export type YesNoFact = (typeof yesNoFacts)[number];
+
+/** What a rule may test. */
+export type WeightName = WeightFact | ComputedWeight;
+export type FactName = WeightName | LengthFact;
+
+/**
+ * What is known about one job: a trailer coupled to a tow vehicle.
+ *
+ * Whatever is left out is not assumed; a rule that needs it answers `cannot tell`. Figures may be in any unit of weight or
+ * length and may bring their working. `label GCWR` is the figure on the certification label of the tow vehicle, or
+ * `'not shown'` when somebody has looked and the label has none. `tow vehicle gross` is the loaded vehicle before the
+ * trailer rests on it, so that the tongue load counts once. `actual weights within ratings` says that nobody is loaded
+ * above a GVWR; it stands in for the two gross weights where a rule takes the greater of rating and weight.
+ */
+export type Facts =
+  & { readonly [F in Exclude<WeightFact, 'label GCWR'>]?: Known<UnitOf<'mass'>> }
+  & { readonly 'label GCWR'?: Known<UnitOf<'mass'>> | 'not shown' }
+  & { readonly [F in LengthFact]?: Known<UnitOf<'length'>> }
+  & { readonly [F in YesNoFact]?: boolean };
+
+const lengths: ReadonlySet<string> = new Set(lengthFacts);
+const names: ReadonlySet<string> = new Set([...weightFacts, ...computedWeights, ...lengthFacts]);
+const questions: ReadonlySet<string> = new Set(yesNoFacts);
+const weights: ReadonlySet<string> = new Set([...weightFacts, ...computedWeights]);
+
+export const isFactName = (text: string): text is FactName => names.has(text);
+export const isWeightName = (text: string): text is WeightName => weights.has(text);
+export const isYesNoFact = (text: string): text is YesNoFact => questions.has(text);
+
+/** What a fact measures. */
+export const dimensionOfFact = (name: FactName): Dimension & ('mass' | 'length') => (lengths.has(name) ? 'length' : 'mass');

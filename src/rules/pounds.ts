@@ -1,0 +1,17 @@
+/** Weights taken in, in any unit of weight: in pounds, and greater than zero. */
+import { type Either, left, right } from 'fp-ts/lib/Either.js';
+import { type Basis, converted, type Derived, type Known, known } from '../trace/index.js';
+import { dimensionOf, show, type UnitOf } from '../units/index.js';
+import { rulesError, type RulesError } from './errors.js';
+
+/** A weight under its shop name, in lb. Left `OutOfRange` when it is not a weight greater than zero. */
+export function pounds(name: string, figure: Known<UnitOf<'mass'>>, basis?: Basis): Either<RulesError, Derived<'lb'>> {
+  const taken = known(name, figure, basis);
+  if (dimensionOf(taken.value.unit) !== 'mass' || !taken.value.value.gt(0)) {
+    return left(rulesError({ tag: 'OutOfRange', what: name, found: show(taken.value), needed: 'a weight greater than zero' }, pathOf(taken)));
+  }
+  return right(converted(name, taken, 'lb'));
+}
+
+/** Where in a spec a figure stands, when it came from one. */
+export const pathOf = ({ why }: Derived<UnitOf<'mass'> | UnitOf<'length'>>): string | undefined => (why.kind === 'given' ? why.path : undefined);

@@ -1,0 +1,69 @@
+/** A published rule as data: what it tests, against which printed figure, and what follows. */
+import type { Grade, Source } from '../trace/index.js';
+import type { UnitOf } from '../units/index.js';
+import type { FactName, LengthFact, WeightName, YesNoFact } from './facts.js';
+
+/** The operators a rule may print. */
+export const operators = ['<', '<=', '>', '>='] as const;
+export type Operator = (typeof operators)[number];
+
+/** A figure as printed: its digits, in the unit of the condition. */
+export interface PrintedLine { readonly value: string }
+/** A printed share of another weight: 1.75 times the tow vehicle GVWR. */
+export interface ShareLine { readonly times: string; readonly of: WeightName }
+/** The least of several. */
+export interface LeastLine { readonly least: readonly [PrintedLine | ShareLine, ...(PrintedLine | ShareLine)[]] }
+export type Line = PrintedLine | ShareLine | LeastLine;
+
+/** One comparison. `unit` is the unit the rule prints; the fact is converted to it, never the line to the fact. */
+export type Condition =
+  | { readonly test: WeightName; readonly operator: Operator; readonly line: Line; readonly unit: UnitOf<'mass'> }
+  | { readonly test: LengthFact; readonly operator: Operator; readonly line: PrintedLine; readonly unit: UnitOf<'length'> };
+
+/** One published rule. */
+export interface Rule {
+  readonly id: string;
+  readonly topic: string;
+  readonly jurisdiction: string;
+  /** The rule whose reach this one shares: it binds only where that rule applies. */
+  readonly bindsWhere?: string;
+  /** Questions that must be answered yes, and such that must be answered no. */
+  readonly when?: readonly YesNoFact[];
+  readonly unless?: readonly YesNoFact[];
+  /** All of them together make the condition. */
+  readonly all: readonly Condition[];
+  /** A requirement follows when the condition holds; a limit is printed the other way round and has been passed when it fails. */
+  readonly effectWhen: 'holds' | 'fails';
+  /** What follows. */
+  readonly effect: string;
+  readonly exceptions: readonly string[];
+  readonly clause: string;
+  /** The same figure in the other unit as the rule prints it. Shown, never compared. */
+  readonly alsoPrinted?: string;
+  readonly grade: Grade;
+  /** When the text was read. */
+  readonly read: string;
+  /** The date that the copy itself carries. */
+  readonly dated?: string;
+  /** What was read. */
+  readonly source: string;
+  readonly caution?: string;
+}
+
+/** Said beside every finding. */
+export const generalCaution = 'A finding compares the facts given with a published line as read on the date shown; the rule in force, the label and State law govern.';
+
+/** True when the reader should look the text up first: secondary copies (B, C) and rows from memory. */
+export const wantsLookingUp = (grade: Grade): boolean => grade === 'B' || grade === 'C' || grade === 'memory';
+
+/** The rule as a source for its printed figures. */
+export const sourceOfRule = (rule: Pick<Rule, 'id' | 'source' | 'grade' | 'clause' | 'read' | 'dated'>): Source => ({
+  id: rule.id, title: rule.source, grade: rule.grade, clause: rule.clause,
+  edition: rule.dated === undefined ? `read ${rule.read}` : `dated ${rule.dated}, read ${rule.read}`,
+});
+
+/** The facts a line leans on besides the one it tests. */
+export function factsOfLine(line: Line): readonly FactName[] {
+  if ('least' in line) return line.least.flatMap(factsOfLine);
+  return 'of' in line ? [line.of] : [];
+}

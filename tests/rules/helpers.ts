@@ -1,0 +1,41 @@
+/** Facts in short for the tests of this chapter. */
+import { isLeft } from 'fp-ts/lib/Either.js';
+import type { Either } from 'fp-ts/lib/Either.js';
+import { type Facts, type Finding, federalRules, type Rule, screen } from '../../src/rules/index.js';
+import { describeError, type TrailerError } from '../../src/errors.js';
+import type { Derived } from '../../src/trace/index.js';
+import { foot, inch, kg, lb, type Unit } from '../../src/units/index.js';
+
+const units = { lb, kg, in: inch, ft: foot } as const;
+
+/** `trailer GVWR: 10000 lb, commercial: yes, label GCWR: not shown` */
+export function facts(text: string): Facts {
+  return Object.fromEntries(text.split(', ').filter((part) => part !== '').map((part) => {
+    const [name = '', said = ''] = part.split(': ');
+    if (said === 'yes' || said === 'no') return [name, said === 'yes'];
+    if (said === 'not shown') return [name, said];
+    const [digits = '', unit = ''] = said.split(' ');
+    return [name, units[unit as keyof typeof units](digits)];
+  })) as Facts;
+}
+
+export function orFail<A>(either: Either<TrailerError, A>): A {
+  if (isLeft(either)) throw new Error(describeError(either.left));
+  return either.right;
+}
+
+export function leftOf<E>(either: Either<E, unknown>): E {
+  if (isLeft(either)) return either.left;
+  throw new Error('was not refused');
+}
+
+/** What one rule says to these facts. */
+export function ask(id: string, given: Facts, rules: readonly Rule[] = federalRules): Finding {
+  const found = orFail(screen(given, rules)).findings.find(({ rule }) => rule.id === id);
+  if (found === undefined) throw new Error(`no rule ${id}`);
+  return found;
+}
+
+/** Every figure with working in a finding. */
+export const workings = ({ answers }: Finding): readonly Derived<Unit>[] =>
+  answers.flatMap(({ figure, line, distance }) => [figure, line, distance].flatMap((part) => (part === undefined ? [] : [part])));

@@ -1,0 +1,70 @@
+/** The federal lines, typed a second time: rule, condition, operator, value, unit, grade; the printed figures of each clause. */
+import { describe, expect, it } from 'vitest';
+import { federalRules, type Line, rulesTables, wantsLookingUp } from '../../src/rules/index.js';
+
+const printed = `
+cmv-390         0 >= 10001 lb B
+cdl-A           0 >= 26001 lb A
+cdl-A           1 >  10000 lb A
+cdl-B           0 >= 26001 lb A
+cdl-B           1 <= 10000 lb A
+consp           0 >= 80 in A
+consp           1 >  10000 lb A
+lamps-w         0 >= 80 in A
+lamps-l         0 >= 30 ft A
+rig             0 >= 10000 lb A
+brake-3000-semi 0 <= 3000 lb A
+brake-3000-semi 1 <= 0.40x lb A
+brake-3000-full 0 <= 3000 lb B
+brake-3000-full 1 <= 0.40x lb B
+surge-1         0 <= 12000 lb B
+surge-1         1 <= 1.75x lb B
+surge-2         0 >  12000 lb B
+surge-2         1 <  20001 lb B
+surge-2         2 <= 1.25x lb B
+chains-fed      0 >= 1x lb A
+tracking        0 <= 3 in B
+fmvss110        0 <= 10000 lb B
+fmvss120        0 >  10000 lb A
+relabel         0 >  least(0.015x,100) lb A
+heavy-eq        0 >= 10000 lb B
+light-veh       0 <= 10000 lb A
+light-eq-option 0 <  10000 lb B
+ax-single       0 <= 20000 lb A
+ax-tandem       0 <= 34000 lb A
+gross-80        0 <= 80000 lb A
+bridge-36       0 >= 36 ft A
+width           0 <= 102 in B
+len-semi        0 >= 48 ft A
+excise          0 >  26000 lb memory
+`.trim().split('\n').map((row) => row.replace(/\s+/g, ' '));
+
+const line = (drawn: Line): string => ('value' in drawn ? drawn.value : 'times' in drawn ? `${drawn.times}x` : `least(${drawn.least.map(line).join(',')})`);
+
+describe('federal rules', () => {
+  it('prints every operator, value, unit and grade as transcribed', () => {
+    expect(federalRules.flatMap(({ id, all, grade }) => all.map((part, i) => `${id} ${i} ${part.operator} ${line(part.line)} ${part.unit} ${grade}`))).toEqual(printed);
+  });
+  it('has two rules without a figure, bound to what binds them', () => {
+    expect(federalRules.filter(({ all }) => all.length === 0).map(({ id, grade, bindsWhere }) => [id, grade, bindsWhere])).toEqual([['brake-all', 'B', 'cmv-390'], ['breakaway', 'memory', 'cmv-390']]);
+  });
+  it('marks what should be looked up: secondary copies and memory', () => {
+    expect(federalRules.filter(({ grade }) => wantsLookingUp(grade)).map(({ id }) => id)).toEqual([
+      'cmv-390', 'brake-all', 'brake-3000-full', 'breakaway', 'surge-1', 'surge-2', 'tracking', 'fmvss110', 'heavy-eq', 'light-eq-option', 'width', 'excise',
+    ]);
+  });
+  it('gives each rule its own id, a clause, a date of reading, a source and what follows', () => {
+    expect(new Set(federalRules.map(({ id }) => id)).size).toBe(federalRules.length);
+    for (const rule of federalRules) {
+      expect(rule.clause, rule.id).toMatch(/^\d\d (CFR|USC) \d/);
+      expect(rule.read, rule.id).toBe('2026-11');
+      expect(`${rule.source}|${rule.effect}`, rule.id).toMatch(/^.{5,}\|.{10,}$/);
+    }
+  });
+  it('never says that something is lawful', () => {
+    for (const { effect, caution = '', topic } of federalRules) expect(`${effect} ${caution} ${topic}`).not.toMatch(/\blegal\b|\blawful\b|\bpermitted\b/i);
+  });
+  it('is listed among the tables', () => {
+    expect(rulesTables.map(({ name, rows }) => [name, rows.length])).toEqual([['federal rules', 28], ['agency letters on GVWR, GAWR and tongue', 8]]);
+  });
+});
