@@ -4,11 +4,12 @@ import type { AssessmentError } from './assessment/errors.js';
 import { wordsForAssessment } from './assessment/words.js';
 import { type AxlesError, wordsForAxles } from './axles/index.js';
 import { type LoadError, wordsForLoad } from './load/index.js';
+import { type TowingError, wordsForTowing } from './towing/index.js';
 import { type TraceError, wordsForTrace } from './trace/index.js';
 import { type UnitsError, type Words, wordsForUnits } from './units/index.js';
 
 /** Plain data with a `chapter` and a `tag`; `path` says where in the spec, when it came from one. */
-export type TrailerError = UnitsError | TraceError | AxlesError | LoadError | AssessmentError;
+export type TrailerError = UnitsError | TraceError | AxlesError | LoadError | TowingError | AssessmentError;
 
 /** What was asked, what was found, what would be needed. */
 export function wordsFor(error: TrailerError): Words {
@@ -18,6 +19,7 @@ export function wordsFor(error: TrailerError): Words {
     case 'axles': return wordsForAxles(error);
     case 'assessment': return wordsForAssessment(error);
     case 'load': return wordsForLoad(error);
+    case 'towing': return wordsForTowing(error);
   }
 }
 

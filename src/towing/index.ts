@@ -1,0 +1,12 @@
+/**
+ * Towing: what the tow vehicle's axles feel, which rating in the chain is the tightest, what scale tickets tell.
+ *
+ * @module towing
+ */
+export * from './errors.js';
+export { hitchedAxleLoads, type HitchedAxleLoads, type HitchedQuestion } from './hitched-axle-loads.js';
+export type { HitchPlace, Overhang } from './hitch-lever.js';
+export type { AnyLength, AnyMoment, AnyShare, AnyWeight } from './figures.js';
+export type { Findings, NotChecked } from './findings.js';
+export * from './weight-distribution.js';
+export { wordsForTowing } from './words.js';
