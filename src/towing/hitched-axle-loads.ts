@@ -25,10 +25,15 @@ export interface HitchedAxleLoads {
   readonly decisions: readonly Decision[];
 }
 
-const negativeTongue = (tongue: Derived<'lb'>): Note =>
-  note('NegativeTongue', 'The tongue pulls up on the ball: the trailer is loaded tail-heavy. The rear axle gets lighter and the trailer will not tow straight.', [tongue]);
 const frontLifts = (front: Derived<'lb'>): Note =>
   note('FrontAxleLifts', 'By this arithmetic the front wheels leave the ground.', [front]);
+
+/** A tongue that pulls up is an answer, with a note. */
+export function tongueRemark(tongue: Derived<'lb'>): Pick<HitchedAxleLoads, 'notes' | 'decisions'> {
+  const pullsUp = decide(tongue, '<', noneOf('lb'));
+  const remark = note('NegativeTongue', 'The tongue pulls up on the ball: the trailer is loaded tail-heavy, the rear axle gets lighter, and such a trailer is not stable.', [tongue]);
+  return { notes: pullsUp.holds ? [remark] : [], decisions: [pullsUp] };
+}
 
 /** The hitched loads by a lever that was read already. */
 export function hitchedBy(lever: Lever, front: Derived<'lb'>, rear: Derived<'lb'>, onBall: Derived<'lb'>): HitchedAxleLoads {
@@ -38,12 +43,8 @@ export function hitchedBy(lever: Lever, front: Derived<'lb'>, rear: Derived<'lb'
     front: difference('front axle, hitched', front, offFront, statics),
     rear: sum('rear axle, hitched', [rear, ontoRear], statics),
   };
-  const [pullsUp, lifts] = [decide(onBall, '<', noneOf('lb')), decide(hitched.front, '<', noneOf('lb'))];
-  return {
-    ...hitched, offFront, ontoRear,
-    notes: [...(pullsUp.holds ? [negativeTongue(onBall)] : []), ...(lifts.holds ? [frontLifts(hitched.front)] : [])],
-    decisions: [pullsUp, lifts],
-  };
+  const lifts = decide(hitched.front, '<', noneOf('lb'));
+  return { ...hitched, offFront, ontoRear, notes: lifts.holds ? [frontLifts(hitched.front)] : [], decisions: [lifts] };
 }
 
 /**
@@ -69,10 +70,12 @@ export function hitchedAxleLoads(question: HitchedQuestion): Either<TowingError,
   if (isLeft(weighed)) return weighed;
   const place = hitchLever(question);
   if (isLeft(place)) return place;
-  const hitched = hitchedBy(place.right.lever, front, rear, pounds('tongue load', question.tongue));
+  const tongue = pounds('tongue load', question.tongue);
+  const remark = tongueRemark(tongue);
+  const hitched = hitchedBy(place.right.lever, front, rear, tongue);
   return right({
     ...hitched,
-    notes: [...place.right.notes, ...hitched.notes],
-    decisions: [...weighed.right, ...place.right.decisions, ...hitched.decisions],
+    notes: [...place.right.notes, ...remark.notes, ...hitched.notes],
+    decisions: [...weighed.right, ...place.right.decisions, ...remark.decisions, ...hitched.decisions],
   });
 }

@@ -3,10 +3,16 @@
  *
  * @module towing
  */
+export * from './combination.js';
 export * from './errors.js';
-export { hitchedAxleLoads, type HitchedAxleLoads, type HitchedQuestion } from './hitched-axle-loads.js';
-export type { HitchPlace, Overhang } from './hitch-lever.js';
 export type { AnyLength, AnyMoment, AnyShare, AnyWeight } from './figures.js';
 export type { Findings, NotChecked } from './findings.js';
+export { hitchedAxleLoads, type HitchedAxleLoads, type HitchedQuestion } from './hitched-axle-loads.js';
+export type { HitchPlace, Overhang } from './hitch-lever.js';
+export * from './largest-trailer.js';
+export * from './safety-chains.js';
+export * from './tow-checks.js';
+export * from './tow-vehicle.js';
+export type { TrailerBound } from './trailer-bounds.js';
 export * from './weight-distribution.js';
 export { wordsForTowing } from './words.js';

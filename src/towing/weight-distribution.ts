@@ -5,7 +5,7 @@ import { converted, type Decision, decide, type Derived, difference, known, prod
 import type { TowingError } from './errors.js';
 import { allAboveZero, type AnyLength, type AnyMoment, type AnyShare, type AnyWeight, aShare, inches, noneBelowZero, noneOf, plainShare, pounds } from './figures.js';
 import { ask, type Findings, gathered } from './findings.js';
-import { hitchedBy } from './hitched-axle-loads.js';
+import { hitchedBy, tongueRemark } from './hitched-axle-loads.js';
 import { hitchLever } from './hitch-lever.js';
 
 /** How the bars are set, in one of four ways of saying it. */
@@ -110,6 +110,7 @@ export function weightDistribution(question: WeightDistributionQuestion): Either
   const place = hitchLever({ hitch: 'ball behind', overhang: o, wheelbase: b });
   if (isLeft(place)) return place;
 
+  const remark = tongueRemark(tongue);
   const hitched = hitchedBy(place.right.lever, front, rear, tongue);
   const setting = momentOf(question.bars, a, o, tongue, hitched.offFront);
   if (isLeft(setting)) return setting;
@@ -141,7 +142,7 @@ export function weightDistribution(question: WeightDistributionQuestion): Either
   return right({
     moment, ontoTrailer, ontoFront, offRear, ...(restored && { restored }), barsOff, barsOn,
     findings: { barsOff: off.right, barsOn: on.right },
-    notes: [...place.right.notes, ...hitched.notes, ...(restored === undefined ? [notRestorable] : []), ...(restored !== undefined && tooMuch.holds ? [moreThanAll(restored)] : [])],
-    decisions: [...above.right, ...weighed.right, behind, possible, ...place.right.decisions, ...hitched.decisions, ...setting.right.decisions, lost, tooMuch],
+    notes: [...place.right.notes, ...remark.notes, ...hitched.notes, ...(restored === undefined ? [notRestorable] : []), ...(restored !== undefined && tooMuch.holds ? [moreThanAll(restored)] : [])],
+    decisions: [...above.right, ...weighed.right, behind, possible, ...place.right.decisions, ...remark.decisions, ...hitched.decisions, ...setting.right.decisions, lost, tooMuch],
   });
 }
