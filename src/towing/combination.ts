@@ -1,6 +1,7 @@
 /** The weight of tow vehicle and trailer together, and the weakest part of a hitch. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { type Decision, decide, type Derived, leastOf, sum } from '../trace/index.js';
+import { governedBy, type Governed } from '../ratings/index.js';
+import { type Derived, sum } from '../trace/index.js';
 import type { NothingLimits, NotAboveZero } from './errors.js';
 import { allAboveZero, type AnyWeight, pounds } from './figures.js';
 
@@ -25,13 +26,6 @@ export interface RatedPart {
   readonly rating: AnyWeight;
 }
 
-export interface WeakestPart {
-  readonly limit: Derived<'lb'>;
-  /** Every part that has this rating. */
-  readonly parts: readonly string[];
-  readonly decisions: readonly Decision[];
-}
-
 /**
  * What is this row of hitch parts good for?
  *
@@ -42,16 +36,9 @@ export interface WeakestPart {
  * @example weakestPart([{ part: 'receiver', rating: lb(5000) }, { part: 'ball', rating: lb(2500) }]) // Right 2,500 lb, ball
  * @source university extension guide PPP-92, as reported in trade press
  */
-export function weakestPart(parts: readonly RatedPart[]): Either<NothingLimits | NotAboveZero, WeakestPart> {
+export function weakestPart(parts: readonly RatedPart[]): Either<NothingLimits | NotAboveZero, Governed> {
   if (parts.length === 0) return left({ chapter: 'towing', tag: 'NothingLimits', missing: ['receiver', 'ball mount', 'ball', 'coupler'] });
-  const ratings = parts.map(({ part, rating }) => ({ part, limit: pounds(`${part} rating`, rating, 'label') }));
-  const above = allAboveZero(ratings.map(({ part, limit }) => [`${part} rating`, limit] as const));
-  if (isLeft(above)) return above;
-  const limit = leastOf('weakest part', ratings.map((one) => one.limit));
-  const ties = ratings.map((one) => ({ part: one.part, decision: decide(one.limit, '=', limit) }));
-  return right({
-    limit,
-    parts: ties.filter(({ decision }) => decision.holds).map(({ part }) => part),
-    decisions: [...above.right, ...ties.map(({ decision }) => decision)],
-  });
+  const bounds = parts.map(({ part, rating }) => ({ name: part, limit: pounds(`${part} rating`, rating, 'label') }));
+  const above = allAboveZero(bounds.map(({ name, limit }) => [`${name} rating`, limit] as const));
+  return isLeft(above) ? above : right(governedBy('weakest part', bounds));
 }

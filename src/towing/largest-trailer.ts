@@ -1,7 +1,7 @@
 /** The heaviest trailer a set of limits allows, and the limit that says so. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { type Note, note } from '../ratings/index.js';
-import { type Decision, decide, type Derived, greatestOf, leastOf, product } from '../trace/index.js';
+import { governedBy, type Note, note } from '../ratings/index.js';
+import { type Decision, decide, type Derived, greatestOf, product } from '../trace/index.js';
 import type { TowingError } from './errors.js';
 import { type AnyShare, aShare, noneOf, plainShare } from './figures.js';
 import type { NotChecked } from './findings.js';
@@ -30,7 +30,7 @@ export interface LargestTrailerQuestion {
 }
 
 const noRoom = (bounds: readonly TrailerBound[]): Note =>
-  note('OverBeforeTheTrailer', 'The tow vehicle stands at or over this limit before any trailer is on it.', bounds.map(({ trailer }) => trailer));
+  note('OverBeforeTheTrailer', 'The tow vehicle stands at or over this limit before any trailer is on it.', bounds.map(({ limit }) => limit));
 
 /**
  * How heavy a trailer do these limits allow?
@@ -58,14 +58,13 @@ export function largestTrailer({ vehicle, coupler, tongueShare }: LargestTrailer
   const { bounds, notChecked } = found.right;
   if (bounds.length === 0) return left({ chapter: 'towing', tag: 'NothingLimits', missing: [...new Set(notChecked.flatMap(({ missing }) => missing))] });
 
-  const lowest = leastOf('least of the bounds', bounds.map(({ trailer }) => trailer));
-  const ties = bounds.map((bound) => ({ bound, decision: decide(bound.trailer, '=', lowest) }));
-  const governing = ties.filter(({ decision }) => decision.holds).map(({ bound }) => bound);
+  const { least: lowest, by } = governedBy('least of the bounds', bounds);
+  const governing = bounds.filter((bound) => by.includes(bound));
   const room = decide(lowest, '>', noneOf('lb'));
   const trailer = greatestOf('largest trailer', [lowest, noneOf('lb')]);
   return right({
     trailer, tongue: product('tongue load of the largest trailer', trailer, share), governing, bounds, notChecked,
     notes: [...facts.right.notes, ...(room.holds ? [] : [noRoom(governing)])],
-    decisions: [...fraction.right, ...facts.right.decisions, ...found.right.decisions, ...ties.map(({ decision }) => decision), room],
+    decisions: [...fraction.right, ...facts.right.decisions, ...found.right.decisions, room],
   });
 }

@@ -7,7 +7,7 @@ import { chainsEach, chainsTogether } from './data/sources.js';
 import type { TowingError } from './errors.js';
 import { pounds } from './figures.js';
 import { ask, type Findings, gathered } from './findings.js';
-import type { SafetyChains } from './tow-vehicle.js';
+import type { TrailerChains } from './tow-vehicle.js';
 
 export interface ChainFindings extends Findings {
   readonly notes: readonly Note[];
@@ -26,7 +26,7 @@ export interface ChainFindings extends Findings {
  * @example safetyChainChecks({ each: lb(5000), count: 2 }, constant(lb(7000))) // Right: together within, each over
  * @source 49 CFR 393.70(d) and guidance (together); two secondary pages on SAE J684 (each)
  */
-export function safetyChainChecks(chains: SafetyChains, gross: Derived<'lb'>): Either<TowingError, ChainFindings> {
+export function safetyChainChecks(chains: TrailerChains, gross: Derived<'lb'>): Either<TowingError, ChainFindings> {
   const one = pounds('breaking strength of one chain', chains.each, 'label');
   const both = product('chains together', one, constant(ratio(chains.count)));
   const findings = gathered([

@@ -36,7 +36,7 @@ export interface TowVehicle {
 }
 
 /** Safety chains: the breaking strength stamped or certified for each, not the working load limit. */
-export interface SafetyChains {
+export interface TrailerChains {
   readonly each: AnyWeight;
   readonly count: 1 | 2;
 }
@@ -47,5 +47,5 @@ export interface TowedTrailer {
   readonly gross: AnyWeight;
   readonly tongue?: AnyWeight | undefined;
   readonly coupler?: HitchPart | undefined;
-  readonly chains?: SafetyChains | undefined;
+  readonly chains?: TrailerChains | undefined;
 }

@@ -1,6 +1,6 @@
 /** What each limit of a tow vehicle and its hitch allows a trailer to weigh. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
-import type { RatingKind } from '../ratings/index.js';
+import type { Bound, RatingKind } from '../ratings/index.js';
 import { type Decision, decide, type Derived, difference, quotient } from '../trace/index.js';
 import type { TowingError } from './errors.js';
 import { allAboveZero, type AnyWeight, noneOf, pounds } from './figures.js';
@@ -11,10 +11,9 @@ import { missingOf, readFacts, sumOrMissing, type TowFacts } from './tow-facts.j
 import type { HitchPart, TowVehicle } from './tow-vehicle.js';
 
 /** What one limit allows. */
-export interface TrailerBound {
-  readonly limit: RatingKind;
-  /** The trailer gross weight at which this limit is reached. */
-  readonly trailer: Derived<'lb'>;
+export interface TrailerBound extends Bound {
+  /** The rating it comes from; `limit` is the trailer gross weight at which that rating is reached. */
+  readonly name: RatingKind;
 }
 
 export interface TrailerBounds {
@@ -85,7 +84,7 @@ export function trailerBounds(vehicle: TowVehicle, coupler: HitchPart | undefine
     decisions.push(...above.right);
     const bound = figure === undefined ? { missing: [limit] } : trailer(figure);
     if (isMissing(bound)) notChecked.push({ what: `largest trailer by ${limit}`, missing: bound.missing });
-    else bounds.push({ limit, trailer: bound });
+    else bounds.push({ name: limit, limit: bound });
   }
   return right({ bounds, notChecked, decisions });
 }

@@ -12,22 +12,22 @@ describe('the largest trailer', () => {
   it('names every limit that ties', () => {
     const answer = rightOf(largestTrailer({ vehicle: { ...truck, ball: { gross: lb(14000) }, receiver: { tongue: lb(1400) } }, tongueShare: percent(10) }));
     expect(show(answer.trailer.value)).toBe('14,000 lb');
-    expect(answer.governing.map(({ limit }) => limit)).toEqual(['receiver tongue', 'ball gross']);
+    expect(answer.governing.map(({ name }) => name)).toEqual(['receiver tongue', 'ball gross']);
     expectReplays(answer.trailer, answer.tongue);
   });
   it('says nothing fits when the truck is over by itself', () => {
     const answer = rightOf(largestTrailer({ vehicle: { ...truck, placard: { limit: lb(1000), people: lb(700), cargo: lb(400) } }, tongueShare: percent(10) }));
     expect(show(answer.trailer.value)).toBe('0 lb');
-    expect(answer.governing.map(({ limit, trailer }) => `${limit} ${show(trailer.value)}`)).toEqual(['occupant and cargo placard -1,000 lb']);
+    expect(answer.governing.map(({ name, limit }) => `${name} ${show(limit.value)}`)).toEqual(['occupant and cargo placard -1,000 lb']);
     expect(answer.notes.map(({ tag }) => tag)).toContain('OverBeforeTheTrailer');
   });
   it('asks the front axle of a gooseneck, and not of a ball behind', () => {
     const neck = { ...truck, hitch: 'gooseneck', overhang: inch(-8), frontGawr: lb(4350) } as const;
     const answer = rightOf(largestTrailer({ vehicle: neck, tongueShare: percent(20) }));
-    expect(answer.governing.map(({ limit, trailer }) => `${limit} ${show(trailer.value)}`)).toEqual(['tow vehicle front GAWR 5,000 lb']);
-    expect(rightOf(largestTrailer({ vehicle: { ...neck, overhang: inch(0) }, tongueShare: percent(20) })).bounds.map(({ limit }) => limit)).not.toContain('tow vehicle front GAWR');
-    expect(rightOf(largestTrailer({ vehicle: { ...truck, frontGawr: lb(1) }, tongueShare: percent(20) })).bounds.map(({ limit }) => limit)).not.toContain('tow vehicle front GAWR');
-    expectReplays(...answer.bounds.map(({ trailer }) => trailer));
+    expect(answer.governing.map(({ name, limit }) => `${name} ${show(limit.value)}`)).toEqual(['tow vehicle front GAWR 5,000 lb']);
+    expect(rightOf(largestTrailer({ vehicle: { ...neck, overhang: inch(0) }, tongueShare: percent(20) })).bounds.map(({ name }) => name)).not.toContain('tow vehicle front GAWR');
+    expect(rightOf(largestTrailer({ vehicle: { ...truck, frontGawr: lb(1) }, tongueShare: percent(20) })).bounds.map(({ name }) => name)).not.toContain('tow vehicle front GAWR');
+    expectReplays(...answer.bounds.map(({ limit }) => limit));
   });
   it('lists the limits it was not given', () => {
     const { notChecked } = rightOf(largestTrailer({ vehicle: { ...truck, rear: undefined, trailerRating: lb(9000) }, tongueShare: percent(10) }));
@@ -59,7 +59,7 @@ describe('the largest trailer', () => {
       expect(towed(answer.trailer).checks.filter(({ verdict }) => verdict === 'over').map(({ kind }) => kind)).toEqual([]);
       const more = given('more', lb(answer.trailer.value.value.plus(1).toFixed()));
       const over = towed(more).checks.filter(({ verdict }) => verdict === 'over').map(({ kind }) => kind);
-      expect(answer.governing.every(({ limit }) => over.includes(limit))).toBe(true);
+      expect(answer.governing.every(({ name }) => over.includes(name))).toBe(true);
     }));
   });
 });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { safetyChainChecks, towChecks, type TowVehicle, type TowedTrailer } from '../../src/towing/index.js';
+import { towChecks, type TowVehicle, type TowedTrailer } from '../../src/towing/index.js';
+import { safetyChainChecks } from '../../src/towing/safety-chains.js';
 import { constant } from '../../src/trace/index.js';
 import { inch, lb, show } from '../../src/units/index.js';
 import { leftOf, rightOf } from '../helpers/right.js';

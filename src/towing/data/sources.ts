@@ -5,10 +5,6 @@ export const publishedOverhangBound = {
   id: 'owner-manuals-trailer-example', title: 'vehicle owner manuals, trailer worked example', edition: '2008-2010', clause: '1.5 x tongue load on the rear axle', grade: 'B',
 } as const satisfies Source;
 
-export const marylandHitches = {
-  id: 'comar-11.13.08', title: 'Md. COMAR 11.13.08', edition: 'current through Register Vol. 51 No. 26, 2024-12-27', clause: '.04 (classes) and .10 (strengths)', grade: 'A',
-} as const satisfies Source;
-
 export const chainsTogether = {
   id: 'fmcsr-safety-device', title: '49 CFR 393.70(d) and its guidance', clause: 'ultimate strength not less than the gross weight towed; two chains may count together', grade: 'B',
 } as const satisfies Source;
