@@ -9,6 +9,7 @@ import { type RulesError, wordsForRules } from './rules/index.js';
 import type { StudyError } from './study/errors.js';
 import { wordsForStudy } from './study/words.js';
 import { type TiresError, wordsForTires } from './tires/index.js';
+import { type TowingError, wordsForTowing } from './towing/index.js';
 import { type TraceError, wordsForTrace } from './trace/index.js';
 import { type UnitsError, type Words, wordsForUnits } from './units/index.js';
 
@@ -20,6 +21,7 @@ export type TrailerError =
   | MembersError
   | AxlesError
   | LoadError
+  | TowingError
   | RulesError
   | AssessmentError
   | StudyError;
@@ -33,6 +35,7 @@ export function wordsFor(error: TrailerError): Words {
     case 'members': return wordsForMembers(error);
     case 'axles': return wordsForAxles(error);
     case 'load': return wordsForLoad(error);
+    case 'towing': return wordsForTowing(error);
     case 'rules': return wordsForRules(error);
     case 'assessment': return wordsForAssessment(error);
     case 'study': return wordsForStudy(error);

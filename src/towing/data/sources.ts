@@ -1,0 +1,14 @@
+/** Where the facts of this chapter come from. */
+import type { Source } from '../../trace/index.js';
+
+export const publishedOverhangBound = {
+  id: 'owner-manuals-trailer-example', title: 'vehicle owner manuals, trailer worked example', edition: '2008-2010', clause: '1.5 x tongue load on the rear axle', grade: 'B',
+} as const satisfies Source;
+
+export const chainsTogether = {
+  id: 'fmcsr-safety-device', title: '49 CFR 393.70(d) and its guidance', clause: 'ultimate strength not less than the gross weight towed; two chains may count together', grade: 'B',
+} as const satisfies Source;
+
+export const chainsEach = {
+  id: 'j684-chains', title: 'two secondary pages on SAE J684 (July 2005)', clause: 'each chain not below the class limit, class 4 not below the trailer GVWR', grade: 'C',
+} as const satisfies Source;

@@ -1,0 +1,59 @@
+/** Reading the figures of a towing question: any unit in, pounds and inches on, and the guards that come before the steps. */
+import { type Either, left, right } from 'fp-ts/lib/Either.js';
+import { type Basis, constant, converted, type Decision, decide, type Derived, type Known, known, type Node } from '../trace/index.js';
+import { quantity, type Unit, type UnitOf } from '../units/index.js';
+import type { BelowZero, NotAboveZero, NotAShare } from './errors.js';
+
+/** A weight in any unit of weight, with or without its working. */
+export type AnyWeight = Known<UnitOf<'mass'>>;
+/** A length in any unit of length, with or without its working. */
+export type AnyLength = Known<UnitOf<'length'>>;
+/** A share: `ratio('0.12')` or `percent(12)`. */
+export type AnyShare = Known<UnitOf<'ratio'>>;
+/** A moment of a weight in any unit of it. */
+export type AnyMoment = Known<UnitOf<'weight moment'>>;
+
+export const pounds = (symbol: string, figure: AnyWeight, basis: Basis = 'stated'): Derived<'lb'> => converted(null, known(symbol, figure, basis), 'lb');
+export const inches = (symbol: string, figure: AnyLength): Derived<'in'> => converted(null, known(symbol, figure), 'in');
+export const plainShare = (symbol: string, figure: AnyShare): Derived<'ratio'> => converted(null, known(symbol, figure), 'ratio');
+
+/** Zero in a unit, for comparisons. */
+export const noneOf = <U extends Unit>(unit: U): Derived<U> => constant(quantity(0, unit));
+
+/** Where in the spec a figure stands, when it came from one. */
+export function pathOf(node: Node): { readonly path?: string } {
+  if (node.kind === 'given') return node.path === undefined ? {} : { path: node.path };
+  return node.kind === 'computed' && node.operation === 'convert' ? pathOf(node.of[0] as Node) : {};
+}
+
+/** A figure under the name an error would call it by. */
+export type Called = readonly [what: string, figure: Derived<Unit>];
+
+/** Every one greater than zero, or the first that is not. */
+export function allAboveZero(figures: readonly Called[]): Either<NotAboveZero, readonly Decision[]> {
+  const decisions: Decision[] = [];
+  for (const [what, figure] of figures) {
+    const decision = decide(figure, '>', noneOf(figure.value.unit));
+    if (!decision.holds) return left({ chapter: 'towing', tag: 'NotAboveZero', what, found: figure.value, ...pathOf(figure.why) });
+    decisions.push(decision);
+  }
+  return right(decisions);
+}
+
+/** None less than zero, or the first that is. */
+export function noneBelowZero(figures: readonly Called[]): Either<BelowZero, readonly Decision[]> {
+  const decisions: Decision[] = [];
+  for (const [what, figure] of figures) {
+    const decision = decide(figure, '>=', noneOf(figure.value.unit));
+    if (!decision.holds) return left({ chapter: 'towing', tag: 'BelowZero', what, found: figure.value, ...pathOf(figure.why) });
+    decisions.push(decision);
+  }
+  return right(decisions);
+}
+
+/** Above zero and not above one. */
+export function aShare(what: string, share: Derived<'ratio'>): Either<NotAShare, readonly Decision[]> {
+  const decisions = [decide(share, '>', noneOf('ratio')), decide(share, '<=', constant(quantity(1, 'ratio')))];
+  if (decisions.every(({ holds }) => holds)) return right(decisions);
+  return left({ chapter: 'towing', tag: 'NotAShare', what, found: share.value, ...pathOf(share.why) });
+}

@@ -1,0 +1,148 @@
+/** What spring bars move: load back to the front axle and onto the trailer axles. */
+import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
+import { type Note, note } from '../ratings/index.js';
+import { converted, type Decision, decide, type Derived, difference, known, product, quotient, statics, sum } from '../trace/index.js';
+import type { TowingError } from './errors.js';
+import { allAboveZero, type AnyLength, type AnyMoment, type AnyShare, type AnyWeight, aShare, inches, noneBelowZero, noneOf, plainShare, pounds } from './figures.js';
+import { ask, type Findings, gathered } from './findings.js';
+import { hitchedBy, tongueRemark } from './hitched-axle-loads.js';
+import { hitchLever } from './hitch-lever.js';
+
+/** How the bars are set, in one of four ways of saying it. */
+export type BarSetting =
+  /** The moment of both bars at the hitch head. */
+  | { readonly moment: AnyMoment }
+  /** The lift at the bar ends, both together, and the length of a bar. */
+  | { readonly barLoad: AnyWeight; readonly barLength: AnyLength }
+  /** The fraction of what the front axle lost that shall come back. */
+  | { readonly restore: AnyShare }
+  /** What the trailer axles gained from bars off to bars on, as scaled. */
+  | { readonly trailerGain: AnyWeight };
+
+export interface WeightDistributionQuestion {
+  /** The axles of the truck alone, people and cargo aboard. */
+  readonly front: AnyWeight;
+  readonly rear: AnyWeight;
+  readonly gross: AnyWeight;
+  readonly tongue: AnyWeight;
+  readonly wheelbase: AnyLength;
+  readonly overhang: AnyLength;
+  /** Ball to the centre of the trailer's axles. */
+  readonly ballToAxles: AnyLength;
+  readonly bars: BarSetting;
+  /** The trailer axles' rating is that of the group; each axle has its own check in the axles chapter. */
+  readonly ratings?: { readonly front?: AnyWeight | undefined; readonly rear?: AnyWeight | undefined; readonly trailerAxles?: AnyWeight | undefined } | undefined;
+}
+
+/** The three scale platforms. */
+export interface RigLoads {
+  readonly front: Derived<'lb'>;
+  readonly rear: Derived<'lb'>;
+  readonly trailerAxles: Derived<'lb'>;
+}
+
+export interface WeightDistribution {
+  readonly moment: Derived<'lb*in'>;
+  readonly ontoTrailer: Derived<'lb'>;
+  readonly ontoFront: Derived<'lb'>;
+  readonly offRear: Derived<'lb'>;
+  /** Share of the front axle's loss that came back; absent when the tongue took nothing off the front axle. */
+  readonly restored?: Derived<'ratio'>;
+  readonly barsOff: RigLoads;
+  readonly barsOn: RigLoads;
+  /** Front, rear and trailer axles with bars off; front and trailer axles with bars on. The rear axle is never credited with the bars. */
+  readonly findings: { readonly barsOff: Findings; readonly barsOn: Findings };
+  readonly notes: readonly Note[];
+  readonly decisions: readonly Decision[];
+}
+
+type Setting = { readonly moment: Derived<'lb*in'>; readonly decisions: readonly Decision[] };
+
+function momentOf(bars: BarSetting, a: Derived<'in'>, o: Derived<'in'>, tongue: Derived<'lb'>, offFront: Derived<'lb'>): Either<TowingError, Setting> {
+  if ('restore' in bars) {
+    const share = plainShare('fraction to restore', bars.restore);
+    const fraction = aShare('fraction to restore', share);
+    if (isLeft(fraction)) return fraction;
+    const lost = decide(offFront, '>', noneOf('lb'));
+    if (!lost.holds) return left({ chapter: 'towing', tag: 'NothingToRestore', offFront: offFront.value });
+    const wanted = product(null, product(null, product(null, share, tongue), o), a);
+    return right({ moment: quotient('hitch moment', wanted, sum(null, [a, o])), decisions: [...fraction.right, lost] });
+  }
+  const moment = 'moment' in bars ? converted(null, known('hitch moment', bars.moment), 'lb*in')
+    : 'trailerGain' in bars ? product('hitch moment', pounds('gain of the trailer axles', bars.trailerGain), a)
+      : product('hitch moment', pounds('lift at the bar ends', bars.barLoad), inches('bar length', bars.barLength));
+  const lifts = noneBelowZero([['hitch moment', moment]]);
+  return isLeft(lifts) ? lifts : right({ moment, decisions: lifts.right });
+}
+
+const moreThanAll = (restored: Derived<'ratio'>): Note =>
+  note('RestoresMoreThanAll', 'The bars put more on the front axle than the tongue took off it; published guidance is not over 100 %.', [restored]);
+const notRestorable = note('NothingToRestore', 'The tongue takes nothing off the front axle, so there is no fraction to state.');
+
+/**
+ * What does the weight distributing hitch move, and which rating does that make or break?
+ *
+ * `trailer axles + M / a; front + M (a + o) / (a b); rear - M (a + o + b) / (a b)`: they sum to zero.
+ * `restored = M (a + o) / (a T o)`, and for a wanted fraction p: `M = p T o a / (a + o)`.
+ * M moment of both bars at the hitch head, lb in; a ball to trailer axles, o rear axle to ball, b wheelbase, in; T tongue, lb.
+ *
+ * The bars change neither the trailer's gross weight nor the weight of the combination. The rear axle is checked with the
+ * bars off; the trailer axles are checked both ways, because bars on load them. Not for a gooseneck, nor for a receiver,
+ * frame or truck whose maker does not allow bars.
+ *
+ * @returns loads in lb. Left `NotAboveZero`, `BelowZero`, `NotAShare`, `TongueAboveGross`, `BarsNeedBallBehind`, `NothingToRestore`
+ * @example weightDistribution({ ..., bars: { restore: percent(50) } }) // Right moment 24,528.3 lb in
+ * @source static equilibrium, derived; guidance on the fraction: SAE committee report
+ */
+export function weightDistribution(question: WeightDistributionQuestion): Either<TowingError, WeightDistribution> {
+  const [front, rear, tongue, gross] = [
+    pounds('front axle, truck alone', question.front), pounds('rear axle, truck alone', question.rear), pounds('tongue load', question.tongue), pounds('gross weight', question.gross),
+  ];
+  const [b, o, a] = [inches('wheelbase', question.wheelbase), inches('overhang', question.overhang), inches('ball to trailer axles', question.ballToAxles)];
+  const above = allAboveZero([['wheelbase', b], ['ball to trailer axles', a], ['gross weight', gross]]);
+  if (isLeft(above)) return above;
+  const weighed = noneBelowZero([['front axle, truck alone', front], ['rear axle, truck alone', rear]]);
+  if (isLeft(weighed)) return weighed;
+  const behind = decide(o, '>=', noneOf('in'));
+  if (!behind.holds) return left({ chapter: 'towing', tag: 'BarsNeedBallBehind', overhang: o.value });
+  const possible = decide(tongue, '<=', gross);
+  if (!possible.holds) return left({ chapter: 'towing', tag: 'TongueAboveGross', tongue: tongue.value, gross: gross.value });
+  const place = hitchLever({ hitch: 'ball behind', overhang: o, wheelbase: b });
+  if (isLeft(place)) return place;
+
+  const remark = tongueRemark(tongue);
+  const hitched = hitchedBy(place.right.lever, front, rear, tongue);
+  const setting = momentOf(question.bars, a, o, tongue, hitched.offFront);
+  if (isLeft(setting)) return setting;
+  const { moment } = setting.right;
+  const across = product(null, a, b);
+  const ontoTrailer = quotient('put on the trailer axles by the bars', moment, a, statics);
+  const ontoFront = quotient('put on the front axle by the bars', product(null, moment, sum(null, [a, o])), across, statics);
+  const offRear = quotient('taken off the rear axle by the bars', product(null, moment, sum(null, [a, o, b])), across, statics);
+
+  const barsOff: RigLoads = { front: hitched.front, rear: hitched.rear, trailerAxles: difference('trailer axles, bars off', gross, tongue) };
+  const barsOn: RigLoads = {
+    front: sum('front axle, bars on', [barsOff.front, ontoFront]),
+    rear: difference('rear axle, bars on', barsOff.rear, offRear),
+    trailerAxles: sum('trailer axles, bars on', [barsOff.trailerAxles, ontoTrailer]),
+  };
+  const { ratings = {} } = question;
+  const asked = (loads: RigLoads, of: string): Either<TowingError, Findings>[] => [
+    ask('tow vehicle front GAWR', 'tow vehicle front axle', ratings.front, loads.front, { of }),
+    ask('axle group', 'axle group load', ratings.trailerAxles, loads.trailerAxles, { of }),
+  ];
+  const off = gathered([...asked(barsOff, 'bars off'), ask('tow vehicle rear GAWR', 'tow vehicle rear axle', ratings.rear, barsOff.rear, { of: 'bars off' })]);
+  if (isLeft(off)) return off;
+  const on = gathered(asked(barsOn, 'bars on'));
+  if (isLeft(on)) return on;
+
+  const lost = decide(hitched.offFront, '>', noneOf('lb'));
+  const restored = lost.holds ? quotient('share of the front axle load restored', ontoFront, hitched.offFront) : undefined;
+  const tooMuch = decide(ontoFront, '>', hitched.offFront);
+  return right({
+    moment, ontoTrailer, ontoFront, offRear, ...(restored && { restored }), barsOff, barsOn,
+    findings: { barsOff: off.right, barsOn: on.right },
+    notes: [...place.right.notes, ...remark.notes, ...hitched.notes, ...(restored === undefined ? [notRestorable] : []), ...(restored !== undefined && tooMuch.holds ? [moreThanAll(restored)] : [])],
+    decisions: [...above.right, ...weighed.right, behind, possible, ...place.right.decisions, ...remark.decisions, ...hitched.decisions, ...setting.right.decisions, lost, tooMuch],
+  });
+}

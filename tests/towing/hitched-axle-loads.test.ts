@@ -1,0 +1,43 @@
+import { describe, expect, it } from 'vitest';
+import { restsOn } from '../../src/trace/index.js';
+import { hitchedAxleLoads, type HitchedQuestion, wordsForTowing } from '../../src/towing/index.js';
+import { inch, lb, show } from '../../src/units/index.js';
+import { leftOf, rightOf } from '../helpers/right.js';
+import { expectReplays } from '../helpers/working.js';
+
+const truck = { hitch: 'ball behind', front: lb(2800), rear: lb(2700), tongue: lb(850) } as const;
+const tags = (question: HitchedQuestion): string[] => rightOf(hitchedAxleLoads(question)).notes.map(({ tag }) => tag);
+
+describe('hitched axle loads', () => {
+  it('takes the stated bound for an unknown overhang and says so', () => {
+    const hitched = rightOf(hitchedAxleLoads({ ...truck, overhang: 'unknown' }));
+    expect([hitched.ontoRear, hitched.rear].map(({ value }) => show(value))).toEqual(['1,275 lb', '3,975 lb']);
+    expect(hitched.notes.map(({ tag }) => tag)).toEqual(['OverhangUnknown']);
+    expect(restsOn(hitched.rear).weakest).toBe('estimated');
+    expectReplays(hitched.front, hitched.rear);
+  });
+  it('answers for a negative tongue with a note', () => {
+    const hitched = rightOf(hitchedAxleLoads({ ...truck, overhang: inch(60), wheelbase: inch(120), tongue: lb(-200) }));
+    expect([hitched.front, hitched.rear].map(({ value }) => show(value))).toEqual(['2,900 lb', '2,400 lb']);
+    expect(hitched.notes.map(({ tag }) => tag)).toEqual(['NegativeTongue']);
+    expectReplays(hitched.front, hitched.rear);
+  });
+  it('notes a ball right over the axle and front wheels that lift', () => {
+    expect(tags({ ...truck, overhang: inch(0), wheelbase: inch(120) })).toEqual(['BallOverAxle']);
+    expect(tags({ ...truck, overhang: inch(60), wheelbase: inch(120), tongue: lb(5600) })).toEqual([]);
+    expect(tags({ ...truck, overhang: inch(60), wheelbase: inch(120), tongue: lb(5602) })).toEqual(['FrontAxleLifts']);
+  });
+  it('refuses a wheelbase of zero, a negative axle and a ball on the wrong side', () => {
+    const base = { ...truck, overhang: inch(60), wheelbase: inch(120) };
+    expect(leftOf(hitchedAxleLoads({ ...base, wheelbase: inch(0) }))).toMatchObject({ tag: 'NotAboveZero', what: 'wheelbase' });
+    expect(leftOf(hitchedAxleLoads({ ...base, front: lb(-1) }))).toMatchObject({ tag: 'BelowZero', what: 'front axle, truck alone' });
+    expect(leftOf(hitchedAxleLoads({ ...base, overhang: inch(-4) }))).toMatchObject({ tag: 'HitchContradicts', hitch: 'ball behind' });
+    expect(leftOf(hitchedAxleLoads({ ...base, hitch: 'gooseneck' }))).toMatchObject({ tag: 'HitchContradicts', hitch: 'gooseneck' });
+    const ahead = leftOf(hitchedAxleLoads({ ...base, hitch: 'gooseneck', overhang: inch(-120) }));
+    expect(wordsForTowing(ahead)).toEqual({ asked: 'a gooseneck', found: 'an overhang of -120 in', needed: 'a ball behind the front axle' });
+  });
+  it('keeps every branch it took', () => {
+    const { decisions } = rightOf(hitchedAxleLoads({ ...truck, overhang: inch(60), wheelbase: inch(120) }));
+    expect(decisions.map(({ comparison, holds }) => `${comparison} ${holds}`)).toEqual(['>= true', '>= true', '> true', '>= true', '> true', '= false', '< false', '< false']);
+  });
+});
