@@ -1,0 +1,9 @@
+/** Placing a machine, tandems, ramps and tiedowns: everything of the chapter beyond weights and balance. */
+export * from './heaviest-machine.js';
+export type { AnyLength, AnyWeight } from './loading-guards.js';
+export type { MachineShape, PlacedLimit, PlacementLimit, TongueRatingKind, TrailerForPlacing } from './placement-limits.js';
+export * from './loading-errors.js';
+export { wordsForLoading } from './loading-words.js';
+export * from './place-for-tongue.js';
+export * from './placement.js';
+export type { EndLimit, Span, SpanEnd } from './span.js';
