@@ -7,3 +7,6 @@ export { wordsForLoading } from './loading-words.js';
 export * from './place-for-tongue.js';
 export * from './placement.js';
 export type { EndLimit, Span, SpanEnd } from './span.js';
+export * from './side-to-side.js';
+export * from './tandem.js';
+export * from './yaw.js';
