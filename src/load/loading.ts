@@ -10,3 +10,8 @@ export type { EndLimit, Span, SpanEnd } from './span.js';
 export * from './side-to-side.js';
 export * from './tandem.js';
 export * from './yaw.js';
+export * from './ramps-capacity.js';
+export * from './ramps-crest.js';
+export * from './ramps-spacing.js';
+export { type AnyAngle, type Climb, gripNeeded, rampAngle, type RampAngle, rampLength, type RampLength } from './ramps.js';
+export * from './tail-lift.js';
