@@ -91,6 +91,17 @@ export interface MachineAxleLoadsMissing {
   readonly path?: string;
 }
 
+/** A section of the securement rules that is not written for an article of this weight. */
+export interface SectionNotForThisWeight {
+  readonly chapter: 'load';
+  readonly tag: 'SectionNotForThisWeight';
+  readonly section: string;
+  readonly weight: Quantity<Unit>;
+  readonly most: Quantity<Unit>;
+  readonly path?: string;
+}
+
 export type LoadingError =
   | MustBeAboveZero | MustNotBeNegative | EndsReversed | OutsideItsRange | RampTooShort
-  | SpringRatesMissing | NothingGiven | NotACount | NothingLimits | MachineAxleLoadsMissing;
+  | SpringRatesMissing | NothingGiven | NotACount | NothingLimits | MachineAxleLoadsMissing
+  | SectionNotForThisWeight;

@@ -24,5 +24,7 @@ export function wordsForLoading(error: LoadingError): Words {
       return { asked: error.what, found: `no limit that bounds it (given: ${error.given.join(', ')})`, needed: 'a hitch tongue limit or an axle limit' };
     case 'MachineAxleLoadsMissing':
       return { asked: 'a ramp rating by axle load', found: `only the machine weight, ${showBrief(error.machineWeight)}`, needed: 'what each axle of the machine carries' };
+    case 'SectionNotForThisWeight':
+      return { asked: `the ${error.section} section`, found: `an article of ${showBrief(error.weight)}`, needed: `${showBrief(error.most)} or less, or another section` };
   }
 }
