@@ -7,7 +7,7 @@
  */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { inch, quantity } from '../units/index.js';
-import { type Decision, type Derived, difference, product, quotient, type Source, statics, sum } from '../trace/index.js';
+import { type Decision, type Derived, difference, named, product, quotient, type Source, statics, sum } from '../trace/index.js';
 import type { Limits, Rating, RatingKind } from '../ratings/index.js';
 import { balance } from './balance.js';
 import type { BalanceError } from './errors.js';
@@ -104,7 +104,8 @@ function weightLimits(trailer: TrailerForPlacing, a: Derived<'in'>, weight: Deri
 export function linesOf(trailer: TrailerForPlacing, machine: MachineShape): Either<BalanceError | LoadingError, Lines> {
   const without = balance(trailer.items, { axlesAt: trailer.axlesAt });
   if (isLeft(without)) return without;
-  const { gross: weight, axlesAt: a } = without.right;
+  const { axlesAt: a } = without.right;
+  const weight = named('weight without the machine', without.right.gross);
   const front = inInches('deck front', trailer.deck.front);
   const rear = inInches('deck rear', trailer.deck.rear);
   const length = inInches('machine length', machine.length);
