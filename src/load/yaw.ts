@@ -92,6 +92,7 @@ export interface ComparedLayout extends YawInertia {
  * @source mechanics, derived
  */
 export function compareLayouts(couplerToAxles: AnyLength, layouts: readonly Layout[]): Either<LoadingError, readonly ComparedLayout[]> {
+  if (layouts.length === 0) return left({ chapter: 'load', tag: 'NothingGiven', what: 'layouts to compare' });
   const a = inInches('coupler to axles', couplerToAxles);
   const compared: ComparedLayout[] = [];
   for (const { name, items } of layouts) {

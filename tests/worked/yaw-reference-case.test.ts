@@ -25,6 +25,7 @@ describe('yaw inertia', () => {
     expect(leftOf(yawInertia([])).tag).toBe('NothingGiven');
     expect(leftOf(yawInertia([item('air', 0, '10', 0)])).tag).toBe('MustBeAboveZero');
     expect(leftOf(yawInertia([item('machine', 10, '10', -1)])).tag).toBe('MustNotBeNegative');
+    expect(leftOf(compareLayouts(inch(190), [])).tag).toBe('NothingGiven');
     expect(leftOf(compareLayouts(inch(0), [{ name: 'compact', items: compact }])).tag).toBe('MustBeAboveZero');
   });
 });
