@@ -1,5 +1,6 @@
 /** What can go wrong with weights and balance: plain data. */
 import type { Quantity } from '../units/index.js';
+import type { LoadingError } from './loading-errors.js';
 
 /** The axles stand at the coupler or ahead of it, so there is nothing to balance on. */
 export interface AxlesNotBehindCoupler {
@@ -37,4 +38,4 @@ export interface ShareOutOfRange {
 }
 
 export type BalanceError = AxlesNotBehindCoupler | NothingWeighed | TongueAboveWeight | ShareOutOfRange;
-export type LoadError = BalanceError;
+export type LoadError = BalanceError | LoadingError;

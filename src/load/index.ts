@@ -1,5 +1,5 @@
 /**
- * What stands on the trailer and where: curb weight, gross, balance, tongue, payload.
+ * What stands on the trailer and where: curb weight, gross, balance, tongue, payload; placing a machine, ramps, tiedowns.
  *
  * @module load
  */
@@ -9,5 +9,6 @@ export * from './errors.js';
 export * from './guideline.js';
 export { inInches, inPounds, type CoupledItem, type Item, type PlacedItem } from './item.js';
 export * from './payload.js';
+export * from './loading.js';
 export { loadTables } from './tables.js';
 export { wordsForLoad } from './words.js';

@@ -1,6 +1,7 @@
 /** The words for what can go wrong with weights and balance. */
 import { show, showBrief, type Words } from '../units/index.js';
 import type { LoadError } from './errors.js';
+import { wordsForLoading } from './loading-words.js';
 
 export function wordsForLoad(error: LoadError): Words {
   switch (error.tag) {
@@ -15,5 +16,6 @@ export function wordsForLoad(error: LoadError): Words {
       };
     case 'ShareOutOfRange':
       return { asked: `a tongue share from ${show(error.low)} to ${show(error.high)}`, found: 'a band outside 0 to 1, or upside down', needed: 'a low end above 0, not above the high end, below 1' };
+    default: return wordsForLoading(error);
   }
 }

@@ -1,0 +1,63 @@
+/**
+ * Taking figures in, and refusing the ones that cannot be answered.
+ *
+ * A guard is a decision with the error that follows when it does not hold. The decisions go back with the answer, so
+ * that a study knows for which of its variants the recorded working still speaks.
+ */
+import { type Either, left, right } from 'fp-ts/lib/Either.js';
+import { quantity, type Quantity, type Unit, type UnitOf } from '../units/index.js';
+import { constant, converted, decide, type Decision, type Derived, type Known, known } from '../trace/index.js';
+import type { LoadingError } from './loading-errors.js';
+
+/** A weight in any unit. */
+export type AnyWeight = Known<UnitOf<'mass'>>;
+/** A length in any unit. */
+export type AnyLength = Known<UnitOf<'length'>>;
+
+/** A length as a figure in feet, the conversion recorded: for rules that print feet. */
+export const inFeet = (symbol: string, figure: AnyLength): Derived<'ft'> => converted(symbol, known(symbol, figure), 'ft');
+
+/** A comparison that must hold, and what is wrong when it does not. */
+export interface Guard {
+  readonly decision: Decision;
+  readonly otherwise: LoadingError;
+}
+
+const nothing = <U extends Unit>(unit: U): Derived<U> => constant(quantity(0, unit));
+
+export const mustBeAboveZero = <U extends Unit>(what: string, figure: Derived<U>): Guard => ({
+  decision: decide(figure, '>', nothing(figure.value.unit)),
+  otherwise: { chapter: 'load', tag: 'MustBeAboveZero', what, found: figure.value },
+});
+
+export const mustNotBeNegative = <U extends Unit>(what: string, figure: Derived<U>): Guard => ({
+  decision: decide(figure, '>=', nothing(figure.value.unit)),
+  otherwise: { chapter: 'load', tag: 'MustNotBeNegative', what, found: figure.value },
+});
+
+export const inOrder = <U extends Unit>(what: string, low: Derived<U>, high: Derived<U>): Guard => ({
+  decision: decide(low, '<=', high),
+  otherwise: { chapter: 'load', tag: 'EndsReversed', what, low: low.value, high: high.value },
+});
+
+/** Between two figures, the ends included or not. */
+export function between<U extends Unit>(what: string, figure: Derived<U>, from: Derived<U>, to: Derived<U>, ends: 'included' | 'excluded'): readonly Guard[] {
+  const otherwise: LoadingError = { chapter: 'load', tag: 'OutsideItsRange', what, found: figure.value, from: from.value, to: to.value };
+  const [low, high] = ends === 'included' ? (['>=', '<='] as const) : (['>', '<'] as const);
+  return [{ decision: decide(figure, low, from), otherwise }, { decision: decide(figure, high, to), otherwise }];
+}
+
+/** A figure of the formula, in its unit. */
+export const fixed = <U extends Unit>(value: Quantity<U>): Derived<U> => constant(value);
+
+/** The decisions when every guard holds; otherwise the error of the first that does not. */
+export function allHold(guards: readonly Guard[]): Either<LoadingError, readonly Decision[]> {
+  const failed = guards.find(({ decision }) => !decision.holds);
+  return failed === undefined ? right(guards.map(({ decision }) => decision)) : left(failed.otherwise);
+}
+
+/** A count from a program is a whole number of one or more. */
+export function wholeCount(what: string, found: number): Either<LoadingError, Derived<'ratio'>> {
+  if (!Number.isInteger(found) || found < 1) return left({ chapter: 'load', tag: 'NotACount', what, found: String(found) });
+  return right(constant(quantity(found, 'ratio'), what));
+}

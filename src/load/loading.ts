@@ -1,0 +1,27 @@
+/** Placing a machine, tandems, ramps and tiedowns: everything of the chapter beyond weights and balance. */
+export * from './heaviest-machine.js';
+export type { AnyLength, AnyWeight } from './loading-guards.js';
+export type { MachineShape, PlacedLimit, PlacementLimit, TongueRatingKind, TrailerForPlacing } from './placement-limits.js';
+export * from './loading-errors.js';
+export * from './machine-balance.js';
+export { wordsForLoading } from './loading-words.js';
+export * from './place-for-tongue.js';
+export * from './placement.js';
+export type { EndLimit, Span, SpanEnd } from './span.js';
+export * from './side-to-side.js';
+export * from './tandem.js';
+export * from './yaw.js';
+export * from './ramps-capacity.js';
+export * from './ramps-crest.js';
+export * from './ramps-edges.js';
+export * from './ramps-spacing.js';
+export { type AnyAngle, type Climb, gripNeeded, rampAngle, type RampAngle, rampLength, type RampLength } from './ramps.js';
+export * from './tail-lift.js';
+export type { ChainGrade, ChainRow } from './data/chain-wll.js';
+export type { Direction, SecurementBasis } from './data/securement-forces.js';
+export * from './securement.js';
+export * from './tiedowns-count.js';
+export { chainLimit, type PrintedWll, unmarkedWireRope, webbingLimit, wireRopeLimit } from './tiedowns-limits.js';
+export * from './tiedowns-needed.js';
+export * from './tiedowns-parts.js';
+export { type Attachment, type CountVerdict, type Tiedown, type TiedownAnswer, tiedowns } from './tiedowns.js';

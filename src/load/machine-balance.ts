@@ -1,0 +1,44 @@
+/** Where does this machine balance? Two scale readings, one under each axle, say it better than any brochure. */
+import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
+import { type Decision, type Derived, product, quotient, statics, sum } from '../trace/index.js';
+import { inInches, inPounds } from './item.js';
+import { allHold, type AnyLength, type AnyWeight, mustBeAboveZero, mustNotBeNegative } from './loading-guards.js';
+import type { LoadingError } from './loading-errors.js';
+
+export interface MachineBalance {
+  readonly weight: Derived<'lb'>;
+  readonly behindFrontAxle: Derived<'in'>;
+  /** Behind the machine's front face, as `placementWindow` asks it. */
+  readonly balancePoint: Derived<'in'>;
+  readonly decisions: readonly Decision[];
+}
+
+/**
+ * Where is the balance point of this wheeled machine?
+ *
+ * `rear reading x wheelbase / (front reading + rear reading)` behind the front axle, plus the distance from the machine's
+ * front face to that axle.
+ *
+ * Weighed level, with the attachment and the fluids that travel. A raised boom or bucket moves it.
+ *
+ * @param machine front and rear axle on the scale, lb; wheelbase and front face to front axle, in
+ * @returns lb and in. Left `MustBeAboveZero`, `MustNotBeNegative`
+ * @example orThrow(machineBalance({ frontAxle: lb(3600), rearAxle: lb(2400), wheelbase: inch(50), frontFaceToAxle: inch(30) })).balancePoint // 50 in
+ * @source static equilibrium, derived
+ */
+export function machineBalance(machine: {
+  readonly frontAxle: AnyWeight; readonly rearAxle: AnyWeight; readonly wheelbase: AnyLength; readonly frontFaceToAxle: AnyLength;
+}): Either<LoadingError, MachineBalance> {
+  const front = inPounds('machine front axle', machine.frontAxle);
+  const rear = inPounds('machine rear axle', machine.rearAxle);
+  const base = inInches('machine wheelbase', machine.wheelbase);
+  const face = inInches('front face to front axle', machine.frontFaceToAxle);
+  const weight = sum('machine weight', [front, rear]);
+  const guarded = allHold([
+    mustNotBeNegative('machine front axle', front), mustNotBeNegative('machine rear axle', rear), mustBeAboveZero('machine weight', weight),
+    mustBeAboveZero('machine wheelbase', base), mustNotBeNegative('front face to front axle', face),
+  ]);
+  if (isLeft(guarded)) return guarded;
+  const behindFrontAxle = quotient('balance point behind the front axle', product(null, rear, base), weight, statics);
+  return right({ weight, behindFrontAxle, balancePoint: sum('balance point behind machine front', [face, behindFrontAxle]), decisions: guarded.right });
+}

@@ -1,0 +1,53 @@
+/** Where must the machine stand for the tongue share one wants? */
+import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
+import { percent, ratio, type UnitOf } from '../units/index.js';
+import { converted, type Decision, type Derived, difference, type Known, known, product, quotient, statics, sum } from '../trace/index.js';
+import { balance } from './balance.js';
+import type { BalanceError } from './errors.js';
+import { inPounds, type Item } from './item.js';
+import { allHold, type AnyLength, type AnyWeight, between, fixed, mustBeAboveZero } from './loading-guards.js';
+import type { LoadingError } from './loading-errors.js';
+
+export interface PlaceForTongue {
+  /** Balance point behind the coupler. It may lie off the deck, or behind the axles: that is an answer. */
+  readonly at: Derived<'in'>;
+  readonly tongue: Derived<'lb'>;
+  readonly decisions: readonly Decision[];
+}
+
+/**
+ * Where must the machine balance for this tongue share?
+ *
+ * `x = a [1 - f - (f W0 - T0)/P]`; a coupler to axles, f the share wanted of the gross weight, W0 and T0 weight and
+ * tongue load without the machine, P the machine weight. Calculated as `(a (P + W0 - f (W0 + P)) - sum of w_i x_i) / P`.
+ *
+ * It knows no deck and no limits: `placementWindow` does.
+ *
+ * @param trailer the items that stay and the axles, as in `balance`
+ * @param machineWeight lb, scale
+ * @param share of the gross weight, a plain number or percent, from 0 to 100 %
+ * @returns Left from `balance`, or `MustBeAboveZero`, `OutsideItsRange`
+ * @example orThrow(placeForTongueShare({ items: [{ name: 'trailer', weight: lb(3200), tongue: lb(480) }], axlesAt: inch(190) }, lb(9200), percent(12))).at // 169.18 in
+ * @source static equilibrium, derived
+ */
+export function placeForTongueShare(
+  trailer: { readonly items: readonly Item[]; readonly axlesAt: AnyLength },
+  machineWeight: AnyWeight,
+  share: Known<UnitOf<'ratio'>>,
+): Either<BalanceError | LoadingError, PlaceForTongue> {
+  const without = balance(trailer.items, { axlesAt: trailer.axlesAt });
+  if (isLeft(without)) return without;
+  const { gross: weight, axlesAt: a, lines } = without.right;
+  const load = inPounds('machine weight', machineWeight);
+  const wanted = converted('tongue share wanted', known('tongue share wanted', share), 'ratio');
+  const guarded = allHold([
+    mustBeAboveZero('machine weight', load),
+    ...between('tongue share wanted', wanted, fixed(ratio(0)), converted(null, fixed(percent(100)), 'ratio'), 'included'),
+  ]);
+  if (isLeft(guarded)) return guarded;
+  const gross = sum('gross weight', [weight, load]);
+  const tongue = product('tongue load wanted', wanted, gross);
+  const forAxles = product(null, difference('axle load wanted', gross, tongue), a);
+  const at = quotient('place of the balance point', difference(null, forAxles, sum(null, lines.map(({ moment }) => moment))), load, statics);
+  return right({ at, tongue, decisions: [...without.right.decisions, ...guarded.right] });
+}

@@ -1,0 +1,124 @@
+/** Does a wheeled machine hang up where the ramp meets the deck? */
+import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
+import { compare, degree, inch, ratio } from '../units/index.js';
+import { arcTangent, type Decision, type Derived, difference, known, leastOf, product, quotient, sine, type Source, squareRoot, sum, tangent } from '../trace/index.js';
+import { note, type Note } from '../ratings/index.js';
+import { inInches } from './item.js';
+import { allHold, type AnyLength, between, fixed, mustBeAboveZero, mustNotBeNegative } from './loading-guards.js';
+import type { LoadingError } from './loading-errors.js';
+import { type AnyAngle, belowUpright } from './ramps.js';
+
+const geometry: Source = { id: 'crest-geometry', title: 'plane geometry, derived', grade: 'derived' };
+
+/** A point under the machine that may touch: where it hangs between the axles and how high above the tires' feet. */
+export interface LowPoint {
+  readonly name: string;
+  readonly behindFrontAxle: AnyLength;
+  readonly height: AnyLength;
+}
+
+/** An edge the machine drives over, and how far the surface turns there. */
+export interface Crest {
+  readonly name: string;
+  readonly turns: Derived<'deg'>;
+}
+
+export interface CrestCheck {
+  readonly crest: string;
+  readonly lowPoint: string;
+  /** How high the edge stands above the line through the tires' feet when it passes below the low point. */
+  readonly rise: Derived<'in'>;
+  /** Height of the low point minus that rise. Zero touches. */
+  readonly clearance: Derived<'in'>;
+  readonly verdict: 'clears' | 'touches';
+}
+
+export interface CrestClearance {
+  readonly checks: readonly CrestCheck[];
+  readonly least: Derived<'in'>;
+  /** The sharpest single edge this machine just touches on. */
+  readonly sharpest: Derived<'deg'>;
+  readonly verdict: 'clears' | 'touches';
+  readonly decisions: readonly Decision[];
+  readonly notes: readonly Note[];
+}
+
+/**
+ * How high does an edge stand above the line through the wheels on both sides of it?
+ *
+ * `u v sin b / sqrt(u2 + v2 + 2 u v cos b)`; u and v along the surfaces from the edge to the front and rear wheels' feet,
+ * b the angle the surface turns by. The plus sign is right: the angle inside the triangle is 180 degrees minus b.
+ *
+ * @param before from the edge to one axle, along its surface
+ * @param behind from the edge to the other axle
+ * @param turns 0 to below 90 degrees
+ * @returns in. Left `MustBeAboveZero`, `MustNotBeNegative`, `OutsideItsRange`
+ * @example orThrow(edgeRise(inch(30), inch(20), degree(20))).rise // 4.165 in
+ * @source plane geometry, derived
+ */
+export function edgeRise(before: AnyLength, behind: AnyLength, turns: AnyAngle): Either<LoadingError, { readonly rise: Derived<'in'>; readonly decisions: readonly Decision[] }> {
+  const u = inInches('edge to the one axle', before);
+  const v = inInches('edge to the other axle', behind);
+  const angle = known('angle at the edge', turns);
+  const guarded = allHold([
+    mustBeAboveZero('edge to the one axle', u), mustBeAboveZero('edge to the other axle', v), mustNotBeNegative('angle at the edge', angle), belowUpright('angle at the edge', angle),
+  ]);
+  if (isLeft(guarded)) return guarded;
+  const both = product(null, u, v);
+  const cosine = sine(null, difference(null, fixed(degree(90)), angle));
+  const line = squareRoot('line through the wheels', sum(null, [product(null, u, u), product(null, v, v), product(null, product(null, both, fixed(ratio(2))), cosine)]));
+  return right({ rise: quotient('rise of the edge', product(null, both, sine(null, angle)), line, geometry), decisions: guarded.right });
+}
+
+/**
+ * The rise of the edge when it stands p behind the front axle and q ahead of the rear one, p + q = B: the h that makes
+ * `arctan(h/p) + arctan(h/q) = b`, so `h = 2 p q tan b / (B + sqrt(B2 + 4 p q tan2 b))`.
+ */
+function riseBelow(name: string, p: Derived<'in'>, base: Derived<'in'>, turns: Derived<'deg'>): Derived<'in'> {
+  const four = product(null, product(null, p, difference(null, base, p)), fixed(ratio(4)));
+  const slope = tangent(null, turns);
+  const root = squareRoot(null, sum(null, [product(null, base, base), product(null, four, product(null, slope, slope))]));
+  return quotient(name, product(null, product(null, four, slope), fixed(ratio('0.5'))), sum(null, [base, root]), geometry);
+}
+
+/**
+ * Does this machine clear every edge on the way up?
+ *
+ * For a low point c high, p behind the front axle of a wheelbase B: the edge rises
+ * `h = 2 p q tan b / (B + sqrt(B2 + 4 p q tan2 b))` at that point, q = B - p, b the turn of the surface; clearance c - h.
+ * The sharpest edge it touches on is `arctan(c/p) + arctan(c/q)`, which is `2 arctan(2 c / B)` in the middle.
+ *
+ * Wheeled machines with both axles on firm surfaces; a tracked machine pivots over the edge instead. A flat belly is
+ * worst in the middle of the wheelbase: give that point. Tires do not squash here. Zero clearance touches.
+ *
+ * @param wheelbase in
+ * @param lowPoints at least one; height above the plane the tires stand on
+ * @param crests from `crestsOf`, or any edges with their angles
+ * @returns Left `NothingGiven`, `MustBeAboveZero`, `OutsideItsRange`; a machine that touches is an answer
+ * @example orThrow(crestClearance(inch(100), [{ name: 'belly', behindFrontAxle: inch(50), height: inch(12) }], crests)).sharpest // 26.99 deg
+ * @source plane geometry, derived; the formula for the middle: encyclopedia, reproduced
+ */
+export function crestClearance(wheelbase: AnyLength, lowPoints: readonly LowPoint[], crests: readonly Crest[]): Either<LoadingError, CrestClearance> {
+  if (lowPoints.length === 0) return left({ chapter: 'load', tag: 'NothingGiven', what: 'low points under the machine' });
+  if (crests.length === 0) return left({ chapter: 'load', tag: 'NothingGiven', what: 'edges to drive over' });
+  const base = inInches('wheelbase', wheelbase);
+  const points = lowPoints.map(({ name, behindFrontAxle, height }) => ({ name, p: inInches(`${name} behind the front axle`, behindFrontAxle), c: inInches(`${name} height`, height) }));
+  const guarded = allHold([
+    mustBeAboveZero('wheelbase', base),
+    ...points.flatMap(({ name, p, c }) => [...between(`${name} behind the front axle`, p, fixed(inch(0)), base, 'excluded'), mustNotBeNegative(`${name} height`, c)]),
+    ...crests.flatMap(({ name, turns }) => [mustNotBeNegative(name, turns), belowUpright(name, turns)]),
+  ]);
+  if (isLeft(guarded)) return guarded;
+  const checks = crests.flatMap((crest) => points.map((point): CrestCheck => {
+    const rise = riseBelow(`rise of ${crest.name} at ${point.name}`, point.p, base, crest.turns);
+    const clearance = difference(`clearance of ${point.name} over ${crest.name}`, point.c, rise);
+    return { crest: crest.name, lowPoint: point.name, rise, clearance, verdict: compare(point.c.value, rise.value) > 0 ? 'clears' : 'touches' };
+  }));
+  const sharpest = leastOf('sharpest edge', points.map(({ name, p, c }) =>
+    sum(`sharpest edge for ${name}`, [arcTangent(null, quotient(null, c, p)), arcTangent(null, quotient(null, c, difference(null, base, p)))], geometry)));
+  const touching = checks.filter(({ verdict }) => verdict === 'touches');
+  return right({
+    checks, sharpest, least: leastOf('least clearance', checks.map(({ clearance }) => clearance)), verdict: touching.length === 0 ? 'clears' : 'touches', decisions: guarded.right,
+    notes: touching.map(({ crest, lowPoint, clearance }) => note('HangsUp', `${lowPoint} touches at ${crest}.`, [clearance])),
+  });
+}

@@ -1,0 +1,100 @@
+/** How steep is the ramp, how long must it be, and will the machine climb it? */
+import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
+import { degree, type UnitOf } from '../units/index.js';
+import { arcSine, decide, type Decision, type Derived, type Known, known, product, quotient, sine, statics, tangent } from '../trace/index.js';
+import { inInches, inPounds } from './item.js';
+import { allHold, type AnyLength, type AnyWeight, between, fixed, type Guard, mustBeAboveZero, mustNotBeNegative } from './loading-guards.js';
+import type { LoadingError } from './loading-errors.js';
+
+/** An angle of a slope, in degrees from level. */
+export type AnyAngle = Known<UnitOf<'angle'>>;
+
+export const flat = fixed(degree(0));
+export const upright = fixed(degree(90));
+
+/** An angle below a right angle, so that its tangent is a figure. */
+export const belowUpright = (what: string, angle: Derived<'deg'>): Guard => ({
+  decision: decide(angle, '<', upright), otherwise: { chapter: 'load', tag: 'OutsideItsRange', what, found: angle.value, from: flat.value, to: upright.value },
+});
+
+export interface RampAngle {
+  readonly angle: Derived<'deg'>;
+  readonly decisions: readonly Decision[];
+}
+
+/**
+ * How steep does this ramp stand?
+ *
+ * `angle = arcsin(h / L)`; h height of the deck edge the ramp hangs on, L ramp length along its surface.
+ *
+ * Level ground. Makers' limits on the angle (15 degrees in mower manuals, a ramp over four times the height in a carrier
+ * manual) are guidance for their machines, not part of the answer.
+ *
+ * @param height ground to the top of the ramp, trailer loaded as it stands
+ * @param length along the surface, ground to deck edge
+ * @returns deg. Left `MustBeAboveZero`, `MustNotBeNegative`; `RampTooShort` when the deck is higher than the ramp is long
+ * @example orThrow(rampAngle(inch(34), inch(96))).angle // 20.74 deg
+ * @source plane geometry
+ */
+export function rampAngle(height: AnyLength, length: AnyLength): Either<LoadingError, RampAngle> {
+  const h = inInches('deck height', height);
+  const l = inInches('ramp length', length);
+  const guarded = allHold([mustBeAboveZero('ramp length', l), mustNotBeNegative('deck height', h)]);
+  if (isLeft(guarded)) return guarded;
+  const reaches = decide(h, '<=', l);
+  if (!reaches.holds) return left({ chapter: 'load', tag: 'RampTooShort', height: h.value, length: l.value });
+  return right({ angle: arcSine('ramp angle', quotient(null, h, l)), decisions: [...guarded.right, reaches] });
+}
+
+export interface RampLength {
+  readonly length: Derived<'in'>;
+  readonly decisions: readonly Decision[];
+}
+
+/**
+ * How long must the ramp be to stand no steeper than this?
+ *
+ * `L = h / sin(angle)`, along the surface. Not rounded: a shop rounds up.
+ *
+ * @param height ground to the top of the ramp
+ * @param angle the steepest one wants, above 0 and at most 90 degrees: from the machine's manual
+ * @returns in. Left `MustNotBeNegative`, `OutsideItsRange`
+ * @example orThrow(rampLength(inch(34), degree(15))).length // 131.4 in
+ * @source plane geometry
+ */
+export function rampLength(height: AnyLength, angle: AnyAngle): Either<LoadingError, RampLength> {
+  const h = inInches('deck height', height);
+  const steep = known('ramp angle', angle);
+  const guarded = allHold([mustNotBeNegative('deck height', h), mustBeAboveZero('ramp angle', steep), ...between('ramp angle', steep, flat, upright, 'included')]);
+  if (isLeft(guarded)) return guarded;
+  return right({ length: quotient('ramp length', h, sine(null, steep)), decisions: guarded.right });
+}
+
+export interface Climb {
+  /** Friction the tires or tracks must find to stand on the ramp. */
+  readonly grip: Derived<'ratio'>;
+  /** What pulls the machine down along the ramp; what a winch must hold, without rolling resistance. */
+  readonly pull: Derived<'lb'>;
+  readonly decisions: readonly Decision[];
+}
+
+/**
+ * What grip does the machine need on this slope, and what does it pull down the ramp with?
+ *
+ * Grip `mu >= tan(angle)`; pull along the ramp `P sin(angle)`.
+ *
+ * All wheels braked or driven and standing still; a machine driven on one axle needs more. Wet steel grips less than dry.
+ *
+ * @param machineWeight lb
+ * @param angle of the ramp, from 0 to below 90 degrees
+ * @returns a plain number and lb. Left `MustNotBeNegative`, `OutsideItsRange`
+ * @example orThrow(gripNeeded(lb(9200), degree(20))).grip // 0.364
+ * @source static equilibrium, derived
+ */
+export function gripNeeded(machineWeight: AnyWeight, angle: AnyAngle): Either<LoadingError, Climb> {
+  const load = inPounds('machine weight', machineWeight);
+  const steep = known('ramp angle', angle);
+  const guarded = allHold([mustNotBeNegative('machine weight', load), mustNotBeNegative('ramp angle', steep), belowUpright('ramp angle', steep)]);
+  if (isLeft(guarded)) return guarded;
+  return right({ grip: tangent('grip needed', steep), pull: product('pull along the ramp', load, sine(null, steep), statics), decisions: guarded.right });
+}

@@ -1,0 +1,82 @@
+/** Does the load sit on the left wheels or on the right? */
+import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
+import { compare, lb, ratio } from '../units/index.js';
+import { type Decision, type Derived, difference, product, quotient, statics, sum } from '../trace/index.js';
+import { note, type Note } from '../ratings/index.js';
+import { inInches, inPounds } from './item.js';
+import { allHold, type AnyLength, type AnyWeight, fixed, mustBeAboveZero } from './loading-guards.js';
+import type { LoadingError } from './loading-errors.js';
+
+export interface WheelShares {
+  readonly left: Derived<'lb'>;
+  readonly right: Derived<'lb'>;
+  readonly rightShare: Derived<'ratio'>;
+  readonly decisions: readonly Decision[];
+  readonly notes: readonly Note[];
+}
+
+/**
+ * What do the left and the right wheels of this axle carry?
+ *
+ * `right = A (t + 2 y) / (2 t)`, that is `1/2 + y/t` of the axle load A; y centre of gravity right of the middle, t track.
+ *
+ * Level road, standing still. Beyond half the track one side leaves the ground: that share is below zero and noted.
+ *
+ * @param axleLoad lb: scale, or `balance`
+ * @param rightOfMiddle in; negative when the load sits to the left
+ * @param track middle of the left tire to middle of the right tire, in; for duals the middles of the pairs
+ * @returns lb. Left `MustBeAboveZero` for a track of zero
+ * @example orThrow(wheelShares(lb(6000), inch(4), inch(80))).right // 3,300 lb
+ * @source static equilibrium, derived
+ */
+export function wheelShares(axleLoad: AnyWeight, rightOfMiddle: AnyLength, track: AnyLength): Either<LoadingError, WheelShares> {
+  const load = inPounds('axle load', axleLoad);
+  const y = inInches('centre of gravity right of the middle', rightOfMiddle);
+  const t = inInches('track', track);
+  const guarded = allHold([mustBeAboveZero('track', t)]);
+  if (isLeft(guarded)) return guarded;
+  const twice = fixed(ratio(2));
+  const reach = sum(null, [t, product(null, y, twice)]);
+  const whole = product(null, t, twice);
+  const onRight = quotient('load on the right wheels', product(null, load, reach), whole, statics);
+  const onLeft = difference('load on the left wheels', load, onRight);
+  const lifted = [onLeft, onRight].filter(({ value }) => compare(value, lb(0)) < 0);
+  return right({
+    left: onLeft, right: onRight, rightShare: quotient('right share', reach, whole), decisions: guarded.right,
+    notes: lifted.length === 0 ? [] : [note('SideLifts', 'The load stands outside the wheels: one side lifts.', lifted)],
+  });
+}
+
+/** Something with a weight and a place across the trailer. */
+export interface ItemAcross {
+  readonly name: string;
+  readonly weight: AnyWeight;
+  /** Right of the middle; negative to the left. */
+  readonly rightOfMiddle: AnyLength;
+}
+
+export interface LateralCentre {
+  readonly weight: Derived<'lb'>;
+  readonly rightOfMiddle: Derived<'in'>;
+  readonly decisions: readonly Decision[];
+}
+
+/**
+ * How far off the middle is the load?
+ *
+ * `y = sum of (w_i y_i) / sum of w_i`.
+ *
+ * @param items everything that stands on the trailer, and the trailer itself (at 0 when it is alike on both sides)
+ * @returns in, positive to the right. Left `NothingGiven`, `MustBeAboveZero` for a total of zero
+ * @example orThrow(lateralCentre([{ name: 'trailer', weight: lb(3000), rightOfMiddle: inch(0) }, { name: 'bucket', weight: lb(1000), rightOfMiddle: inch(20) }])).rightOfMiddle // 5 in
+ * @source static equilibrium, derived
+ */
+export function lateralCentre(items: readonly ItemAcross[]): Either<LoadingError, LateralCentre> {
+  if (items.length === 0) return left({ chapter: 'load', tag: 'NothingGiven', what: 'items across the trailer' });
+  const read = items.map(({ name, weight, rightOfMiddle }) => ({ w: inPounds(`${name} weight`, weight), y: inInches(`${name} right of the middle`, rightOfMiddle) }));
+  const weight = sum('weight across', read.map(({ w }) => w));
+  const guarded = allHold([mustBeAboveZero('weight across', weight)]);
+  if (isLeft(guarded)) return guarded;
+  const moment = sum('moment across', read.map(({ w, y }) => product(null, w, y)));
+  return right({ weight, rightOfMiddle: quotient('centre of gravity right of the middle', moment, weight, statics), decisions: guarded.right });
+}

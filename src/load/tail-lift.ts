@@ -1,0 +1,90 @@
+/** Does the machine on the ramps lift the tongue, and what must hold it? */
+import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
+import { compare, inch, lb } from '../units/index.js';
+import { decide, type Decision, type Derived, difference, greatestOf, product, quotient, statics, sum } from '../trace/index.js';
+import { note, type Note } from '../ratings/index.js';
+import { inInches, inPounds } from './item.js';
+import { allHold, type AnyLength, type AnyWeight, fixed, mustBeAboveZero, mustNotBeNegative } from './loading-guards.js';
+import type { LoadingError } from './loading-errors.js';
+
+/** The tow vehicle alone, as weighed. Overhang: rear axle to ball; below zero for a gooseneck ahead of the axle. */
+export interface HoldingTruck {
+  readonly rearAxle: AnyWeight;
+  readonly wheelbase: AnyLength;
+  readonly overhang: AnyLength;
+}
+
+/** All in lb and in; places behind the coupler. */
+export interface TailLoading {
+  /** Tongue load before this machine comes on: of the trailer and all that lies on it. */
+  readonly tongue: AnyWeight;
+  readonly axlesAt: AnyLength;
+  /** The deck's rear edge, where the machine comes on. */
+  readonly deckRear: AnyLength;
+  readonly machineWeight: AnyWeight;
+  readonly truck: HoldingTruck | 'not coupled';
+}
+
+export interface TailLift {
+  /** Load at the ball with the machine's weight on the deck edge; below zero it pulls the ball up. */
+  readonly ball: Derived<'lb'>;
+  /** The upward pull that would take the last load off the truck's rear axle; zero when not coupled. */
+  readonly truckHolds: Derived<'lb'>;
+  /** What rear legs must take so that the ball is never pulled up. */
+  readonly legs: Derived<'lb'>;
+  readonly verdict: 'presses on the ball' | 'held by the truck' | 'lifts the truck';
+  readonly decisions: readonly Decision[];
+  readonly notes: readonly Note[];
+}
+
+function holdOf(truck: TailLoading['truck']): Either<LoadingError, { readonly hold: Derived<'lb'>; readonly decisions: readonly Decision[] }> {
+  if (truck === 'not coupled') return right({ hold: fixed(lb(0)), decisions: [] });
+  const rear = inPounds('tow vehicle rear axle alone', truck.rearAxle);
+  const base = inInches('tow vehicle wheelbase', truck.wheelbase);
+  const reach = sum('front axle to ball', [base, inInches('overhang', truck.overhang)]);
+  const guarded = allHold([mustNotBeNegative('tow vehicle rear axle alone', rear), mustBeAboveZero('tow vehicle wheelbase', base), mustBeAboveZero('front axle to ball', reach)]);
+  if (isLeft(guarded)) return guarded;
+  return right({ hold: quotient('what the truck holds down', product(null, rear, base), reach, statics), decisions: guarded.right });
+}
+
+/**
+ * What happens at the ball while the machine stands on the ramps?
+ *
+ * With the whole machine weight P on the deck edge xe: `T = T0 - P (xe - a)/a`. The truck holds down `D (b / (b + o))`, D
+ * its rear axle alone, b wheelbase, o overhang: with that pull its rear axle carries nothing. Rear legs that leave the
+ * ball unloaded and no more take `P - T0 a/(xe - a)`.
+ *
+ * The whole machine on the edge is the worst moment and a little more than comes: part of it still rests on the ground.
+ * A coupler latch is not made to lift by. A gooseneck (o below zero) also lifts the front axle; only the rear is asked here.
+ *
+ * @param loading weights by scale, places by tape
+ * @returns lb. Left `MustBeAboveZero`, `MustNotBeNegative`. A lifted truck is an answer
+ * @example orThrow(tailLift({ tongue: lb(480), axlesAt: inch(190), deckRear: inch(298), machineWeight: lb(9200), truck: 'not coupled' })).ball // -4,749 lb
+ * @source static equilibrium, derived
+ */
+export function tailLift(loading: TailLoading): Either<LoadingError, TailLift> {
+  const tongue = inPounds('tongue load before loading', loading.tongue);
+  const a = inInches('coupler to axles', loading.axlesAt);
+  const edge = inInches('deck rear', loading.deckRear);
+  const load = inPounds('machine weight', loading.machineWeight);
+  const guarded = allHold([mustBeAboveZero('coupler to axles', a), mustNotBeNegative('machine weight', load)]);
+  if (isLeft(guarded)) return guarded;
+  const held = holdOf(loading.truck);
+  if (isLeft(held)) return held;
+  const behind = difference('deck edge behind the axles', edge, a);
+  const ball = difference('load at the ball', tongue, quotient(null, product(null, load, behind), a), statics);
+  const overhangs = decide(behind, '>', fixed(inch(0)));
+  const legs = overhangs.holds
+    ? greatestOf('load on the rear legs', [fixed(lb(0)), difference(null, load, quotient(null, product(null, tongue, a), behind))], statics)
+    : fixed(lb(0));
+  const { hold } = held.right;
+  const after = sum('load left to hold the ball down', [ball, hold]);
+  const verdict = compare(ball.value, lb(0)) >= 0 ? 'presses on the ball' : compare(after.value, lb(0)) >= 0 ? 'held by the truck' : 'lifts the truck';
+  return right({
+    ball, truckHolds: hold, legs, verdict, decisions: [...guarded.right, ...held.right.decisions, overhangs],
+    notes: [
+      note('Chock', 'Stay coupled and chock the trailer wheels before anything climbs the ramps.'),
+      ...(verdict === 'presses on the ball' ? [] : [note('BallPulledUp', 'The ball is pulled up while loading: set the rear legs; the latch is no lifting part.', [ball, legs])]),
+    ],
+  });
+}

@@ -1,0 +1,109 @@
+/** How widely is the load spread along the trailer? A way to compare layouts, and nothing more. */
+import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
+import { inch, ratio } from '../units/index.js';
+import { type Decision, type Derived, difference, product, quotient, type Source, squareRoot, statics, sum } from '../trace/index.js';
+import { note, type Note } from '../ratings/index.js';
+import { inInches, inPounds } from './item.js';
+import { allHold, type AnyLength, type AnyWeight, fixed, mustBeAboveZero, mustNotBeNegative } from './loading-guards.js';
+import type { LoadingError } from './loading-errors.js';
+
+/** A weight with its place and how long it is along the trailer. */
+export interface SpreadItem {
+  readonly name: string;
+  readonly weight: AnyWeight;
+  /** Its centre, behind the coupler. */
+  readonly at: AnyLength;
+  /** Taken as a uniform bar of this length, or as a point. */
+  readonly length: AnyLength | 'point';
+}
+
+export interface YawInertia {
+  readonly gross: Derived<'lb'>;
+  readonly centre: Derived<'in'>;
+  /** Sum of weight times distance squared about the centre of gravity: a comparison figure, not divided by g. */
+  readonly index: Derived<'lb*in2'>;
+  readonly radius: Derived<'in'>;
+  readonly decisions: readonly Decision[];
+  readonly notes: readonly Note[];
+}
+
+const research: Source = {
+  id: 'yaw-research', title: 'tow-vehicle and caravan stability research (abstracts read: University of Bath 2009; DOT-HS-803-248, 1977)', grade: 'B',
+  note: 'yaw inertia, nose mass and axle position dominate; trailer mass alone does not',
+};
+
+/**
+ * How hard is this loaded trailer to start and to stop swinging, next to another layout?
+ *
+ * `I = sum of w_i [(x_i - xc)^2 + l_i^2 / 12]` about the centre of gravity xc; radius of gyration `sqrt(I / W)`; w in lb,
+ * x and l in inches. The smaller radius is the more compact layout.
+ *
+ * A comparison of layouts of one trailer with the same tongue load. It gives no safe speed and no promise against sway:
+ * damping, tires, hitch, axle place and wind are not in it. Width and height of the items are left out.
+ *
+ * @param items trailer and cargo, each a bar of its length along the trailer or a point
+ * @returns lb in2 and in. Left `NothingGiven`, `MustBeAboveZero` (gross), `MustNotBeNegative` (an item's weight or length)
+ * @example orThrow(yawInertia([{ name: 'trailer', weight: lb(3200), at: inch('161.5'), length: inch(300) }, { name: 'machine', weight: lb(9200), at: inch(171), length: inch(120) }])).radius // 53.3 in
+ * @source mechanics, derived; that spread weight matters: research abstracts named in the note
+ */
+export function yawInertia(items: readonly SpreadItem[]): Either<LoadingError, YawInertia> {
+  if (items.length === 0) return left({ chapter: 'load', tag: 'NothingGiven', what: 'items along the trailer' });
+  const read = items.map(({ name, weight, at, length }) => ({
+    name, w: inPounds(`${name} weight`, weight), x: inInches(`${name} position`, at), l: length === 'point' ? fixed(inch(0)) : inInches(`${name} length`, length),
+  }));
+  const gross = sum('gross weight', read.map(({ w }) => w));
+  const guarded = allHold([
+    ...read.flatMap(({ name, w, l }) => [mustNotBeNegative(`${name} weight`, w), mustNotBeNegative(`${name} length`, l)]), mustBeAboveZero('gross weight', gross),
+  ]);
+  if (isLeft(guarded)) return guarded;
+  const centre = quotient('centre of gravity', sum(null, read.map(({ w, x }) => product(null, w, x))), gross, statics);
+  const index = sum('yaw inertia index', read.map(({ w, x, l }) => {
+    const off = difference(null, x, centre);
+    const bar = quotient(null, product(null, l, l), fixed(ratio(12)));
+    return product(null, w, sum(null, [product(null, off, off), bar]));
+  }), statics);
+  return right({
+    gross, centre, index, radius: squareRoot('radius of gyration', quotient(null, index, gross)), decisions: guarded.right,
+    notes: [note('NoSafeSpeed', `For comparing layouts only: no speed is safe or unsafe by this figure (${research.title}; ${research.note ?? ''}).`)],
+  });
+}
+
+export interface Layout {
+  readonly name: string;
+  readonly items: readonly SpreadItem[];
+}
+
+export interface ComparedLayout extends YawInertia {
+  readonly name: string;
+  readonly tongue: Derived<'lb'>;
+  /** Its index over that of the first layout. */
+  readonly toFirst: Derived<'ratio'>;
+}
+
+/**
+ * Which of these layouts is the more compact, and do they load the tongue alike?
+ *
+ * Each layout's `yawInertia`, its tongue load `T = W - sum of (w_i x_i) / a`, and its index over the first one's.
+ *
+ * @param couplerToAxles coupler to the centre of the axle group, in
+ * @param layouts the same things in other places; compare layouts of one tongue load, or the answer mixes two effects
+ * @returns Left as `yawInertia`; `MustBeAboveZero` for the axle place or a first layout without any spread
+ * @example orThrow(compareLayouts(inch(190), [compact, spread]))[1].toFirst // 1.6
+ * @source mechanics, derived
+ */
+export function compareLayouts(couplerToAxles: AnyLength, layouts: readonly Layout[]): Either<LoadingError, readonly ComparedLayout[]> {
+  if (layouts.length === 0) return left({ chapter: 'load', tag: 'NothingGiven', what: 'layouts to compare' });
+  const a = inInches('coupler to axles', couplerToAxles);
+  const compared: ComparedLayout[] = [];
+  for (const { name, items } of layouts) {
+    const one = yawInertia(items);
+    if (isLeft(one)) return one;
+    const first = compared[0]?.index ?? one.right.index;
+    const guarded = allHold([mustBeAboveZero('coupler to axles', a), mustBeAboveZero('yaw inertia index of the first layout', first)]);
+    if (isLeft(guarded)) return guarded;
+    const { gross, centre, index } = one.right;
+    const tongue = quotient(`tongue load, ${name}`, product(null, gross, difference(null, a, centre)), a, statics);
+    compared.push({ ...one.right, name, tongue, toFirst: quotient(`index of ${name} over the first`, index, first), decisions: [...one.right.decisions, ...guarded.right] });
+  }
+  return right(compared);
+}
