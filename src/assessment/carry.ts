@@ -1,10 +1,10 @@
 /** What a spec's build may carry: every limit it knows, on the whole, on the axles, on the tongue. */
 import { type Either, isRight } from 'fp-ts/lib/Either.js';
 import type { AxleGroup } from '../axles/index.js';
-import { type Guideline, type LadenLimit, payload, type Payload, type PayloadClaim, payloadClaim, type ShareBand, type ShareOutOfRange } from '../load/index.js';
+import { type Guideline, inPounds, type LadenLimit, payload, type Payload, type PayloadClaim, payloadClaim, type ShareBand, type ShareOutOfRange } from '../load/index.js';
 import type { Rating } from '../ratings/index.js';
 import { converted, type Derived } from '../trace/index.js';
-import type { Spec } from './codec.js';
+import type { Spec, TrailerSpec } from './codec.js';
 
 export interface Carry {
   readonly payload: Payload;
@@ -19,14 +19,14 @@ export function shareBand(spec: Spec, band: Guideline): ShareBand {
   return { low: share, high: share };
 }
 
-/** The limits of the trailer itself. */
-export function trailerLimits(gvwr: Rating<'GVWR'> | undefined, group: AxleGroup | undefined, coupler: { gross?: Rating<'coupler gross'>; tongue?: Rating<'coupler tongue'> }): readonly LadenLimit[] {
-  const limits: LadenLimit[] = [];
-  if (gvwr !== undefined) limits.push({ name: 'GVWR', on: 'gross', limit: gvwr.limit });
-  for (const { name, limit } of group?.limits ?? []) limits.push({ name, on: 'axles', limit });
-  if (coupler.gross !== undefined) limits.push({ name: 'coupler gross rating', on: 'gross', limit: coupler.gross.limit });
-  if (coupler.tongue !== undefined) limits.push({ name: 'coupler tongue rating', on: 'tongue', limit: coupler.tongue.limit });
-  return limits;
+/** The limits of the trailer itself: its label, its axles part by part, its coupler. */
+export function trailerLimits(gvwr: Rating<'GVWR'> | undefined, group: AxleGroup | undefined, coupler: TrailerSpec['coupler']): readonly LadenLimit[] {
+  return [
+    ...(gvwr === undefined ? [] : [{ name: 'GVWR', on: 'gross', limit: gvwr.limit } as const]),
+    ...(group?.limits ?? []).map(({ name, limit }) => ({ name, on: 'axles', limit }) as const),
+    ...(coupler?.gross === undefined ? [] : [{ name: 'coupler gross', on: 'gross', limit: inPounds('coupler gross rating', coupler.gross) } as const]),
+    ...(coupler?.tongue === undefined ? [] : [{ name: 'coupler tongue', on: 'tongue', limit: inPounds('coupler tongue rating', coupler.tongue) } as const]),
+  ];
 }
 
 /** The payload, and the claim that adds the tongue load beside its check. */

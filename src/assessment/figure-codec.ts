@@ -86,8 +86,8 @@ export const pressureOf = (symbol: string): t.Type<Figure<'pressure'>, unknown, 
   figureCodec({ symbol, basis: 'stated', dimension: 'pressure', least: quantity(1, 'psi'), most: quantity(200, 'psi') });
 
 /** A share of one, written as a percentage or a plain number. */
-export const shareOf = (symbol: string): t.Type<Figure<'ratio'>, unknown, unknown> =>
-  figureCodec({ symbol, basis: 'stated', dimension: 'ratio', least: quantity('0.001', 'ratio'), most: quantity('0.999', 'ratio') });
+export const shareOf = (symbol: string, least = '0.001', most = '0.999'): t.Type<Figure<'ratio'>, unknown, unknown> =>
+  figureCodec({ symbol, basis: 'stated', dimension: 'ratio', least: quantity(least, 'ratio'), most: quantity(most, 'ratio') });
 
 /** A spring rate. */
 export const rateOf = (symbol: string): t.Type<Figure<'weight per length'>, unknown, unknown> =>

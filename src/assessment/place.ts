@@ -1,0 +1,57 @@
+/** Where the machine of a spec may stand: the window of the first piece of cargo whose length is known, the others staying put. */
+import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
+import type { AxleGroup } from '../axles/index.js';
+import { type BalanceError, type Guideline, heaviestMachine, type HeaviestMachine, inInches, inPounds, type LoadingError, placementWindow, type PlacementWindow, type TrailerForPlacing } from '../load/index.js';
+import { note, rating } from '../ratings/index.js';
+import { constant, type Derived, known, named } from '../trace/index.js';
+import { inch } from '../units/index.js';
+import type { Spec } from './codec.js';
+import { emptyPart, open, type Part } from './part.js';
+import type { Weighed } from './weigh.js';
+
+export interface PlacePart extends Part {
+  readonly machine?: string;
+  readonly window?: PlacementWindow;
+  readonly heaviest?: HeaviestMachine;
+}
+
+/** The tongue ratings a place must keep to: coupler and tow side, as far as they are given. */
+function tongueLimits({ trailer: { coupler }, tow }: Spec): TrailerForPlacing['tongueLimits'] {
+  const pounds = (symbol: string, figure: Derived<'lb' | 'kg' | 't'>): Derived<'lb'> => inPounds(symbol, named(symbol, figure));
+  return [
+    ...(coupler?.tongue ? [rating('coupler tongue', pounds('coupler tongue rating', coupler.tongue))] : []),
+    ...(tow?.receiver?.tongue ? [rating('receiver tongue', pounds('receiver tongue rating', tow.receiver.tongue))] : []),
+    ...(tow?.ballMount?.tongue ? [rating('ball mount tongue', pounds('ball mount tongue rating', tow.ballMount.tongue))] : []),
+    ...(tow?.tongueRating ? [rating('tow vehicle tongue', pounds('tow vehicle tongue rating', tow.tongueRating))] : []),
+  ];
+}
+
+/** Finds the window, and the heaviest machine that has one. */
+export function placePart(spec: Spec, weighed: Weighed, group: AxleGroup | undefined, band: Guideline): Either<BalanceError | LoadingError, PlacePart> {
+  const cargo = spec.cargo ?? [];
+  const index = cargo.findIndex(({ length, balancePoint }) => length !== undefined && balancePoint !== undefined);
+  const machine = cargo[index];
+  if (machine === undefined) return right(cargo.length === 0 ? emptyPart : open('where the machine may stand', 'length and balance point of a piece of cargo'));
+  const { deck } = spec.trailer;
+  if (deck === undefined || group === undefined || weighed.trailer === undefined) return right(open(`where ${machine.name} may stand`, deck === undefined ? 'ends of the deck' : 'balance of the empty trailer'));
+  const others = weighed.cargo.filter(({ name }) => name !== machine.name);
+  if (others.length < cargo.length - 1) return right(open(`where ${machine.name} may stand`, 'places of the other cargo'));
+  const trailer: TrailerForPlacing = {
+    items: [weighed.trailer, ...others], axlesAt: group.at, deck: { front: deck.front, rear: deck.rear }, guideline: band,
+    tongueLimits: tongueLimits(spec), axleLimits: [rating('axle group', group.capacity)],
+  };
+  const measure = (symbol: string, figure: Derived<'in' | 'ft' | 'mi' | 'mm' | 'cm' | 'm'>): Derived<'in'> => inInches(symbol, named(symbol, figure));
+  const shape = {
+    length: measure(`${machine.name} length`, machine.length as NonNullable<typeof machine.length>),
+    balancePoint: measure(`${machine.name} balance point`, machine.balancePoint as NonNullable<typeof machine.balancePoint>),
+    uncertainty: machine.uncertainty === undefined ? constant(inch(0)) : measure(`${machine.name} uncertainty`, machine.uncertainty),
+  };
+  const window = placementWindow(trailer, { ...shape, weight: inPounds(`${machine.name} weight`, named(`${machine.name} weight`, known('weight', machine.weight))) });
+  if (isLeft(window)) return left({ ...window.left, path: `cargo.${index}` });
+  const heaviest = heaviestMachine(trailer, shape);
+  const unsure = machine.uncertainty === undefined ? [note('BalancePointTakenAsSure', `The balance point of ${machine.name} is taken as exact: no uncertainty was given.`)] : [];
+  return right({
+    ...emptyPart, machine: machine.name, window: window.right, notes: [...window.right.notes.filter(({ tag }) => tag !== 'GrossNotHere'), ...unsure],
+    decisions: window.right.decisions, ...(isLeft(heaviest) ? {} : { heaviest: heaviest.right }),
+  });
+}
