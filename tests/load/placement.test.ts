@@ -65,6 +65,11 @@ describe('placementWindow', () => {
     const again = orThrow(placementWindow(r1, { ...machine, weight: lb(10800) })).width.value;
     expect(changed.value.toFixed(20)).toBe(again.value.toFixed(20));
   });
+  it('hands back what it decided on, and every one of them held', () => {
+    const { decisions } = orThrow(placementWindow(r1, machine));
+    expect(decisions.map(({ left, comparison }) => `${left.symbol} ${comparison}`)).toEqual(expect.arrayContaining(['machine weight >', 'deck front <=', 'machine length >', 'balance point uncertainty >=']));
+    expect(decisions.every(({ holds }) => holds)).toBe(true);
+  });
   it('takes any unit', () => {
     const metric = orThrow(placementWindow(r1, { ...machine, weight: kg('4173.049804') }));
     expect(showBrief(metric.lower.at.value)).toBe('171 in');
@@ -102,6 +107,8 @@ describe('heaviestMachine', () => {
     // with 2 in of doubt: 1,080 x 190 / (19 + 4)
     expect(showBrief(answer.sure.heaviest.value)).toBe('8,921.74 lb');
     expectReplays(answer.heaviest, answer.sure.heaviest);
+    // each pair that may close was a decision: 3 front limits x 3 rear limits, nominal and sure, beside the guards
+    expect(answer.decisions.filter(({ left }) => left.symbol?.startsWith('closing of') === true && left.kind === 'computed').length).toBeGreaterThanOrEqual(18);
   });
   it('says when the empty trailer is over already', () => {
     const answer = orThrow(heaviestMachine({ ...r1, tongueLimits: [rating('receiver tongue', lb(300))] }, machine));
