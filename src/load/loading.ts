@@ -4,7 +4,6 @@ export type { AnyLength, AnyWeight } from './loading-guards.js';
 export type { MachineShape, PlacedLimit, PlacementLimit, TongueRatingKind, TrailerForPlacing } from './placement-limits.js';
 export * from './loading-errors.js';
 export * from './machine-balance.js';
-export { wordsForLoading } from './loading-words.js';
 export * from './place-for-tongue.js';
 export * from './placement.js';
 export type { EndLimit, Span, SpanEnd } from './span.js';

@@ -53,7 +53,7 @@ export interface CrestClearance {
  * @param behind from the edge to the other axle
  * @param turns 0 to below 90 degrees
  * @returns in. Left `MustBeAboveZero`, `MustNotBeNegative`, `OutsideItsRange`
- * @example orThrow(edgeRise(inch(30), inch(20), degree(20))).rise // 4.165 in
+ * @example orThrow(edgeRise(inch(30), inch(20), degree(20))).rise // 4.16 in
  * @source plane geometry, derived
  */
 export function edgeRise(before: AnyLength, behind: AnyLength, turns: AnyAngle): Either<LoadingError, { readonly rise: Derived<'in'>; readonly decisions: readonly Decision[] }> {

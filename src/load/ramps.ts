@@ -59,7 +59,7 @@ export interface RampLength {
  * @param height ground to the top of the ramp
  * @param angle the steepest one wants, above 0 and at most 90 degrees: from the machine's manual
  * @returns in. Left `MustNotBeNegative`, `OutsideItsRange`
- * @example orThrow(rampLength(inch(34), degree(15))).length // 131.4 in
+ * @example orThrow(rampLength(inch(34), degree(15))).length // 131.37 in
  * @source plane geometry
  */
 export function rampLength(height: AnyLength, angle: AnyAngle): Either<LoadingError, RampLength> {

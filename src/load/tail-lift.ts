@@ -59,7 +59,7 @@ function holdOf(truck: TailLoading['truck']): Either<LoadingError, { readonly ho
  *
  * @param loading weights by scale, places by tape
  * @returns lb. Left `MustBeAboveZero`, `MustNotBeNegative`. A lifted truck is an answer
- * @example orThrow(tailLift({ tongue: lb(480), axlesAt: inch(190), deckRear: inch(298), machineWeight: lb(9200), truck: 'not coupled' })).ball // -4,749 lb
+ * @example orThrow(tailLift({ tongue: lb(480), axlesAt: inch(190), deckRear: inch(298), machineWeight: lb(9200), truck: 'not coupled' })).ball // -4,749.47 lb
  * @source static equilibrium, derived
  */
 export function tailLift(loading: TailLoading): Either<LoadingError, TailLift> {

@@ -43,7 +43,7 @@ const research: Source = {
  *
  * @param items trailer and cargo, each a bar of its length along the trailer or a point
  * @returns lb in2 and in. Left `NothingGiven`, `MustBeAboveZero` (gross), `MustNotBeNegative` (an item's weight or length)
- * @example orThrow(yawInertia([{ name: 'trailer', weight: lb(3200), at: inch('161.5'), length: inch(300) }, { name: 'machine', weight: lb(9200), at: inch(171), length: inch(120) }])).radius // 53.3 in
+ * @example orThrow(yawInertia([{ name: 'trailer', weight: lb(3200), at: inch('161.5'), length: inch(300) }, { name: 'machine', weight: lb(9200), at: inch(171), length: inch(120) }])).radius // 53.32 in
  * @source mechanics, derived; that spread weight matters: research abstracts named in the note
  */
 export function yawInertia(items: readonly SpreadItem[]): Either<LoadingError, YawInertia> {

@@ -1,21 +1,11 @@
 /** The constructed reference case that several tests share: 14,000 lb trailer, 9,200 lb machine. */
-import { isLeft, isRight, type Either } from 'fp-ts/lib/Either.js';
 import { fromMemory, given } from '../../src/trace/index.js';
 import { rating } from '../../src/ratings/index.js';
 import { guideline, type Guideline, type MachineToPlace, type TrailerForPlacing } from '../../src/load/index.js';
 import { inch, lb, percent } from '../../src/units/index.js';
+import { orThrow } from '../helpers/either.js';
 
-export function rightOf<E, A>(either: Either<E, A>): A {
-  if (isLeft(either)) throw new Error(JSON.stringify(either.left));
-  return either.right;
-}
-
-export function leftOf<E, A>(either: Either<E, A>): E {
-  if (isRight(either)) throw new Error('expected a Left');
-  return either.left;
-}
-
-export const band = (low: number, high: number): Guideline => rightOf(guideline(percent(low), percent(high), fromMemory('a band for the test')));
+export const band = (low: number, high: number): Guideline => orThrow(guideline(percent(low), percent(high), fromMemory('a band for the test')));
 
 export const r1: TrailerForPlacing = {
   items: [{ name: 'trailer', weight: lb(3200), tongue: lb(480) }],
