@@ -16,8 +16,9 @@ export function factorBetween(from: Unit, to: Unit): Factor {
   const key = `${from}>${to}`;
   const found = known.get(key);
   if (found !== undefined) return found;
-  const [, size, per] = unitList[from];
-  const [, targetSize, targetPer] = unitList[to];
+  const [dimension, size, per] = unitList[from];
+  const [targetDimension, targetSize, targetPer] = unitList[to];
+  if (dimension !== targetDimension) throw new TypeError(`${from} measures ${dimension}, ${to} measures ${targetDimension}`);
   const factor = from === to
     ? { times: one, over: one }
     : { times: new Decimal(size).times(targetPer), over: new Decimal(targetSize).times(per) };
