@@ -127,6 +127,16 @@ describe('facts known in part', () => {
     const found = ask('relabel', facts('added weight: 60 lb'));
     expect([found.outcome, found.missing]).toEqual(['cannot tell', ['trailer GVWR']]);
   });
+  it('draws no line with the lower bound of a sum', () => {
+    const rule: Rule = { ...(federalRules.find(({ id }) => id === 'excise') as Rule), all: [{ test: 'weight on tow vehicle', operator: '<=', line: { times: '0.2', of: 'combined gross' }, unit: 'lb' }] };
+    const found = ask('excise', facts('weight on tow vehicle: 1000 lb, trailer gross: 6000 lb'), [rule]);
+    expect([found.outcome, found.missing]).toEqual(['cannot tell', ['tow vehicle gross']]);
+    expect(ask('excise', facts('weight on tow vehicle: 1000 lb, trailer gross: 6000 lb, tow vehicle gross: 5000 lb'), [rule]).outcome).toBe('applies');
+  });
+  it('uses a weight that is known although its rating is not', () => {
+    const found = ask('cmv-390', facts('commercial: yes, interstate: yes, trailer gross: 12000 lb, actual weights within ratings: yes'));
+    expect([found.outcome, found.answers[2]?.text]).toEqual(['applies', 'greatest of GVWR, gross, GCWR at least 12,000 lb >= 10,001 lb: yes']);
+  });
   it('names each missing fact once', () => {
     const found = ask('surge-1', facts('commercial: yes, interstate: yes'));
     expect(new Set(found.missing).size).toBe(found.missing.length);
