@@ -25,6 +25,7 @@ export function factsOf(spec: Spec, weighed: Weighed): Facts {
     ...(trailer.width && { 'overall width': trailer.width }), ...(trailer.length && { 'overall length': trailer.length }),
     ...(rules?.commercial !== undefined && { commercial: rules.commercial }), ...(rules?.interstate !== undefined && { interstate: rules.interstate }),
     ...(rules?.actualWithinRatings !== undefined && { 'actual weights within ratings': rules.actualWithinRatings }),
+    ...(rules?.labelGcwr !== undefined && { 'label GCWR': rules.labelGcwr }),
     'full trailer': false,
   };
 }

@@ -2,6 +2,7 @@
 import type { Check } from '../ratings/index.js';
 import { show } from '../units/index.js';
 import type { Assessment } from './assess.js';
+import { gearLines, placeLines, ruleLines, towLines } from './report-parts.js';
 import { bare, capacityInPrint, entry, loadInPrint, remark, row, section, shareInPrint, usedInPrint } from './layout.js';
 
 /** The usual cautions; every report ends with them. */
@@ -86,6 +87,10 @@ export function report(assessment: Assessment): string {
     ...section('CHECKS', checkLines(assessment)),
     ...section('PARTS AGAINST THE LABEL', partLines(assessment)),
     ...section('WHAT IT MAY CARRY', payloadLines(assessment)),
+    ...section('THE TOW VEHICLE', towLines(assessment)),
+    ...section(`WHERE THE MACHINE MAY STAND${assessment.place.machine === undefined ? '' : `: ${assessment.place.machine}`}`, placeLines(assessment)),
+    ...section('JACK, RAMPS, TIEDOWNS', gearLines(assessment)),
+    ...section('PUBLISHED LINES', ruleLines(assessment)),
     ...section('NOTES', notes.map(({ says }) => remark(says))),
     ...section('NOT CHECKED', notChecked.map(({ what, missing }) => remark(`${what}: ${missing} not given`))),
     ...section('CAUTIONS', cautions.map(remark)),

@@ -22,7 +22,8 @@ export const towCodec = closedRecord('a tow vehicle', {}, {
 
 /** What only people know: whether the rules for carriers bind. Local rules come in as the file the rules chapter reads. */
 export const rulesCodec = closedRecord('facts for rules', {}, {
-  commercial: yesOrNo, interstate: yesOrNo, actualWithinRatings: yesOrNo, local: t.unknown,
+  commercial: yesOrNo, interstate: yesOrNo, actualWithinRatings: yesOrNo,
+  labelGcwr: t.union([oneOf('not shown'), ratingOf('GCWR on the certification label')]), local: t.unknown,
 });
 
 export type TowSpec = t.TypeOf<typeof towCodec>;

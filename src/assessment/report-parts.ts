@@ -1,0 +1,58 @@
+/** The report's sections on the tow vehicle, the machine's place, ramps, tiedowns and published lines. */
+import { findingText, type Finding } from '../rules/index.js';
+import { show, showBrief, showFeetInches } from '../units/index.js';
+import type { Assessment } from './assess.js';
+import { capacityInPrint, entry, loadInPrint, remark, shareInPrint } from './layout.js';
+
+const names = (setBy: readonly { readonly name: string }[]): string => setBy.map(({ name }) => name).join(' and ');
+
+/** What the truck feels, and the largest trailer its limits allow. */
+export function towLines({ tow: { hitched, combination, bars, largest } }: Assessment): readonly string[] {
+  return [
+    ...(hitched ? [entry('front axle, hitched', loadInPrint(hitched.front.value), `${loadInPrint(hitched.offFront.value)} came off`), entry('rear axle, hitched', loadInPrint(hitched.rear.value), `${loadInPrint(hitched.ontoRear.value)} came on`)] : []),
+    ...(combination ? [entry('combination, tongue counted once', loadInPrint(combination.value))] : []),
+    ...(bars ? [
+      entry('bars move to the front axle', loadInPrint(bars.ontoFront.value), bars.restored ? `${shareInPrint(bars.restored.value)} restored` : ''),
+      entry('bars move to the trailer axles', loadInPrint(bars.ontoTrailer.value)),
+    ] : []),
+    ...(largest ? [entry('largest trailer these limits allow', capacityInPrint(largest.trailer.value), `set by ${names(largest.governing)}`)] : []),
+  ];
+}
+
+/** Where the machine may stand. */
+export function placeLines({ place: { machine, window, heaviest } }: Assessment): readonly string[] {
+  if (window === undefined) return [];
+  const { lower, upper, width, sure, poundsPerInch, tongueUncertainty } = window;
+  const end = (label: string, { at, machineFront, tongue, setBy }: typeof lower): readonly string[] => [
+    entry(`${label}, balance point at`, showFeetInches(at.value), `set by ${names(setBy)}`),
+    entry('  machine front at', showFeetInches(machineFront.value), `tongue ${loadInPrint(tongue.value)}`),
+  ];
+  return [
+    ...(window.empty ? [] : [...end('furthest forward', lower), ...end('furthest back', upper)]),
+    entry('width of the window', showBrief(width.value, 1), window.empty ? 'EMPTY: no place meets every limit' : ''),
+    entry('with the balance point as unsure as said', showBrief(sure.width.value, 1), sure.empty ? 'no sure place' : ''),
+    entry('tongue load an inch', showBrief(poundsPerInch.value, 1), `unsure by ${loadInPrint(tongueUncertainty.value)} either way`),
+    ...(heaviest?.exists === true ? [entry(`heaviest ${machine ?? 'machine'} that has a place`, capacityInPrint(heaviest.heaviest.value))] : []),
+    remark('Places are measured from the coupler rearward.'),
+  ];
+}
+
+/** Jack, ramps, tiedowns. */
+export function gearLines({ gear: { jackFoot, ramp, tied } }: Assessment): readonly string[] {
+  return [
+    ...(jackFoot ? [entry('load at the jack foot', loadInPrint(jackFoot.value))] : []),
+    ...(ramp ? [entry('ramp angle', showBrief(ramp.angle.value, 1), ramp.grip ? `needs a grip of ${showBrief(ramp.grip.value, 2)}` : '')] : []),
+    ...tied.flatMap(({ name, answer }) => [
+      entry(`tiedowns of ${name}, counted`, capacityInPrint(answer.counted.value), `${loadInPrint(answer.needed.value)} needed: ${answer.strength}`),
+      ...answer.counts.map(({ reading, minimum, fitted, verdict }) => remark(`Number by ${reading}: ${fitted} fitted, ${show(minimum.value)} asked for: ${verdict}.`)),
+    ]),
+  ];
+}
+
+const order: Readonly<Record<Finding['outcome'], number>> = { applies: 0, 'cannot tell': 1, 'does not apply': 2 };
+
+/** Every published line, those that apply first, with the comparison, the distance, the clause and the date read. */
+export function ruleLines({ lines: { findings } }: Assessment): readonly string[] {
+  const sorted = [...findings].sort((a, b) => order[a.outcome] - order[b.outcome]);
+  return [...sorted.map((finding) => remark(findingText(finding))), ...(findings.length === 0 ? [] : [remark('These are published lines as read on the date shown, beside the facts given: not legal advice. The rule in force and State law govern; "verify" marks what was read in a copy.')])];
+}
