@@ -1,0 +1,65 @@
+/** The same job on the next rating: what changes, and which published lines are crossed on the way. */
+import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
+import type { TrailerError } from '../errors.js';
+import { note, type Note } from '../ratings/index.js';
+import { type Finding, findingText } from '../rules/index.js';
+import { fold } from '../trace/index.js';
+import { compare as compareFigures } from '../units/index.js';
+import { compare, type Comparison, comparisonText } from './compare.js';
+import { remark, width } from './layout.js';
+
+/** A published line whose answer is another one on the next class. */
+export interface LineCrossed {
+  readonly now: Finding;
+  readonly next: Finding;
+}
+
+export interface ClassUp {
+  readonly comparison: Comparison;
+  readonly crossed: readonly LineCrossed[];
+  readonly notes: readonly Note[];
+}
+
+/** The same job means the same cargo. */
+function sameJob({ assessments: [now, next] }: Comparison): readonly Note[] {
+  const weigh = (cargo: NonNullable<typeof now>['spec']['cargo']): string => (cargo ?? []).map(({ name, weight }) => `${name} ${weight.value.value.toFixed()} ${weight.value.unit}`).join();
+  const same = weigh(now?.spec.cargo) === weigh(next?.spec.cargo);
+  return same ? [] : [note('NotTheSameJob', 'The two specs do not carry the same cargo: the comparison is not of one job.')];
+}
+
+/**
+ * What changes one class up?
+ *
+ * Both builds are assessed with their own axles, tires, coupler and empty weight; the table shows the figures of both, and
+ * every published line whose answer changes is listed with both comparisons.
+ *
+ * @param now the spec of the build at hand
+ * @param next the spec of the next class, the same cargo standing where it should on that trailer
+ * @returns comparison, lines crossed, a note when the job is not the same or the next GVWR is not higher
+ * @example orThrow(oneClassUp(spec, spec)).crossed.length // 0
+ * @source each figure and each rule carries its own
+ */
+export function oneClassUp(now: unknown, next: unknown): Either<TrailerError, ClassUp> {
+  const compared = compare({ now, 'one class up': next });
+  if (isLeft(compared)) return compared;
+  const [first, second] = compared.right.assessments;
+  const before = new Map((first?.lines.findings ?? []).map((finding) => [finding.rule.id, finding]));
+  const crossed = (second?.lines.findings ?? []).flatMap((finding) => {
+    const earlier = before.get(finding.rule.id);
+    return earlier === undefined || earlier.outcome === finding.outcome ? [] : [{ now: earlier, next: finding }];
+  });
+  const [low, high] = [first?.spec.trailer.gvwr, second?.spec.trailer.gvwr];
+  const higher = low !== undefined && high !== undefined && low.value.unit === high.value.unit && compareFigures(high.value, low.value as typeof high.value) > 0;
+  const notes = [...sameJob(compared.right), ...(higher ? [] : [note('NotAClassUp', 'The GVWR of the next build is not known to be higher.')])];
+  return right({ comparison: compared.right, crossed, notes });
+}
+
+/** The table in 80 columns, and the lines whose answer changes. */
+export function classUpText({ comparison, crossed, notes }: ClassUp): string {
+  return [
+    'ONE CLASS UP', comparisonText(comparison).split('\n').map((line) => fold(line, width, '    ')).join('\n'), '',
+    crossed.length === 0 ? '  No published line changes its answer.' : '  Published lines whose answer changes:',
+    ...crossed.map(({ now, next }) => remark(`was: ${now.outcome}; is: ${findingText(next)}`)),
+    ...notes.map(({ says }) => remark(says)),
+  ].join('\n');
+}

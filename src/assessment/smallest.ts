@@ -1,0 +1,73 @@
+/** The smallest of several builds that does a job with something in reserve. */
+import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
+import type { TrailerError } from '../errors.js';
+import { compareDecimals } from '../units/internal.js';
+import { inPounds } from '../load/index.js';
+import { type Derived, difference, type Known, known } from '../trace/index.js';
+import { lb, type UnitOf } from '../units/index.js';
+import { assess, type Assessment } from './assess.js';
+
+/** What it must carry: a payload, and what is to be left of it. */
+export interface Need {
+  readonly payload: Known<UnitOf<'mass'>>;
+  readonly reserve?: Known<UnitOf<'mass'>>;
+}
+
+export interface Candidate {
+  readonly name: string;
+  readonly assessment: Assessment;
+  readonly gvwr: Derived<'lb'> | undefined;
+  /** Payload minus need minus reserve; negative when it falls short, absent when its payload is not known. */
+  readonly left: Derived<'lb'> | undefined;
+  readonly carries: boolean;
+  /** Why not, when it does not: checks that are over, a payload that falls short or is not known. */
+  readonly because: readonly string[];
+}
+
+export interface Smallest {
+  /** The candidate with the lowest GVWR, then the lowest empty weight, that carries the need; absent when none does. */
+  readonly smallest?: Candidate;
+  /** All of them, smallest GVWR first; one without a GVWR comes last and never wins. */
+  readonly candidates: readonly Candidate[];
+  /** Candidates whose spec could not be read or answered. */
+  readonly failed: readonly { readonly name: string; readonly error: TrailerError }[];
+}
+
+function judge(name: string, assessment: Assessment, need: Derived<'lb'>, reserve: Derived<'lb'>): Candidate {
+  const { checks, partChecks, carry, spec } = assessment;
+  const over = [...checks, ...partChecks].filter(({ verdict }) => verdict === 'over').map(({ what }) => `${what} is over`);
+  const rest = carry === undefined ? undefined : difference('payload left', difference(null, carry.payload.most, need), reserve);
+  const short = rest === undefined ? ['its payload is not known'] : rest.value.value.isNegative() && compareDecimals(rest.value.value, lb(0).value) < 0 ? ['its payload falls short'] : [];
+  const unlabelled = spec.trailer.gvwr === undefined ? ['its GVWR is not known'] : [];
+  const lifted = over.length === 0 && !assessment.holds ? ['its tongue is lifted'] : [];
+  const because = [...over, ...lifted, ...short, ...unlabelled];
+  return { name, assessment, left: rest, gvwr: spec.trailer.gvwr && inPounds('GVWR', spec.trailer.gvwr), carries: because.length === 0, because };
+}
+
+const order = (a: Derived<'lb'> | undefined, b: Derived<'lb'> | undefined): number => (a === undefined ? (b === undefined ? 0 : 1) : b === undefined ? -1 : compareDecimals(a.value.value, b.value.value));
+
+/**
+ * Which is the smallest of these that carries it?
+ *
+ * Smallest means the lowest GVWR, then the lowest empty weight. A build carries the need when none of its checks is over and
+ * `payload - need - reserve` is zero or more; lb throughout. What was not checked is listed in each assessment.
+ *
+ * @param candidates names and specs as JSON
+ * @param need payload wanted and reserve to be left
+ * @example orThrow(smallestThatCarries({ fourteen: spec }, { payload: lb(9000), reserve: lb(500) })).smallest?.name // fourteen
+ * @source the checks and payload of `assess`
+ */
+export function smallestThatCarries(candidates: Readonly<Record<string, unknown>>, need: Need): Either<TrailerError, Smallest> {
+  const wanted = inPounds('payload needed', known('payload needed', need.payload));
+  const reserve = inPounds('reserve', known('reserve', need.reserve ?? lb(0)));
+  const read: Candidate[] = [];
+  const failed: { name: string; error: TrailerError }[] = [];
+  for (const [name, spec] of Object.entries(candidates)) {
+    const assessed = assess(spec);
+    if (isLeft(assessed)) failed.push({ name, error: assessed.left });
+    else read.push(judge(name, assessed.right, wanted, reserve));
+  }
+  const sorted = read.sort((a, b) => order(a.gvwr, b.gvwr) || order(a.assessment.weighed.curb, b.assessment.weighed.curb));
+  const smallest = sorted.find(({ carries }) => carries);
+  return right({ candidates: sorted, failed, ...(smallest && { smallest }) });
+}
