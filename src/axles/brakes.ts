@@ -37,7 +37,7 @@ function pairChecks({ of, gawr, brakes }: Pair): readonly Check[] {
   const half = quotient(`half the GAWR of ${of}`, gawr, constant(ratio(2)));
   return [
     bears(capacity('brakes', sum(`brakes of ${of}`, brakes), of), rating('GAWR', gawr, { of })),
-    ...brakes.map((brake, i) => check(rating('brake capacity', brake, { of: `${of}, ${i === 0 ? 'left' : 'right'} brake` }), weight('braked weight', half))),
+    ...brakes.map((brake, i) => check(rating('brake capacity', brake, { of: `${of} ${i === 0 ? 'left' : 'right'}` }), weight('braked weight', half))),
   ];
 }
 
@@ -91,7 +91,7 @@ export interface BrakeTorqueQuestion {
  * Not for wheels that lock or brakes of unequal size.
  *
  * @returns lbf ft for one brake; Left `HardwareNotAboveZero`
- * @example brakeTorque({ braked: lb(14000), share: percent('43.5'), brakes: 4, loadedRadius: inch('15.3') }) // Right 1,941 lbf ft
+ * @example brakeTorque({ braked: lb(14000), share: percent('43.5'), brakes: 4, loadedRadius: inch('15.3') }) // Right 1,941 lbf*ft
  * @source static equilibrium, derived
  */
 export function brakeTorque(question: BrakeTorqueQuestion): Either<HardwareError, Derived<'lbf*ft'>> {

@@ -13,7 +13,7 @@ const kinematics: Source = { id: 'kinematics', title: 'uniform deceleration, der
  * `deceleration = F / W x g`. F force of all brakes at the road, lbf; W everything that must be stopped, lb.
  *
  * @returns ft/s2; Left `HardwareNotAboveZero`
- * @example deceleration(lbf(5100), lb(20500)) // Right 8 ft/s2, that is 0.249 g
+ * @example deceleration(lbf(5100), lb(20500)) // Right 8 ft/s2; that is 0.249 g
  * @source uniform deceleration, derived
  */
 export function deceleration(force: Known<UnitOf<'force'>>, weight: Known<UnitOf<'mass'>>): Either<HardwareError, Derived<'ft/s2'>> {

@@ -48,7 +48,7 @@ function printed(row: WheelTorqueRow, stage: string, range: TorqueRange): Printe
  * @param wheel as the chart names it: `16 in and 16.5x6.75`
  * @param stud stud diameter in inches as text, `9/16`; leave it out where the chart prints none
  * @returns lbf ft, a row for each chart; Left `NotTabulated` with the nearest rows
- * @example wheelNutTorque('16 in and 16.5x6.75', '9/16') // Right two charts that disagree
+ * @example wheelNutTorque('16 in and 16.5x6.75', '9/16') // Right 120 lbf*ft, 130 lbf*ft, 90 lbf*ft; two charts that disagree
  * @source axle and running-gear makers' manuals, 2014 and undated
  */
 export function wheelNutTorque(wheel: string, stud?: string): Either<NotTabulated, WheelNutTorque> {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { boltCircle, brakeCapacity, type BrakedAxle, brakeTorque, deceleration, hardwareTables, stoppingDistance, usualBrakeSizes, usualHubs, wheelNutTorque, wordsForAxles } from '../../src/axles/index.js';
+import { boltCircle, brakeCapacity, type BrakedAxle, brakeTorque, deceleration, axlesTables, stoppingDistance, usualBrakeSizes, usualHubs, wheelNutTorque, wordsForAxles } from '../../src/axles/index.js';
 import { gravity, inch, lb, lbf, mm, mph, percent, show, showBrief } from '../../src/units/index.js';
 import { leftOf, rightOf } from '../helpers/right.js';
 import { expectReplays } from '../helpers/working.js';
@@ -11,20 +11,20 @@ describe('brake capacity', () => {
     const { total, checks, notes } = rightOf(brakeCapacity([pair('axle 1', 7000, 3500, 3500), pair('axle 2', 7000, 3500, 3500)]));
     expect(show(total.value)).toBe('14,000 lb');
     expect(checks.map(({ what, verdict, reserve }) => `${what}: ${verdict} ${show(reserve.value)}`)).toEqual([
-      'brake capacity against braked weight: within 0 lb',
-      'axle 1: brakes against GAWR: within 0 lb',
-      'axle 1, left brake: brake capacity against braked weight: within 0 lb',
-      'axle 1, right brake: brake capacity against braked weight: within 0 lb',
-      'axle 2: brakes against GAWR: within 0 lb',
-      'axle 2, left brake: brake capacity against braked weight: within 0 lb',
-      'axle 2, right brake: brake capacity against braked weight: within 0 lb',
+      'braked weight against brake capacity: within 0 lb',
+      'axle 1 brakes against GAWR: within 0 lb',
+      'braked weight against axle 1 left brake capacity: within 0 lb',
+      'braked weight against axle 1 right brake capacity: within 0 lb',
+      'axle 2 brakes against GAWR: within 0 lb',
+      'braked weight against axle 2 left brake capacity: within 0 lb',
+      'braked weight against axle 2 right brake capacity: within 0 lb',
     ]);
     expect(notes).toEqual([]);
     expectReplays(total, ...checks.flatMap(({ reserve, used }) => [reserve, used]));
   });
   it('does not let a strong brake make up for a weak one', () => {
     const { checks, notes } = rightOf(brakeCapacity([pair('axle 1', 7000, 4000, 3400)]));
-    expect(checks.filter(({ verdict }) => verdict === 'over').map(({ of }) => of)).toEqual(['axle 1, right brake']);
+    expect(checks.filter(({ verdict }) => verdict === 'over').map(({ of }) => of)).toEqual(['axle 1 right']);
     expect(notes.map(({ tag }) => tag)).toEqual(['UnequalBrakes']);
   });
   it('counts an axle without brakes against the rest', () => {
@@ -102,6 +102,6 @@ describe('bolt circles', () => {
 });
 
 it('lists its tables and its conventions', () => {
-  expect(hardwareTables.map(({ name }) => name)).toEqual(['usual brake sizes', 'wheel nut torque', 'hub conventions']);
+  expect(axlesTables.map(({ name }) => name)).toEqual(['usual brake sizes', 'wheel nut torque', 'hub conventions']);
   expect(usualBrakeSizes).toHaveLength(3);
 });
