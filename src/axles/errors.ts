@@ -1,5 +1,6 @@
 /** What can go wrong with axles: plain data. */
 import type { Quantity } from '../units/index.js';
+import type { HardwareError } from './hardware-errors.js';
 
 /** The GAWR on the label is higher than the weakest part of its axle system bears: label or part is wrong. */
 export interface GawrAboveParts {
@@ -35,4 +36,4 @@ export interface SharingUnknown {
   readonly path?: string;
 }
 
-export type AxlesError = GawrAboveParts | AxleUnknown | NoAxles | SharingUnknown;
+export type AxlesError = GawrAboveParts | AxleUnknown | NoAxles | SharingUnknown | HardwareError;

@@ -5,5 +5,6 @@
  */
 export * from './errors.js';
 export * from './group.js';
+export * from './hardware.js';
 export * from './system.js';
 export { wordsForAxles } from './words.js';

@@ -1,9 +1,13 @@
 /** The words for what can go wrong with axles. */
 import { show, type Words } from '../units/index.js';
 import type { AxlesError } from './errors.js';
+import { wordsForHardware } from './hardware-errors.js';
 
 export function wordsForAxles(error: AxlesError): Words {
   switch (error.tag) {
+    case 'HardwareNotAboveZero':
+    case 'NoBrakes':
+      return wordsForHardware(error);
     case 'GawrAboveParts':
       return {
         asked: `a GAWR of ${show(error.gawr)} on ${error.of}`,

@@ -33,7 +33,7 @@ export interface RatedPart {
  *
  * @param parts receiver, ball mount, ball, coupler: the rating stamped on each
  * @returns lb and every part that ties; Left `NothingLimits` without a part, `NotAboveZero`
- * @example weakestPart([{ part: 'receiver', rating: lb(5000) }, { part: 'ball', rating: lb(2500) }]) // Right 2,500 lb, ball
+ * @example weakestPart([{ part: 'receiver', rating: lb(5000) }, { part: 'ball', rating: lb(2500) }]) // Right 2,500 lb, 'ball'
  * @source university extension guide PPP-92, as reported in trade press
  */
 export function weakestPart(parts: readonly RatedPart[]): Either<NothingLimits | NotAboveZero, Governed> {

@@ -39,7 +39,7 @@ function strength(symbol: string, printed: PrintedStrength, row: CouplerClassRow
  *
  * @param gross the maximum gross trailer weight, by the trailer's GVWR; any unit of weight
  * @returns forces in lbf, chain breaking strength in lb. Left `NotTabulated` above 10,000 lb, `NotAboveZero`
- * @example couplerClass(lb(7000)) // Right class 4, tension 21,000 lbf
+ * @example couplerClass(lb(7000)) // Right '4', tension 21,000 lbf
  * @source Md. COMAR 11.13.08.04 and .10, current through 2024-12-27; chains: two secondary pages on SAE J684 (2005)
  */
 export function couplerClass(gross: AnyWeight): Either<NotAboveZero | NotTabulated, CouplerClass> {

@@ -26,8 +26,8 @@ export const loadFrom = (load: Derived<'lb'> | undefined, ...missing: readonly s
 export const isMissing = (load: LoadOrMissing): load is { readonly missing: readonly string[] } => 'missing' in load;
 
 /** One question: a rating that may be wanting against a load that may be wanting. */
-export function ask<K extends RatingKind>(kind: K, against: Limits[K], limit: AnyWeight | undefined, load: LoadOrMissing, options: { of?: string; clause?: Source } = {}): Either<TowingError, Findings> {
-  const what = `${options.of === undefined ? '' : `${options.of}: `}${kind} against ${against}`;
+export function ask<K extends RatingKind>(kind: K, against: Limits[K], limit: AnyWeight | undefined, load: LoadOrMissing, options: { clause?: Source } = {}): Either<TowingError, Findings> {
+  const what = `${against} against ${kind}`;
   const wanting = [...(limit === undefined ? [kind] : []), ...(isMissing(load) ? load.missing : [])];
   if (limit === undefined || isMissing(load)) return right({ checks: [], notChecked: [{ what, missing: wanting }] });
   const figure = pounds(kind, limit, 'label');
@@ -35,6 +35,12 @@ export function ask<K extends RatingKind>(kind: K, against: Limits[K], limit: An
   if (isLeft(above)) return above;
   return right({ checks: [check<RatingKind>(rating(kind, figure, options), weight(against, load))], notChecked: [] });
 }
+
+/** The same findings under a condition that tells them from others of their kind: `bars on`, `each`. */
+export const labelled = (how: string, findings: Either<TowingError, Findings>): Either<TowingError, Findings> => (isLeft(findings) ? findings : right({
+  checks: findings.right.checks.map((one) => ({ ...one, of: how, what: `${one.what}, ${how}` })),
+  notChecked: findings.right.notChecked.map((one) => ({ ...one, what: `${one.what}, ${how}` })),
+}));
 
 /** All the findings together, or the first error. */
 export function gathered(findings: readonly Either<TowingError, Findings>[]): Either<TowingError, Findings> {

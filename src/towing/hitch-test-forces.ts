@@ -32,7 +32,7 @@ const from = (row: HitchTestRow): { table: string; key: string; source: typeof h
  * @param rating the trailer gross weight the hitch is rated for; that this is the R of the table is from memory
  * @param hitch weight carrying or weight distributing
  * @returns forces in lbf, in the order of the steps; Left `NotAboveZero`
- * @example hitchTestForces(lb(5000), 'weight carrying') // Right step 1 vertical 2,830 lbf
+ * @example hitchTestForces(lb(5000), 'weight carrying') // Right 'vertical' 2,830 lbf
  * @source Md. COMAR 11.13.08.10, table, current to 2024-12-27
  */
 export function hitchTestForces(rating: AnyWeight, hitch: HitchTestRow['hitch']): Either<NotAboveZero, HitchTest> {

@@ -35,13 +35,13 @@ export function tongueRemark(tongue: Derived<'lb'>): Pick<HitchedAxleLoads, 'not
   return { notes: pullsUp.holds ? [remark] : [], decisions: [pullsUp] };
 }
 
-/** The hitched loads by a lever that was read already. */
-export function hitchedBy(lever: Lever, front: Derived<'lb'>, rear: Derived<'lb'>, onBall: Derived<'lb'>): HitchedAxleLoads {
+/** The axles with a load on the ball, by a lever that was read already; `as` names them in the working. */
+export function hitchedBy(lever: Lever, front: Derived<'lb'>, rear: Derived<'lb'>, onBall: Derived<'lb'>, as = 'hitched'): HitchedAxleLoads {
   const offFront = takenOffFront('taken off the front axle', lever, onBall);
   const ontoRear = sum('put on the rear axle', [onBall, offFront]);
   const hitched = {
-    front: difference('front axle, hitched', front, offFront, statics),
-    rear: sum('rear axle, hitched', [rear, ontoRear], statics),
+    front: difference(`front axle, ${as}`, front, offFront, statics),
+    rear: sum(`rear axle, ${as}`, [rear, ontoRear], statics),
   };
   const lifts = decide(hitched.front, '<', noneOf('lb'));
   return { ...hitched, offFront, ontoRear, notes: lifts.holds ? [frontLifts(hitched.front)] : [], decisions: [lifts] };

@@ -6,7 +6,7 @@ import { ratio } from '../units/index.js';
 import { chainsEach, chainsTogether } from './data/sources.js';
 import type { TowingError } from './errors.js';
 import { pounds } from './figures.js';
-import { ask, type Findings, gathered } from './findings.js';
+import { ask, type Findings, gathered, labelled } from './findings.js';
 import type { TrailerChains } from './tow-vehicle.js';
 
 export interface ChainFindings extends Findings {
@@ -23,15 +23,14 @@ export interface ChainFindings extends Findings {
  * @param chains breaking strength of one chain with its hooks, by its certificate; not the working load limit
  * @param gross the whole laden trailer, lb
  * @returns two checks, or one for a single chain; Left `NotAboveZero`
- * @example safetyChainChecks({ each: lb(5000), count: 2 }, constant(lb(7000))) // Right: together within, each over
  * @source 49 CFR 393.70(d) and guidance (together); two secondary pages on SAE J684 (each)
  */
 export function safetyChainChecks(chains: TrailerChains, gross: Derived<'lb'>): Either<TowingError, ChainFindings> {
   const one = pounds('breaking strength of one chain', chains.each, 'label');
   const both = product('chains together', one, constant(ratio(chains.count)));
   const findings = gathered([
-    ...(chains.count === 1 ? [] : [ask('safety chains', 'gross', both, gross, { of: 'chains together', clause: chainsTogether })]),
-    ask('safety chains', 'gross', named('each chain', one), gross, { of: 'each chain', clause: chainsEach }),
+    ...(chains.count === 1 ? [] : [labelled('together', ask('safety chains', 'gross', both, gross, { clause: chainsTogether }))]),
+    labelled('each', ask('safety chains', 'gross', named('each chain', one), gross, { clause: chainsEach })),
   ]);
   if (isLeft(findings)) return findings;
   const differ = new Set(findings.right.checks.map(({ verdict }) => verdict)).size > 1;

@@ -47,7 +47,7 @@ const barsOnOnly = (atLeast: Derived<'lb'> | undefined): Note =>
  *
  * @param question readings of each platform, the scale's division, ball to axles when the moment is wanted
  * @returns lb. Left `TicketsCannotTell` without a ticket, `TicketsDoNotClose`, `BelowZero`, `NotAboveZero` (division, length)
- * @example readScaleTickets({ tickets: { barsOff, truckAlone }, division: scaleDivision }) // Right tongue, gross, o / b
+ * @example readScaleTickets({ tickets: { barsOff: { steer: lb(3845), drive: lb(4955), trailer: lb(11000) }, truckAlone: { steer: lb(4300), drive: lb(3100) } }, division: scaleDivision }) // Right 1,400 lb, 12,400 lb, 0.325
  * @source common practice, no source: three passes; the arithmetic is static equilibrium, derived
  */
 export function readScaleTickets(question: TicketQuestion): Either<TowingError, TicketReading> {

@@ -22,7 +22,7 @@ export interface TongueByDifference {
  * @param whole the trailer unhitched, all of it on the scale
  * @param axlesCoupled the trailer's axles with the coupler on the ball, bars off
  * @returns lb; a negative tongue is an answer with a note. Left `NotAboveZero` (whole), `BelowZero` (axles)
- * @example tongueByDifference(kg(2890), kg(2650)) // Right 529.1 lb, that is 240 kg
+ * @example tongueByDifference(kg(2890), kg(2650)) // Right 529.1 lb; that is 240 kg
  * @source static equilibrium, derived
  */
 export function tongueByDifference(whole: AnyWeight, axlesCoupled: AnyWeight): Either<TowingError, TongueByDifference> {

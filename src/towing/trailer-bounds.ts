@@ -32,7 +32,7 @@ interface Route {
 function resting({ front, rear, hardware, lever }: TowFacts): { readonly front: LoadOrMissing; readonly rear: LoadOrMissing } {
   const parts = hardware['hitch hardware'];
   if (parts === undefined || front === undefined || rear === undefined) return { front: loadFrom(front, 'front axle, truck alone'), rear: loadFrom(rear, 'rear axle, truck alone') };
-  return 'missing' in lever ? { front: lever, rear: lever } : hitchedBy(lever, front, rear, parts);
+  return 'missing' in lever ? { front: lever, rear: lever } : hitchedBy(lever, front, rear, parts, 'with hitch hardware');
 }
 
 /** A gooseneck that stands ahead of the rear axle loads the front axle; any other ball does not. */

@@ -4,7 +4,7 @@ import { type Note, note } from '../ratings/index.js';
 import { converted, type Decision, decide, type Derived, difference, known, product, quotient, statics, sum } from '../trace/index.js';
 import type { TowingError } from './errors.js';
 import { allAboveZero, type AnyLength, type AnyMoment, type AnyShare, type AnyWeight, aShare, inches, noneBelowZero, noneOf, plainShare, pounds } from './figures.js';
-import { ask, type Findings, gathered } from './findings.js';
+import { ask, type Findings, gathered, labelled } from './findings.js';
 import { hitchedBy, tongueRemark } from './hitched-axle-loads.js';
 import { hitchLever } from './hitch-lever.js';
 
@@ -91,7 +91,7 @@ const notRestorable = note('NothingToRestore', 'The tongue takes nothing off the
  * frame or truck whose maker does not allow bars.
  *
  * @returns loads in lb. Left `NotAboveZero`, `BelowZero`, `NotAShare`, `TongueAboveGross`, `BarsNeedBallBehind`, `NothingToRestore`
- * @example weightDistribution({ ..., bars: { restore: percent(50) } }) // Right moment 24,528.3 lb in
+ * @example weightDistribution({ front: lb(3200), rear: lb(2600), gross: lb(7000), tongue: lb(1000), wheelbase: inch(130), overhang: inch(65), ballToAxles: inch(200), bars: { restore: percent(50) } }) // Right moment 24,528.3 lb*in, rear with bars off 4,100 lb
  * @source static equilibrium, derived; guidance on the fraction: SAE committee report
  */
 export function weightDistribution(question: WeightDistributionQuestion): Either<TowingError, WeightDistribution> {
@@ -127,13 +127,13 @@ export function weightDistribution(question: WeightDistributionQuestion): Either
     trailerAxles: sum('trailer axles, bars on', [barsOff.trailerAxles, ontoTrailer]),
   };
   const { ratings = {} } = question;
-  const asked = (loads: RigLoads, of: string): Either<TowingError, Findings>[] => [
-    ask('tow vehicle front GAWR', 'tow vehicle front axle', ratings.front, loads.front, { of }),
-    ask('axle group', 'axle group load', ratings.trailerAxles, loads.trailerAxles, { of }),
+  const asked = (loads: RigLoads): Either<TowingError, Findings>[] => [
+    ask('tow vehicle front GAWR', 'tow vehicle front axle', ratings.front, loads.front),
+    ask('axle group', 'axle group load', ratings.trailerAxles, loads.trailerAxles),
   ];
-  const off = gathered([...asked(barsOff, 'bars off'), ask('tow vehicle rear GAWR', 'tow vehicle rear axle', ratings.rear, barsOff.rear, { of: 'bars off' })]);
+  const off = labelled('bars off', gathered([...asked(barsOff), ask('tow vehicle rear GAWR', 'tow vehicle rear axle', ratings.rear, barsOff.rear)]));
   if (isLeft(off)) return off;
-  const on = gathered(asked(barsOn, 'bars on'));
+  const on = labelled('bars on', gathered(asked(barsOn)));
   if (isLeft(on)) return on;
 
   const lost = decide(hitched.offFront, '>', noneOf('lb'));

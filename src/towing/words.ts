@@ -17,7 +17,7 @@ export function wordsForTowing(error: TowingError): Words {
     case 'NothingToRestore':
       return { asked: 'a fraction of the front axle load restored', found: `${show(error.offFront)} taken off the front axle by the tongue`, needed: 'a tongue that takes load off the front axle' };
     case 'TongueAboveGross':
-      return { asked: 'a trailer on its tongue and axles', found: `a tongue load of ${show(error.tongue)} on a gross weight of ${show(error.gross)}`, needed: 'a tongue load below the gross weight' };
+      return { asked: 'a trailer on its tongue and axles', found: `a tongue load of ${show(error.tongue)} on a gross weight of ${show(error.gross)}`, needed: 'a tongue load not above the gross weight' };
     case 'JackBehindAxles':
       return { asked: 'the load at the jack', found: `a jack ${show(error.jackBehindBall)} behind the ball, axles ${show(error.ballToAxles)} behind it`, needed: 'a jack ahead of the axles' };
     case 'ReadingBelowTare':

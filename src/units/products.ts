@@ -30,6 +30,8 @@ export const products = [
   ['in2', 'in2', 'in4'],
   ['ft', 'ft', 'ft2'],
   ['ft2', 'ft', 'ft3'],
+  ['ft/s', 'ft/s', 'ft2/s2'],
+  ['ft/s2', 'ft', 'ft2/s2'],
   ['lbf/in', 'in', 'lbf'],
   ['lbf/ft', 'ft', 'lbf'],
   ['lbf', 'in', 'lbf*in'],

@@ -41,6 +41,9 @@ export const unitList = {
   // speed, base m/s
   mph: ['speed', '1609.344', '3600'],
   'km/h': ['speed', '1000', '3600'],
+  'ft/s': ['speed', '0.3048', '1'],
+  // a speed times a speed (stopping distance), base m2/s2
+  'ft2/s2': ['speed squared', '0.09290304', '1'],
   // weight per length, base kg/m
   'lb/ft': ['weight per length', '0.45359237', '0.3048'],
   'lb/in': ['weight per length', '0.45359237', '0.0254'],

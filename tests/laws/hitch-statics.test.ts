@@ -3,7 +3,7 @@ import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { compareDecimals } from '../../src/units/internal.js';
 import { type Decimal, inch, kg, lb, mm, percent } from '../../src/units/index.js';
-import { hitchedAxleLoads, weightDistribution } from '../../src/towing/index.js';
+import { hitchedAxleLoads, towChecks, weightDistribution } from '../../src/towing/index.js';
 import { rightOf } from '../helpers/right.js';
 import { expectReplays } from '../helpers/working.js';
 
@@ -63,6 +63,24 @@ describe('spring bars', () => {
       const wd = ask(r, { restore: percent(share) });
       same(wd.restored!.value.value.times(100), percent(share).value);
       expectReplays(wd.moment, wd.restored!, wd.barsOn.front, wd.barsOn.rear, wd.barsOn.trailerAxles);
+    }));
+  });
+});
+
+describe('the chain of checks', () => {
+  it('gives the same verdicts and shares in kilograms and millimetres', () => {
+    fc.assert(fc.property(rig, ({ front, rear, tongue, wheelbase, overhang, gross }) => {
+      fc.pre(tongue > 0);
+      const asked = <W, L>(w: (n: number) => W, l: (n: number) => L) => ({
+        vehicle: { hitch: 'ball behind' as const, front: w(front), rear: w(rear), gvwr: w(9000), frontGawr: w(4500), rearGawr: w(6000), gcwr: w(20000), tongueRating: w(1500), wheelbase: l(wheelbase), overhang: l(overhang) },
+        trailer: { gross: w(gross), tongue: w(tongue) },
+      });
+      const customary = asked(lb, inch);
+      const metric = asked(kg, mm);
+      const [one, other] = [rightOf(towChecks(customary.vehicle, customary.trailer)), rightOf(towChecks(metric.vehicle, metric.trailer))];
+      expect(other.checks.map(({ kind, verdict }) => `${kind} ${verdict}`)).toEqual(one.checks.map(({ kind, verdict }) => `${kind} ${verdict}`));
+      one.checks.forEach(({ used }, i) => same(used.value.value, other.checks[i]!.used.value.value));
+      expectReplays(...other.checks.map(({ reserve }) => reserve));
     }));
   });
 });

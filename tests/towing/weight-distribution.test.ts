@@ -14,14 +14,14 @@ describe('weight distribution', () => {
     const wd = rightOf(weightDistribution({ ...rig, ratings: { front: lb(3400), rear: lb(4000), trailerAxles: lb(6100) } }));
     const verdicts = (side: 'barsOff' | 'barsOn'): string[] => wd.findings[side].checks.map(({ what, verdict }) => `${what}: ${verdict}`);
     expect(verdicts('barsOff')).toEqual([
-      'bars off: tow vehicle front GAWR against tow vehicle front axle: within',
-      'bars off: axle group against axle group load: within',
-      'bars off: tow vehicle rear GAWR against tow vehicle rear axle: over',
+      'tow vehicle front axle against tow vehicle front GAWR, bars off: within',
+      'axle group load against axle group, bars off: within',
+      'tow vehicle rear axle against tow vehicle rear GAWR, bars off: over',
     ]);
     // 6,000 lb on the trailer axles passes with bars off; 6,122.6 lb does not pass with bars on
     expect(verdicts('barsOn')).toEqual([
-      'bars on: tow vehicle front GAWR against tow vehicle front axle: within',
-      'bars on: axle group against axle group load: over',
+      'tow vehicle front axle against tow vehicle front GAWR, bars on: within',
+      'axle group load against axle group, bars on: over',
     ]);
     // the wrong answer would be: bars on, the rear axle carries 3,727 lb and looks fine on 4,000 lb
     expect(wd.barsOn.rear.value.value.lt(4000)).toBe(true);
