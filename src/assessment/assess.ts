@@ -5,6 +5,7 @@ import { guideline, type Guideline, guidelineFor, inPounds, tongueAdvice, type T
 import { type Check, note, type Note, rating, tightest } from '../ratings/index.js';
 import type { PressureForLoad } from '../tires/index.js';
 import type { Decision } from '../trace/index.js';
+import { type BrakesPart, brakesPart } from './brakes.js';
 import { type Carry, carry, shareBand, trailerLimits } from './carry.js';
 import type { Spec, TrailerSpec } from './codec.js';
 import { decodeSpec } from './decode.js';
@@ -35,6 +36,7 @@ export interface Assessment {
   /** True when no check is over and the tongue presses down; says nothing of what was not checked. */
   readonly holds: boolean;
   readonly carry?: Carry;
+  readonly brakes: BrakesPart;
   readonly tow: TowPart;
   readonly place: PlacePart;
   readonly gear: GearPart;
@@ -82,6 +84,8 @@ export function assessSpec(spec: Spec): Either<TrailerError, Assessment> {
   if (isLeft(place)) return place;
   const gear = gearPart(spec, balance?.tongue, stack.group?.at);
   if (isLeft(gear)) return gear;
+  const brakes = brakesPart(trailer);
+  if (isLeft(brakes)) return brakes;
   const lines = linesPart(spec, weighed);
   if (isLeft(lines)) return lines;
   const gvwr = trailer.gvwr && rating('GVWR', inPounds('GVWR', trailer.gvwr));
@@ -91,15 +95,15 @@ export function assessSpec(spec: Spec): Either<TrailerError, Assessment> {
 
   const axleLoads = axleLoadsOf(stack, weighed);
   const whole = grossChecks(gvwr, weighed);
-  const parts = [tow.right, place.right, gear.right];
+  const parts = [brakes.right, tow.right, place.right, gear.right];
   const checks = [...whole.checks, ...axleChecks(stack, axleLoads), ...parts.flatMap((part) => part.checks)];
-  const partChecks = stack.systems.flatMap((system) => system.checks);
+  const partChecks = [...stack.systems.flatMap((system) => system.checks), ...brakes.right.againstLabel];
   const lifted = balance !== undefined && balance.tongue.value.value.isNegative();
   const lift = lifted ? [note('NegativeTongue', 'The trailer lifts the ball: move the load forward.', [balance.tongue])] : [];
   return right({
     spec, stack, weighed, axleLoads, pressures: pressuresFor(stack, axleLoads), checks, partChecks, tightest: tightest(checks),
     holds: !lifted && [...checks, ...partChecks].every(({ verdict }) => verdict === 'within'),
-    tow: tow.right, place: place.right, gear: gear.right, lines: lines.right,
+    brakes: brakes.right, tow: tow.right, place: place.right, gear: gear.right, lines: lines.right,
     notes: [...stack.notes, ...weighed.notes, ...lift, ...parts.flatMap((part) => part.notes)],
     notChecked: [...stack.notChecked, ...weighed.notChecked, ...whole.notChecked, ...parts.flatMap((part) => part.notChecked)],
     decisions: [...stack.decisions, ...(balance?.decisions ?? []), ...band.right.decisions, ...(carried?.right.payload.decisions ?? []), ...parts.flatMap((part) => part.decisions)],

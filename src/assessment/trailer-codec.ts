@@ -14,7 +14,7 @@ const axleCodec = closedRecord('an axle', {}, {
   at: lengthOf('axle position', 1),
   gawr: ratingOf('GAWR'), beam: ratingOf('beam rating'), springs: ratingOf('spring rating'), hubs: ratingOf('hub rating'),
   wheels: wheelsCodec, tires: tiresCodec, rate: rateOf('spring rate'),
-  brakes: closedRecord('brakes: rating of each and how many', { each: ratingOf('brake rating'), count: count(1, 4) }, {}),
+  brakes: closedRecord('the two brakes of an axle', { left: ratingOf('left brake rating'), right: ratingOf('right brake rating') }, {}),
 });
 
 const itemCodec = closedRecord('a part of the trailer', { name: words, weight: weightOf('weight'), at: lengthOf('position', -120) }, { count: count(1, 500) });

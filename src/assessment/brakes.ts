@@ -1,0 +1,29 @@
+/** The brakes of a spec against the GAWRs they must bear. */
+import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
+import { brakeCapacity, type BrakedAxle, type HardwareError } from '../axles/index.js';
+import type { Check } from '../ratings/index.js';
+import { type Derived, named } from '../trace/index.js';
+import type { TrailerSpec } from './codec.js';
+import { emptyPart, open, type Part } from './part.js';
+
+export interface BrakesPart extends Part {
+  /** Ratings against ratings: they stand with the parts, not with the loads. */
+  readonly againstLabel: readonly Check[];
+  readonly total?: Derived<'lb'>;
+}
+
+/** Asks the brakes, where the label gives every axle a GAWR and some axle has a rated pair. */
+export function brakesPart({ axles }: TrailerSpec): Either<HardwareError, BrakesPart> {
+  const missing = (what: string): Either<never, BrakesPart> => right({ ...open('brakes against the GAWRs', what), againstLabel: [] });
+  if (axles.every(({ brakes }) => brakes === undefined)) return missing('brake ratings');
+  const braked: BrakedAxle[] = [];
+  for (const [index, { gawr, brakes }] of axles.entries()) {
+    const of = `axle ${index + 1}`;
+    if (gawr === undefined) return missing(`GAWR of ${of}`);
+    braked.push({ of, gawr: named(`${of} GAWR`, gawr), ...(brakes && { brakes: [named(`${of} left brake`, brakes.left), named(`${of} right brake`, brakes.right)] }) });
+  }
+  const found = brakeCapacity(braked);
+  if (isLeft(found)) return left({ ...found.left, path: 'trailer.axles' });
+  const { checks, notes, decisions, total } = found.right;
+  return right({ ...emptyPart, againstLabel: checks, notes, decisions, total });
+}
