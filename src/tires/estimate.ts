@@ -36,7 +36,7 @@ const lowestTabulated = constant(psi(15), 'lowest tabulated pressure', sources.s
  * exponent, 0.8 (1.1 for small trailer sizes) unless the caller gives another.
  *
  * Error: with these exponents, and rounded down, it claims no more than any tabulated row of this chapter, and too little by
- * up to 26 % (ST metric, at 15 of 65 psi), 8 % (LT metric), 18 % (LT numeric bias), 13 % (LT flotation), 30 % (small trailer).
+ * up to 26 % (ST metric, at 15 of 65 psi), 8 % (LT metric), 18 % (LT numeric bias), 13 % (LT flotation), 36 % (small trailer).
  * A smaller n comes nearer and is unsafe: 0.5 claims up to 19 % more than the LT metric table. Families without a table rest
  * on the same 0.8. Not above the rated pressure, and no substitute for a table: see `loadAtPressure`.
  *

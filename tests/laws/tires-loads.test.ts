@@ -70,7 +70,7 @@ function errors(family: string, exponent: string | undefined, only: (pair: Pair)
 }
 
 describe('estimate by exponent', () => {
-  const stated = { 'ST-metric': 26.5, 'LT-metric': 8, 'LT-numeric': 18.5, 'LT-flotation': 13.3, 'small trailer': 30, 'mobile home': 8, 'truck metric': 2, 'P-metric': 7, 'ST-letter': 9 };
+  const stated = { 'ST-metric': 26.5, 'LT-metric': 8, 'LT-numeric': 18.5, 'LT-flotation': 13.3, 'small trailer': 36.5, 'mobile home': 8, 'truck metric': 2, 'P-metric': 7, 'ST-letter': 9 };
   it('covers every family that has two rows of one size', () => {
     expect([...new Set(pairs.map(({ family }) => family))].sort()).toEqual(Object.keys(stated).sort());
   });

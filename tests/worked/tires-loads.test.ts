@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { explain, restsOn } from '../../src/trace/index.js';
 import { dateCode, loadAtPressure, loadIndex, loadRange, pressureForLoad, rangePressure, type Service, speedInformation, tireLoadRating } from '../../src/tires/index.js';
 import { lb, mph, psi, show } from '../../src/units/index.js';
-import { leftOf, orThrow } from '../helpers/either.js';
+import { orThrow } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
 
 const single: Service = { fitment: 'single', on: 'trailer' };
