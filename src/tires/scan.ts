@@ -48,8 +48,13 @@ export function skipSpaces(scan: Scan): void {
 /** A run of letters, as capitals; empty when there is none. */
 export function word(scan: Scan): string {
   const from = scan.at;
-  while (isLetter(codeAt(scan))) scan.at += 1;
-  return scan.text.slice(from, scan.at).toUpperCase();
+  let small = false;
+  while (isLetter(codeAt(scan))) {
+    small ||= scan.text.charCodeAt(scan.at) >= 97;
+    scan.at += 1;
+  }
+  const text = scan.text.slice(from, scan.at);
+  return small ? text.toUpperCase() : text;
 }
 
 /** A run of digits as text; empty when there is none. */

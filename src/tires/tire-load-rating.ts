@@ -8,7 +8,7 @@ import { type Designation, designationNotes, isPassenger } from './designation.j
 import type { TiresError } from './errors.js';
 import { loadIndex } from './load-index.js';
 import { moldedLoad } from './molded-load.js';
-import { type Fitment, governing, publishedRows, tableLetter } from './published-rows.js';
+import { type Fitment, governing, publishedRows, ratedRows, tableLetter } from './published-rows.js';
 import { readDesignation } from './read-designation.js';
 import { showDesignation } from './show-designation.js';
 
@@ -53,11 +53,18 @@ function byTable(d: Designation, fitment: Fitment, table: string | undefined): E
   if (letter === undefined) return left({ chapter: 'tires', tag: 'LoadRangeNeeded', designation: showDesignation(d) });
   const rows = publishedRows(d, table);
   if (isLeft(rows)) return rows;
-  const loads = rows.right.filter((row) => row.letter === letter).flatMap((row) => row[fitment] ?? []);
+  const rated = ratedRows(rows.right, letter);
+  const loads = rated.flatMap((row) => row[fitment] ?? []);
   if (loads.length > 0) return right(loads);
-  if (fitment === 'dual' && rows.right.some((row) => row.letter === letter)) return left({ chapter: 'tires', tag: 'NoDualRating', designation: showDesignation(d) });
+  if (fitment === 'dual' && rated.length > 0) return left({ chapter: 'tires', tag: 'NoDualRating', designation: showDesignation(d) });
   return left({ chapter: 'trace', tag: 'NotTabulated', table: table ?? 'tire load and pressure tables', asked: `${showDesignation(d)}, load range ${letter}`, nearest: [...new Set(rows.right.map((row) => row.key))].slice(0, 3) });
 }
+
+const isDivided = (d: Designation, service: Service): boolean => isPassenger(d.family) && service.on !== 'passenger car';
+
+/** A load of the sidewall or a table as it counts in this service. */
+export const inService = (d: Designation, service: Service, load: Derived<'lb'>): Derived<'lb'> =>
+  (isDivided(d, service) ? quotient('tire load in service', load, passengerDivisor, sources.passenger) : load);
 
 /** A sidewall with a single load and no dual load is that of a tire not rated for dual use (49 CFR 571.119 S6.5(d)): a table does not change that. */
 const showsSingleOnly = ({ molded }: Tire, fitment: Fitment): boolean => fitment === 'dual' && molded?.single !== undefined && molded.dual === undefined;
@@ -121,8 +128,6 @@ export function tireLoadRating(tire: Tire, service: Service): Either<TiresError,
   if (table !== undefined && !isLeft(listed) && listed.right.length > 1 && new Set(listed.right.map((load) => load.value.value.toFixed())).size > 1) {
     notes.push(note('TablesDisagree', 'printed tables give different loads; the lowest is taken', listed.right));
   }
-  const divides = isPassenger(designation.family) && service.on !== 'passenger car';
-  if (divides) notes.push(note('PassengerTire', 'a passenger-car tire on a trailer or truck: its load is divided by 1.10'));
-  const rating = divides ? quotient('tire rating in service', governs.load, passengerDivisor, sources.passenger) : governs.load;
-  return right({ designation, rating, from: governs.from, notes: [...designationNotes(designation), ...notes], decisions: [...molded.right.decisions, ...decisions] });
+  if (isDivided(designation, service)) notes.push(note('PassengerTire', 'a passenger-car tire on a trailer or truck: its load is divided by 1.10'));
+  return right({ designation, rating: inService(designation, service, governs.load), from: governs.from, notes: [...designationNotes(designation), ...notes], decisions: [...molded.right.decisions, ...decisions] });
 }

@@ -105,11 +105,11 @@ describe('estimate by exponent', () => {
 });
 
 describe('P-metric formula (PL-2, secondary copy)', () => {
-  it('is within 2 % of the printed 2,028 lb of P235/75R15 at 240 kPa (PL-1)', () => {
+  it('is within 0.2 % of the printed 2,028 lb of P235/75R15 at 240 kPa (PL-1)', () => {
     const { load } = orThrow(estimatePMetricLoad('P235/75R15', kPa(240)));
     expectReplays(load);
     expect(load.why.basis).toBe('estimated');
-    expect(Math.abs(number(load) / 2028 - 1)).toBeLessThan(0.02);
+    expect(Math.abs(number(load) / 2028 - 1)).toBeLessThan(0.002);
   });
   it('refuses other families and more than the reference pressure', () => {
     expect(leftOf(estimatePMetricLoad('ST225/75R15', kPa(240))).tag).toBe('NoAspectRatio');

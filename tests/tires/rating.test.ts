@@ -20,6 +20,7 @@ describe('tireLoadRating', () => {
     const answers = [rate({ designation, molded: { single: lb(2830) } }), rate({ designation }), rate({ designation: 'ST225/75R15 LRE' })];
     expect(answers.map(({ from }) => from)).toEqual(['molded', 'index', 'table']);
     expect(answers.map(({ rating }) => rating.value.value.toNumber())).toEqual([2830, 2833, 2830]);
+    expect(rate({ designation: '295/75R22.5 LRG' }, dual).rating.value.value.toNumber()).toBe(5675);
     expectReplays(...answers.map(({ rating }) => rating));
   });
   it('tells every disagreement with figures and decisions, and overwrites nothing', () => {
