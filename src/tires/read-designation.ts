@@ -41,7 +41,7 @@ function readParts(scan: Scan): Designation | undefined {
   };
   if (!readMarkings(scan, found)) return undefined;
   const { prefix, suffix, service, second, range, version, setAside } = found;
-  return { family: familyOf(found), prefix, size, suffix, service, second, range, version, setAside: setAside.sort() };
+  return { family: familyOf(found), prefix, size, suffix, service, second, range, version, setAside: setAside.length > 1 ? setAside.sort() : setAside };
 }
 
 /** The family by prefix, suffix and form. Rims of 12 in and less without a prefix are small trailer sizes unless radial. */
