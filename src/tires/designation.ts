@@ -71,7 +71,7 @@ export interface Designation {
   readonly setAside: readonly string[];
 }
 
-/** True for the families that 49 CFR 571.120 counts as passenger-car tires. */
+/** True for the families that 49 CFR 571.120 counts as passenger-car tires. @example isPassenger('P-metric') // true */
 export const isPassenger = (family: TireFamily): boolean => family === 'P-metric' || family === 'Euro-metric' || family === 'temporary spare';
 
 /**

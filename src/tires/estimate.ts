@@ -4,8 +4,10 @@ import { type Note, note } from '../ratings/index.js';
 import { constant, decide, type Decision, type Derived, given, type Known, known, power, product, quotient, rounded } from '../trace/index.js';
 import { lb, psi, ratio, show, showBrief } from '../units/index.js';
 import { sources } from './data/sources.js';
+import type { Designation, TireFamily } from './designation.js';
 import type { TiresError } from './errors.js';
 import { inPounds, inPsi } from './known-load.js';
+import { readDesignation } from './read-designation.js';
 
 /** The maximum load of a tire and the cold pressure that belongs to it, both as molded. */
 export interface RatedAt {
@@ -21,6 +23,9 @@ export interface LoadEstimate {
 
 const estimateNote = note('Estimate', 'an estimate by a load-pressure exponent, not a printed load; it is no rating');
 
+/** The exponent that claims no more than the tables of the family; small trailer sizes, tabulated by load range only, need more. */
+const safeExponent = (family: TireFamily): string => (family === 'small trailer' ? '1.1' : '0.8');
+
 /** No table of this chapter reaches lower. */
 const lowestTabulated = constant(psi(15), 'lowest tabulated pressure', sources.safeExponent);
 
@@ -28,28 +33,31 @@ const lowestTabulated = constant(psi(15), 'lowest tabulated pressure', sources.s
  * About what may a tire carry at less than its rated pressure, when no table prints it?
  *
  * `L = Lmax x (p / pmax)^n`, rounded down to 10 lb: Lmax the rated load at pmax, p the cold pressure, n the load-pressure
- * exponent, 0.8 unless the caller gives another. 0.8 is the exponent that claims least of those in use. Rounded down, it
- * claims no more than any tabulated row of this chapter, and too little by up to 26 % (ST metric, at 15 of 65 psi), 8 % (LT
- * metric), 18 % (LT numeric bias) and 13 % (LT flotation). A smaller n comes nearer and is unsafe: 0.5 claims up to 19 % more
- * than the LT metric table.
+ * exponent, 0.8 (1.1 for small trailer sizes) unless the caller gives another.
  *
- * Not above the rated pressure, and no substitute for a table: see `loadAtPressure`.
+ * Error: with these exponents, and rounded down, it claims no more than any tabulated row of this chapter, and too little by
+ * up to 26 % (ST metric, at 15 of 65 psi), 8 % (LT metric), 18 % (LT numeric bias), 13 % (LT flotation), 36 % (small trailer).
+ * A smaller n comes nearer and is unsafe: 0.5 claims up to 19 % more than the LT metric table. Families without a table rest
+ * on the same 0.8. Not above the rated pressure, and no substitute for a table: see `loadAtPressure`.
  *
- * @param rated maximum load and its cold pressure, from the sidewall
+ * @param designation from the sidewall; its family chooses the exponent
+ * @param rated maximum load and its cold pressure, from the sidewall, in lb or kg, psi or kPa
  * @param pressure the cold pressure run, in psi or kPa
  * @param exponent another n, with its own basis
- * @returns lb, basis estimated; Left `NotPositive`, `PressureAboveRated`
- * @example estimateLoadAtPressure({ load: lb(2540), pressure: psi(65) }, psi(50)) // Right: 2,050 lb; a table prints 2,150
+ * @returns lb, basis estimated; Left `UnreadableDesignation`, `NotPositive`, `PressureAboveRated`
+ * @example estimateLoadAtPressure('ST225/75R15', { load: lb(2540), pressure: psi(65) }, psi(50)) // Right: 2,050 lb; a table prints 2,150
  * @source derived from the tables of this chapter; exponent 0.8 also a secondary reading of a European formula, grade C
  */
-export function estimateLoadAtPressure(rated: RatedAt, pressure: Known<'psi' | 'kPa'>, exponent?: Known<'ratio'>): Either<TiresError, LoadEstimate> {
+export function estimateLoadAtPressure(designation: string | Designation, rated: RatedAt, pressure: Known<'psi' | 'kPa'>, exponent?: Known<'ratio'>): Either<TiresError, LoadEstimate> {
+  const read = typeof designation === 'string' ? readDesignation(designation) : right(designation);
+  if (isLeft(read)) return read;
   const most = inPounds('rated load', rated.load, 'label');
   if (isLeft(most)) return most;
   const ratedPressure = inPsi('rated pressure', rated.pressure, 'label');
   if (isLeft(ratedPressure)) return ratedPressure;
   const run = inPsi('cold pressure', pressure);
   if (isLeft(run)) return run;
-  const n = exponent === undefined ? given('load-pressure exponent', ratio('0.8'), 'estimated') : known('load-pressure exponent', exponent, 'estimated');
+  const n = exponent === undefined ? given('load-pressure exponent', ratio(safeExponent(read.right.family)), 'estimated') : known('load-pressure exponent', exponent, 'estimated');
   const positive = decide(n, '>', constant(ratio(0)));
   if (!positive.holds) return left({ chapter: 'tires', tag: 'NotPositive', what: 'load-pressure exponent', found: show(n.value) });
   const within = decide(run.right, '<=', ratedPressure.right);

@@ -16,3 +16,14 @@ function kept<U extends Unit>(make: (digits: string) => Quantity<U>): (digits: s
 export const inches = kept(inch);
 export const millimetres = kept(mm);
 export const percents = kept(percent);
+
+const plain = new WeakMap<Quantity<'in'>, number>();
+
+/** A size code as a plain number, for choosing among families; kept, because every reading asks for it. */
+export function plainInches(code: Quantity<'in'>): number {
+  const found = plain.get(code);
+  if (found !== undefined) return found;
+  const number = code.value.toNumber();
+  plain.set(code, number);
+  return number;
+}

@@ -27,5 +27,6 @@ export {
   aliasTable, diameterTables, familyPressureTable, type InflationTable, inflationTables, loadIndexHighTable, loadIndexTable, loadRangeTable,
   speedSymbolTable, tiresTables,
 } from './tables.js';
+export { tireLoadAsRun, type TireLoadAsRun } from './tire-load-as-run.js';
 export { passengerDivisor, type Service, type Tire, tireLoadRating, type TireRating } from './tire-load-rating.js';
 export { wordsForTires } from './words.js';

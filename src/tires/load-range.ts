@@ -5,7 +5,7 @@ import { kPa, psi } from '../units/index.js';
 import { type Note, note } from '../ratings/index.js';
 import type { Designation, LoadRangeLetter, TireFamily } from './designation.js';
 import type { TiresError } from './errors.js';
-import { publishedRows } from './published-rows.js';
+import { publishedRows, ratedRows } from './published-rows.js';
 import { readDesignation } from './read-designation.js';
 import { familyPressureTable, type FamilyPressureRow, loadRangeTable } from './tables.js';
 
@@ -47,7 +47,7 @@ function ofFamily([family, letter, inPsi, inKPa]: FamilyPressureRow, notes: read
 /** The pressures printed for one size and letter, each with its table. */
 function ofSize(designation: Designation, letter: string): readonly Derived<'psi'>[] {
   const rows = publishedRows(designation);
-  return isLeft(rows) ? [] : rows.right.filter((row) => row.letter === letter).map((row) => row.pressure);
+  return isLeft(rows) ? [] : ratedRows(rows.right, letter).map((row) => row.pressure);
 }
 
 /**

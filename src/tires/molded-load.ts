@@ -9,6 +9,8 @@ import type { Tire } from './tire-load-rating.js';
 
 export interface MoldedLoad {
   readonly load: Derived<'lb'> | undefined;
+  /** The molded single load, which a dual load from elsewhere must not exceed. */
+  readonly single: Derived<'lb'> | undefined;
   readonly decisions: readonly Decision[];
 }
 
@@ -19,8 +21,8 @@ export function moldedLoad({ single, dual }: NonNullable<Tire['molded']>, fitmen
   if (one !== undefined && isLeft(one)) return one;
   if (two !== undefined && isLeft(two)) return two;
   const load = fitment === 'single' ? one?.right : two?.right;
-  if (one === undefined || two === undefined) return right({ load, decisions: [] });
+  if (one === undefined || two === undefined) return right({ load, single: one?.right, decisions: [] });
   const fits = decide(two.right, '<=', one.right);
   if (!fits.holds) return left({ chapter: 'tires', tag: 'DualAboveSingle', single: show(one.right.value), dual: show(two.right.value) });
-  return right({ load, decisions: [fits] });
+  return right({ load, single: one.right, decisions: [fits] });
 }

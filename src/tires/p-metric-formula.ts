@@ -20,13 +20,13 @@ const inMm = (symbol: string, length: Derived<'mm'>): Derived<'ratio'> => quotie
  * width in mm, A aspect as a fraction, Dr rim diameter in mm, rounded. Given in lb. Reference pressure 240 kPa (35 psi).
  *
  * For P-metric sizes of standard load only, up to 240 kPa, on a passenger car (on a trailer a rating is divided by 1.10). An
- * estimate: the text is a secondary copy; on P235/75R15 it gives within 2 % of the printed 2,028 lb.
+ * estimate: the text is a secondary copy; on P235/75R15 it gives within 0.2 % of the printed 2,028 lb.
  *
  * @param designation a P-metric size, from the sidewall
  * @param pressure cold, in kPa or psi
  * @returns lb, basis estimated; Left `UnreadableDesignation`, `NoAspectRatio` (not a P-metric size), `NotPositive`,
  * `PressureAboveRated`
- * @example estimatePMetricLoad('P235/75R15', kPa(240)) // Right: about 2,030 lb
+ * @example estimatePMetricLoad('P235/75R15', kPa(240)) // Right: 2,025 lb; a trade text prints 2,028
  * @source engineering text of 2005-08-22 quoting the association's P-metric formula, grade C
  */
 export function estimatePMetricLoad(designation: string | Designation, pressure: Known<'kPa' | 'psi'>): Either<TiresError, LoadEstimate> {

@@ -5,7 +5,7 @@ import { type Derived, type NotTabulated, notTabulated } from '../trace/index.js
 import { type Designation, designationNotes, isPassenger } from './designation.js';
 import type { TiresError } from './errors.js';
 import { plyOf } from './ply.js';
-import { type Fitment, governing, type PublishedRow, publishedRows, tableLetter } from './published-rows.js';
+import { type Fitment, governing, type PublishedRow, publishedRows, ratedRows, tableLetter } from './published-rows.js';
 import { showDesignation } from './show-designation.js';
 import { familyPressureTable } from './tables.js';
 
@@ -24,13 +24,10 @@ export interface PressureSteps {
   readonly notes: readonly Note[];
 }
 
-/** The highest pressure that belongs to the tire's letter: of each table its highest, of several tables the lowest; else the family's. */
+/** The highest pressure that belongs to the tire's letter: the lowest of what the tables rate it at, else the family's. */
 function cap(d: Designation, rows: readonly PublishedRow[], letter: string): number | undefined {
-  const highest = new Map<string, number>();
-  for (const row of rows) {
-    if (row.letter === letter) highest.set(row.table.name, Math.max(highest.get(row.table.name) ?? 0, row.pressure.value.value.toNumber()));
-  }
-  if (highest.size > 0) return Math.min(...highest.values());
+  const rated = ratedRows(rows, letter).map((row) => row.pressure.value.value.toNumber());
+  if (rated.length > 0) return Math.min(...rated);
   const family = familyPressureTable.rows.find(([of, at]) => of === d.family && at === letter)?.[2];
   return family === undefined ? undefined : Number(family);
 }

@@ -82,6 +82,12 @@ export function publishedRows(d: Designation, tableName?: string): Either<NotTab
 export const tableLetter = (d: Designation): string | undefined =>
   d.range?.letter ?? (isPassenger(d.family) ? d.version ?? 'SL' : undefined);
 
+/** The rows that rate a letter: in each table those at its highest pressure for the letter (one print also lists a lower pressure under it). */
+export function ratedRows(rows: readonly PublishedRow[], letter: string): readonly PublishedRow[] {
+  const own = rows.filter((row) => row.letter === letter);
+  return own.filter((row) => own.every((other) => other.table !== row.table || other.pressure.value.value.lte(row.pressure.value.value)));
+}
+
 /** Loads of several prints: the least governs, as a recorded step when there is more than one. */
 export const governing = (name: string, loads: readonly Derived<'lb'>[]): Derived<'lb'> | undefined =>
   (loads.length <= 1 ? loads[0] : leastOf(name, loads));

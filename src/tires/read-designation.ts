@@ -2,6 +2,7 @@
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
 import type { Designation, TireFamily } from './designation.js';
 import type { UnreadableDesignation } from './errors.js';
+import { plainInches } from './figures.js';
 import type { Markings } from './markings.js';
 import { readMarkings } from './read-markings.js';
 import { readSize } from './read-size.js';
@@ -40,27 +41,27 @@ function readParts(scan: Scan): Designation | undefined {
   };
   if (!readMarkings(scan, found)) return undefined;
   const { prefix, suffix, service, second, range, version, setAside } = found;
-  return { family: familyOf(found), prefix, size, suffix, service, second, range, version, setAside: setAside.sort() };
+  return { family: familyOf(found), prefix, size, suffix, service, second, range, version, setAside: setAside.length > 1 ? setAside.sort() : setAside };
 }
 
 /** The family by prefix, suffix and form. Rims of 12 in and less without a prefix are small trailer sizes unless radial. */
 function familyOf({ prefix, size, suffix, service }: Markings): TireFamily {
-  const whole = size.rim.value.isInteger();
-  const small = size.rim.value.lte(12);
+  const rim = plainInches(size.rim);
+  const small = rim <= 12;
   switch (size.form) {
     case 'letter': return 'ST-letter';
     case 'diameter and width': return small && size.construction !== 'R' && suffix === '' ? 'small trailer' : 'LT-flotation';
     case 'metric':
       if (prefix !== '') return ({ P: 'P-metric', LT: 'LT-metric', ST: 'ST-metric', T: 'temporary spare', S: 'other metric' } as const)[prefix];
       if (suffix !== '') return ({ C: 'commercial', LT: 'LT-metric', ST: 'ST-metric', MH: 'mobile home' } as const)[suffix];
-      if (!whole) return 'truck metric';
+      if (!Number.isInteger(rim)) return 'truck metric';
       return small && size.construction !== 'R' && size.construction !== 'ZR' ? 'small trailer' : 'Euro-metric';
     case 'numeric':
       if (suffix === 'LT') return 'LT-numeric';
       if (suffix === 'ST') return 'ST-numeric';
-      if (suffix === 'MH' || size.rim.value.eq(14.5)) return 'mobile home';
+      if (suffix === 'MH' || rim === 14.5) return 'mobile home';
       if (small) return 'small trailer';
-      if (!size.rim.value.eq(16.5)) return 'truck numeric';
+      if (rim !== 16.5) return 'truck numeric';
       return service?.symbol?.startsWith('A') === true || !size.code.includes('.') ? 'industrial' : 'LT-numeric';
   }
 }

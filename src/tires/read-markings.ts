@@ -25,8 +25,10 @@ export function readMarkings(scan: Scan, found: Markings): boolean {
 function skipSeparators(scan: Scan, found: Markings): void {
   skipSpaces(scan);
   const at = scan.at;
-  if (!take(scan, ',') && !take(scan, '/') && !take(scan, '-')) return;
-  if (scan.text[at] === '-' && isLetter(codeAt(scan)) && found.size.form === 'numeric' && found.size.construction === 'D') {
+  const separator = codeAt(scan);
+  if (separator !== 44 && separator !== 45 && separator !== 47) return;
+  scan.at += 1;
+  if (separator === 45 && isLetter(codeAt(scan)) && found.size.form === 'numeric' && found.size.construction === 'D') {
     fail(scan, 'AmbiguousNumeric', 'load range', 'the load range in brackets or behind a space: hyphens already part width from rim', at);
     return;
   }

@@ -26,6 +26,7 @@ export function readIndexOrPly(scan: Scan, found: Markings): void {
 /** Moves to the word PR or PLY if that is what follows; otherwise stays. */
 function atPly(scan: Scan): boolean {
   const back = scan.at;
+  if (codeAt(scan) === 47) return false;
   skipSpaces(scan);
   take(scan, '-');
   const begin = scan.at;

@@ -48,8 +48,13 @@ export function skipSpaces(scan: Scan): void {
 /** A run of letters, as capitals; empty when there is none. */
 export function word(scan: Scan): string {
   const from = scan.at;
-  while (isLetter(codeAt(scan))) scan.at += 1;
-  return scan.text.slice(from, scan.at).toUpperCase();
+  let small = false;
+  while (isLetter(codeAt(scan))) {
+    small ||= scan.text.charCodeAt(scan.at) >= 97;
+    scan.at += 1;
+  }
+  const text = scan.text.slice(from, scan.at);
+  return small ? text.toUpperCase() : text;
 }
 
 /** A run of digits as text; empty when there is none. */
@@ -60,21 +65,23 @@ export function digits(scan: Scan): string {
 }
 
 /** OWL and OBL are sidewall styles that may follow a number; any other O there is a zero written wrong. */
-function isLetterO(scan: Scan): boolean {
+function isLetterO(scan: Scan, code: number): boolean {
+  if (code !== 79) return false;
   const next = codeAt(scan, scan.at + 1);
-  return codeAt(scan) === 79 && next !== 87 && next !== 66;
+  return next !== 87 && next !== 66;
 }
 
 /** Digits with at most one decimal point, as text: `225`, `10.50`. Empty when there is none, undefined when it is spoilt. */
 export function number(scan: Scan, part: DesignationPart): string | undefined {
   let text = digits(scan);
-  if (text === '') return isLetterO(scan) && isDigit(codeAt(scan, scan.at + 1)) ? fail(scan, 'LetterOInNumber', part, 'the digit zero') : '';
-  if (codeAt(scan) === 46 && isDigit(codeAt(scan, scan.at + 1))) {
+  let code = codeAt(scan);
+  if (text === '') return isLetterO(scan, code) && isDigit(codeAt(scan, scan.at + 1)) ? fail(scan, 'LetterOInNumber', part, 'the digit zero') : '';
+  if (code === 46 && isDigit(codeAt(scan, scan.at + 1))) {
     scan.at += 1;
     text += `.${digits(scan)}`;
+    code = codeAt(scan);
   }
-  if (isLetterO(scan)) return fail(scan, 'LetterOInNumber', part, 'the digit zero');
-  const code = codeAt(scan);
+  if (isLetterO(scan, code)) return fail(scan, 'LetterOInNumber', part, 'the digit zero');
   if ((code === 58 || code === 44) && isDigit(codeAt(scan, scan.at + 1))) return fail(scan, 'BadDecimalSeparator', part, 'a decimal point');
   return text;
 }

@@ -27,7 +27,7 @@ function sizeText(size: TireSize, bias: string): string {
   }
 }
 
-/** The size as the tire's name: `ST225/75R15`, `7.50-16LT`. */
+/** The size as the tire's name, without service description and load range. @example showSize(d) // ST225/75R15 */
 export const showSize = (d: Designation): string => `${d.prefix}${sizeText(d.size, d.prefix === '' ? '-' : 'D')}${d.suffix}`;
 
 /** The size with the construction left out: the key under which tables are searched. */

@@ -1,14 +1,14 @@
 /** What one tire may carry in service: molded load, then load index, then size and load range. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type Note, note } from '../ratings/index.js';
-import { constant, decide, type Decision, type Derived, type Known, quotient } from '../trace/index.js';
+import { constant, decide, type Decision, type Derived, type Known, leastOf, quotient } from '../trace/index.js';
 import { ratio } from '../units/index.js';
 import { sources } from './data/sources.js';
 import { type Designation, designationNotes, isPassenger } from './designation.js';
 import type { TiresError } from './errors.js';
 import { loadIndex } from './load-index.js';
 import { moldedLoad } from './molded-load.js';
-import { type Fitment, governing, publishedRows, tableLetter } from './published-rows.js';
+import { type Fitment, governing, publishedRows, ratedRows, tableLetter } from './published-rows.js';
 import { readDesignation } from './read-designation.js';
 import { showDesignation } from './show-designation.js';
 
@@ -53,11 +53,25 @@ function byTable(d: Designation, fitment: Fitment, table: string | undefined): E
   if (letter === undefined) return left({ chapter: 'tires', tag: 'LoadRangeNeeded', designation: showDesignation(d) });
   const rows = publishedRows(d, table);
   if (isLeft(rows)) return rows;
-  const loads = rows.right.filter((row) => row.letter === letter).flatMap((row) => row[fitment] ?? []);
+  const rated = ratedRows(rows.right, letter);
+  const loads = rated.flatMap((row) => row[fitment] ?? []);
   if (loads.length > 0) return right(loads);
-  if (fitment === 'dual' && rows.right.some((row) => row.letter === letter)) return left({ chapter: 'tires', tag: 'NoDualRating', designation: showDesignation(d) });
+  if (fitment === 'dual' && rated.length > 0) return left({ chapter: 'tires', tag: 'NoDualRating', designation: showDesignation(d) });
   return left({ chapter: 'trace', tag: 'NotTabulated', table: table ?? 'tire load and pressure tables', asked: `${showDesignation(d)}, load range ${letter}`, nearest: [...new Set(rows.right.map((row) => row.key))].slice(0, 3) });
 }
+
+const isDivided = (d: Designation, service: Service): boolean => isPassenger(d.family) && service.on !== 'passenger car';
+
+/** A load of the sidewall or a table as it counts in this service. */
+export const inService = (d: Designation, service: Service, load: Derived<'lb'>): Derived<'lb'> =>
+  (isDivided(d, service) ? quotient('tire load in service', load, passengerDivisor, sources.passenger) : load);
+
+/** A sidewall with a single load and no dual load is that of a tire not rated for dual use (49 CFR 571.119 S6.5(d)): a table does not change that. */
+const showsSingleOnly = ({ molded }: Tire, fitment: Fitment): boolean => fitment === 'dual' && molded?.single !== undefined && molded.dual === undefined;
+
+/** A dual load from index or table, kept at or below the molded single load. */
+const notAboveSingle = (load: Derived<'lb'> | undefined, fitment: Fitment, single: Derived<'lb'> | undefined): Derived<'lb'> | undefined =>
+  (load === undefined || single === undefined || fitment === 'single' ? load : leastOf('dual load, not above the molded single load', [load, single]));
 
 /** Why there is no rating: for dual tires with some single load the missing dual load is the answer. */
 function noRating(d: Designation, tire: Tire, fitment: Fitment, problem: TiresError): TiresError {
@@ -80,7 +94,8 @@ function disagreements(governs: { from: From; load: Derived<'lb'> }, others: rea
  * The molded load for the fitment if given, else the printed pounds of its load index, else the table load of size and load
  * range (the lowest print, unless a table is named). A passenger-car tire on a trailer or truck: `rating = load / 1.10`.
  *
- * Dual loads come from the molded dual load, the dual index or a dual column, never from a single load. Speed and pressure
+ * Dual loads come from the molded dual load, the dual index or a dual column, never from a single load; a sidewall that shows a
+ * single load only is not answered from a table, and no dual load stands above the molded single one. Speed and pressure
  * allowances of makers and associations do not enter. The rating holds at the molded or table pressure, not below it.
  *
  * @param tire designation and molded figures, read from the sidewall; loads in lb or kg
@@ -101,19 +116,18 @@ export function tireLoadRating(tire: Tire, service: Service): Either<TiresError,
   if (isLeft(indexed)) return indexed;
   const listed = byTable(designation, fitment, tire.table);
   if (isLeft(listed) && tire.table !== undefined) return listed;
-  const table = isLeft(listed) ? undefined : governing('least of the printed loads', listed.right);
+  const table = isLeft(listed) || showsSingleOnly(tire, fitment) ? undefined : governing('least of the printed loads', listed.right);
+  const capped = (load: Derived<'lb'> | undefined): Derived<'lb'> | undefined => notAboveSingle(load, fitment, molded.right.single);
   const all: readonly { from: From; load: Derived<'lb'> | undefined }[] = [
-    { from: 'molded', load: molded.right.load }, { from: 'index', load: indexed.right }, { from: 'table', load: table },
+    { from: 'molded', load: molded.right.load }, { from: 'index', load: capped(indexed.right) }, { from: 'table', load: capped(table) },
   ];
   const found = all.flatMap(({ from, load }) => (load === undefined ? [] : [{ from, load }]));
   const [governs, ...others] = found;
-  if (governs === undefined) return isLeft(listed) ? left(noRating(designation, tire, fitment, listed.left)) : left({ chapter: 'tires', tag: 'LoadRangeNeeded', designation: showDesignation(designation) });
+  if (governs === undefined) return left(noRating(designation, tire, fitment, isLeft(listed) ? listed.left : { chapter: 'tires', tag: 'NoDualRating', designation: showDesignation(designation) }));
   const { notes, decisions } = disagreements(governs, others);
-  if (!isLeft(listed) && listed.right.length > 1 && new Set(listed.right.map((load) => load.value.value.toFixed())).size > 1) {
+  if (table !== undefined && !isLeft(listed) && listed.right.length > 1 && new Set(listed.right.map((load) => load.value.value.toFixed())).size > 1) {
     notes.push(note('TablesDisagree', 'printed tables give different loads; the lowest is taken', listed.right));
   }
-  const divides = isPassenger(designation.family) && service.on !== 'passenger car';
-  if (divides) notes.push(note('PassengerTire', 'a passenger-car tire on a trailer or truck: its load is divided by 1.10'));
-  const rating = divides ? quotient('tire rating in service', governs.load, passengerDivisor, sources.passenger) : governs.load;
-  return right({ designation, rating, from: governs.from, notes: [...designationNotes(designation), ...notes], decisions: [...molded.right.decisions, ...decisions] });
+  if (isDivided(designation, service)) notes.push(note('PassengerTire', 'a passenger-car tire on a trailer or truck: its load is divided by 1.10'));
+  return right({ designation, rating: inService(designation, service, governs.load), from: governs.from, notes: [...designationNotes(designation), ...notes], decisions: [...molded.right.decisions, ...decisions] });
 }

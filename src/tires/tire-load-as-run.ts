@@ -1,0 +1,75 @@
+/** What one tire may carry at the pressure it is really run at: never more than its rating. */
+import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
+import { type Note, note } from '../ratings/index.js';
+import { decide, type Decision, type Derived, type Known, leastOf } from '../trace/index.js';
+import type { Designation } from './designation.js';
+import type { TiresError } from './errors.js';
+import { estimateLoadAtPressure } from './estimate.js';
+import { inPsi } from './known-load.js';
+import { loadAtPressure } from './load-at-pressure.js';
+import { rangePressure } from './load-range.js';
+import { tableLetter } from './published-rows.js';
+import { showDesignation } from './show-designation.js';
+import { inService, type Service, type Tire, tireLoadRating, type TireRating } from './tire-load-rating.js';
+
+export interface TireLoadAsRun {
+  /** What the tire may carry at this pressure, in this service. */
+  readonly load: Derived<'lb'>;
+  readonly rating: TireRating;
+  /** `rating` at the rated pressure or above, `table` from printed rows below it, `estimate` where none is printed. */
+  readonly from: 'rating' | 'table' | 'estimate';
+  readonly notes: readonly Note[];
+  readonly decisions: readonly Decision[];
+}
+
+const name = 'tire load at the pressure run';
+
+/** The pressure at which the rating holds: molded, else that of the load range. */
+function ratedPressure(tire: Tire, d: Designation): Either<TiresError, Derived<'psi'>> {
+  if (tire.molded?.pressure !== undefined) return inPsi('molded pressure', tire.molded.pressure, 'label');
+  const letter = tableLetter(d);
+  if (letter === undefined) return left({ chapter: 'tires', tag: 'LoadRangeNeeded', designation: showDesignation(d) });
+  const found = rangePressure(d.family, letter, d);
+  return isLeft(found) ? found : right(found.right.pressure);
+}
+
+/**
+ * What may this tire carry at the cold pressure it is run at?
+ *
+ * At or above the rated pressure: its rating; more pressure gives no more load. Below: the lesser of the rating and the printed
+ * load at that pressure; where no row is printed, the lesser of the rating and the estimate by exponent, basis estimated.
+ *
+ * The rated pressure is the molded one, else that of the load range. Without either there is no answer.
+ *
+ * @param tire designation and molded figures, read from the sidewall
+ * @param service single or dual wheels, and the kind of vehicle
+ * @param pressure cold, in psi or kPa, from a gauge
+ * @returns lb a tire, and where it comes from; Left as `tireLoadRating`, `rangePressure`
+ * @example tireLoadAsRun({ designation: 'ST225/75R15 LRD' }, { fitment: 'single', on: 'trailer' }, psi(50)) // Right: 2,150 lb
+ * @source as `tireLoadRating`, `loadAtPressure` and `estimateLoadAtPressure`
+ */
+export function tireLoadAsRun(tire: Tire, service: Service, pressure: Known<'psi' | 'kPa'>): Either<TiresError, TireLoadAsRun> {
+  const rated = tireLoadRating(tire, service);
+  if (isLeft(rated)) return rated;
+  const rating = rated.right;
+  const run = inPsi('cold pressure', pressure);
+  if (isLeft(run)) return run;
+  const full = ratedPressure(tire, rating.designation);
+  if (isLeft(full)) return full;
+  const below = decide(run.right, '<', full.right);
+  const common = { rating, decisions: [...rating.decisions, below] };
+  if (!below.holds) {
+    const above = decide(run.right, '>', full.right);
+    const more = above.holds ? [note('PressureAboveRated', 'run above the rated pressure: no more load for it, and the molded pressure is the limit', [run.right, full.right])] : [];
+    return right({ ...common, load: rating.rating, from: 'rating', notes: [...rating.notes, ...more], decisions: [...common.decisions, above] });
+  }
+  const listed = loadAtPressure(rating.designation, run.right, service.fitment, tire.table === undefined ? {} : { table: tire.table });
+  if (!isLeft(listed)) {
+    const load = leastOf(name, [rating.rating, inService(rating.designation, service, listed.right.load)]);
+    return right({ ...common, load, from: 'table', notes: [...rating.notes, ...listed.right.notes], decisions: [...common.decisions, ...listed.right.decisions] });
+  }
+  const estimate = estimateLoadAtPressure(rating.designation, { load: rating.rating, pressure: full.right }, run.right);
+  if (isLeft(estimate)) return estimate;
+  const load = leastOf(name, [rating.rating, estimate.right.load]);
+  return right({ ...common, load, from: 'estimate', notes: [...rating.notes, ...estimate.right.notes], decisions: [...common.decisions, ...estimate.right.decisions] });
+}

@@ -1,0 +1,102 @@
+/** Load at a pressure, pressure for a load, and the pressure of a load range. */
+import { describe, expect, it } from 'vitest';
+import { checkRimPressure, checkRimWidth, loadAtPressure, pressureForLoad, rangePressure, serviceNotes, speedInformation } from '../../src/tires/index.js';
+import { inch, kg, kPa, lb, mm, mph, psi, show } from '../../src/units/index.js';
+import { leftOf, orThrow } from '../helpers/either.js';
+import { expectReplays } from '../helpers/working.js';
+
+const tags = ({ notes }: { notes: readonly { tag: string }[] }): string[] => notes.map(({ tag }) => tag);
+
+describe('loadAtPressure', () => {
+  it('takes the row below, never between', () => {
+    for (const [at, load] of [[60, '2,380 lb'], ['64.999', '2,380 lb'], [65, '2,540 lb']] as const) {
+      const found = orThrow(loadAtPressure('ST225/75R15 LRD', psi(at), 'single'));
+      expectReplays(found.load, found.row);
+      expect(show(found.load.value)).toBe(load);
+    }
+  });
+  it('gives no more than the pressure of the tire\'s own load range', () => {
+    expect(leftOf(loadAtPressure('ST225/75R15 LRD', psi(80), 'single'))).toMatchObject({ tag: 'PressureAboveRated', asked: '80 psi', rated: '65 psi' });
+    expect(leftOf(loadAtPressure('31x10.50R15LT LRB', psi(40), 'single'))).toMatchObject({ tag: 'PressureAboveRated', rated: '35 psi' });
+    expect(leftOf(loadAtPressure('ST225/75R15 LRE', psi(90), 'single'))).toMatchObject({ tag: 'PressureAboveRated', rated: '80 psi' });
+    expect(show(orThrow(loadAtPressure('ST225/75R15 LRE', psi(90), 'single', { table: 'ST-3' })).load.value)).toBe('2,961 lb');
+  });
+  it('is not tabulated below the first row, with the nearest', () => {
+    expect(leftOf(loadAtPressure('ST225/75R15 LRD', psi(14), 'single'))).toMatchObject({ tag: 'NotTabulated', nearest: ['1,060 lb at 15 psi'] });
+    expect(leftOf(loadAtPressure('31x10.50R15LT', psi(55), 'single'))).toMatchObject({ tag: 'NotTabulated', nearest: ['2,270 lb at 50 psi'] });
+  });
+  it('tells when prints differ, and takes the lower (ST-1 2,040, ST-3 2,100)', () => {
+    const found = orThrow(loadAtPressure('ST205/75R14 LRD', psi(65), 'single'));
+    expectReplays(found.load);
+    expect([show(found.load.value), tags(found), found.tables]).toEqual(['2,040 lb', ['TablesDisagree'], ['ST-1', 'ST-3']]);
+    expect(show(orThrow(loadAtPressure('ST205/75R14 LRD', psi(65), 'single', { table: 'ST-3' })).load.value)).toBe('2,100 lb');
+  });
+  it('says that a load range is missing', () => {
+    expect(tags(orThrow(loadAtPressure('ST225/75R15', psi(65), 'single')))).toContain('LoadRangeNotStated');
+  });
+  it('converts kPa exactly: 550 kPa is a little less than 80 psi', () => {
+    expect(show(orThrow(loadAtPressure('LT235/85R16 LRE', kPa(550), 'single')).row.value)).toBe('75 psi');
+    expect(show(orThrow(loadAtPressure('LT235/85R16 LRE', kPa(551), 'single')).row.value)).toBe('75 psi');
+    expect(leftOf(loadAtPressure('LT235/85R16 LRE', kPa(552), 'single'))).toMatchObject({ tag: 'PressureAboveRated' });
+  });
+  it('refuses dual loads that are not printed, pressures of nothing and sizes that are not listed', () => {
+    expect(leftOf(loadAtPressure('ST205/75R15 LRD', psi(65), 'dual'))).toMatchObject({ tag: 'NoDualRating' });
+    expect(leftOf(loadAtPressure('ST205/75R15 LRD', psi(0), 'single'))).toMatchObject({ tag: 'NotPositive' });
+    expect(leftOf(loadAtPressure('ST195/75R15 LRD', psi(65), 'single'))).toMatchObject({ tag: 'NotTabulated', nearest: [expect.any(String), expect.any(String), expect.any(String)] });
+    expect(leftOf(loadAtPressure('ST205/75R15 LRD', psi(65), 'single', { table: 'constructor' }))).toMatchObject({ tag: 'NotTabulated' });
+  });
+});
+
+describe('pressureForLoad', () => {
+  it('rounds up to the next printed step, at a tie not further', () => {
+    for (const [load, pressure] of [[lb(2380), '60 psi'], [lb('2380.01'), '65 psi'], [kg(1000), '60 psi'], [lb(5), '15 psi']] as const) {
+      expect(show(orThrow(pressureForLoad('ST225/75R15 LRD', load, 'single')).pressure.value)).toBe(pressure);
+    }
+  });
+  it('is not tabulated above the last row of the tire', () => {
+    expect(leftOf(pressureForLoad('ST225/75R15 LRD', lb(2541), 'single'))).toMatchObject({ tag: 'NotTabulated', nearest: ['2,380 lb at 60 psi', '2,540 lb at 65 psi'] });
+    expect(leftOf(pressureForLoad('ST225/75R15 LRD', lb(-1), 'single'))).toMatchObject({ tag: 'NotPositive' });
+  });
+});
+
+describe('rangePressure', () => {
+  it('needs the size where the family has no figure', () => {
+    expect(leftOf(rangePressure('small trailer', 'C'))).toMatchObject({ tag: 'SizeNeeded', letter: 'C' });
+    expect(leftOf(rangePressure('ST-metric', 'F'))).toMatchObject({ tag: 'SizeNeeded' });
+    const at = (size: string, letter: string): string => show(orThrow(rangePressure('small trailer', letter, size)).pressure.value);
+    expect([at('4.80-12', 'B'), at('4.80-12', 'C'), at('5.30-12', 'D'), at('4.80/4.00-8', 'B'), at('20.5x8.0-10', 'D')]).toEqual(['60 psi', '90 psi', '105 psi', '60 psi', '70 psi']);
+    expect(show(orThrow(rangePressure('mobile home', 'G', '8-14.5MH')).pressure.value)).toBe('116 psi');
+    expect(show(orThrow(rangePressure('ST-metric', 'F', 'ST235/85R16')).pressure.value)).toBe('110 psi');
+  });
+  it('keeps the family figure for a metric size and tells of another print', () => {
+    const found = orThrow(rangePressure('ST-metric', 'E', 'ST225/75R15'));
+    expect([show(found.pressure.value), tags(found)]).toEqual(['80 psi', ['OtherPressurePrinted']]);
+  });
+  it('is not tabulated for a letter that the size does not have', () => {
+    expect(leftOf(rangePressure('small trailer', 'G', '4.80-12'))).toMatchObject({ tag: 'NotTabulated' });
+    expect(leftOf(rangePressure('small trailer', 'B', '9.99-9'))).toMatchObject({ tag: 'NotTabulated' });
+  });
+});
+
+describe('rims', () => {
+  it('checks pressure, within at a tie', () => {
+    const [over, tie] = [orThrow(checkRimPressure(psi(80), psi(65))), orThrow(checkRimPressure(psi(65), psi(65)))];
+    expectReplays(over.reserve, tie.reserve);
+    expect([over.verdict, show(over.reserve.value), tie.verdict]).toEqual(['over', '-15 psi', 'within']);
+    expect(leftOf(checkRimPressure(psi(80), psi(0)))).toMatchObject({ tag: 'NotPositive' });
+  });
+  it('checks the width both ways, in any unit of length', () => {
+    const verdicts = (width: Parameters<typeof checkRimWidth>[0]): string[] => checkRimWidth(width, { least: inch(6), greatest: inch(7) }).map(({ verdict }) => verdict);
+    expect([verdicts(inch(6)), verdicts(inch(5)), verdicts(mm('203.2'))]).toEqual([['within', 'within'], ['over', 'within'], ['within', 'over']]);
+    expectReplays(...checkRimWidth(mm(165), { least: inch(6), greatest: inch(7) }).map(({ reserve }) => reserve));
+  });
+});
+
+describe('speed information', () => {
+  it('has no load to put in place of a rating, and always says so', () => {
+    const found = orThrow(speedInformation('ST205/75R15 LRD', mph(70)));
+    expect(Object.keys(found).sort()).toEqual(['decisions', 'notes', 'says']);
+    expect(tags(found)).toEqual(expect.arrayContaining(serviceNotes.map(({ tag }) => tag)));
+    expect(orThrow(speedInformation('LT235/85R16 LRE', mph(70))).says).toBe('nothing published');
+  });
+});
