@@ -2,8 +2,8 @@
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { describeError } from '../errors.js';
 import { note, type Note } from '../ratings/index.js';
-import { isPassenger, loadAtPressure, pressureForLoad, type PressureForLoad, passengerDivisor, tireLoadRating, type TireRating, type TiresError } from '../tires/index.js';
-import { converted, type Decision, decide, type Derived, leastOf, named, quotient } from '../trace/index.js';
+import { isPassenger, passengerDivisor, pressureForLoad, type PressureForLoad, type Tire, tireLoadAsRun, tireLoadRating, type TireRating, type TiresError } from '../tires/index.js';
+import { converted, type Decision, type Derived, named, product } from '../trace/index.js';
 import type { TireSpec } from './codec.js';
 import type { NotChecked } from './not-checked.js';
 
@@ -20,52 +20,47 @@ export interface AxleTires {
 }
 
 /** What a designation cannot be read for is an error of the spec; what no table has only narrows the answer. */
-const isUnreadable = (error: TiresError): boolean => error.tag === 'UnreadableDesignation' || error.tag === 'DualAboveSingle' || error.tag === 'NotPositive';
+const isUnreadable = ({ tag }: TiresError): boolean => tag === 'UnreadableDesignation' || tag === 'DualAboveSingle' || tag === 'NotPositive';
 
-type Run = Pick<AxleTires, 'asRun' | 'notes' | 'notChecked' | 'decisions'>;
+const inPsi = (symbol: string, pressure: NonNullable<TireSpec['pressure']>): Derived<'psi'> => converted(symbol, named(symbol, pressure) as Derived<'kPa'>, 'psi');
 
-/** Where the molded load holds at a molded pressure: the two pressures, to be compared. */
-function moldedPressure(of: string, spec: TireSpec, rating: TireRating): Derived<'psi'> | undefined {
-  const molded = spec.molded?.pressure;
-  return molded === undefined || rating.from !== 'molded' ? undefined : converted(`${of} molded pressure`, named(`${of} molded pressure`, molded) as Derived<'psi'>, 'psi');
+/** The sidewall of a spec; its molded figures keep their places in the working. */
+function tireOf({ designation, molded }: TireSpec, of: string): Tire {
+  if (molded === undefined) return { designation };
+  const { single, dual, pressure } = molded;
+  const load = (name: string, figure: Derived<'lb' | 'kg' | 't'>): Derived<'lb'> => converted(`${of} ${name}`, named(`${of} ${name}`, figure) as Derived<'kg'>, 'lb');
+  return {
+    designation,
+    molded: {
+      ...(single && { single: load('molded single load', single) }), ...(dual && { dual: load('molded dual load', dual) }),
+      ...(pressure && { pressure: inPsi(`${of} molded pressure`, pressure) }),
+    },
+  };
 }
 
-/** At the molded pressure the molded load holds; above it the tire is over-inflated, which raises nothing and is said. Below it the printed rows speak. */
-function atPressure(of: string, spec: TireSpec, rating: TireRating): Run {
-  if (spec.pressure === undefined) return { notes: [], notChecked: [{ what: `${of} tires at the pressure they run`, missing: 'cold pressure as run' }], decisions: [] };
-  const pressure = converted(`${of} cold pressure`, named(`${of} cold pressure`, spec.pressure) as Derived<'psi'>, 'psi');
-  const molded = moldedPressure(of, spec, rating);
-  const compared = molded === undefined ? [] : [decide(pressure, '>=', molded), decide(pressure, '>', molded)];
-  const [reached, above] = compared;
-  if (reached?.holds === true) {
-    const notes = above?.holds === true ? [note('PressureAboveMolded', 'the tires run above the pressure molded on them; that raises no rating', [pressure])] : [];
-    return { asRun: rating.rating, notes, notChecked: [], decisions: compared };
-  }
-  const found = loadAtPressure(rating.designation, pressure, spec.fitment);
-  if (isLeft(found)) return { notes: [], notChecked: [{ what: `${of} tires at the pressure they run`, missing: `a printed row (${describeError(found.left)})` }], decisions: compared };
-  const counted = isPassenger(rating.designation.family) ? quotient(`${of} tire at pressure, in service`, found.right.load, passengerDivisor) : found.right.load;
-  return { asRun: leastOf(`${of} tire at the pressure it runs`, [rating.rating, counted]), notes: found.right.notes, notChecked: [], decisions: [...compared, ...found.right.decisions] };
-}
+const open = (what: string, error: TiresError): NotChecked => ({ what, missing: `a printed figure (${describeError(error)})` });
 
 /** Rates the tires of one axle. */
 export function tiresOf(spec: TireSpec, of: string): Either<TiresError, AxleTires> {
-  const { designation, fitment, molded } = spec;
-  const rated = tireLoadRating({ designation, ...(molded && { molded: molded as NonNullable<Parameters<typeof tireLoadRating>[0]['molded']> }) }, { fitment, on: 'trailer' });
+  const tire = tireOf(spec, of);
+  const service = { fitment: spec.fitment, on: 'trailer' } as const;
+  const rated = tireLoadRating(tire, service);
   if (isLeft(rated)) {
-    if (isUnreadable(rated.left)) return left(rated.left);
-    return right({ of, spec, notes: [], notChecked: [{ what: `${of} tires`, missing: `a load rating (${describeError(rated.left)})` }], decisions: [] });
+    return isUnreadable(rated.left) ? left(rated.left) : right({ of, spec, notes: [], notChecked: [open(`${of} tires`, rated.left)], decisions: [] });
   }
-  const run = atPressure(of, spec, rated.right);
-  return right({
-    of, spec, rating: rated.right, ...run,
-    notes: [...rated.right.notes, ...run.notes].map((each) => note(each.tag, `${of}: ${each.says}`, each.figures)),
-    decisions: [...rated.right.decisions, ...run.decisions],
-  });
+  const about = (notes: readonly Note[]): readonly Note[] => notes.map((each) => note(each.tag, `${of}: ${each.says}`, each.figures));
+  const base = { of, spec, rating: rated.right, notes: about(rated.right.notes), decisions: rated.right.decisions };
+  const what = `${of} tires at the pressure they run`;
+  if (spec.pressure === undefined) return right({ ...base, notChecked: [{ what, missing: 'cold pressure as run' }] });
+  const run = tireLoadAsRun(tire, service, inPsi(`${of} cold pressure`, spec.pressure));
+  if (isLeft(run)) return isUnreadable(run.left) ? left(run.left) : right({ ...base, notChecked: [open(what, run.left)] });
+  return right({ ...base, asRun: run.right.load, notes: about(run.right.notes), notChecked: [], decisions: run.right.decisions });
 }
 
-/** The pressure the load on one tire needs, by the printed rows; nothing when no row says. */
-export function pressureNeeded(tires: AxleTires, load: Derived<'lb'>): PressureForLoad | undefined {
-  if (tires.rating === undefined) return undefined;
-  const found = pressureForLoad(tires.rating.designation, load, tires.spec.fitment);
+/** The pressure the load on one tire needs, by the printed rows; a passenger tire needs that of 1.10 times the load. Nothing when no row says. */
+export function pressureNeeded({ of, rating, spec: { fitment } }: AxleTires, load: Derived<'lb'>): PressureForLoad | undefined {
+  if (rating === undefined) return undefined;
+  const counted = isPassenger(rating.designation.family) ? product(`${of} tire load, as a passenger tire counts it`, load, passengerDivisor) : load;
+  const found = pressureForLoad(rating.designation, counted, fitment);
   return isLeft(found) ? undefined : found.right;
 }
