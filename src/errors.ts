@@ -1,4 +1,8 @@
-/** Every chapter's errors in one union, and the one function that puts them into words. */
+/**
+ * Every chapter's errors in one union, and the one function that puts them into words.
+ *
+ * @module errors
+ */
 import { type Either, isLeft } from 'fp-ts/lib/Either.js';
 import type { AssessmentError } from './assessment/errors.js';
 import { wordsForAssessment } from './assessment/words.js';
@@ -48,7 +52,11 @@ export function describeError(error: TrailerError): string {
   return `${error.path === undefined ? '' : `${error.path}: `}asked ${asked}; found ${found}; needed ${needed}`;
 }
 
-/** For scripts: the answer, or an exception with the error in words. Programs should read the Left. */
+/**
+ * For scripts: the answer, or an exception with the error in words. Programs should read the Left.
+ *
+ * @example show(orThrow(parseQuantity('9,200 lb', 'lb'))) // 9,200 lb
+ */
 export function orThrow<A>(either: Either<TrailerError, A>): A {
   if (isLeft(either)) throw new Error(describeError(either.left), { cause: either.left });
   return either.right;
