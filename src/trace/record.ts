@@ -12,7 +12,8 @@ import type { Computed, Derived, Node, Operation } from './node.js';
 import { decimalReading } from './reading.js';
 import type { Source } from './source.js';
 
-type Name = string | null;
+/** The name of a result in formulas; null for a step that is written inside its user's formula. */
+export type Name = string | null;
 type Extra = Pick<Computed, 'factor' | 'rounding'>;
 
 function step<U extends Unit>(symbol: Name, operation: Operation, parts: readonly Derived<Unit>[], value: Decimal, unit: U, source: Source | undefined, extra?: Extra): Derived<U> {
