@@ -43,19 +43,23 @@ export interface Check {
   readonly clause?: Source | undefined;
 }
 
+function positive(figure: Derived<'lb'>, what: string): Derived<'lb'> {
+  if (!figure.value.value.gt(0)) throw new RangeError(`${what} is greater than zero`);
+  return figure;
+}
+
 /** Names a figure as a rating of a kind. @throws RangeError when it is not greater than zero: nothing is rated at nothing. */
 export function rating<K extends RatingKind>(kind: K, limit: Known<'lb'>, options: { of?: string; clause?: Source } = {}): Rating<K> {
   const figure = known(`${options.of === undefined ? '' : `${options.of} `}${kind}`, limit, 'label');
-  if (!figure.value.value.gt(0)) throw new RangeError(`a rating is greater than zero: ${kind}`);
-  return { rating: kind, limit: figure, of: options.of, clause: options.clause };
+  return { rating: kind, limit: positive(figure, `the rating ${kind}`), of: options.of, clause: options.clause };
 }
 
 /** Names a figure as a weight of a kind. */
 export const weight = <K extends WeightKind>(kind: K, load: Known<'lb'>): Weight<K> => ({ weight: kind, load: known(kind, load) });
 
-/** Names a figure as what a component bears. */
+/** Names a figure as what a component bears. @throws RangeError when it is not greater than zero. */
 export const capacity = <C extends ComponentKind>(component: C, bears: Known<'lb'>, of?: string): Capacity<C> =>
-  ({ component, bears: known(component, bears, 'label'), of });
+  ({ component, bears: positive(known(component, bears, 'label'), `what ${component} bear`), of });
 
 function judge(what: string, kind: Check['kind'], of: string | undefined, limit: Derived<'lb'>, load: Derived<'lb'>, clause: Source | undefined): Check {
   const within = compareDecimals(load.value.value, limit.value.value) <= 0;

@@ -48,16 +48,13 @@ export function workingLines(roots: readonly Node[]): readonly WorkingLine[] {
 
 /** Folds a text at spaces to a width, with an indent for what follows. */
 export function fold(text: string, width: number, indent: string): string {
-  const body = text.trimStart();
   const out: string[] = [];
-  let line = ' '.repeat(text.length - body.length);
-  let empty = true;
-  for (const word of body.split(' ')) {
-    if (!empty && line.length + 1 + word.length > width) {
+  let line = '';
+  for (const [, gap = '', word = ''] of text.matchAll(/( *)([^ ]+)/g)) {
+    if (line.trim() !== '' && line.length + gap.length + word.length > width) {
       out.push(line);
       line = indent + word;
-    } else line = empty ? line + word : `${line} ${word}`;
-    empty = false;
+    } else line += gap + word;
   }
   return [...out, line].join('\n');
 }

@@ -47,7 +47,7 @@ export function sum<U extends Unit>(symbol: Name, terms: readonly [Derived<U>, .
   return step(symbol, 'sum', terms, decimalReading.sum(bare(terms)), first.value.unit, source);
 }
 
-/** `a - b` in one unit. */
+/** `a - b` in one unit; exactly zero when the two agree to 24 digits, so that no margin of nothing gets a sign. */
 export function difference<U extends Unit>(symbol: Name, a: Derived<U>, b: Derived<NoInfer<U>>, source?: Source): Derived<U> {
   sameUnits(a, [b]);
   return step(symbol, 'difference', [a, b], decimalReading.difference(a.value.value, b.value.value), a.value.unit, source);

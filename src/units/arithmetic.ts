@@ -1,6 +1,6 @@
 /** Arithmetic on figures of one unit, and the closed table of products. Nothing here converts a unit by itself. */
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
-import { compareDecimals, type Decimal } from './decimal.js';
+import { compareDecimals, type Decimal, snappedDifference } from './decimal.js';
 import { type DivisionByZero, divisionByZero } from './errors.js';
 import { type Divisor, type Multiplier, type Product, type Quotient, unitOfProduct, unitOfQuotient } from './products.js';
 import { type Digits, ofDecimal, quantity, type Quantity } from './quantity.js';
@@ -17,10 +17,10 @@ export function add<U extends Unit>(a: Quantity<U>, b: Quantity<NoInfer<U>>): Qu
   return ofDecimal(a.value.plus(b.value), a.unit);
 }
 
-/** `a - b` in one unit. @example show(subtract(lb(14000), lb(3200))) // 10,800 lb */
+/** `a - b` in one unit; exactly zero when the two agree to 24 digits. @example show(subtract(lb(14000), lb(3200))) // 10,800 lb */
 export function subtract<U extends Unit>(a: Quantity<U>, b: Quantity<NoInfer<U>>): Quantity<U> {
   sameUnit(a.unit, b.unit);
-  return ofDecimal(a.value.minus(b.value), a.unit);
+  return ofDecimal(snappedDifference(a.value, b.value), a.unit);
 }
 
 /** A figure times a plain number. @example show(scale(lb(2540), 4)) // 10,160 lb */

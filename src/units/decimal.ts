@@ -45,6 +45,7 @@ export type RoundingMode = 'down' | 'up' | 'nearest' | 'nearest-down';
  * halves away from zero, `nearest-down` sends halves toward zero.
  */
 export function roundToStep(value: Decimal, step: Decimal, mode: RoundingMode): Decimal {
+  if (!step.gt(0)) throw new RangeError('a rounding step is greater than zero');
   const steps = value.div(step);
   const whole = steps.toDecimalPlaces(0, Base.ROUND_HALF_UP);
   const snapped = compareDecimals(steps, whole) === 0 ? whole : snap(steps);
@@ -54,7 +55,19 @@ export function roundToStep(value: Decimal, step: Decimal, mode: RoundingMode): 
 
 /** Reads a number by its shortest printed decimal, text by its digits, and a Decimal of any copy of the library. */
 export function decimalOf(value: number | string | Decimal): Decimal {
-  const read = new Decimal(Base.isDecimal(value) ? value.toString() : value);
-  if (!read.isFinite()) throw new RangeError(`not a finite number: ${String(value)}`);
+  const read = tryDecimal(Base.isDecimal(value) ? value.toString() : value);
+  if (!read.isFinite()) throw new RangeError(`not a finite number: ${String(value).slice(0, 60)}`);
   return read;
 }
+
+function tryDecimal(value: number | string): Decimal {
+  try {
+    return new Decimal(value);
+  } catch {
+    return new Decimal(NaN);
+  }
+}
+
+/** A finite Decimal of any copy of the library. Plain data may carry the tag that `isDecimal` asks for; only a prototype counts. */
+export const isFiniteDecimal = (value: unknown): value is Decimal =>
+  Base.isDecimal(value) && !Object.hasOwn(value, 'toStringTag') && value.isFinite();
