@@ -29,6 +29,15 @@ function inside(node: Node, write: Writer, place: Place): string {
 
 const list = (node: Computed, write: Writer): string => node.of.map((part) => inside(part, write, 'alone')).join(', ');
 
+function rounding({ rounding: how, value }: Computed): string {
+  const step = `${how?.step.toFixed()} ${showUnit(value.unit)}`.trimEnd();
+  switch (how?.mode) {
+    case 'nearest': return `rounded to the nearest ${step}`;
+    case 'nearest-down': return `rounded to the nearest ${step}, halves down`;
+    default: return `rounded ${how?.mode} to steps of ${step}`;
+  }
+}
+
 /** The right-hand side of a step; unnamed steps are written inside. */
 export function formula(node: Computed, write: Writer): string {
   const part = (index: number, place: Place = 'close'): string => inside(node.of[index] as Node, write, place);
@@ -41,7 +50,7 @@ export function formula(node: Computed, write: Writer): string {
     case 'greatest': return `greatest of (${list(node, write)})`;
     case 'convert': return `${part(0)} in ${showUnit(node.value.unit) || 'plain number'}`;
     case 'relabel': return `${part(0)} as ${node.value.unit}`;
-    case 'round': return `${part(0)} rounded ${node.rounding?.mode === 'nearest-down' ? 'to nearest' : node.rounding?.mode} to ${node.rounding?.step.toFixed()}`;
+    case 'round': return `${part(0)} ${rounding(node)}`;
     case 'squareRoot': return `square root of (${part(0, 'alone')})`;
     case 'power': return `${part(0)} ^ ${part(1)}`;
     case 'sine': return `sin ${part(0)}`;
