@@ -3,7 +3,7 @@
  * replay uses it again; the tests bring a reading of exact fractions; the tape of a study is the reading in Float64.
  */
 import { applyFactor, type Factor } from '../units/convert.js';
-import { Decimal, roundToStep, snap, snappedDifference } from '../units/decimal.js';
+import { Decimal, roundToStep, snap, snappedDifference, snappedSum } from '../units/decimal.js';
 import type { RoundingMode } from '../units/index.js';
 import type { Computed, Node } from './node.js';
 
@@ -39,7 +39,7 @@ function finite(value: Decimal, step: string): Decimal {
 
 export const decimalReading: Reading<Decimal> = {
   leaf: (value) => value,
-  sum: (terms) => terms.reduce((total, term) => total.plus(term), new Decimal(0)),
+  sum: snappedSum,
   difference: snappedDifference,
   product: (a, b) => a.times(b),
   quotient: (a, b) => finite(a.div(b), 'quotient'),

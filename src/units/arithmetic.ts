@@ -1,6 +1,6 @@
 /** Arithmetic on figures of one unit, and the closed table of products. Nothing here converts a unit by itself. */
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
-import { compareDecimals, type Decimal, snappedDifference } from './decimal.js';
+import { compareDecimals, type Decimal, snappedDifference, snappedSum } from './decimal.js';
 import { type DivisionByZero, divisionByZero } from './errors.js';
 import { type Divisor, type Multiplier, type Product, type Quotient, unitOfProduct, unitOfQuotient } from './products.js';
 import { type Digits, ofDecimal, quantity, type Quantity } from './quantity.js';
@@ -14,7 +14,7 @@ function sameUnit(a: Unit, b: Unit): void {
 /** `a + b` in one unit. @example show(add(lb(3200), lb(9200))) // 12,400 lb */
 export function add<U extends Unit>(a: Quantity<U>, b: Quantity<NoInfer<U>>): Quantity<U> {
   sameUnit(a.unit, b.unit);
-  return ofDecimal(a.value.plus(b.value), a.unit);
+  return ofDecimal(snappedSum([a.value, b.value]), a.unit);
 }
 
 /** `a - b` in one unit; exactly zero when the two agree to 24 digits. @example show(subtract(lb(14000), lb(3200))) // 10,800 lb */

@@ -32,6 +32,13 @@ export function snappedDifference(first: Decimal, second: Decimal): Decimal {
   return difference.abs().lte(size.times(sameness)) ? zero : difference;
 }
 
+/** The sum, and exactly zero when terms of both signs cancel to 24 digits. */
+export function snappedSum(terms: readonly Decimal[]): Decimal {
+  const total = terms.reduce((sum, term) => sum.plus(term), zero);
+  const cancelled = terms.some((term) => term.isNegative()) && terms.some((term) => total.abs().lte(term.abs().times(sameness)));
+  return cancelled ? zero : total;
+}
+
 /** -1, 0 or 1 after the snap. */
 export function compareDecimals(first: Decimal, second: Decimal): -1 | 0 | 1 {
   const difference = snappedDifference(first, second);
