@@ -39,31 +39,13 @@ function sameUnits(first: Derived<Unit>, others: readonly Derived<Unit>[]): void
 
 const bare = (parts: readonly Derived<Unit>[]): Decimal[] => parts.map((part) => part.value.value);
 
-/** `U` when it is one unit, nothing when it is several: a list of pounds and feet has no sum. */
-export type OneUnit<U extends Unit, All = U> = U extends unknown ? ([All] extends [U] ? U : never) : never;
-
-/** Figures of one unit: written out in a list, or gathered in one. */
-export interface OverTerms {
-  <U extends Unit>(symbol: Name, terms: readonly [Derived<U>, ...Derived<NoInfer<U>>[]], source?: Source): Derived<U>;
-  <U extends Unit>(symbol: Name, terms: readonly Derived<OneUnit<U>>[], source?: Source): Derived<U>;
-}
-
-/** The result is in the unit of the terms; the compiler is told so through `never`, which fits every unit. */
-const overTerms = (operation: 'sum' | 'least' | 'greatest'): OverTerms => (symbol: Name, terms: readonly Derived<Unit>[], source?: Source): Derived<never> => {
+/** `a + b + ...` in one unit; at least one term. A list of several units is no `Derived` of any of them, and throws. */
+export function sum<U extends Unit>(symbol: Name, terms: readonly Derived<U>[], source?: Source): Derived<U> {
   const first = terms[0];
-  if (first === undefined) throw new RangeError(`the ${operation} of nothing has no unit`);
+  if (first === undefined) throw new RangeError('a sum of nothing has no unit');
   sameUnits(first, terms);
-  return step(symbol, operation, terms, decimalReading[operation](bare(terms)), first.value.unit, source) as Derived<Unit> as Derived<never>;
-};
-
-/** `a + b + ...` in one unit; at least one term. */
-export const sum = overTerms('sum');
-
-/** The least of one or more figures in one unit. */
-export const leastOf = overTerms('least');
-
-/** The greatest of one or more figures in one unit. */
-export const greatestOf = overTerms('greatest');
+  return step(symbol, 'sum', terms, decimalReading.sum(bare(terms)), first.value.unit, source);
+}
 
 /** `a - b` in one unit; exactly zero when the two agree to 24 digits, so that no margin of nothing gets a sign. */
 export function difference<U extends Unit>(symbol: Name, a: Derived<U>, b: Derived<NoInfer<U>>, source?: Source): Derived<U> {
@@ -81,6 +63,22 @@ export function product<A extends Unit, B extends Multiplier<A>>(symbol: Name, a
 export function quotient<A extends Unit, B extends Divisor<A>>(symbol: Name, a: Derived<A>, b: Derived<B>, source?: Source): Derived<Quotient<A, B>> {
   const unit = unitOfQuotient(a.value.unit, b.value.unit) as Quotient<A, B>;
   return step(symbol, 'quotient', [a, b], decimalReading.quotient(a.value.value, b.value.value), unit, source);
+}
+
+/** The least of one or more figures in one unit. */
+export function leastOf<U extends Unit>(symbol: Name, terms: readonly Derived<U>[], source?: Source): Derived<U> {
+  const first = terms[0];
+  if (first === undefined) throw new RangeError('the least of nothing');
+  sameUnits(first, terms);
+  return step(symbol, 'least', terms, decimalReading.least(bare(terms)), first.value.unit, source);
+}
+
+/** The greatest of one or more figures in one unit. */
+export function greatestOf<U extends Unit>(symbol: Name, terms: readonly Derived<U>[], source?: Source): Derived<U> {
+  const first = terms[0];
+  if (first === undefined) throw new RangeError('the greatest of nothing');
+  sameUnits(first, terms);
+  return step(symbol, 'greatest', terms, decimalReading.greatest(bare(terms)), first.value.unit, source);
 }
 
 /** The figure in another unit of its dimension; the figure itself when it is in that unit already. */

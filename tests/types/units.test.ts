@@ -50,12 +50,12 @@ export function mustNotCompile(weightOfMachine: Quantity<'lb'>, working: Derived
 
   // @ts-expect-error a working in feet is not one in pounds
   const wrong: Derived<'lb'> = given('length', foot(1));
-  // @ts-expect-error sums are of one unit
-  sum('s', [working, given('length', foot(1))]);
+  // @ts-expect-error a sum with feet in it is not in pounds
+  takesWorking(sum('s', [working, given('length', foot(1))]));
   // @ts-expect-error differences too
   difference('d', working, given('length', foot(1)));
-  // @ts-expect-error and the least
-  leastOf('l', [working, given('mass', kg(1))]);
+  // @ts-expect-error nor is the least
+  takesWorking(leastOf('l', [working, given('mass', kg(1))]));
   // @ts-expect-error a figure without a working is not a recorded one
   difference('d', working, lb(1));
   // @ts-expect-error pounds times pounds
@@ -69,9 +69,11 @@ export function mustNotCompile(weightOfMachine: Quantity<'lb'>, working: Derived
   void [length, forged, wrong, share];
 }
 
+const takesWorking = (working: Derived<'lb'>): Derived<'lb'> => working;
 const takesPounds = (weight: Quantity<'lb'>): Quantity<'lb'> => weight;
 
 it('and the lines beside them do compile', () => {
   expect(takesPounds(add(lb(1), lb(2))).unit).toBe('lb');
   expect(convert(kg(1), 'lb').unit).toBe('lb');
+  expect(takesWorking(sum('s', [given('a', lb(1)), given('b', lb(2))])).value.unit).toBe('lb');
 });
