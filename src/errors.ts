@@ -30,7 +30,7 @@ export type TrailerError =
   | AssessmentError
   | StudyError;
 
-/** What was asked, what was found, what would be needed. */
+/** What was asked, what was found, what would be needed. @example wordsFor(divisionByZero('lb', 'ft')).found // a divisor of zero */
 export function wordsFor(error: TrailerError): Words {
   switch (error.chapter) {
     case 'units': return wordsForUnits(error);
@@ -46,7 +46,7 @@ export function wordsFor(error: TrailerError): Words {
   }
 }
 
-/** One line for a log or a screen. @example describeError(error) // cargo.0.weight: asked ..., found ..., needed ... */
+/** One line for a log or a screen. @example describeError(divisionByZero('lb', 'ft')) // asked lb divided by ft; found a divisor of zero; needed a divisor that is not zero */
 export function describeError(error: TrailerError): string {
   const { asked, found, needed } = wordsFor(error);
   return `${error.path === undefined ? '' : `${error.path}: `}asked ${asked}; found ${found}; needed ${needed}`;

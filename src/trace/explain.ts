@@ -26,7 +26,7 @@ function inputLine(node: Exclude<Node, { kind: 'computed' }>): WorkingLine | und
   }
 }
 
-/** The lines of one or more workings, inputs before the steps that use them. */
+/** The lines of one or more workings, inputs before the steps that use them. @example workingLines([grossWeight.why]).length // 3 */
 export function workingLines(roots: readonly Node[]): readonly WorkingLine[] {
   const lines: WorkingLine[] = [];
   const last = new Set(roots);
@@ -46,7 +46,7 @@ export function workingLines(roots: readonly Node[]): readonly WorkingLine[] {
   return lines;
 }
 
-/** Folds a text at spaces to a width, with an indent for what follows. */
+/** Folds a text at spaces to a width, with an indent for what follows. @example fold('a line that is too long', 12, '  ').split('\n').length // 3 */
 export function fold(text: string, width: number, indent: string): string {
   const out: string[] = [];
   let line = '';

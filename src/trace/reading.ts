@@ -81,7 +81,7 @@ export function readOperation<T>(node: Computed, args: readonly T[], reading: Re
   }
 }
 
-/** Reads a whole working, each shared step once. `leafOf` may put another figure in place of a leaf. */
+/** Reads a whole working, each shared step once. `leafOf` may put another figure in place of a leaf. @example readNode(grossWeight.why, decimalReading, new Map()).toFixed() // 12400 */
 export function readNode<T>(node: Node, reading: Reading<T>, memo: Map<Node, T>, leafOf?: (leaf: Node) => T | undefined): T {
   const found = memo.get(node);
   if (found !== undefined) return found;

@@ -47,7 +47,7 @@ export function divide<A extends Unit, B extends Divisor<A>>(
   return right(ofDecimal(a.value.div(b.value), unitOfQuotient(a.unit, b.unit)) as Quantity<Quotient<A, B>>);
 }
 
-/** -1, 0 or 1. Figures that agree to 24 digits are equal, so a quotient that should tie does tie. */
+/** -1, 0 or 1. Figures that agree to 24 digits are equal, so a quotient that should tie does tie. @example compare(lb(5080), lb(5200)) // -1 */
 export function compare<U extends Unit>(a: Quantity<U>, b: Quantity<NoInfer<U>>): -1 | 0 | 1 {
   sameUnit(a.unit, b.unit);
   return compareDecimals(a.value, b.value);
@@ -58,12 +58,12 @@ function pick<U extends Unit>(first: Quantity<U>, others: readonly Quantity<NoIn
   return others.reduce<Quantity<U>>((best, next) => (better(next.value, best.value) ? (next as Quantity<U>) : best), first);
 }
 
-/** The least of one or more figures. */
+/** The least of one or more figures. @example show(least(lb(5200), lb(5080))) // 5,080 lb */
 export function least<U extends Unit>(first: Quantity<U>, ...others: readonly Quantity<NoInfer<U>>[]): Quantity<U> {
   return pick(first, others, (a, b) => a.lt(b));
 }
 
-/** The greatest of one or more figures. */
+/** The greatest of one or more figures. @example show(greatest(lb(5200), lb(5080))) // 5,200 lb */
 export function greatest<U extends Unit>(first: Quantity<U>, ...others: readonly Quantity<NoInfer<U>>[]): Quantity<U> {
   return pick(first, others, (a, b) => a.gt(b));
 }

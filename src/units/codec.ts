@@ -25,7 +25,7 @@ function fromWire(input: unknown): Quantity<Unit> | undefined {
   return isLeft(digits) ? undefined : ofDecimal(digits.right.value, unit) as Quantity<Unit>;
 }
 
-/** The wire record of one dimension. */
+/** The wire record of one dimension. @example JSON.stringify(wireQuantity('mass').encode(lb('7000.5'))) // {"value":"7000.5","unit":"lb"} */
 export function wireQuantity<D extends Dimension>(dimension: D): t.Type<Quantity<UnitOf<D>>, WireQuantity, unknown> {
   return new t.Type(
     `quantity of ${dimension}`,

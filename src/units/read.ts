@@ -10,7 +10,7 @@ import { type Dimension, dimensionOf, type Unit, type UnitOf } from './unit-list
 /** A figure of any unit. */
 export type AnyQuantity = Quantity<Unit>;
 
-/** Reads a number and the word behind it, whatever the unit. */
+/** Reads a number and the word behind it, whatever the unit. @example parseAny('1150 kg') // Right 1,150 kg */
 export function parseAny(text: string): Either<UnreadableQuantity, AnyQuantity> {
   const begun = start(text);
   if (isLeft(begun)) return begun;
@@ -35,7 +35,7 @@ export function parseQuantity<U extends Unit>(text: string, unit: U): Either<Uni
   return read.right.unit === unit ? right(read.right as unknown as Quantity<U>) : left(wrongUnit(read.right.unit, unit));
 }
 
-/** What figure does this text say, in any unit of this dimension? A length may be feet and inches. */
+/** What figure does this text say, in any unit of this dimension? A length may be feet and inches. @example parseMeasure(`20 ft`, 'length') // Right 20 ft */
 export function parseMeasure<D extends Dimension>(text: string, dimension: D): Either<UnitsError, Quantity<UnitOf<D>>> {
   const read: Either<UnitsError, AnyQuantity> = dimension === 'length' ? parseAnyLength(text) : parseAny(text);
   if (isLeft(read)) return read;

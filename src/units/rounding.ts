@@ -12,5 +12,5 @@ export const roundCapacityDown = <U extends Unit>(q: Quantity<U>, step: Quantity
 /** What must be borne: up to a multiple of `step`. @example show(roundLoadUp(lb('1631.2'), lb(1))) // 1,632 lb */
 export const roundLoadUp = <U extends Unit>(q: Quantity<U>, step: Quantity<NoInfer<U>>): Quantity<U> => rounded(q, step, 'up');
 
-/** To the nearest multiple of `step`, halves away from zero: for figures that are neither capacity nor load. */
+/** To the nearest multiple of `step`, halves away from zero: for figures that are neither capacity nor load. @example show(roundNearest(lb(1250), lb(100))) // 1,300 lb */
 export const roundNearest = <U extends Unit>(q: Quantity<U>, step: Quantity<NoInfer<U>>): Quantity<U> => rounded(q, step, 'nearest');
