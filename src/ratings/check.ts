@@ -103,7 +103,7 @@ export function bears<C extends ComponentKind>(component: Capacity<C>, demand: R
   return judge(`${whose(of)}${component.component} against ${demand.rating}`, component.component, of, component.bears, demand.limit, demand.clause);
 }
 
-/** Every check that uses the greatest share of its limit; more than one when they tie. Shares are compared by cross-multiplication. @example tightest([check(rating('GVWR', lb(14000)), weight('gross', grossWeight))])[0].what // GVWR against gross */
+/** Every check that uses the greatest share of its limit; more than one when they tie. Shares are compared by cross-multiplication. @example tightest([check(rating('GVWR', lb(14000)), weight('gross', grossWeight))])[0].what // gross against GVWR */
 export function tightest<C extends Pick<Check, 'limit' | 'load'>>(checks: readonly C[]): readonly C[] {
   const order = (a: C, b: C): number => compareDecimals(a.load.value.value.times(b.limit.value.value), b.load.value.value.times(a.limit.value.value));
   const worst = checks.reduce<C | undefined>((best, next) => (best === undefined || order(next, best) > 0 ? next : best), undefined);

@@ -56,7 +56,11 @@ export const decimalReading: Reading<Decimal> = {
   arcTangent: (a) => snap(degrees(a.atan())),
 };
 
-/** Reads one operation. `relabel` changes the unit's name, never the number. */
+/**
+ * Reads one operation. `relabel` changes the unit's name, never the number.
+ *
+ * @example readOperation(grossWeight.why, [lb(1).value, lb(2).value], decimalReading).toFixed() // 3
+ */
 export function readOperation<T>(node: Computed, args: readonly T[], reading: Reading<T>): T {
   const [a, b] = args as readonly [T, T];
   switch (node.operation) {

@@ -25,24 +25,26 @@ function facts(value: unknown, depth = 0): readonly (Quantity<Unit> | string)[] 
   return isRecord(value) ? Object.values(value).flatMap((part) => facts(part, depth + 1)) : [String(value)];
 }
 
-const figurePattern = /-?\d[\d,]*(?:\.\d+)?(?: (?:%|[a-zA-Z][\w/*\u00b7]*))?/g;
+const figurePattern = /(?:about )?-?\d[\d,]*(?:\.\d+)?(?: (?:%|[a-zA-Z][\w/*\u00b7]*))?/g;
 
-/** Whether a figure as written, such as `2,535 lb` or `655.3`, is one of the facts, rounded to the places it is written to. */
+/** Whether a figure as written, such as `2,535 lb` or `655.3`, is one of the facts, rounded to the places it is written to; `about` allows 0.5 %. */
 function stands(written: string, all: readonly (Quantity<Unit> | string)[]): boolean {
-  const [digits = '', word = ''] = written.replace(/,$/, '').split(' ');
+  const about = written.startsWith('about ');
+  const [digits = '', word = ''] = written.replace('about ', '').replace(/,$/, '').split(' ');
   const places = digits.split('.')[1]?.length ?? 0;
   const unit = word.replaceAll('\u00b7', '*');
   return all.some((fact) => {
     if (typeof fact === 'string') return (!isUnit(unit) && [...fact.matchAll(/-?\d[\d,]*(?:\.\d+)?/g)].some(([found]) => found.replaceAll(',', '') === digits.replaceAll(',', '')));
-    const [rounded] = showBrief(fact, places).split(' ');
-    return (!isUnit(unit) || fact.unit === unit) && Number(rounded?.replaceAll(',', '')) === Number(digits.replaceAll(',', ''));
+    const [rounded = ''] = showBrief(fact, places).split(' ');
+    const [found, asked] = [Number(rounded.replaceAll(',', '')), Number(digits.replaceAll(',', ''))];
+    return (!isUnit(unit) || fact.unit === unit) && (about ? Math.abs(found - asked) <= Math.abs(asked) / 200 : found === asked);
   });
 }
 
 /**
  * Whether the written result speaks of this answer. Either it is the answer's own line (`...` for digits left out, a remark
- * after a comma, a semicolon or `for`); or it begins with the right side, `Left` with the tag, and each figure and each word
- * in quotes that it names is in the answer. What follows a semicolon is a remark.
+ * after a comma, a semicolon or `for`); or it begins with the right side, `Left` with the tag, and each figure, each word in
+ * quotes and each tag that it names is in the answer. What follows a semicolon is a remark.
  */
 export function saysSo(written: string, value: unknown): boolean {
   const line = told(value);
@@ -54,6 +56,6 @@ export function saysSo(written: string, value: unknown): boolean {
   if (claim.startsWith('Right') && !(isEither(value) && isRight(value))) return false;
   const all = facts(isEither(value) && isRight(value) ? value.right : value);
   const figures = [...claim.replaceAll(/'[^']*'/g, '').matchAll(figurePattern)].map(([figure]) => figure);
-  const words = [...claim.matchAll(/'([^']*)'/g)].map(([, word]) => word as string);
+  const words = [...claim.matchAll(/'([^']*)'|\b([A-Z][a-z]+[A-Z]\w*)\b/g)].map(([, quoted, tag]) => quoted ?? tag as string);
   return figures.length + words.length > 0 && figures.every((figure) => stands(figure, all)) && words.every((word) => all.includes(word));
 }

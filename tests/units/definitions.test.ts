@@ -1,4 +1,4 @@
-/** The size of every unit, against a second source. */
+/** The size of every unit, against a second source. `kg/lb` is a printing rule of tire tables, with a size by decree. */
 import { describe, expect, it } from 'vitest';
 import { allUnits, dimensionOf, quantity, show, convert, type Unit } from '../../src/units/index.js';
 import { unitList } from '../../src/units/unit-list.js';
@@ -60,6 +60,7 @@ lbf*in3 0.0000728932922954572
 g 9.80665
 ft/s2 0.3048
 m/s2 1
+kg/lb 1
 ratio 1
 % 0.01
 deg 1`.trim().split('\n').map((line) => line.split(' ') as [Unit, string]);
@@ -102,6 +103,6 @@ describe('definitions', () => {
   });
   it('gives every unit a dimension that others share or that stands alone on purpose', () => {
     const alone = allUnits.filter((unit) => allUnits.filter((other) => dimensionOf(other) === dimensionOf(unit)).length === 1);
-    expect(alone).toEqual(['in4', 'lbf*in2', 'lbf*in3', 'deg']);
+    expect(alone).toEqual(['in4', 'lbf*in2', 'lbf*in3', 'kg/lb', 'deg']);
   });
 });
