@@ -127,7 +127,7 @@ describe('the declarations', () => {
     const folder = join(scratch, `types-${file.replaceAll('.', '-')}`);
     mkdirSync(folder);
     writeFileSync(join(folder, file), consumer);
-    const compilerOptions = { module, moduleResolution, target: 'es2022', lib: ['es2022'], types: [], strict: true, noEmit: true, skipLibCheck: false, exactOptionalPropertyTypes: true };
+    const compilerOptions = { module, moduleResolution, target: 'es2022', lib: ['es2022', 'dom'], types: [], strict: true, noEmit: true, skipLibCheck: false, exactOptionalPropertyTypes: true };
     writeFileSync(join(folder, 'tsconfig.json'), JSON.stringify({ compilerOptions, files: [file] }));
     const outcome = (() => {
       try {
