@@ -1,4 +1,8 @@
-/** Every chapter's errors in one union, and the one function that puts them into words. */
+/**
+ * Every chapter's errors in one union, and the one function that puts them into words.
+ *
+ * @module errors
+ */
 import { type Either, isLeft } from 'fp-ts/lib/Either.js';
 import type { AssessmentError } from './assessment/errors.js';
 import { wordsForAssessment } from './assessment/words.js';
@@ -26,7 +30,7 @@ export type TrailerError =
   | AssessmentError
   | StudyError;
 
-/** What was asked, what was found, what would be needed. */
+/** What was asked, what was found, what would be needed. @example wordsFor(divisionByZero('lb', 'ft')).found // a divisor of zero */
 export function wordsFor(error: TrailerError): Words {
   switch (error.chapter) {
     case 'units': return wordsForUnits(error);
@@ -42,13 +46,17 @@ export function wordsFor(error: TrailerError): Words {
   }
 }
 
-/** One line for a log or a screen. @example describeError(error) // cargo.0.weight: asked ..., found ..., needed ... */
+/** One line for a log or a screen. @example describeError(divisionByZero('lb', 'ft')) // asked lb divided by ft; found a divisor of zero; needed a divisor that is not zero */
 export function describeError(error: TrailerError): string {
   const { asked, found, needed } = wordsFor(error);
   return `${error.path === undefined ? '' : `${error.path}: `}asked ${asked}; found ${found}; needed ${needed}`;
 }
 
-/** For scripts: the answer, or an exception with the error in words. Programs should read the Left. */
+/**
+ * For scripts: the answer, or an exception with the error in words. Programs should read the Left.
+ *
+ * @example show(orThrow(parseQuantity('9,200 lb', 'lb'))) // 9,200 lb
+ */
 export function orThrow<A>(either: Either<TrailerError, A>): A {
   if (isLeft(either)) throw new Error(describeError(either.left), { cause: either.left });
   return either.right;

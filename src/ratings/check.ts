@@ -43,19 +43,23 @@ export interface Check {
   readonly clause?: Source | undefined;
 }
 
-/** Names a figure as a rating of a kind. @throws RangeError when it is not greater than zero: nothing is rated at nothing. */
-export function rating<K extends RatingKind>(kind: K, limit: Known<'lb'>, options: { of?: string; clause?: Source } = {}): Rating<K> {
-  const figure = known(`${options.of === undefined ? '' : `${options.of} `}${kind}`, limit, 'label');
-  if (!figure.value.value.gt(0)) throw new RangeError(`a rating is greater than zero: ${kind}`);
-  return { rating: kind, limit: figure, of: options.of, clause: options.clause };
+function positive(figure: Derived<'lb'>, what: string): Derived<'lb'> {
+  if (!figure.value.value.gt(0)) throw new RangeError(`${what} is greater than zero`);
+  return figure;
 }
 
-/** Names a figure as a weight of a kind. */
+/** Names a figure as a rating of a kind. @throws RangeError when it is not greater than zero: nothing is rated at nothing. @example rating('GVWR', lb(14000)).limit // 14,000 lb */
+export function rating<K extends RatingKind>(kind: K, limit: Known<'lb'>, options: { of?: string; clause?: Source } = {}): Rating<K> {
+  const figure = known(`${options.of === undefined ? '' : `${options.of} `}${kind}`, limit, 'label');
+  return { rating: kind, limit: positive(figure, `the rating ${kind}`), of: options.of, clause: options.clause };
+}
+
+/** Names a figure as a weight of a kind. @example weight('gross', lb(12400)).load // 12,400 lb */
 export const weight = <K extends WeightKind>(kind: K, load: Known<'lb'>): Weight<K> => ({ weight: kind, load: known(kind, load) });
 
-/** Names a figure as what a component bears. */
+/** Names a figure as what a component bears. @throws RangeError when it is not greater than zero. @example capacity('tires', lb(5080)).bears // 5,080 lb */
 export const capacity = <C extends ComponentKind>(component: C, bears: Known<'lb'>, of?: string): Capacity<C> =>
-  ({ component, bears: known(component, bears, 'label'), of });
+  ({ component, bears: positive(known(component, bears, 'label'), `what ${component} bear`), of });
 
 function judge(what: string, kind: Check['kind'], of: string | undefined, limit: Derived<'lb'>, load: Derived<'lb'>, clause: Source | undefined): Check {
   const within = compareDecimals(load.value.value, limit.value.value) <= 0;
@@ -99,7 +103,7 @@ export function bears<C extends ComponentKind>(component: Capacity<C>, demand: R
   return judge(`${whose(of)}${component.component} against ${demand.rating}`, component.component, of, component.bears, demand.limit, demand.clause);
 }
 
-/** Every check that uses the greatest share of its limit; more than one when they tie. Shares are compared by cross-multiplication. */
+/** Every check that uses the greatest share of its limit; more than one when they tie. Shares are compared by cross-multiplication. @example tightest([check(rating('GVWR', lb(14000)), weight('gross', grossWeight))])[0].what // gross against GVWR */
 export function tightest<C extends Pick<Check, 'limit' | 'load'>>(checks: readonly C[]): readonly C[] {
   const order = (a: C, b: C): number => compareDecimals(a.load.value.value.times(b.limit.value.value), b.load.value.value.times(a.limit.value.value));
   const worst = checks.reduce<C | undefined>((best, next) => (best === undefined || order(next, best) > 0 ? next : best), undefined);

@@ -26,7 +26,7 @@ function inputLine(node: Exclude<Node, { kind: 'computed' }>): WorkingLine | und
   }
 }
 
-/** The lines of one or more workings, inputs before the steps that use them. */
+/** The lines of one or more workings, inputs before the steps that use them. @example workingLines([grossWeight.why]).length // 3 */
 export function workingLines(roots: readonly Node[]): readonly WorkingLine[] {
   const lines: WorkingLine[] = [];
   const last = new Set(roots);
@@ -46,18 +46,15 @@ export function workingLines(roots: readonly Node[]): readonly WorkingLine[] {
   return lines;
 }
 
-/** Folds a text at spaces to a width, with an indent for what follows. */
+/** Folds a text at spaces to a width, with an indent for what follows. @example fold('a line that is too long', 12, '  ').split('\n').length // 3 */
 export function fold(text: string, width: number, indent: string): string {
-  const body = text.trimStart();
   const out: string[] = [];
-  let line = ' '.repeat(text.length - body.length);
-  let empty = true;
-  for (const word of body.split(' ')) {
-    if (!empty && line.length + 1 + word.length > width) {
+  let line = '';
+  for (const [, gap = '', word = ''] of text.matchAll(/( *)([^ ]+)/g)) {
+    if (line.trim() !== '' && line.length + gap.length + word.length > width) {
       out.push(line);
       line = indent + word;
-    } else line = empty ? line + word : `${line} ${word}`;
-    empty = false;
+    } else line += gap + word;
   }
   return [...out, line].join('\n');
 }

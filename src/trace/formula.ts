@@ -1,6 +1,6 @@
 /** A step as people write it: `gross weight - axle load`, `12,400 lb - 10,848.42 lb`. */
 import { showBrief, showUnit } from '../units/index.js';
-import type { Computed, Node } from './node.js';
+import type { Computed, Node, Operation } from './node.js';
 
 /** How a figure is written for reading: two decimals, four below one. */
 export function figure(node: Node): string {
@@ -14,34 +14,48 @@ export type Writer = (node: Node) => string;
 export const byName: Writer = (node) => node.symbol ?? figure(node);
 export const byFigure: Writer = figure;
 
-const loose = new Set(['sum', 'difference']);
+/** Where an unnamed step stands: alone between commas, as a term of a sum, or close to an operator that would take its last part. */
+type Place = 'alone' | 'term' | 'close';
 
-function inside(node: Node, write: Writer, tight: boolean): string {
+const trailing = new Set<Operation>(['convert', 'relabel', 'round']);
+const bracketed = new Set<Operation>(['least', 'greatest', 'squareRoot']);
+
+function inside(node: Node, write: Writer, place: Place): string {
   if (node.kind !== 'computed' || node.symbol !== undefined) return write(node);
   const text = formula(node, write);
-  return tight && (loose.has(node.operation) || (node.operation === 'product' || node.operation === 'quotient')) ? `(${text})` : text;
+  const needsBrackets = place === 'close' ? !bracketed.has(node.operation) : place === 'term' && trailing.has(node.operation);
+  return needsBrackets ? `(${text})` : text;
 }
 
-const list = (node: Computed, write: Writer): string => node.of.map((part) => inside(part, write, false)).join(', ');
+const list = (node: Computed, write: Writer): string => node.of.map((part) => inside(part, write, 'alone')).join(', ');
+
+function rounding({ rounding: how, value }: Computed): string {
+  const step = `${how?.step.toFixed()} ${showUnit(value.unit)}`.trimEnd();
+  switch (how?.mode) {
+    case 'nearest': return `rounded to the nearest ${step}`;
+    case 'nearest-down': return `rounded to the nearest ${step}, halves down`;
+    default: return `rounded ${how?.mode} to steps of ${step}`;
+  }
+}
 
 /** The right-hand side of a step; unnamed steps are written inside. */
 export function formula(node: Computed, write: Writer): string {
-  const part = (index: number, tight: boolean): string => inside(node.of[index] as Node, write, tight);
+  const part = (index: number, place: Place = 'close'): string => inside(node.of[index] as Node, write, place);
   switch (node.operation) {
-    case 'sum': return node.of.map((term) => inside(term, write, false)).join(' + ');
-    case 'difference': return `${part(0, false)} - ${part(1, true)}`;
-    case 'product': return `${part(0, true)} x ${part(1, true)}`;
-    case 'quotient': return `${part(0, true)} / ${part(1, true)}`;
+    case 'sum': return node.of.map((term) => inside(term, write, 'term')).join(' + ');
+    case 'difference': return `${part(0, 'term')} - ${part(1)}`;
+    case 'product': return `${part(0)} x ${part(1)}`;
+    case 'quotient': return `${part(0)} / ${part(1)}`;
     case 'least': return `least of (${list(node, write)})`;
     case 'greatest': return `greatest of (${list(node, write)})`;
-    case 'convert': return `${part(0, true)} in ${showUnit(node.value.unit) || 'plain number'}`;
-    case 'relabel': return `${part(0, true)} as ${node.value.unit}`;
-    case 'round': return `${part(0, true)} rounded ${node.rounding?.mode === 'nearest-down' ? 'to nearest' : node.rounding?.mode} to ${node.rounding?.step.toFixed()}`;
-    case 'squareRoot': return `square root of (${part(0, false)})`;
-    case 'power': return `${part(0, true)} ^ ${part(1, true)}`;
-    case 'sine': return `sin ${part(0, true)}`;
-    case 'tangent': return `tan ${part(0, true)}`;
-    case 'arcSine': return `arcsin ${part(0, true)}`;
-    case 'arcTangent': return `arctan ${part(0, true)}`;
+    case 'convert': return `${part(0)} in ${showUnit(node.value.unit) || 'plain number'}`;
+    case 'relabel': return `${part(0)} as ${node.value.unit}`;
+    case 'round': return `${part(0)} ${rounding(node)}`;
+    case 'squareRoot': return `square root of (${part(0, 'alone')})`;
+    case 'power': return `${part(0)} ^ ${part(1)}`;
+    case 'sine': return `sin ${part(0)}`;
+    case 'tangent': return `tan ${part(0)}`;
+    case 'arcSine': return `arcsin ${part(0)}`;
+    case 'arcTangent': return `arctan ${part(0)}`;
   }
 }

@@ -16,24 +16,24 @@ export function given<U extends Unit>(symbol: string, value: Quantity<U>, basis:
   return { value, why: { kind: 'given', symbol, value, basis, path } };
 }
 
-/** A figure read from a table: its name, the row's key and the source go with it. */
+/** A figure read from a table: its name, the row's key and the source go with it. @example lookedUp('tire load', lb(2540), { table: 'inflation', key: 'row', source: fromMemory('tire loads') }) // 2,540 lb */
 export function lookedUp<U extends Unit>(symbol: string, value: Quantity<U>, from: { table: string; key: string; source: Source }): Derived<U> {
   return { value, why: { kind: 'looked up', symbol, value, basis: 'published', ...from } };
 }
 
-/** A number that belongs to a formula. It weakens nothing. */
+/** A number that belongs to a formula. It weakens nothing. @example constant(ratio('1.10'), 'passenger tire divisor') // 1.1 */
 export function constant<U extends Unit>(value: Quantity<U>, symbol?: string, source?: Source): Derived<U> {
   return { value, why: { kind: 'constant', symbol, value, basis: 'scale', source } };
 }
 
 const isDerived = <U extends Unit>(known: Known<U>): known is Derived<U> => 'why' in known;
 
-/** A `Known` as a figure with working: taken as given under this name when it brings none. */
+/** A `Known` as a figure with working: taken as given under this name when it brings none. @example known('machine weight', lb(9200)) // 9,200 lb */
 export function known<U extends Unit>(symbol: string, figure: Known<U>, basis: Basis = 'stated'): Derived<U> {
   return isDerived(figure) ? figure : given(symbol, figure, basis);
 }
 
-/** Gives a figure another name in formulas; its working stays the same. */
+/** Gives a figure another name in formulas; its working stays the same. @example explain(named('weight of the whole', given('gross', lb(12400)))) // weight of the whole = 12,400 lb  [stated] */
 export function named<U extends Unit>(symbol: string, figure: Derived<U>): Derived<U> {
   return { value: figure.value, why: { ...figure.why, symbol } as Node };
 }

@@ -9,7 +9,7 @@ import { decimalReading, readNode } from './reading.js';
  * What does the working give when every step is done again from the leaves?
  *
  * @param changed figures to put in place of leaves, by their path in the spec, in the unit of that leaf
- * @example compare(replay(d), d.value) // 0, for every d
+ * @example compare(replay(grossWeight), grossWeight.value) // 0, for every working
  */
 export function replay<U extends Unit>(derived: Derived<U>, changed?: ReadonlyMap<string, Decimal>): Quantity<U> {
   const leafOf = (leaf: Node): Decimal | undefined => (leaf.kind === 'given' && leaf.path !== undefined ? changed?.get(leaf.path) : undefined);
@@ -17,7 +17,7 @@ export function replay<U extends Unit>(derived: Derived<U>, changed?: ReadonlyMa
   return ofDecimal(value, derived.value.unit);
 }
 
-/** Every node of a working, leaves first, each once. */
+/** Every node of a working, leaves first, each once. @example nodesOf([grossWeight.why]).length // 3 */
 export function nodesOf(roots: readonly Node[]): readonly Node[] {
   const seen = new Set<Node>();
   const visit = (node: Node): void => {

@@ -14,7 +14,7 @@ export interface Footing {
  * Which inputs is this answer weakest in?
  *
  * @returns the weakest basis among the leaves, and every leaf that has it. Numbers that belong to a formula do not count.
- * @example restsOn(payload).weakest // 'stated'
+ * @example restsOn(grossWeight).weakest // stated, and the input is the machine weight
  */
 export function restsOn<U extends Unit>(derived: Derived<U>): Footing {
   const leaves = nodesOf([derived.why]).filter((node): node is Given | LookedUp => node.kind === 'given' || node.kind === 'looked up');

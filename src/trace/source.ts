@@ -24,13 +24,13 @@ export const commonPractice: Source = { id: 'common-practice', title: 'common pr
 /** Plain statics, re-derived from equilibrium. */
 export const statics: Source = { id: 'statics', title: 'static equilibrium, derived', grade: 'derived' };
 
-/** A figure or wording written down from memory; to be verified before anyone leans on it. */
+/** A figure or wording written down from memory; to be verified before anyone leans on it. @example fromMemory('weights of wheels').grade // memory */
 export const fromMemory = (what: string): Source => ({ id: 'from-memory', title: `${what}, from memory`, grade: 'memory' });
 
-/** True when the reader should look the text up before leaning on it. */
+/** True when the reader should look the text up before leaning on it. @example wantsVerifying(commonPractice) // true */
 export const wantsVerifying = (source: Source): boolean => source.grade === 'C' || source.grade === 'memory';
 
-/** One line for a report: title, edition, clause. */
+/** One line for a report: title, edition, clause. @example citation(fromMemory('weights of wheels')) // weights of wheels, from memory (verify) */
 export function citation(source: Source): string {
   const parts = [source.title, source.edition, source.clause].filter((part) => part !== undefined);
   return `${parts.join(', ')}${wantsVerifying(source) && source.id !== commonPractice.id ? ' (verify)' : ''}`;

@@ -15,6 +15,7 @@ export interface Table<Row> {
  * The row with this key.
  *
  * @param near how far a row's key is from the one asked for, to name the nearest rows when there is none
+ * @example findRow({ name: 'letters', source: statics, authoritative: 'letter', rows: ['C', 'D'] }, (row) => row, 'D') // Right D
  */
 export function findRow<Row>(table: Table<Row>, keyOf: (row: Row) => string, key: string, near?: (rowKey: string) => number): Either<NotTabulated, Row> {
   const found = table.rows.find((row) => keyOf(row) === key);
@@ -22,15 +23,16 @@ export function findRow<Row>(table: Table<Row>, keyOf: (row: Row) => string, key
   return left(notTabulated(table.name, key, nearestKeys(table.rows.map(keyOf), near ?? ((other) => editDistance(key, other)))));
 }
 
+/** The error of a row that is not printed. @example notTabulated('load ranges', 'Z', ['H', 'G']).tag // NotTabulated */
 export const notTabulated = (table: string, asked: string, nearest: readonly string[]): NotTabulated =>
   ({ chapter: 'trace', tag: 'NotTabulated', table, asked, nearest });
 
-/** The three keys nearest to the one asked for. */
+/** The three keys nearest to the one asked for. @example nearestKeys(['B', 'C', 'D', 'E'], (key) => editDistance(key, 'D'))[0] // D */
 export function nearestKeys(keys: readonly string[], distance: (key: string) => number): readonly string[] {
   return [...new Set(keys)].map((key) => ({ key, far: distance(key) })).sort((a, b) => a.far - b.far).slice(0, 3).map(({ key }) => key);
 }
 
-/** How many letters must change to make one word of another; words are cut to 40 letters. */
+/** How many letters must change to make one word of another; words are cut to 40 letters. @example editDistance('channel', 'chanel') // 1 */
 export function editDistance(first: string, second: string): number {
   const [a, b] = [first.slice(0, 40).toLowerCase(), second.slice(0, 40).toLowerCase()];
   let row = Array.from({ length: b.length + 1 }, (_, i) => i);

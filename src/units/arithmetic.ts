@@ -1,6 +1,6 @@
 /** Arithmetic on figures of one unit, and the closed table of products. Nothing here converts a unit by itself. */
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
-import { compareDecimals, type Decimal } from './decimal.js';
+import { compareDecimals, type Decimal, snappedDifference, snappedSum } from './decimal.js';
 import { type DivisionByZero, divisionByZero } from './errors.js';
 import { type Divisor, type Multiplier, type Product, type Quotient, unitOfProduct, unitOfQuotient } from './products.js';
 import { type Digits, ofDecimal, quantity, type Quantity } from './quantity.js';
@@ -14,13 +14,13 @@ function sameUnit(a: Unit, b: Unit): void {
 /** `a + b` in one unit. @example show(add(lb(3200), lb(9200))) // 12,400 lb */
 export function add<U extends Unit>(a: Quantity<U>, b: Quantity<NoInfer<U>>): Quantity<U> {
   sameUnit(a.unit, b.unit);
-  return ofDecimal(a.value.plus(b.value), a.unit);
+  return ofDecimal(snappedSum([a.value, b.value]), a.unit);
 }
 
-/** `a - b` in one unit. @example show(subtract(lb(14000), lb(3200))) // 10,800 lb */
+/** `a - b` in one unit; exactly zero when the two agree to 24 digits. @example show(subtract(lb(14000), lb(3200))) // 10,800 lb */
 export function subtract<U extends Unit>(a: Quantity<U>, b: Quantity<NoInfer<U>>): Quantity<U> {
   sameUnit(a.unit, b.unit);
-  return ofDecimal(a.value.minus(b.value), a.unit);
+  return ofDecimal(snappedDifference(a.value, b.value), a.unit);
 }
 
 /** A figure times a plain number. @example show(scale(lb(2540), 4)) // 10,160 lb */
@@ -47,7 +47,7 @@ export function divide<A extends Unit, B extends Divisor<A>>(
   return right(ofDecimal(a.value.div(b.value), unitOfQuotient(a.unit, b.unit)) as Quantity<Quotient<A, B>>);
 }
 
-/** -1, 0 or 1. Figures that agree to 24 digits are equal, so a quotient that should tie does tie. */
+/** -1, 0 or 1. Figures that agree to 24 digits are equal, so a quotient that should tie does tie. @example compare(lb(5080), lb(5200)) // -1 */
 export function compare<U extends Unit>(a: Quantity<U>, b: Quantity<NoInfer<U>>): -1 | 0 | 1 {
   sameUnit(a.unit, b.unit);
   return compareDecimals(a.value, b.value);
@@ -58,12 +58,12 @@ function pick<U extends Unit>(first: Quantity<U>, others: readonly Quantity<NoIn
   return others.reduce<Quantity<U>>((best, next) => (better(next.value, best.value) ? (next as Quantity<U>) : best), first);
 }
 
-/** The least of one or more figures. */
+/** The least of one or more figures. @example show(least(lb(5200), lb(5080))) // 5,080 lb */
 export function least<U extends Unit>(first: Quantity<U>, ...others: readonly Quantity<NoInfer<U>>[]): Quantity<U> {
   return pick(first, others, (a, b) => a.lt(b));
 }
 
-/** The greatest of one or more figures. */
+/** The greatest of one or more figures. @example show(greatest(lb(5200), lb(5080))) // 5,200 lb */
 export function greatest<U extends Unit>(first: Quantity<U>, ...others: readonly Quantity<NoInfer<U>>[]): Quantity<U> {
   return pick(first, others, (a, b) => a.gt(b));
 }

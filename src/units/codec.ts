@@ -1,8 +1,8 @@
 /** Figures on the wire: `{"value":"7000.5","unit":"lb"}`, text for the digits, so that no digit is lost on the way. */
 import * as t from 'io-ts';
 import { isLeft } from 'fp-ts/lib/Either.js';
-import { Decimal } from './decimal.js';
-import { ofDecimal, type Quantity } from './quantity.js';
+import { isFiniteDecimal } from './decimal.js';
+import { ofDecimal, type Quantity, quantity } from './quantity.js';
 import { parseAny } from './read.js';
 import { type Dimension, dimensionOf, isUnit, type Unit, type UnitOf } from './unit-list.js';
 
@@ -13,10 +13,11 @@ export interface WireQuantity {
 }
 
 const isQuantity = (input: unknown): input is Quantity<Unit> =>
-  typeof input === 'object' && input !== null && 'value' in input && Decimal.isDecimal(input.value);
+  typeof input === 'object' && input !== null && 'value' in input && 'unit' in input
+  && isFiniteDecimal(input.value) && typeof input.unit === 'string' && isUnit(input.unit);
 
 function fromWire(input: unknown): Quantity<Unit> | undefined {
-  if (isQuantity(input)) return input;
+  if (isQuantity(input)) return quantity(input.value, input.unit);
   if (typeof input !== 'object' || input === null) return undefined;
   const { value, unit } = input as Record<string, unknown>;
   if (typeof value !== 'string' || typeof unit !== 'string' || !isUnit(unit)) return undefined;
@@ -24,7 +25,7 @@ function fromWire(input: unknown): Quantity<Unit> | undefined {
   return isLeft(digits) ? undefined : ofDecimal(digits.right.value, unit) as Quantity<Unit>;
 }
 
-/** The wire record of one dimension. */
+/** The wire record of one dimension. @example JSON.stringify(wireQuantity('mass').encode(lb('7000.5'))) // {"value":"7000.5","unit":"lb"} */
 export function wireQuantity<D extends Dimension>(dimension: D): t.Type<Quantity<UnitOf<D>>, WireQuantity, unknown> {
   return new t.Type(
     `quantity of ${dimension}`,

@@ -32,6 +32,13 @@ export function snappedDifference(first: Decimal, second: Decimal): Decimal {
   return difference.abs().lte(size.times(sameness)) ? zero : difference;
 }
 
+/** The sum, and exactly zero when terms of both signs cancel to 24 digits. */
+export function snappedSum(terms: readonly Decimal[]): Decimal {
+  const total = terms.reduce((sum, term) => sum.plus(term), zero);
+  const cancelled = terms.some((term) => term.isNegative()) && terms.some((term) => total.abs().lte(term.abs().times(sameness)));
+  return cancelled ? zero : total;
+}
+
 /** -1, 0 or 1 after the snap. */
 export function compareDecimals(first: Decimal, second: Decimal): -1 | 0 | 1 {
   const difference = snappedDifference(first, second);
@@ -45,6 +52,7 @@ export type RoundingMode = 'down' | 'up' | 'nearest' | 'nearest-down';
  * halves away from zero, `nearest-down` sends halves toward zero.
  */
 export function roundToStep(value: Decimal, step: Decimal, mode: RoundingMode): Decimal {
+  if (!step.gt(0)) throw new RangeError('a rounding step is greater than zero');
   const steps = value.div(step);
   const whole = steps.toDecimalPlaces(0, Base.ROUND_HALF_UP);
   const snapped = compareDecimals(steps, whole) === 0 ? whole : snap(steps);
@@ -54,7 +62,19 @@ export function roundToStep(value: Decimal, step: Decimal, mode: RoundingMode): 
 
 /** Reads a number by its shortest printed decimal, text by its digits, and a Decimal of any copy of the library. */
 export function decimalOf(value: number | string | Decimal): Decimal {
-  const read = new Decimal(Base.isDecimal(value) ? value.toString() : value);
-  if (!read.isFinite()) throw new RangeError(`not a finite number: ${String(value)}`);
+  const read = tryDecimal(Base.isDecimal(value) ? value.toString() : value);
+  if (!read.isFinite()) throw new RangeError(`not a finite number: ${String(value).slice(0, 60)}`);
   return read;
 }
+
+function tryDecimal(value: number | string): Decimal {
+  try {
+    return new Decimal(value);
+  } catch {
+    return new Decimal(NaN);
+  }
+}
+
+/** A finite Decimal of any copy of the library. Plain data may carry the tag that `isDecimal` asks for; only a prototype counts. */
+export const isFiniteDecimal = (value: unknown): value is Decimal =>
+  Base.isDecimal(value) && !Object.hasOwn(value, 'toStringTag') && value.isFinite();

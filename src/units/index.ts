@@ -5,7 +5,7 @@
  */
 export * from './arithmetic.js';
 export * from './codec.js';
-export { convert } from './convert.js';
+export { convert, type Factor } from './convert.js';
 export type { Decimal, RoundingMode } from './decimal.js';
 export * from './errors.js';
 export * from './force.js';

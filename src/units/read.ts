@@ -10,7 +10,7 @@ import { type Dimension, dimensionOf, type Unit, type UnitOf } from './unit-list
 /** A figure of any unit. */
 export type AnyQuantity = Quantity<Unit>;
 
-/** Reads a number and the word behind it, whatever the unit. */
+/** Reads a number and the word behind it, whatever the unit. @example parseAny('1150 kg') // Right 1,150 kg */
 export function parseAny(text: string): Either<UnreadableQuantity, AnyQuantity> {
   const begun = start(text);
   if (isLeft(begun)) return begun;
@@ -19,7 +19,7 @@ export function parseAny(text: string): Either<UnreadableQuantity, AnyQuantity> 
   const from = skipSpaces(number.right.next);
   const word = text.slice(from.at).trimEnd();
   const unit = unitNamed(word);
-  if (unit === undefined) return unreadable(from, word === '' ? 'a unit' : 'a unit this library knows, such as lb, kg, in, ft, psi');
+  if (unit === undefined) return unreadable(from, 'a unit this library knows, such as lb, kg, in, ft, psi');
   return right(ofDecimal(number.right.value, unit) as AnyQuantity);
 }
 
@@ -35,7 +35,7 @@ export function parseQuantity<U extends Unit>(text: string, unit: U): Either<Uni
   return read.right.unit === unit ? right(read.right as unknown as Quantity<U>) : left(wrongUnit(read.right.unit, unit));
 }
 
-/** What figure does this text say, in any unit of this dimension? A length may be feet and inches. */
+/** What figure does this text say, in any unit of this dimension? A length may be feet and inches. @example parseMeasure(`20 ft`, 'length') // Right 20 ft */
 export function parseMeasure<D extends Dimension>(text: string, dimension: D): Either<UnitsError, Quantity<UnitOf<D>>> {
   const read: Either<UnitsError, AnyQuantity> = dimension === 'length' ? parseAnyLength(text) : parseAny(text);
   if (isLeft(read)) return read;
@@ -72,6 +72,7 @@ function scanFraction(whole: Decimal, numerator: Decimal, slash: Cursor): Either
   const denominator = digitsFrom(bottom);
   if (!['2', '4', '8', '16', '32', '64'].includes(denominator)) return unreadable(bottom, 'a fraction in 2nds, 4ths, 8ths, 16ths, 32nds or 64ths');
   if (!numerator.isInteger() || !whole.isInteger()) return unreadable(slash, 'whole numbers around a fraction');
+  if (!whole.isZero() && numerator.gte(denominator)) return unreadable(slash, 'a fraction below one after the whole number');
   const size = whole.abs().plus(numerator.abs().div(denominator));
   const value = whole.isNegative() || numerator.isNegative() ? size.neg() : size;
   return right({ value, next: { text: slash.text, at: bottom.at + denominator.length } });
@@ -91,6 +92,7 @@ function parseAnyLength(text: string): Either<UnreadableQuantity, AnyQuantity> {
   const rest = skipSpaces({ text, at: at.at + word.length });
   if (rest.at === text.length) return right(ofDecimal(first.right.value, unit) as AnyQuantity);
   if (unit !== 'ft') return unreadable(rest, 'nothing more');
+  if (!first.right.value.isInteger()) return unreadable(rest, 'nothing after feet with a fraction');
   const inches = scanMixed(rest);
   if (isLeft(inches)) return inches;
   const behind = skipSpaces(inches.right.next);

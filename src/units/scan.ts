@@ -51,6 +51,7 @@ export function scanNumber(cursor: Cursor): Either<UnreadableQuantity, { value: 
   let whole = digitsFrom({ text, at });
   if (whole === '') return unreadable({ text, at }, 'a digit');
   at += whole.length;
+  if (text[at] === ',' && whole.startsWith('0')) return unreadable({ text, at }, 'no comma after a leading zero; the decimal point is "."');
   if (text[at] === ',' && whole.length > 3) return unreadable({ text, at }, 'commas between groups of three digits');
   while (text[at] === ',') {
     const group = digitsFrom({ text, at: at + 1 });

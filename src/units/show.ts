@@ -5,7 +5,7 @@ import { convert } from './convert.js';
 import type { Quantity } from './quantity.js';
 import type { Unit, UnitOf } from './unit-list.js';
 
-/** Digits with commas between groups of three: `10,000`, `-1,234.5`. */
+/** Digits with commas between groups of three: `10,000`, `-1,234.5`. @example showNumber(lb('-1234.5').value) // -1,234.5 */
 export function showNumber(value: Decimal): string {
   const [whole = '0', fraction] = value.abs().toFixed().split('.');
   const sign = value.isNegative() && !value.isZero() ? '-' : '';
@@ -13,7 +13,7 @@ export function showNumber(value: Decimal): string {
   return `${sign}${grouped}${fraction === undefined ? '' : `.${fraction}`}`;
 }
 
-/** The unit in print: `lb*in` is printed `lb\u00b7in`, a plain number has none. */
+/** The unit in print: `lb*in` is printed `lb\u00b7in`, a plain number has none. @example showUnit('lb*in') // lb·in */
 export const showUnit = (unit: Unit): string => (unit === 'ratio' ? '' : unit.replaceAll('*', '\u00b7'));
 
 /** The figure in print, every digit. @example show(lb(10000)) // 10,000 lb */
@@ -21,7 +21,7 @@ export function show<U extends Unit>(q: Quantity<U>): string {
   return `${showNumber(q.value)} ${showUnit(q.unit)}`.trimEnd();
 }
 
-/** The figure cut to so many decimal places for reading; a trailing row of zeros is dropped. Never used in arithmetic. */
+/** The figure cut to so many decimal places for reading; a trailing row of zeros is dropped. Never used in arithmetic. @example showBrief(lb('10848.4167')) // 10,848.42 lb */
 export function showBrief<U extends Unit>(q: Quantity<U>, places = 2): string {
   const step = new make(10).pow(-places);
   return `${showNumber(roundToStep(q.value, step, 'nearest'))} ${showUnit(q.unit)}`.trimEnd();

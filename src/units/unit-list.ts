@@ -104,10 +104,12 @@ export type SameDimension<U extends Unit> = UnitOf<UnitList[U][0]>;
 
 export const allUnits = Object.keys(unitList) as readonly Unit[];
 
+/** What a unit measures. @example dimensionOf('psi') // pressure */
 export function dimensionOf(unit: Unit): Dimension {
   return unitList[unit][0];
 }
 
+/** Whether a word is the name of a unit. @example isUnit('stone') // false */
 export function isUnit(text: string): text is Unit {
   return Object.hasOwn(unitList, text);
 }

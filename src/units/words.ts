@@ -14,7 +14,7 @@ export function wordsForUnits(error: UnitsError): Words {
     case 'UnreadableQuantity':
       return { asked: `the figure "${error.text}"`, found: `${error.found} at character ${error.at + 1}`, needed: error.needed };
     case 'WrongUnit':
-      return { asked: `a figure in ${error.needed}`, found: `one in ${showUnit(error.found)}`, needed: `the same figure in ${error.needed}, converted by name` };
+      return { asked: `a figure in ${error.needed}`, found: error.found === 'ratio' ? 'a number without a unit' : `one in ${showUnit(error.found)}`, needed: `the same figure in ${error.needed}, converted by name` };
     case 'DivisionByZero':
       return { asked: `${error.dividend} divided by ${error.divisor}`, found: 'a divisor of zero', needed: 'a divisor that is not zero' };
   }

@@ -1,0 +1,43 @@
+/** Every program in the documents runs, and prints exactly what stands under it. */
+import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it, vi } from 'vitest';
+
+const project = join(import.meta.dirname, '../..');
+const docs = readdirSync(join(project, 'docs'), { recursive: true, encoding: 'utf8' })
+  .map((file) => `docs/${file.replaceAll('\\', '/')}`).filter((file) => file.endsWith('.md') && !file.startsWith('docs/api/'));
+const documents = [...['README.md', 'DEVELOPERS.md'].filter((file) => existsSync(join(project, file))), ...docs];
+
+interface Block { readonly document: string; readonly line: number; readonly program: string; readonly printed: string | undefined }
+
+/** The `ts` blocks of a document, each with the `text` block that follows it, if one does before anything but blank lines. */
+function blocksOf(document: string): readonly Block[] {
+  const text = readFileSync(join(project, document), 'utf8');
+  return [...text.matchAll(/^```ts\n([\s\S]*?)^```\n(?:\s*```text\n([\s\S]*?)^```)?/gm)]
+    .map((match) => ({ document, line: text.slice(0, match.index).split('\n').length, program: match[1] as string, printed: match[2] }));
+}
+
+const blocks = documents.flatMap(blocksOf);
+
+async function run({ document, line, program }: Block): Promise<string> {
+  const folder = join(project, 'out/blocks');
+  mkdirSync(folder, { recursive: true });
+  const file = join(folder, `${document.replaceAll(/\W/g, '-')}-${line}.ts`);
+  writeFileSync(file, program);
+  const printed: string[] = [];
+  const log = vi.spyOn(console, 'log').mockImplementation((...parts: unknown[]) => { printed.push(parts.map(String).join(' ')); });
+  try {
+    await import(/* @vite-ignore */ `${file}?run=${Date.now()}`);
+  } finally {
+    log.mockRestore();
+  }
+  return printed.map((text) => `${text}\n`).join('');
+}
+
+describe('programs in the documents', () => {
+  it('are there', () => expect(blocks.filter(({ printed }) => printed !== undefined).length).toBeGreaterThan(0));
+  it.each(blocks)('$document, line $line', async (block) => {
+    const printed = await run(block);
+    if (block.printed !== undefined) expect(printed).toBe(block.printed);
+  });
+});

@@ -1,0 +1,31 @@
+/** The figures that examples in doc comments speak of by name, chapter by chapter. All invented. */
+import { readFileSync } from 'node:fs';
+import { axleSystem } from '../../src/axles/index.js';
+import { orThrow } from '../../src/errors.js';
+import { rating } from '../../src/ratings/index.js';
+import { constant, given, sum } from '../../src/trace/index.js';
+import { range, study } from '../../src/study/index.js';
+import { readDesignation, tireLoadRating } from '../../src/tires/index.js';
+import { inch, lb, psi, ratio } from '../../src/units/index.js';
+
+const grossWeight = sum('gross weight', [given('trailer weight', lb(3200), 'scale'), given('machine weight', lb(9200))]);
+const gvwr = given('GVWR', lb(10000), 'label');
+const axle = (of: string) => orThrow(axleSystem({ beam: lb(5200), tires: { each: lb(2600), count: 2 } }, of));
+const tire = (designation: string) => orThrow(tireLoadRating({ designation }, { fitment: 'single', on: 'trailer' }));
+const spec = JSON.parse(readFileSync('examples/tilt-deck.json', 'utf8')) as unknown;
+
+export const samples = {
+  shared: { grossWeight },
+  trace: { share: given('share', ratio('0.12')), curb: given('trailer weight', lb(3200), 'scale') },
+  axles: { front: { at: given('axle 1 position', inch(187)), system: axle('axle 1') }, rear: { at: given('axle 2 position', inch(221)), system: axle('axle 2') } },
+  load: {
+    lb2450: given('curb weight', lb(2450), 'scale'), share15: constant(ratio('0.15')),
+    gvwr10000: { name: 'GVWR', on: 'gross', limit: gvwr }, gvwrOf10000: rating('GVWR', gvwr),
+  },
+  tires: {
+    d: orThrow(readDesignation('ST225/75R15 113/108L LRD')), designation: orThrow(readDesignation('ST225/75R15 LRD')),
+    first: tire('ST225/75R15 LRD'), second: tire('ST205/75R15 LRC'), tires: [{ where: 'axle 1', designation: 'ST225/75R15 LRD', coldPressure: psi(65) }],
+  },
+  assessment: { spec },
+  study: { spec, s: orThrow(study({ base: spec, vary: { 'cargo.0.front': range('100 in', '140 in', 3) }, design: { kind: 'grid' } })) },
+};

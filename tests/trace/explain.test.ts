@@ -1,0 +1,112 @@
+/** The working as a reader sees it: written out here by hand, line for line. */
+import { describe, expect, it } from 'vitest';
+import {
+  arcSine, arcTangent, commonPractice, constant, converted, type Derived, difference, explain, fold, fromMemory, given, greatestOf, leastOf, lookedUp, named, power, pressing,
+  product, quotient, rounded, roundedDown, sine, squareRoot, statics, sum, tangent, workingLines,
+} from '../../src/trace/index.js';
+import { degree, inch2, kg, lb, ratio, type Unit } from '../../src/units/index.js';
+import { expectReplays } from '../helpers/working.js';
+
+const yearbook = { id: 'invented', title: 'Invented yearbook', grade: 'B', edition: '2020', clause: 'page 7' } as const;
+const [a, b, c] = [given('a', lb(9)), given('b', lb(4)), given('c', lb(2))];
+const [x, two] = [given('x', ratio('0.5')), constant(ratio(2))];
+
+describe('explain', () => {
+  it('writes inputs with what they rest on, then each step once', () => {
+    const trailer = given('trailer weight', lb(3200), 'scale', 'trailer.curb.weight');
+    const machine = given('machine weight', kg(4150), 'stated', 'cargo.0.weight');
+    const gross = sum('gross', [trailer, converted(null, machine, 'lb')]);
+    const tongue = product('tongue load', gross, constant(ratio('0.12')), commonPractice);
+    const axles = difference('axle load', gross, tongue, statics);
+    const tire = lookedUp('tire load', lb(2540), { table: 'tire loads', key: 'ST225/75R15 D', source: yearbook });
+    const can = roundedDown('tires carry', leastOf(null, [product(null, tire, two), given('axle rating', lb(5200), 'label')]), lb(10));
+    const reserve = difference('reserve of an axle', can, quotient('load on each axle', axles, two));
+    expectReplays(reserve, tongue);
+    expect(explain(reserve, tongue)).toBe(`
+tire load = 2,540 lb  [tire loads, ST225/75R15 D: Invented yearbook, 2020, page
+    7]
+axle rating = 5,200 lb  [label]
+tires carry
+  = least of (tire load x 2, axle rating) rounded down to steps of 10 lb
+  = least of (2,540 lb x 2, 5,200 lb) rounded down to steps of 10 lb
+  = 5,080 lb
+trailer weight = 3,200 lb  [scale, trailer.curb.weight]
+machine weight = 4,150 kg  [stated, cargo.0.weight]
+gross
+  = trailer weight + (machine weight in lb)
+  = 3,200 lb + (4,150 kg in lb)
+  = 12,349.18 lb
+tongue load
+  = gross x 0.12
+  = 12,349.18 lb x 0.12
+  = 1,481.9 lb  [common practice, no source]
+axle load
+  = gross - tongue load
+  = 12,349.18 lb - 1,481.9 lb
+  = 10,867.28 lb  [static equilibrium, derived]
+load on each axle
+  = axle load / 2
+  = 10,867.28 lb / 2
+  = 5,433.64 lb
+reserve of an axle
+  = tires carry - load on each axle
+  = 5,080 lb - 5,433.64 lb
+  = -353.64 lb`.trimStart());
+  });
+
+  it.each([
+    [sum('s', [a, b, c]), 'a + b + c'],
+    [difference('s', a, sum(null, [b, c])), 'a - (b + c)'],
+    [difference('s', sum(null, [a, b]), c), 'a + b - c'],
+    [difference('s', a, difference(null, b, c)), 'a - (b - c)'],
+    [product('s', sum(null, [a, b]), x), '(a + b) x x'],
+    [quotient('s', a, quotient(null, b, x)), 'a / (b / x)'],
+    [quotient('s', product(null, a, x), two), '(a x x) / 2'],
+    [difference('s', a, rounded(null, b, lb(5), 'up')), 'a - (b rounded up to steps of 5 lb)'],
+    [rounded('s', difference(null, a, b), lb(5), 'up'), '(a - b) rounded up to steps of 5 lb'],
+    [rounded('s', a, lb('0.5'), 'nearest'), 'a rounded to the nearest 0.5 lb'],
+    [rounded('s', a, lb(5), 'nearest-down'), 'a rounded to the nearest 5 lb, halves down'],
+    [sum('s', [converted(null, given('m', kg(2)), 'lb'), b]), '(m in lb) + b'],
+    [greatestOf('s', [a, sum(null, [b, c]), converted(null, given('m', kg(2)), 'lb')]), 'greatest of (a, b + c, m in lb)'],
+    [pressing('s', sum(null, [a, b])), '(a + b) as lbf'],
+    [squareRoot('s', product(null, x, two)), 'square root of (x x 2)'],
+    [power('s', sum(null, [x, two]), two), '(x + 2) ^ 2'],
+    [product('s', b, sine(null, given('angle', degree(30)))), 'b x (sin angle)'],
+    [tangent('s', given('angle', degree(30))), 'tan angle'],
+    [arcSine('s', x), 'arcsin x'],
+    [arcTangent('s', quotient(null, a, b)), 'arctan (a / b)'],
+    [converted('s', x, '%'), 'x in %'],
+    [converted('s', given('share', converted(null, x, '%').value), 'ratio'), 'share in plain number'],
+  ] as [Derived<Unit>, string][])('brackets what would read another way (%#: %s)', (derived, written) => {
+    expectReplays(derived);
+    expect(workingLines([derived.why]).at(-1)?.formula).toBe(written);
+  });
+
+  it('uses the new name of a figure that was named again', () => {
+    expect(explain(difference('rest', named('gross weight', a), b))).toContain('  = gross weight - b\n');
+  });
+  it('says what is from memory, and asks for it to be looked up', () => {
+    const thumb = lookedUp('thumb figure', lb(60), { table: 'parts', key: 'plank', source: fromMemory('weights of planks') });
+    expect(explain(thumb)).toBe('thumb figure = 60 lb  [parts, plank: weights of planks, from memory (verify)]');
+  });
+  it('stays within 80 columns, with no blanks at the ends of lines', () => {
+    const long = sum('a long name of a sum', Array.from({ length: 30 }, (_, i) => given(`part number ${i}`, lb(i + 1))));
+    for (const line of explain(long).split('\n')) {
+      expect(line.length).toBeLessThanOrEqual(80);
+      expect(line).toBe(line.trimEnd());
+    }
+    expect(fold('word '.repeat(40), 20, '  ').split('\n').every((line) => line.length <= 20 && line === line.trimEnd())).toBe(true);
+    expect(fold(`start ${'x'.repeat(100)} end`, 20, '  ')).toBe(`start\n  ${'x'.repeat(100)}\n  end`);
+  });
+  it('explains hundreds of shared steps once each', () => {
+    let figure = sum('step 0', [a, b]);
+    for (let i = 1; i <= 200; i += 1) figure = leastOf(`step ${i}`, [sum(null, [figure, figure]), c]);
+    expect(explain(figure).match(/^step \d+$/gm)?.length).toBe(201);
+  });
+});
+
+it('takes the sine of 30 degrees as a half', () => {
+  expect(sine('s', given('angle', degree(30))).value.value.toFixed()).toBe('0.5');
+  expect(tangent('t', given('angle', degree(45))).value.value.toFixed()).toBe('1');
+  expect(squareRoot('side', given('area', inch2(9))).value.value.toFixed()).toBe('3');
+});
