@@ -23,3 +23,8 @@ export type * from './cut-list.js';
 export * from './deck-growth.js';
 export { type Deck, type DeckArea, deckWeight } from './deck-weight.js';
 export { frameWeight, type WeightLine, type WeightList } from './frame-weight.js';
+export * from './beam/allowable.js';
+export { beam, type BeamAnswer, type BeamMember, type BeamStation, type BendingCheck } from './beam/beam.js';
+export { type Load, ownWeight, type PointLoad, type SpreadLoad } from './beam/loads.js';
+export type { Reactions } from './beam/reactions.js';
+export type { Spans } from './beam/spans.js';
