@@ -28,3 +28,6 @@ export { beam, type BeamAnswer, type BeamMember, type BeamStation, type BendingC
 export { type Load, ownWeight, type PointLoad, type SpreadLoad } from './beam/loads.js';
 export type { Reactions } from './beam/reactions.js';
 export type { Spans } from './beam/spans.js';
+export { readCutList, readDeck } from './codec.js';
+export { readMember } from './member-codec.js';
+export { readSurface } from './surface-codec.js';
