@@ -8,6 +8,7 @@ export * from './errors.js';
 export type { Density, Length } from './figures.js';
 export * from './member.js';
 export type * from './rows.js';
+export type * from './stock-rows.js';
 export { allSections, dimension, section, type Section, type SectionOf } from './section.js';
 export { membersTables } from './tables.js';
 export { wordsForMembers } from './words.js';
