@@ -7,6 +7,7 @@ import { leastWebs } from '../../src/members/data/least-webs.js';
 import { plateWeights } from '../../src/members/data/plate-weights.js';
 import { sheetGauges } from '../../src/members/data/sheet-gauges.js';
 import { treatedWood } from '../../src/members/data/treated-wood.js';
+import { woodDensity } from '../../src/members/data/wood-density.js';
 import { plain } from '../helpers/answers.js';
 
 const rising = (figures: readonly number[]): boolean => figures.every((figure, i) => i === 0 || figure > (figures[i - 1] as number));
@@ -65,5 +66,11 @@ describe('plate, sheet, stresses, wood', () => {
   });
   it('treated boards: fresh far above dry (secondary figures, verify)', () => {
     expect(treatedWood.rows.map(({ low, high }) => [Number(low), Number(high)])).toEqual([[70, 73], [40, 41]]);
+  });
+  it('basic gravity goes to 12 % by Gb / (1 - 0.265 a Gb), a = 0.6, for pines and bur oak, and not for the other oaks: the printed column is used (formula from memory; 0.54 to 0.591: secondary quote)', () => {
+    const at12 = (basic: number): number => basic / (1 - 0.265 * 0.6 * basic);
+    expect(at12(0.54)).toBeCloseTo(0.591, 3);
+    const misses = woodDensity.rows.filter((row) => 'at12' in row && Math.abs(at12(Number(row.basic)) - Number(row.at12)) > 0.006).map(({ species }) => species);
+    expect(misses).toEqual(['Oak, white', 'Oak, northern red', 'Oak, southern red']);
   });
 });
