@@ -5,9 +5,12 @@ import { type ReadDesignation, readDesignation } from './designation.js';
 
 const thousandth = ratio('0.001');
 
-/** Equal, or one is the other as the tables print it: 3/16 is printed 0.188 in some rows and 0.1875 in others. */
+/** As the tables print it: 3/16 is printed 0.188 in some rows and 0.1875 in others. */
+const toThousandths = (a: Quantity<'ratio'>): Quantity<'ratio'> => (a.value.decimalPlaces() > 3 ? roundNearest(a, thousandth) : a);
+
+/** Equal as they stand, or once the longer of the two is cut to the three places of print. */
 function sameFigure(a: Quantity<'ratio'>, b: Quantity<'ratio'>): boolean {
-  return compare(a, b) === 0 || compare(roundNearest(a, thousandth), b) === 0 || compare(a, roundNearest(b, thousandth)) === 0;
+  return compare(a, b) === 0 || compare(toThousandths(a), b) === 0 || compare(a, toThousandths(b)) === 0;
 }
 
 /** True when the two name one shape. */

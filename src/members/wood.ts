@@ -8,7 +8,7 @@ import { treatedWood } from './data/treated-wood.js';
 import { woodDensity } from './data/wood-density.js';
 import type { MembersError } from './errors.js';
 import { aboveZero, type Density, demand, inPoundsPerCubicFoot, met, notBelowZero } from './figures.js';
-import type { TreatedWoodRow } from './rows.js';
+import type { TreatedWoodRow } from './stock-rows.js';
 
 /**
  * How the density of a board is known. The gravity of the NDS is by oven-dry volume, that of the handbook by the volume at 12 %:

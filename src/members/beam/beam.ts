@@ -1,0 +1,133 @@
+/** A beam on two supports: reactions, shear, moment, deflection, bending stress. */
+import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
+import { constant, converted, type Decision, decide, type Derived, difference, greatestOf, type Known, known, product, quotient } from '../../trace/index.js';
+import { type Note, note } from '../../ratings/index.js';
+import { type AnyQuantity, inch, lbf, quantity, type UnitOf } from '../../units/index.js';
+import type { MembersError } from '../errors.js';
+import { aboveZero, type Length, met } from '../figures.js';
+import type { Allowable } from './allowable.js';
+import { momentAt } from './brackets.js';
+import { atSupport, elasticCurve } from './elastic.js';
+import { type Load, placeLoad } from './loads.js';
+import { type Reactions, reactionsOf } from './reactions.js';
+import { shearDiagram, zeroShear } from './shear.js';
+import { placeSupports, type Spans } from './spans.js';
+import { fixedStations, insert, type Keep, type Station } from './stations.js';
+
+/** The member as the beam sees it. */
+export interface BeamMember {
+  /** Modulus of elasticity: 29,000 ksi for steel (common practice). */
+  readonly E: Known<UnitOf<'pressure'>>;
+  readonly I: Known<'in4'>;
+  readonly S: Known<'in3'>;
+  readonly allowable: Allowable;
+  /** Places, from the left end, at which figures are wanted besides the points that matter. */
+  readonly alsoAt?: readonly Length[];
+}
+
+export interface BeamStation {
+  readonly name: string;
+  /** From the left end. */
+  readonly at: Derived<'in'>;
+  readonly shearLeft: Derived<'lbf'>;
+  readonly shearRight: Derived<'lbf'>;
+  /** Sagging is positive. */
+  readonly moment: Derived<'lbf*in'>;
+  /** Down is positive. */
+  readonly deflection: Derived<'in'>;
+}
+
+export interface BendingCheck {
+  readonly stress: Derived<'psi'>;
+  readonly allowable: Allowable;
+  readonly reserve: Derived<'psi'>;
+  readonly used: Derived<'ratio'>;
+  readonly verdict: 'within' | 'over';
+}
+
+export interface BeamAnswer {
+  /** Up is positive; a negative one is a hold-down. */
+  readonly reactions: Reactions;
+  readonly stations: readonly BeamStation[];
+  /** Without its sign, and where: every station that has it. */
+  readonly greatestMoment: { readonly moment: Derived<'lbf*in'>; readonly at: readonly string[] };
+  readonly bending: BendingCheck;
+  readonly notes: readonly Note[];
+  readonly decisions: readonly Decision[];
+}
+
+const noForce = constant(lbf(0));
+const noLength = constant(inch(0));
+const noMoment = constant(quantity(0, 'lbf*in'));
+
+const caution = note('StaticCheckOnly', 'A static check of one member in bending: road loads, twisting, buckling, welds, fatigue and connections are not in it. A licensed engineer decides.');
+
+function holdDowns(reactions: Reactions, keep: Keep): readonly Note[] {
+  return (['left', 'right'] as const).filter((side) => keep(decide(reactions[side], '<', noForce)))
+    .map((side) => note('HoldDown', `The ${side} support is pulled up: it must hold the beam down.`, [reactions[side]]));
+}
+
+function bendingOf(moment: Derived<'lbf*in'>, modulus: Derived<'in3'>, allowable: Allowable, keep: Keep): BendingCheck {
+  const stress = quotient('bending stress', moment, modulus);
+  return {
+    stress, allowable, reserve: difference('reserve, bending stress', allowable.stress, stress),
+    used: quotient('share used, bending stress', stress, allowable.stress),
+    verdict: keep(decide(stress, '<=', allowable.stress)) ? 'within' : 'over',
+  };
+}
+
+/**
+ * What do these loads do to this beam: reactions, shear, moment, deflection, bending stress?
+ *
+ * Balance of moments for the reactions; `V = R - P - w <x - s>`, `M = R <x - a> - P <x - p> - w/2 (<x - s>^2 - <x - e>^2)` with
+ * `<x> = x` where it is above zero, else zero; deflection by integrating `M / (E I)` twice with none at the supports;
+ * `f = |M| / S`. Forces in lbf, lengths in in, stress in psi.
+ *
+ * A static check of one straight member of one section on two supports. Road loads, twisting, lateral and local buckling, shear
+ * stress, welds, fatigue and connections are outside it, and so is any dynamic factor: none is printed for trailers. A licensed
+ * engineer decides. Deflection is given at the stations; between them it may be larger: ask with `alsoAt`.
+ *
+ * @param spans overhangs and span by drawing, any unit of length; an overhang may be zero
+ * @param loads point loads and spread loads, down positive, places from the left end; weights enter by `pressing` or `ownWeight`
+ * @param member E, I, S of the section and a named allowable stress
+ * @returns stations in order from the left, greatest moment, bending check (over is an answer), notes (a hold-down is named);
+ * Left `FigureTooSmall` (a span of zero), `LoadOffTheBeam`, `ImpossibleShape` (a spread load that ends before it starts), `NothingListed`
+ * @example beam({ leftOverhang: inch(0), span: foot(21), rightOverhang: inch(0) }, [{ kind: 'spread', name: 'deck', perLength: lbfPerFt(550), from: inch(0), to: foot(21) }], member)
+ * @source statics and the elastic curve, derived; agrees with the cases of AISC Table 3-23 (from memory)
+ */
+export function beam(spans: Spans, loads: readonly Load[], member: BeamMember): Either<MembersError, BeamAnswer> {
+  if (loads.length === 0) return left({ chapter: 'members', tag: 'NothingListed', what: 'loads on the beam' });
+  const E = converted('modulus of elasticity', known('modulus of elasticity', member.E) as Derived<'ksi'>, 'psi');
+  const [I, S] = [known('I', member.I), known('S', member.S)];
+  const { supports, demands } = placeSupports(spans);
+  const placing = loads.map((load) => placeLoad(load, supports.end));
+  const tested = met([
+    ...demands, aboveZero('modulus of elasticity', E), aboveZero('I', I), aboveZero('S', S), aboveZero('allowable bending stress', member.allowable.stress),
+    ...placing.flatMap((each) => each.demands),
+  ]);
+  if (isLeft(tested)) return tested;
+  const decisions: Decision[] = [...tested.right];
+  const keep: Keep = (decision) => { decisions.push(decision); return decision.holds; };
+
+  const placed = placing.map((each) => each.placed);
+  const reactions = reactionsOf(placed, supports);
+  const shear = shearDiagram(placed, supports, reactions, keep);
+  const fixed = fixedStations(placed, supports, member.alsoAt ?? [], keep);
+  const off = fixed.find(({ at }) => !keep(decide(at, '>=', noLength)) || !keep(decide(at, '<=', supports.end)));
+  if (off !== undefined) return left({ chapter: 'members', tag: 'LoadOffTheBeam', load: off.name, found: off.at.value as AnyQuantity, limit: supports.end.value as AnyQuantity });
+  const places = zeroShear(fixed, shear, placed, keep).reduce<readonly Station[]>((list, next) => insert(list, next, keep), fixed);
+  const deflect = elasticCurve(placed, supports, reactions, product('stiffness', E, I));
+  const stations = places.map((station): BeamStation => ({
+    name: station.name, at: station.at, shearLeft: shear(station, 'left'), shearRight: shear(station, 'right'),
+    moment: momentAt(station.name, station.at, placed, supports, reactions),
+    deflection: station.held === true ? atSupport : deflect(station.name, station.at),
+  }));
+  const sizes = stations.map(({ name, moment }) => ({ name, size: greatestOf(null, [moment, difference(null, noMoment, moment)]) }));
+  const greatest = greatestOf('greatest moment', sizes.map(({ size }) => size));
+  return right({
+    reactions, stations,
+    greatestMoment: { moment: greatest, at: sizes.filter(({ size }) => keep(decide(size, '=', greatest))).map(({ name }) => name) },
+    bending: bendingOf(greatest, S, member.allowable, keep),
+    notes: [caution, ...holdDowns(reactions, keep)], decisions,
+  });
+}

@@ -1,0 +1,24 @@
+/** The elastic curve: double integration of the moment, with no deflection at either support. */
+import { constant, type Derived, difference, product, quotient } from '../../trace/index.js';
+import { inch, quantity } from '../../units/index.js';
+import { twiceIntegrated } from './brackets.js';
+import type { Placed } from './loads.js';
+import type { Reactions } from './reactions.js';
+import type { Supports } from './spans.js';
+
+const none = constant(quantity(0, 'lbf*in3'));
+
+/** No deflection: what the supports impose. */
+export const atSupport: Derived<'in'> = constant(inch(0), 'no deflection at a support');
+
+/** Deflection as a function of the place, down positive: `-[F(x) - F(a) - (F(b) - F(a)) (x - a) / span] / (E I)`. */
+export function elasticCurve(loads: readonly Placed[], supports: Supports, reactions: Reactions, stiffness: Derived<'lbf*in2'>): (name: string, x: Derived<'in'>) => Derived<'in'> {
+  const integral = (symbol: string, x: Derived<'in'>): Derived<'lbf*in3'> => twiceIntegrated(symbol, x, loads, supports, reactions);
+  const atLeft = integral('integral at the left support', supports.left);
+  const rise = difference('rise of the integral over the span', integral('integral at the right support', supports.right), atLeft);
+  return (name, x) => {
+    const chord = product(null, rise, quotient(null, difference(null, x, supports.left), supports.span));
+    const up = difference(null, difference(null, integral(`integral at ${name}`, x), atLeft), chord);
+    return quotient(`deflection at ${name}`, difference(null, none, up), stiffness);
+  };
+}

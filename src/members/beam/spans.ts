@@ -1,0 +1,29 @@
+/** The beam and its two supports: places are measured from the left end. */
+import { type Derived, sum } from '../../trace/index.js';
+import { aboveZero, type Demand, inInches, type Length, notBelowZero } from '../figures.js';
+
+/** Two supports, and what hangs over on either side; an overhang may be zero. */
+export interface Spans {
+  readonly leftOverhang: Length;
+  readonly span: Length;
+  readonly rightOverhang: Length;
+}
+
+/** The places that follow from the spans. */
+export interface Supports {
+  readonly left: Derived<'in'>;
+  readonly right: Derived<'in'>;
+  readonly span: Derived<'in'>;
+  readonly end: Derived<'in'>;
+}
+
+export function placeSupports(spans: Spans): { readonly supports: Supports; readonly demands: readonly Demand[] } {
+  const left = inInches('left overhang', spans.leftOverhang);
+  const span = inInches('span', spans.span);
+  const over = inInches('right overhang', spans.rightOverhang);
+  const right = sum('right support', [left, span]);
+  return {
+    supports: { left, right, span, end: sum('beam length', [right, over]) },
+    demands: [aboveZero('span', span), notBelowZero('left overhang', left), notBelowZero('right overhang', over)],
+  };
+}
