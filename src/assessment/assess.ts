@@ -1,5 +1,5 @@
 /** The whole stack in one call: do the ratings stack up, what may it carry, which part is the limit? */
-import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
+import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { TrailerError } from '../errors.js';
 import { guideline, type Guideline, guidelineFor, inPounds, tongueAdvice, type TongueAdvice } from '../load/index.js';
 import { type Check, note, type Note, rating, tightest } from '../ratings/index.js';
@@ -9,6 +9,7 @@ import { type BrakesPart, brakesPart } from './brakes.js';
 import { type Carry, carry, shareBand, trailerLimits } from './carry.js';
 import type { Spec, TrailerSpec } from './codec.js';
 import { decodeSpec } from './decode.js';
+import { type Longer, longer } from './frame.js';
 import { gearPart, type GearPart } from './gear.js';
 import { linesPart, type LinesPart } from './lines.js';
 import { axleChecks, type AxleLoad, axleLoadsOf, grossChecks, pressuresFor } from './loads.js';
@@ -36,6 +37,8 @@ export interface Assessment {
   /** True when no check is over and the tongue presses down; says nothing of what was not checked. */
   readonly holds: boolean;
   readonly carry?: Carry;
+  /** What more deck costs; present when the spec says which of its lines grow with the deck. */
+  readonly longer?: Longer;
   readonly brakes: BrakesPart;
   readonly tow: TowPart;
   readonly place: PlacePart;
@@ -93,6 +96,9 @@ export function assessSpec(spec: Spec): Either<TrailerError, Assessment> {
   const carried = curb === undefined || limits.length === 0 ? undefined : carry(curb, share, limits, gvwr);
   if (carried !== undefined && isLeft(carried)) return carried;
 
+  const more = longer(trailer, curb);
+  if (isLeft(more)) return left({ ...more.left, path: more.left.path ?? 'trailer.curb.grows' });
+
   const axleLoads = axleLoadsOf(stack, weighed);
   const whole = grossChecks(gvwr, weighed);
   const parts = [brakes.right, tow.right, place.right, gear.right];
@@ -106,9 +112,10 @@ export function assessSpec(spec: Spec): Either<TrailerError, Assessment> {
     brakes: brakes.right, tow: tow.right, place: place.right, gear: gear.right, lines: lines.right,
     notes: [...stack.notes, ...weighed.notes, ...lift, ...parts.flatMap((part) => part.notes)],
     notChecked: [...stack.notChecked, ...weighed.notChecked, ...whole.notChecked, ...parts.flatMap((part) => part.notChecked)],
-    decisions: [...stack.decisions, ...(balance?.decisions ?? []), ...band.right.decisions, ...(carried?.right.payload.decisions ?? []), ...parts.flatMap((part) => part.decisions)],
+    decisions: [...stack.decisions, ...weighed.decisions, ...(more.right?.decisions ?? []), ...(balance?.decisions ?? []), ...band.right.decisions, ...(carried?.right.payload.decisions ?? []), ...parts.flatMap((part) => part.decisions)],
     ...(balance && { advice: tongueAdvice(balance, band.right) }),
     ...(carried && { carry: carried.right }),
+    ...(more.right && { longer: more.right }),
   });
 }
 

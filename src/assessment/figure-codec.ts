@@ -20,7 +20,7 @@ interface Field<D extends Dimension> {
 
 export type Figure<D extends Dimension> = Derived<UnitOf<D>>;
 
-const pathOf = (context: t.Context): string => context.map(({ key }) => key).filter((key) => key !== '').join('.');
+export const pathOf = (context: t.Context): string => context.map(({ key }) => key).filter((key) => key !== '').join('.');
 
 interface Said { readonly figure: unknown; readonly basis: Basis | undefined; readonly wrong?: string }
 

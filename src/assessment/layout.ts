@@ -14,7 +14,9 @@ export const remark = (text: string): string => fold(`  - ${text}`, width, '    
 export function entry(label: string, value: string, tail = ''): string {
   const room = 44;
   const dots = label.length + 3 > room ? ' ' : ` ${'.'.repeat(room - label.length - 2)} `;
-  return `  ${label}${dots}${value.padStart(13)}${tail === '' ? '' : `   ${tail}`}`.trimEnd();
+  const line = `  ${label}${dots}${value.padStart(13)}`;
+  if (tail === '') return line;
+  return line.length + 3 + tail.length <= width ? `${line}   ${tail}` : `${line}\n${fold(`      (${tail})`, width, '      ')}`;
 }
 
 /** One row of a table: the first column to the left, the others to the right; a long first column takes lines of its own. */

@@ -37,6 +37,18 @@ export function placeLines({ place: { machine, window, heaviest } }: Assessment)
   ];
 }
 
+/** The trailer as its parts add up, and what more deck costs. */
+export function buildLines({ weighed: { built }, longer }: Assessment): readonly string[] {
+  return [
+    ...(built ? [...built.lines.map(({ name, weight, at }) => entry(name, loadInPrint(weight.value), `at ${showFeetInches(at.value)}`)), entry('built up', loadInPrint(built.weight.value), `acts at ${showFeetInches(built.at.value)}`)] : []),
+    ...(longer ? [
+      entry('one more foot of deck weighs', showBrief(longer.growth.perFoot.value, 1)),
+      ...longer.byLength.rows.map(({ length, emptyWeight, payload }) => entry(`deck of ${showBrief(length.value, 2)}`, capacityInPrint(payload.value), `empty ${loadInPrint(emptyWeight.value)}`)),
+      remark('Payload on the GVWR, and the weight of the empty trailer. The same design at other lengths: axles, tongue and placement are asked again for each.'),
+    ] : []),
+  ];
+}
+
 /** Jack, ramps, tiedowns. */
 export function gearLines({ gear: { jackFoot, ramp, tied } }: Assessment): readonly string[] {
   return [

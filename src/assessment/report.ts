@@ -2,7 +2,7 @@
 import type { Check } from '../ratings/index.js';
 import { show } from '../units/index.js';
 import type { Assessment } from './assess.js';
-import { gearLines, placeLines, ruleLines, towLines } from './report-parts.js';
+import { buildLines, gearLines, placeLines, ruleLines, towLines } from './report-parts.js';
 import { bare, capacityInPrint, entry, loadInPrint, remark, row, section, shareInPrint, usedInPrint } from './layout.js';
 
 /** The usual cautions; every report ends with them. */
@@ -87,6 +87,7 @@ export function report(assessment: Assessment): string {
     ...section('CHECKS', checkLines(assessment)),
     ...section('PARTS AGAINST THE LABEL', partLines(assessment)),
     ...section('WHAT IT MAY CARRY', payloadLines(assessment)),
+    ...section('BUILD AND DECK LENGTH', buildLines(assessment)),
     ...section('THE TOW VEHICLE', towLines(assessment)),
     ...section(`WHERE THE MACHINE MAY STAND${assessment.place.machine === undefined ? '' : `: ${assessment.place.machine}`}`, placeLines(assessment)),
     ...section('JACK, RAMPS, TIEDOWNS', gearLines(assessment)),

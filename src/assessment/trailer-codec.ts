@@ -1,6 +1,7 @@
 /** The trailer as JSON. Places are measured from the coupler rearward; every part may be left out and is then not checked. */
 import type * as t from 'io-ts';
 import { lengthOf, pressureOf, rateOf, ratingOf, shareOf, weightOf } from './figure-codec.js';
+import { cutListCodec, deckCodec } from './frame-codec.js';
 import { closedRecord, count, listOf, oneOf, words } from './record-codec.js';
 
 const wheelsCodec = closedRecord('wheels: rating of each and how many', { each: ratingOf('wheel rating'), count: count(1, 8) }, {});
@@ -20,7 +21,8 @@ const axleCodec = closedRecord('an axle', {}, {
 const itemCodec = closedRecord('a part of the trailer', { name: words, weight: weightOf('weight'), at: lengthOf('position', -120) }, { count: count(1, 500) });
 
 const curbCodec = closedRecord('the empty trailer: weighed, or built up from items, frame and deck', {}, {
-  weight: weightOf('trailer weight'), tongue: weightOf('trailer tongue load'), items: listOf('items', itemCodec),
+  weight: weightOf('trailer weight'), tongue: weightOf('trailer tongue load'), items: listOf('items', itemCodec), frame: cutListCodec, deck: deckCodec,
+  grows: listOf('names of the lines that grow with the deck', words), tolerance: shareOf('tolerance of the built-up weight', '0'),
 });
 
 const bandCodec = closedRecord('a band of tongue shares', { low: shareOf('guideline low'), high: shareOf('guideline high'), source: words }, {});

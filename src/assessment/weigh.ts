@@ -1,11 +1,12 @@
 /** The weights of a spec: the empty trailer as weighed or as built up, the cargo, and how they balance. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { AxleGroup } from '../axles/index.js';
-import { type Balance, balance, type BalanceError, curbWeight, inInches, inPounds, type Item, type PlacedItem } from '../load/index.js';
+import { type Balance, balance, type BalanceError, type CurbWeight, inInches, inPounds, type Item, type PlacedItem } from '../load/index.js';
 import { note, type Note } from '../ratings/index.js';
-import { constant, type Derived, difference, named, product, sum } from '../trace/index.js';
-import { ratio } from '../units/index.js';
+import type { MembersError } from '../members/index.js';
+import { converted, type Decision, decide, type Derived, difference, named, product, sum } from '../trace/index.js';
 import type { CargoSpec, CurbSpec, Spec } from './codec.js';
+import { builtUp } from './frame.js';
 import type { NotChecked } from './not-checked.js';
 
 export interface Weighed {
@@ -15,35 +16,50 @@ export interface Weighed {
   /** The empty trailer as an item of the balance, and the cargo as placed items, for whoever moves one of them. */
   readonly trailer?: Item;
   readonly cargo: readonly PlacedItem[];
+  /** The trailer as its parts add up; beside the scale when there is one. */
+  readonly built?: CurbWeight;
   readonly notes: readonly Note[];
   readonly notChecked: readonly NotChecked[];
+  readonly decisions: readonly Decision[];
 }
 
 type Lb = Derived<'lb'>;
 
-/** The parts of a built-up trailer, each line multiplied by its count. */
-function partsOf(items: NonNullable<CurbSpec['items']>): readonly PlacedItem[] {
-  return items.map(({ name, weight, at, count }) => {
-    const each = inPounds(`${name} weight`, named(`${name} weight`, weight));
-    const all = count === undefined ? each : product(`${name} weight x ${count}`, each, constant(ratio(count)));
-    return { name, weight: all, at: inInches(`${name} position`, named(`${name} position`, at)) };
-  });
+interface Empty {
+  readonly curb?: Lb;
+  readonly item?: Item;
+  readonly built?: CurbWeight;
+  readonly notes: readonly Note[];
+  readonly notChecked: readonly NotChecked[];
+  readonly decisions: readonly Decision[];
 }
 
-interface Empty { readonly curb?: Lb; readonly item?: Item; readonly notes: readonly Note[]; readonly notChecked: readonly NotChecked[] }
+/** How far the list is from the scale, against the tolerance the spec states for its items. */
+function againstScale(weighed: Lb, built: CurbWeight, tolerance: CurbSpec['tolerance']): { readonly notes: readonly Note[]; readonly decisions: readonly Decision[] } {
+  const gap = difference('weighed minus built up', weighed, built.weight);
+  const governs = note('WeighedAgainstBuiltUp', 'The trailer is both weighed and built up from its parts: the scale governs.', [gap]);
+  if (tolerance === undefined) return { notes: [governs], decisions: [] };
+  const allowed = product('tolerance of the built-up weight', built.weight, converted(null, tolerance as Derived<'%'>, 'ratio'));
+  const decisions = [decide(gap, '<=', allowed), decide(difference(null, built.weight, weighed), '<=', allowed)];
+  const agrees = decisions.every(({ holds }) => holds);
+  const says = agrees ? note('BuiltUpAgrees', 'The built-up weight agrees with the scale within the tolerance stated for its items.', [gap, allowed]) : note('BuiltUpDisagrees', 'The built-up weight is further from the scale than the tolerance stated for its items: something is missing from the list, or on the trailer.', [gap, allowed]);
+  return { notes: [governs, says], decisions };
+}
 
 /** The scale outranks the list; when there are both, the difference is told. */
-function emptyTrailer(curb: CurbSpec | undefined): Empty {
-  const built = curb?.items === undefined || curb.items.length === 0 ? undefined : curbWeight(partsOf(curb.items));
+function emptyTrailer(curb: CurbSpec | undefined): Either<MembersError, Empty> {
+  const found = builtUp(curb ?? {});
+  if (isLeft(found)) return found;
+  const built = found.right?.curb;
+  const decisions = found.right?.decisions ?? [];
   const weight = curb?.weight === undefined ? undefined : inPounds('trailer weight', curb.weight);
   const tongue = curb?.tongue === undefined ? undefined : inPounds('trailer tongue load', curb.tongue);
-  const notes = built === undefined || weight === undefined ? [] : [
-    note('WeighedAgainstBuiltUp', 'The trailer is both weighed and built up from items: the scale governs.', [difference('weighed minus built up', weight, built.weight)]),
-  ];
-  if (weight !== undefined && tongue !== undefined) return { curb: weight, item: { name: 'trailer', weight, tongue }, notes, notChecked: [] };
-  if (built !== undefined && weight === undefined) return { curb: built.weight, item: { name: 'trailer', weight: built.weight, at: built.at }, notes, notChecked: [] };
-  if (weight !== undefined) return { curb: weight, notes, notChecked: [{ what: 'axle loads and tongue', missing: 'tongue load of the empty trailer' }] };
-  return { notes, notChecked: [{ what: 'gross weight and payload', missing: 'weight of the empty trailer' }] };
+  const told = built === undefined || weight === undefined ? { notes: [], decisions: [] } : againstScale(weight, built, curb?.tolerance);
+  const base = { notes: told.notes, notChecked: [], decisions: [...decisions, ...told.decisions], ...(built && { built }) };
+  if (weight !== undefined && tongue !== undefined) return right({ ...base, curb: weight, item: { name: 'trailer', weight, tongue } });
+  if (built !== undefined && weight === undefined) return right({ ...base, curb: built.weight, item: { name: 'trailer', weight: built.weight, at: built.at } });
+  if (weight !== undefined) return right({ ...base, curb: weight, notChecked: [{ what: 'axle loads and tongue', missing: 'tongue load of the empty trailer' }] });
+  return right({ ...base, notChecked: [{ what: 'gross weight and payload', missing: 'weight of the empty trailer' }] });
 }
 
 /** Where a piece of cargo acts: its own place, or its front face plus the balance point behind it. */
@@ -57,13 +73,15 @@ function placed(cargo: CargoSpec): PlacedItem | undefined {
 }
 
 /** Weighs a spec: gross always when the weights are known, the balance when the places are known too. */
-export function weigh(spec: Spec, group: AxleGroup | undefined): Either<BalanceError, Weighed> {
-  const empty = emptyTrailer(spec.trailer.curb);
+export function weigh(spec: Spec, group: AxleGroup | undefined): Either<BalanceError | MembersError, Weighed> {
+  const read = emptyTrailer(spec.trailer.curb);
+  if (isLeft(read)) return left({ ...read.left, path: read.left.path ?? 'trailer.curb' });
+  const empty = read.right;
   const pieces = spec.cargo ?? [];
   const cargo = pieces.map(placed).filter((item) => item !== undefined);
   const unplaced = pieces.filter((piece) => placed(piece) === undefined);
   const notChecked = [...empty.notChecked, ...unplaced.map(({ name }) => ({ what: 'axle loads and tongue', missing: `where ${name} stands` }))];
-  const base = { cargo, notes: empty.notes, notChecked };
+  const base = { cargo, notes: empty.notes, notChecked, decisions: empty.decisions, ...(empty.built && { built: empty.built }) };
   if (empty.curb === undefined) return right(base);
   const weights = [empty.curb, ...pieces.map(({ name, weight }) => inPounds(`${name} weight`, named(`${name} weight`, weight)))];
   const gross = weights.length === 1 ? empty.curb : sum('gross weight', weights);
