@@ -1,7 +1,9 @@
-/** Every program in the documents runs, and prints exactly what stands under it. */
+/** Every program in the documents runs, and prints exactly what stands under it; a list of examples gives what it says. */
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it, vi } from 'vitest';
+import { exampleOf, run as runExample } from './run-example.js';
+import { saysSo, told } from './told.js';
 
 const project = join(import.meta.dirname, '../..');
 const docs = readdirSync(join(project, 'docs'), { recursive: true, encoding: 'utf8' })
@@ -17,7 +19,11 @@ function blocksOf(document: string): readonly Block[] {
     .map((match) => ({ document, line: text.slice(0, match.index).split('\n').length, program: match[1] as string, printed: match[2] }));
 }
 
-const blocks = documents.flatMap(blocksOf);
+const all = documents.flatMap(blocksOf);
+const blocks = all.filter(({ program }) => program.includes('import '));
+/** Blocks without imports: lines in the form of an `@example`. */
+const lists = all.filter(({ program }) => !program.includes('import ')).flatMap(({ document, program }) =>
+  program.split('\n').filter((line) => line.trim() !== '').map((line) => ({ document, ...exampleOf(line) })));
 
 async function run({ document, line, program }: Block): Promise<string> {
   const folder = join(project, 'out/blocks');
@@ -39,5 +45,13 @@ describe('programs in the documents', () => {
   it.each(blocks)('$document, line $line', async (block) => {
     const printed = await run(block);
     if (block.printed !== undefined) expect(printed).toBe(block.printed);
+  });
+});
+
+describe('examples in the documents', () => {
+  it.each(lists)('$document: $program', ({ program, result }) => {
+    const value = runExample(program, 'rules');
+    if (result === undefined) expect(value).toBeDefined();
+    else expect(saysSo(result, value), `it gives ${told(value)}, the page says ${result}`).toBe(true);
   });
 });

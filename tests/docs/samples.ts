@@ -3,6 +3,8 @@ import { readFileSync } from 'node:fs';
 import { axleSystem } from '../../src/axles/index.js';
 import { orThrow } from '../../src/errors.js';
 import { rating } from '../../src/ratings/index.js';
+import { section } from '../../src/members/index.js';
+import { federalRules, readLocalRules, screen } from '../../src/rules/index.js';
 import { constant, given, sum } from '../../src/trace/index.js';
 import { range, study } from '../../src/study/index.js';
 import { readDesignation, tireLoadRating } from '../../src/tires/index.js';
@@ -13,6 +15,8 @@ const gvwr = given('GVWR', lb(10000), 'label');
 const axle = (of: string) => orThrow(axleSystem({ beam: lb(5200), tires: { each: lb(2600), count: 2 } }, of));
 const tire = (designation: string) => orThrow(tireLoadRating({ designation }, { fitment: 'single', on: 'trailer' }));
 const spec = JSON.parse(readFileSync('examples/tilt-deck.json', 'utf8')) as unknown;
+const text = readFileSync('examples/local-rules.json', 'utf8');
+const facts = { 'trailer GVWR': lb(10000), 'overall width': inch(102) };
 
 export const samples = {
   shared: { grossWeight },
@@ -26,6 +30,9 @@ export const samples = {
     d: orThrow(readDesignation('ST225/75R15 113/108L LRD')), designation: orThrow(readDesignation('ST225/75R15 LRD')),
     first: tire('ST225/75R15 LRD'), second: tire('ST205/75R15 LRC'), tires: [{ where: 'axle 1', designation: 'ST225/75R15 LRD', coldPressure: psi(65) }],
   },
+  members: { c5: orThrow(section('C5X6.7')), c6: orThrow(section('C6X8.2')) },
+  rules: { text, table: orThrow(readLocalRules(JSON.parse(text))).stepTables[0], facts, finding: orThrow(screen(facts, federalRules)).findings[0] },
+  towing: { barsOff: { steer: lb(3845), drive: lb(4955), trailer: lb(11000) }, truckAlone: { steer: lb(4300), drive: lb(3100) }, scaleDivision: lb(20) },
   assessment: { spec },
   study: { spec, s: orThrow(study({ base: spec, vary: { 'cargo.0.front': range('100 in', '140 in', 3) }, design: { kind: 'grid' } })) },
 };

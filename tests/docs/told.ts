@@ -44,7 +44,8 @@ function stands(written: string, all: readonly (Quantity<Unit> | string)[]): boo
 /**
  * Whether the written result speaks of this answer. Either it is the answer's own line (`...` for digits left out, a remark
  * after a comma, a semicolon or `for`); or it begins with the right side, `Left` with the tag, and each figure, each word in
- * quotes and each tag that it names is in the answer. What follows a semicolon is a remark.
+ * quotes and each tag that it names is in the answer. A claim in prose alone
+ * says no more than the right side. What follows a semicolon is a remark.
  */
 export function saysSo(written: string, value: unknown): boolean {
   const line = told(value);
@@ -57,5 +58,7 @@ export function saysSo(written: string, value: unknown): boolean {
   const all = facts(isEither(value) && isRight(value) ? value.right : value);
   const figures = [...claim.replaceAll(/'[^']*'/g, '').matchAll(figurePattern)].map(([figure]) => figure);
   const words = [...claim.matchAll(/'([^']*)'|\b([A-Z][a-z]+[A-Z]\w*)\b/g)].map(([, quoted, tag]) => quoted ?? tag as string);
-  return figures.length + words.length > 0 && figures.every((figure) => stands(figure, all)) && words.every((word) => all.includes(word));
+  const prose = figures.length + words.length === 0;
+  if (prose) return typeof value === 'object' && (!isEither(value) || /^Right\W+\w/.test(claim));
+  return figures.every((figure) => stands(figure, all) || (/over by|below/.test(claim) && stands(`-${figure}`, all))) && words.every((word) => all.includes(word));
 }
