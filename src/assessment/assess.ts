@@ -68,7 +68,7 @@ export function assess(input: unknown): Either<TrailerError, Assessment> {
   return isLeft(decoded) ? decoded : assessSpec(decoded.right);
 }
 
-/** The same for a spec that has been read already. */
+/** The same for a spec that has been read already. @example orThrow(assessSpec(orThrow(decodeSpec(spec)))).holds // true */
 export function assessSpec(spec: Spec): Either<TrailerError, Assessment> {
   const { trailer } = spec;
   const stacked = stackOf(trailer);

@@ -54,7 +54,7 @@ export function oneClassUp(now: unknown, next: unknown): Either<TrailerError, Cl
   return right({ comparison: compared.right, crossed, notes });
 }
 
-/** The table in 80 columns, and the lines whose answer changes. */
+/** The table in 80 columns, and the lines whose answer changes. @example classUpText(orThrow(oneClassUp(spec, spec))).startsWith('ONE CLASS UP') // true */
 export function classUpText({ comparison, crossed, notes }: ClassUp): string {
   return [
     'ONE CLASS UP', comparisonText(comparison).split('\n').map((line) => fold(line, width, '    ')).join('\n'), '',

@@ -64,7 +64,7 @@ export function compare(specs: Readonly<Record<string, unknown>>): Either<Traile
   return right({ names: Object.keys(specs), assessments, rows });
 }
 
-/** The change of a figure from one build to another, where both have it in one unit. */
+/** The change of a figure from one build to another, where both have it in one unit. @example changeOf(orThrow(compare({ now: spec, next: spec })).rows[0]) // 0 lb */
 export function changeOf({ figures: [now, next] }: ComparedFigure): Derived<Unit> | undefined {
   return now === undefined || next === undefined || now.value.unit !== next.value.unit ? undefined : difference('change', next, now);
 }
@@ -80,7 +80,7 @@ function inPrint(figure: Derived<Unit> | undefined, print: Print): string {
   }
 }
 
-/** The comparison as a table of at most 80 columns for two to four builds. */
+/** The comparison as a table of at most 80 columns for two to four builds. @example comparisonText(orThrow(compare({ now: spec, next: spec }))).includes('GVWR') // true */
 export function comparisonText({ names, assessments, rows }: Comparison): string {
   const wide = Math.max(11, Math.floor(44 / Math.max(1, names.length)));
   const widths = names.map(() => wide);

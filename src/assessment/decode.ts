@@ -32,7 +32,7 @@ export function decodeSpec(input: unknown): Either<UndecodableSpec, Spec> {
   return left({ chapter: 'assessment', tag: 'UndecodableSpec', problems, path: problems[0]?.path ?? 'the spec' });
 }
 
-/** Text to JSON; nothing is evaluated, and more than a megabyte is refused unread. */
+/** Text to JSON; nothing is evaluated, and more than a megabyte is refused unread. @example isLeft(readJson('{')) // true */
 export function readJson(text: string): Either<MalformedJson, unknown> {
   if (text.length > longest) return left({ chapter: 'assessment', tag: 'MalformedJson', says: `a text of ${text.length} characters, more than ${longest}` });
   try {

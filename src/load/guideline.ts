@@ -18,7 +18,7 @@ export interface Guideline {
 const none = constant(ratio(0));
 const whole = constant(ratio(1));
 
-/** The band of a kind of hitch: an editable default. */
+/** The band of a kind of hitch: an editable default. @example guidelineFor('ball').high // 0.15 */
 export const guidelineFor = (hitch: 'ball' | 'gooseneck'): Guideline => {
   const row = tongueGuidance.rows.find(({ appliesTo }) => appliesTo === (hitch === 'ball' ? 'ball hitch' : 'fifth wheel and gooseneck pin'));
   if (row === undefined) throw new RangeError(`no guidance row for ${hitch}`);
@@ -31,7 +31,7 @@ export const guidelineFor = (hitch: 'ball' | 'gooseneck'): Guideline => {
   };
 };
 
-/** A band of one's own: the maker's manual, a house rule. */
+/** A band of one's own: the maker's manual, a house rule. @example orThrow(guideline(percent(9), percent(12), commonPractice)).low // 0.09 */
 export function guideline(low: Known<UnitOf<'ratio'>>, high: Known<UnitOf<'ratio'>>, source: Source): Either<ShareOutOfRange, Guideline> {
   const from = converted('guideline low', known('guideline low', low) as Derived<'%'>, 'ratio');
   const to = converted('guideline high', known('guideline high', high) as Derived<'%'>, 'ratio');

@@ -21,10 +21,10 @@ export interface CoupledItem {
 
 export type Item = PlacedItem | CoupledItem;
 
-/** A weight as a figure in pounds, the conversion recorded. */
+/** A weight as a figure in pounds, the conversion recorded. @example show(inPounds('weight', tonne(1)).value).startsWith('2,204.62') // true */
 export const inPounds = (symbol: string, weight: Known<Mass>): Derived<'lb'> =>
   converted(symbol, known(symbol, weight) as Derived<'kg'>, 'lb');
 
-/** A length as a figure in inches, the conversion recorded. */
+/** A length as a figure in inches, the conversion recorded. @example inInches('length', foot(20)) // 240 in */
 export const inInches = (symbol: string, length: Known<Length>): Derived<'in'> =>
   converted(symbol, known(symbol, length) as Derived<'mm'>, 'in');

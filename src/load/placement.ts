@@ -40,7 +40,7 @@ export interface PlacementWindow extends Span<PlacedLimit> {
   readonly notes: readonly Note[];
 }
 
-/** One sentence that names both sides of an empty window, with the figures. */
+/** One sentence that names both sides of an empty window, with the figures. @example conflictOf(orThrow(placementWindow(trailer, { weight: lb(9200), length: inch(120), balancePoint: inch(52), uncertainty: inch(2) }))).length > 0 // true */
 export function conflictOf({ lower, upper }: Span<PlacedLimit>): string {
   const names = (end: SpanEnd<PlacedLimit>): string => end.setBy.map(({ name }) => name).join(' and ');
   return `${names(lower)} asks for a balance point at ${showBrief(lower.at.value)} or further back, ${names(upper)} for ${showBrief(upper.at.value)} or further forward`;

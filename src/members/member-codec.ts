@@ -16,7 +16,7 @@ const formed = closed('a formed channel', { depth: length, flangeWidth: length, 
 const boardShape = closed('a board', { size: t.string, wood: t.unknown });
 const own = closed('a member of its own weight', { name: t.string, weightPerFoot: measure('weight per length') });
 
-/** A member: a designation as text, or a record with one of `flatBar`, `roundBar`, `formedChannel`, `board`, `own`. */
+/** A member: a designation as text, or a record with one of `flatBar`, `roundBar`, `formedChannel`, `board`, `own`. @example readMember('C5X6.7', 'frame.0.member') // Right 6.7 lb/ft */
 export function readMember(input: unknown, path: string): Either<MembersError, Member> {
   if (typeof input === 'string') return at(path, section(input));
   const chosen = onlyKey(input, ['flatBar', 'roundBar', 'formedChannel', 'board', 'own'], path);

@@ -11,7 +11,7 @@ import { readMaterial } from './wood-codec.js';
 const plate = closed('a plate', { thickness: measure('length'), material: t.unknown });
 const sheet = closed('a sheet', { gauge: t.number, system: oneOf(...Object.keys(gaugeSystems) as [GaugeSystem, ...GaugeSystem[]]) });
 
-/** A surface: a record with one of `boards`, `plate`, `sheet`, `floorPlate`, `expandedMetal`, `weightPerSquareFoot`. */
+/** A surface: a record with one of `boards`, `plate`, `sheet`, `floorPlate`, `expandedMetal`, `weightPerSquareFoot`. @example readSurface({ weightPerSquareFoot: '4.75 lb/ft2' }, 'deck.0.surface') // Right 4.75 lb/ft2 */
 export function readSurface(input: unknown, path: string): Either<MembersError, AreaWeight> {
   const chosen = onlyKey(input, ['boards', 'plate', 'sheet', 'floorPlate', 'expandedMetal', 'weightPerSquareFoot'], path);
   if (isLeft(chosen)) return chosen;

@@ -85,7 +85,7 @@ export function askedYesNo(fact: YesNoFact, wanted: boolean, facts: Facts): Answ
   return { text: `${fact}: ${yesNo(given)}`, holds: given === wanted, missing: [] };
 }
 
-/** `1 lb above the line`, `on the line`, `2,000 lb below the line`. */
+/** `1 lb above the line`, `on the line`, `2,000 lb below the line`. @example distanceText(given('distance', lb(1))) // 1 lb above the line */
 export function distanceText(distance: Derived<Unit>): string {
   const { value, unit } = distance.value;
   if (value.isZero()) return 'on the line';

@@ -25,7 +25,7 @@ export const federalTable: Table<Rule> = {
 
 export type FederalId = (typeof federalRows)[number]['id'];
 
-/** The federal rule of this id. */
+/** The federal rule of this id. @example federalRule('width').clause // 23 CFR 658.15 */
 export const federalRule = (id: FederalId): Rule => federalRules.find((rule) => rule.id === id) as Rule;
 
 /** A printed figure of a federal rule, with its operator, for functions that ask one rule directly. */

@@ -53,7 +53,7 @@ export interface Rule {
 /** Said beside every finding. */
 export const generalCaution = 'A finding compares the facts given with a published line as read on the date shown; the rule in force, the label and State law govern.';
 
-/** True when the reader should look the text up first: secondary copies (B, C) and rows from memory. */
+/** True when the reader should look the text up first: secondary copies (B, C) and rows from memory. @example wantsLookingUp('B') // true */
 export const wantsLookingUp = (grade: Grade): boolean => grade === 'B' || grade === 'C' || grade === 'memory';
 
 /** The rule as a source for its printed figures. */

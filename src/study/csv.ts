@@ -46,7 +46,7 @@ const fieldOf = (x: number | undefined, number: (x: number) => string): string =
 /** Digits without an exponent. */
 const plain = (x: number): string => (/e/.test(String(x)) ? x.toFixed(12).replace(/\.?0+$/, '') : String(x));
 
-/** A study as JSON Lines: one record a line. */
+/** A study as JSON Lines: one record a line. @example [...toJsonLines(s.rows())].length === s.count // true */
 export function* toJsonLines(rows: Iterable<Row>): Generator<string, void> {
   for (const row of rows) yield `${JSON.stringify(row.answered ? row : { ...row, error: describeError(row.error) })}\n`;
 }

@@ -13,6 +13,7 @@ import type { Operand } from './steps.js';
 export type Measure = (assessment: Assessment) => Readonly<Record<string, Derived<Unit>>>;
 
 /** Gross, tongue load and share, payload, and what is left of every check. */
+/** Gross, tongue load and share, payload, what is left of every check. @example Object.keys(standardMeasure(orThrow(assess(spec))))[0] // gross weight */
 export const standardMeasure: Measure = ({ weighed, carry, checks }) => ({
   ...(weighed.gross && { 'gross weight': weighed.gross }),
   ...(weighed.balance && { 'tongue load': weighed.balance.tongue, 'tongue share': weighed.balance.tongueShare }),

@@ -21,8 +21,8 @@ export function exampleOf(line: string): Example {
   return { program: program as string, result };
 }
 
-/** The chapter's own names come before those of the others, its samples before all. */
+/** The chapter's own names come before those of the others, a lower chapter's before a higher one's, its samples before all. */
 export function run(program: string, chapter: string): unknown {
-  const scope = { ...Object.assign({}, either, ...Object.values(modules)) as object, ...modules[chapter], ...samples.shared, ...samples[chapter as keyof typeof samples] };
+  const scope = { ...Object.assign({}, either, ...Object.values(modules).reverse()) as object, ...modules[chapter], ...samples.shared, ...samples[chapter as keyof typeof samples] };
   return (new Function(...Object.keys(scope), `return (${program});`) as (...values: unknown[]) => unknown)(...Object.values(scope));
 }

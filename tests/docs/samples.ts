@@ -3,12 +3,12 @@ import { readFileSync } from 'node:fs';
 import { axleSystem } from '../../src/axles/index.js';
 import { orThrow } from '../../src/errors.js';
 import { rating } from '../../src/ratings/index.js';
-import { section } from '../../src/members/index.js';
+import { section, statedAllowable } from '../../src/members/index.js';
 import { federalRules, readLocalRules, screen } from '../../src/rules/index.js';
 import { constant, given, sum } from '../../src/trace/index.js';
 import { range, study } from '../../src/study/index.js';
 import { readDesignation, tireLoadRating } from '../../src/tires/index.js';
-import { inch, lb, psi, ratio } from '../../src/units/index.js';
+import { inch, ksi, lb, psi, ratio } from '../../src/units/index.js';
 
 const grossWeight = sum('gross weight', [given('trailer weight', lb(3200), 'scale'), given('machine weight', lb(9200))]);
 const gvwr = given('GVWR', lb(10000), 'label');
@@ -17,6 +17,8 @@ const tire = (designation: string) => orThrow(tireLoadRating({ designation }, { 
 const spec = JSON.parse(readFileSync('examples/tilt-deck.json', 'utf8')) as unknown;
 const text = readFileSync('examples/local-rules.json', 'utf8');
 const facts = { 'trailer GVWR': lb(10000), 'overall width': inch(102) };
+
+const c5 = orThrow(section('C5X6.7'));
 
 export const samples = {
   shared: { grossWeight },
@@ -30,7 +32,7 @@ export const samples = {
     d: orThrow(readDesignation('ST225/75R15 113/108L LRD')), designation: orThrow(readDesignation('ST225/75R15 LRD')),
     first: tire('ST225/75R15 LRD'), second: tire('ST205/75R15 LRC'), tires: [{ where: 'axle 1', designation: 'ST225/75R15 LRD', coldPressure: psi(65) }],
   },
-  members: { c5: orThrow(section('C5X6.7')), c6: orThrow(section('C6X8.2')) },
+  members: { member: { E: ksi(29000), I: c5.Ix, S: c5.Sx, allowable: orThrow(statedAllowable(ksi(20), 'an invented figure')) }, c5, c6: orThrow(section('C6X8.2')) },
   rules: { text, table: orThrow(readLocalRules(JSON.parse(text))).stepTables[0], facts, finding: orThrow(screen(facts, federalRules)).findings[0] },
   towing: { barsOff: { steer: lb(3845), drive: lb(4955), trailer: lb(11000) }, truckAlone: { steer: lb(4300), drive: lb(3100) }, scaleDivision: lb(20) },
   assessment: { spec },
