@@ -7,6 +7,7 @@ import type { PressureForLoad } from '../tires/index.js';
 import type { Decision } from '../trace/index.js';
 import { type BrakesPart, brakesPart } from './brakes.js';
 import { type Carry, carry, shareBand, trailerLimits } from './carry.js';
+import { climbPart, type ClimbPart } from './climb.js';
 import type { Spec, TrailerSpec } from './codec.js';
 import { decodeSpec } from './decode.js';
 import { type Longer, longer } from './frame.js';
@@ -15,6 +16,7 @@ import { linesPart, type LinesPart } from './lines.js';
 import { axleChecks, type AxleLoad, axleLoadsOf, grossChecks, pressuresFor } from './loads.js';
 import type { NotChecked } from './not-checked.js';
 import { placePart, type PlacePart } from './place.js';
+import { scalePart, type ScalePart } from './scale.js';
 import { type Stack, stackOf } from './stack.js';
 import { towLimits, towPart, type TowPart } from './tow.js';
 import { weigh, type Weighed } from './weigh.js';
@@ -43,6 +45,8 @@ export interface Assessment {
   readonly tow: TowPart;
   readonly place: PlacePart;
   readonly gear: GearPart;
+  readonly climb: ClimbPart;
+  readonly scale: ScalePart;
   readonly lines: LinesPart;
   readonly notes: readonly Note[];
   readonly notChecked: readonly NotChecked[];
@@ -89,7 +93,12 @@ export function assessSpec(spec: Spec): Either<TrailerError, Assessment> {
   if (isLeft(gear)) return gear;
   const brakes = brakesPart(trailer);
   if (isLeft(brakes)) return brakes;
-  const lines = linesPart(spec, weighed);
+  const climb = climbPart(spec, weighed, stack.group?.at);
+  if (isLeft(climb)) return climb;
+  const scale = scalePart(spec, weighed, stack.group?.at);
+  if (isLeft(scale)) return scale;
+  const axleLoads = axleLoadsOf(stack, weighed);
+  const lines = linesPart({ spec, weighed, group: stack.group, axleLoads, tow: tow.right });
   if (isLeft(lines)) return lines;
   const gvwr = trailer.gvwr && rating('GVWR', inPounds('GVWR', trailer.gvwr));
   const limits = [...trailerLimits(gvwr, stack.group, trailer.coupler), ...towLimits(tow.right)];
@@ -99,9 +108,8 @@ export function assessSpec(spec: Spec): Either<TrailerError, Assessment> {
   const more = longer(trailer, curb);
   if (isLeft(more)) return left({ ...more.left, path: more.left.path ?? 'trailer.curb.grows' });
 
-  const axleLoads = axleLoadsOf(stack, weighed);
   const whole = grossChecks(gvwr, weighed);
-  const parts = [brakes.right, tow.right, place.right, gear.right];
+  const parts = [brakes.right, tow.right, place.right, gear.right, climb.right, scale.right];
   const checks = [...whole.checks, ...axleChecks(stack, axleLoads), ...parts.flatMap((part) => part.checks)];
   const partChecks = [...stack.systems.flatMap((system) => system.checks), ...brakes.right.againstLabel];
   const lifted = balance !== undefined && balance.tongue.value.value.isNegative();
@@ -109,9 +117,9 @@ export function assessSpec(spec: Spec): Either<TrailerError, Assessment> {
   return right({
     spec, stack, weighed, axleLoads, pressures: pressuresFor(stack, axleLoads), checks, partChecks, tightest: tightest(checks),
     holds: !lifted && [...checks, ...partChecks].every(({ verdict }) => verdict === 'within'),
-    brakes: brakes.right, tow: tow.right, place: place.right, gear: gear.right, lines: lines.right,
+    brakes: brakes.right, tow: tow.right, place: place.right, gear: gear.right, climb: climb.right, scale: scale.right, lines: lines.right,
     notes: [...stack.notes, ...weighed.notes, ...lift, ...parts.flatMap((part) => part.notes)],
-    notChecked: [...stack.notChecked, ...weighed.notChecked, ...whole.notChecked, ...parts.flatMap((part) => part.notChecked)],
+    notChecked: [...stack.notChecked, ...weighed.notChecked, ...whole.notChecked, ...parts.flatMap((part) => part.notChecked), ...lines.right.notChecked],
     decisions: [...stack.decisions, ...weighed.decisions, ...(more.right?.decisions ?? []), ...(balance?.decisions ?? []), ...band.right.decisions, ...(carried?.right.payload.decisions ?? []), ...parts.flatMap((part) => part.decisions)],
     ...(balance && { advice: tongueAdvice(balance, band.right) }),
     ...(carried && { carry: carried.right }),

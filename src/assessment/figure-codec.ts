@@ -89,6 +89,10 @@ export const pressureOf = (symbol: string): t.Type<Figure<'pressure'>, unknown, 
 export const shareOf = (symbol: string, least = '0.001', most = '0.999'): t.Type<Figure<'ratio'>, unknown, unknown> =>
   figureCodec({ symbol, basis: 'stated', dimension: 'ratio', least: quantity(least, 'ratio'), most: quantity(most, 'ratio') });
 
+/** An angle from level. */
+export const angleOf = (symbol: string): t.Type<Figure<'angle'>, unknown, unknown> =>
+  figureCodec({ symbol, basis: 'stated', dimension: 'angle', least: quantity(0, 'deg'), most: quantity(80, 'deg') });
+
 /** A spring rate. */
 export const rateOf = (symbol: string): t.Type<Figure<'weight per length'>, unknown, unknown> =>
   figureCodec({ symbol, basis: 'stated', dimension: 'weight per length', least: quantity(1, 'lb/in'), most: quantity(100000, 'lb/in') });

@@ -1,27 +1,59 @@
-/** Which published lines the combination of a spec crosses. */
+/** Which published lines the combination of a spec crosses, its axle groups, and its place in the user's step tables. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { federalRules, type Facts, type Finding, readLocalRules, type RulesError, screen } from '../rules/index.js';
-import { type Derived, sum } from '../trace/index.js';
-import { inPounds } from '../load/index.js';
+import type { AxleGroup } from '../axles/index.js';
+import { inInches, inPounds } from '../load/index.js';
+import { type AxleGroupFinding, axleGroups, type Facts, federalRules, type Finding, type LocalRules, readLocalRules, type RulesError, screen, type StepFinding, stepForFacts } from '../rules/index.js';
+import { constant, type Derived, greatestOf, sum } from '../trace/index.js';
+import { inch } from '../units/index.js';
 import type { Spec } from './codec.js';
+import type { AxleLoad } from './loads.js';
+import type { NotChecked } from './not-checked.js';
+import type { TowPart } from './tow.js';
 import type { Weighed } from './weigh.js';
 
+/** Findings keep their decisions to themselves: a study's rows carry no findings. */
 export interface LinesPart {
   readonly findings: readonly Finding[];
+  /** Every run of consecutive axles, where places and loads of all are known and the spec says how groups are counted. */
+  readonly groups: readonly AxleGroupFinding[];
+  readonly steps: readonly { readonly topic: string; readonly finding: StepFinding }[];
+  readonly notChecked: readonly NotChecked[];
+}
+
+interface Rig { readonly spec: Spec; readonly weighed: Weighed; readonly group: AxleGroup | undefined; readonly axleLoads: readonly AxleLoad[]; readonly tow: TowPart }
+
+/** Axles from the front of the truck to the rear of the trailer, as far as places and loads are known. */
+function groupsOf({ spec: { tow, rules }, group, axleLoads, tow: { hitched } }: Rig): Either<RulesError, { readonly groups: readonly AxleGroupFinding[] } | undefined> {
+  const { overhang, wheelbase } = tow ?? {};
+  if (rules?.axleGroups === undefined || hitched === undefined || group === undefined || wheelbase === undefined || overhang === undefined || overhang === 'unknown') return right(undefined);
+  const base = inInches('wheelbase', wheelbase);
+  const ball = sum(null, [base, inInches('overhang', overhang)]);
+  const axles = [
+    { behind: constant(inch(0)), weight: hitched.front }, { behind: base, weight: hitched.rear },
+    ...group.axles.map(({ at }, i) => ({ behind: sum(null, [ball, at]), weight: (axleLoads[i] as AxleLoad).load })),
+  ];
+  return axleGroups(axles, rules.axleGroups);
+}
+
+/** The heaviest of the groups that count as one axle, or as a tandem. */
+function heaviest(groups: readonly AxleGroupFinding[], kind: AxleGroupFinding['kind']): Derived<'lb'> | undefined {
+  const loads = groups.flatMap((group) => (group.kind === kind && group.check !== undefined ? [group.check.load] : []));
+  return loads.length === 0 ? undefined : greatestOf(`heaviest ${kind}`, loads);
 }
 
 /** The facts of a spec, in the names the rules use. What the spec does not say stays out. */
-export function factsOf(spec: Spec, weighed: Weighed): Facts {
-  const { trailer, tow, cargo = [], rules } = spec;
+function factsOf({ spec: { trailer, tow, cargo = [], rules }, weighed: { gross, curb, balance } }: Rig, groups: readonly AxleGroupFinding[]): Facts {
   const truck = tow?.front === undefined || tow.rear === undefined ? undefined
     : sum('tow vehicle gross', [inPounds('tow vehicle front axle', tow.front), inPounds('tow vehicle rear axle', tow.rear)]);
-  const heaviest = cargo.length === 0 ? undefined : cargo.reduce((a, b) => (inPounds('', b.weight).value.value.gt(inPounds('', a.weight).value.value) ? b : a)).weight;
-  const axleWeights: Derived<'lb'> | undefined = weighed.balance?.axleLoad;
+  const article = cargo.length === 0 ? undefined : greatestOf('heaviest piece of cargo', cargo.map(({ name, weight }) => inPounds(`${name} weight`, weight)));
+  const [single, tandem] = [heaviest(groups, 'single'), heaviest(groups, 'tandem')];
+  const chain = trailer.chains && inPounds('breaking strength of a chain', trailer.chains.each);
   return {
-    ...(trailer.gvwr && { 'trailer GVWR': trailer.gvwr }), ...(weighed.gross && { 'trailer gross': weighed.gross }), ...(weighed.curb && { 'trailer unloaded': weighed.curb }),
+    ...(trailer.gvwr && { 'trailer GVWR': trailer.gvwr }), ...(gross && { 'trailer gross': gross }), ...(curb && { 'trailer unloaded': curb }),
     ...(tow?.gvwr && { 'tow vehicle GVWR': tow.gvwr }), ...(truck && { 'tow vehicle gross': truck, 'towing axle weights': truck }),
-    ...(weighed.balance && { 'weight on tow vehicle': weighed.balance.tongue }), ...(axleWeights && { 'trailer axle weights': axleWeights }),
-    ...(heaviest && { 'cargo article weight': heaviest }),
+    ...(balance && { 'weight on tow vehicle': balance.tongue, 'trailer axle weights': balance.axleLoad }),
+    ...(article && { 'cargo article weight': article }), ...(single && { 'heaviest single axle': single }), ...(tandem && { 'heaviest tandem': tandem }),
+    ...(chain && { 'safety device strength': trailer.chains?.count === 2 ? sum('chains together', [chain, chain]) : chain }),
     ...(trailer.width && { 'overall width': trailer.width }), ...(trailer.length && { 'overall length': trailer.length }),
     ...(rules?.commercial !== undefined && { commercial: rules.commercial }), ...(rules?.interstate !== undefined && { interstate: rules.interstate }),
     ...(rules?.actualWithinRatings !== undefined && { 'actual weights within ratings': rules.actualWithinRatings }),
@@ -30,10 +62,27 @@ export function factsOf(spec: Spec, weighed: Weighed): Facts {
   };
 }
 
-/** Screens the spec against the federal lines and whatever local rules it brings. Their decisions stay with the findings: a study's rows carry no findings. */
-export function linesPart(spec: Spec, weighed: Weighed): Either<RulesError, LinesPart> {
-  const local = spec.rules?.local === undefined ? undefined : readLocalRules(spec.rules.local);
+/** A step table whose fact is not known narrows the answer; a weight beyond its last step is an answer of the table. */
+function stepsOf(local: LocalRules | undefined, facts: Facts): Pick<LinesPart, 'steps' | 'notChecked'> {
+  const read = (local?.stepTables ?? []).map((table) => ({ table, found: stepForFacts(table, facts) }));
+  return {
+    steps: read.flatMap(({ table, found }) => (isLeft(found) ? [] : [{ topic: table.topic, finding: found.right }])),
+    notChecked: read.flatMap(({ table, found }) => (isLeft(found) ? [{ what: table.topic, missing: `a ${table.test} within the table` }] : [])),
+  };
+}
+
+/** Screens the spec against the federal lines and whatever local rules it brings. */
+export function linesPart(rig: Rig): Either<RulesError, LinesPart> {
+  const { rules } = rig.spec;
+  const local = rules?.local === undefined ? undefined : readLocalRules(rules.local);
   if (local !== undefined && isLeft(local)) return left({ ...local.left, path: `rules.local${local.left.path === undefined ? '' : `.${local.left.path}`}` });
-  const screened = screen(factsOf(spec, weighed), [...federalRules, ...(local?.right.rules ?? [])]);
-  return isLeft(screened) ? screened : right({ findings: screened.right.findings });
+  const grouped = groupsOf(rig);
+  if (isLeft(grouped)) return left({ ...grouped.left, path: grouped.left.path ?? 'rules.axleGroups' });
+  const groups = grouped.right?.groups ?? [];
+  const facts = factsOf(rig, groups);
+  const screened = screen(facts, [...federalRules, ...(local?.right.rules ?? [])]);
+  if (isLeft(screened)) return screened;
+  const { steps, notChecked } = stepsOf(local?.right, facts);
+  const unasked = rules?.axleGroups !== undefined && grouped.right === undefined ? [{ what: 'axle groups', missing: 'axles of truck and trailer, wheelbase and measured overhang' }] : [];
+  return right({ findings: screened.right.findings, groups, steps, notChecked: [...notChecked, ...unasked] });
 }

@@ -1,5 +1,6 @@
 /** The report's sections on the tow vehicle, the machine's place, ramps, tiedowns and published lines. */
 import { findingText, type Finding } from '../rules/index.js';
+import { tightest } from '../ratings/index.js';
 import { show, showBrief, showFeetInches } from '../units/index.js';
 import type { Assessment } from './assess.js';
 import { capacityInPrint, entry, loadInPrint, remark, shareInPrint } from './layout.js';
@@ -49,11 +50,31 @@ export function buildLines({ weighed: { built }, longer }: Assessment): readonly
   ];
 }
 
+/** What the tickets say beside the reckoning. */
+export function scaleLines({ scale: { reading, gaps } }: Assessment): readonly string[] {
+  if (reading === undefined) return [];
+  const { tongue, gross, restored, closures } = reading;
+  return [
+    ...(gross ? [entry('trailer gross, weighed', loadInPrint(gross.value))] : []), ...(tongue ? [entry('tongue load, weighed', loadInPrint(tongue.value))] : []),
+    ...(restored ? [entry('front axle load restored by the bars', shareInPrint(restored.value))] : []),
+    ...gaps.map(({ what, gap }) => entry(`${what}, weighed minus reckoned`, loadInPrint(gap.value))),
+    ...closures.map(({ what, gap, allowed }) => remark(`${what}: the sums agree within ${loadInPrint(gap.value)}; ${loadInPrint(allowed.value)} allowed.`)),
+  ];
+}
+
+/** Getting on: edges and the tongue while the machine climbs. */
+const climbLines = ({ climb: { crests, tail } }: Assessment): readonly string[] => [
+  ...(crests ? crests.checks.map(({ crest, lowPoint, clearance, verdict }) => entry(`${lowPoint} over ${crest}`, showBrief(clearance.value, 1), verdict)) : []),
+  ...(tail ? [entry('load at the ball, machine on the edge', loadInPrint(tail.ball.value), tail.verdict), entry('rear legs must take', loadInPrint(tail.legs.value))] : []),
+];
+
 /** Jack, ramps, tiedowns. */
-export function gearLines({ gear: { jackFoot, ramp, tied } }: Assessment): readonly string[] {
+export function gearLines(assessment: Assessment): readonly string[] {
+  const { gear: { jackFoot, ramp, tied } } = assessment;
   return [
     ...(jackFoot ? [entry('load at the jack foot', loadInPrint(jackFoot.value))] : []),
     ...(ramp ? [entry('ramp angle', showBrief(ramp.angle.value, 1), ramp.grip ? `needs a grip of ${showBrief(ramp.grip.value, 2)}` : '')] : []),
+    ...climbLines(assessment),
     ...tied.flatMap(({ name, answer }) => [
       entry(`tiedowns of ${name}, counted`, capacityInPrint(answer.counted.value), `${loadInPrint(answer.needed.value)} needed: ${answer.strength}`),
       ...answer.counts.map(({ reading, minimum, fitted, verdict }) => remark(`Number by ${reading}: ${fitted} fitted, ${show(minimum.value)} asked for: ${verdict}.`)),
@@ -64,7 +85,12 @@ export function gearLines({ gear: { jackFoot, ramp, tied } }: Assessment): reado
 const order: Readonly<Record<Finding['outcome'], number>> = { applies: 0, 'cannot tell': 1, 'does not apply': 2 };
 
 /** Every published line, those that apply first, with the comparison, the distance, the clause and the date read. */
-export function ruleLines({ lines: { findings } }: Assessment): readonly string[] {
+export function ruleLines({ lines: { findings, groups, steps } }: Assessment): readonly string[] {
+  const [tight] = tightest(groups.flatMap(({ check }) => (check ? [check] : [])));
+  const closest = groups.find(({ check }) => check !== undefined && check === tight);
   const sorted = [...findings].sort((a, b) => order[a.outcome] - order[b.outcome]);
-  return [...sorted.map((finding) => remark(findingText(finding))), ...(findings.length === 0 ? [] : [remark('These are published lines as read on the date shown, beside the facts given: not legal advice. The rule in force and State law govern; "verify" marks what was read in a copy.')])];
+  return [
+    ...(closest?.check ? [remark(`Axle groups: ${groups.length} asked; closest to its limit are axles ${closest.first} to ${closest.last}, ${loadInPrint(closest.check.load.value)} of ${capacityInPrint(closest.limit.value)}: ${closest.check.verdict}.`)] : []),
+    ...steps.map(({ topic, finding }) => remark(`${topic}: ${finding.text}${finding.verify ? ' [verify]' : ''}`)), ...sorted.map((finding) => remark(findingText(finding))), ...(findings.length === 0 ? [] : [remark('These are published lines as read on the date shown, beside the facts given: not legal advice. The rule in force and State law govern; "verify" marks what was read in a copy.')]),
+  ];
 }

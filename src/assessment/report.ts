@@ -1,8 +1,8 @@
 /** The assessment as a person at the yard reads it: 80 columns of text, our own layout, cautions at the end. */
-import type { Check } from '../ratings/index.js';
-import { show } from '../units/index.js';
+import type { Check, Note } from '../ratings/index.js';
+import { show, showBrief } from '../units/index.js';
 import type { Assessment } from './assess.js';
-import { buildLines, gearLines, placeLines, ruleLines, towLines } from './report-parts.js';
+import { buildLines, gearLines, placeLines, ruleLines, scaleLines, towLines } from './report-parts.js';
 import { bare, capacityInPrint, entry, loadInPrint, remark, row, section, shareInPrint, usedInPrint } from './layout.js';
 
 /** The usual cautions; every report ends with them. */
@@ -62,6 +62,10 @@ function partLines({ partChecks }: Assessment): readonly string[] {
   return [row('', ['GAWR lb', 'bears lb', 'left lb', 'used', 'rests on'], firstColumn, columns), ...partChecks.map((check) => checkRow(check, false))];
 }
 
+/** A note and the figures it speaks of, each by its name. */
+const noteText = ({ says, figures = [] }: Note): string =>
+  figures.length === 0 ? says : `${says} (${figures.map(({ value, why }) => `${why.symbol === undefined ? '' : `${why.symbol} `}${showBrief(value, 1)}`).join('; ')})`;
+
 function answer({ holds, checks: loads, partChecks, notChecked }: Assessment): string {
   const checks = [...loads, ...partChecks];
   const over = checks.filter(({ verdict }) => verdict === 'over').length;
@@ -90,9 +94,10 @@ export function report(assessment: Assessment): string {
     ...section('BUILD AND DECK LENGTH', buildLines(assessment)),
     ...section('THE TOW VEHICLE', towLines(assessment)),
     ...section(`WHERE THE MACHINE MAY STAND${assessment.place.machine === undefined ? '' : `: ${assessment.place.machine}`}`, placeLines(assessment)),
-    ...section('JACK, RAMPS, TIEDOWNS', gearLines(assessment)),
+    ...section('JACK, LOADING, TIEDOWNS', gearLines(assessment)),
+    ...section('SCALE TICKETS', scaleLines(assessment)),
     ...section('PUBLISHED LINES', ruleLines(assessment)),
-    ...section('NOTES', notes.map(({ says }) => remark(says))),
+    ...section('NOTES', notes.map((each) => remark(noteText(each)))),
     ...section('NOT CHECKED', notChecked.map(({ what, missing }) => remark(`${what}: ${missing} not given`))),
     ...section('CAUTIONS', cautions.map(remark)),
     '',

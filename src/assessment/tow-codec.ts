@@ -24,6 +24,7 @@ export const towCodec = closedRecord('a tow vehicle', {}, {
 export const rulesCodec = closedRecord('facts for rules', {}, {
   commercial: yesOrNo, interstate: yesOrNo, actualWithinRatings: yesOrNo,
   labelGcwr: t.union([oneOf('not shown'), ratingOf('GCWR on the certification label')]), local: t.unknown,
+  axleGroups: closedRecord('how axle groups are counted', { tie: oneOf('down', 'up'), lengthRounding: oneOf('none', 'nearest foot, halves up', 'nearest foot, halves down') }, {}),
 });
 
 export type TowSpec = t.TypeOf<typeof towCodec>;

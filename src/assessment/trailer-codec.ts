@@ -1,6 +1,6 @@
 /** The trailer as JSON. Places are measured from the coupler rearward; every part may be left out and is then not checked. */
 import type * as t from 'io-ts';
-import { lengthOf, pressureOf, rateOf, ratingOf, shareOf, weightOf } from './figure-codec.js';
+import { angleOf, lengthOf, pressureOf, rateOf, ratingOf, shareOf, weightOf } from './figure-codec.js';
 import { cutListCodec, deckCodec } from './frame-codec.js';
 import { closedRecord, count, listOf, oneOf, words } from './record-codec.js';
 
@@ -29,6 +29,7 @@ const bandCodec = closedRecord('a band of tongue shares', { low: shareOf('guidel
 
 const rampsCodec = closedRecord('ramps', { length: lengthOf('ramp length', 1), height: lengthOf('deck height at the ramps', 1) }, {
   rating: ratingOf('rating of the ramp pair'), basis: oneOf('axle', 'machine'),
+  dovetail: closedRecord('dovetail', { angle: angleOf('dovetail angle'), length: lengthOf('dovetail length', 1) }, {}),
 });
 
 export const trailerCodec = closedRecord('a trailer', { hitch: oneOf('ball', 'gooseneck'), axles: listOf('axles, from the front', axleCodec) }, {

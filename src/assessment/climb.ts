@@ -1,0 +1,56 @@
+/** Getting on: does the machine hang up at an edge, and does it lift the tongue while it climbs? */
+import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
+import { balance, type BalanceError, crestClearance, type CrestClearance, crestsOf, type LoadingError, rampAngle, tailLift, type TailLift } from '../load/index.js';
+import type { Derived } from '../trace/index.js';
+import type { Spec } from './codec.js';
+import { emptyPart, open, type Part } from './part.js';
+import type { Weighed } from './weigh.js';
+
+export interface ClimbPart extends Part {
+  readonly crests?: CrestClearance;
+  readonly tail?: TailLift;
+}
+
+type Problem = LoadingError | BalanceError;
+
+function crestPart({ trailer: { ramps }, cargo = [] }: Spec): Either<Problem, ClimbPart> {
+  const machine = cargo.find(({ wheelbase, lowPoint }) => wheelbase !== undefined && lowPoint !== undefined);
+  if (ramps === undefined || cargo.length === 0) return right(emptyPart);
+  if (machine?.wheelbase === undefined || machine.lowPoint === undefined) return right(open('hanging up at the edge of the deck', 'wheelbase and low point of a wheeled machine'));
+  const angle = rampAngle(ramps.height, ramps.length);
+  if (isLeft(angle)) return angle;
+  const edges = crestsOf(angle.right.angle, ramps.dovetail ?? 'straight deck', machine.wheelbase);
+  if (isLeft(edges)) return edges;
+  const clear = crestClearance(machine.wheelbase, [{ name: 'low point', ...machine.lowPoint }], edges.right.crests);
+  if (isLeft(clear)) return clear;
+  return right({ ...emptyPart, crests: clear.right, notes: [...edges.right.notes, ...clear.right.notes], decisions: [...angle.right.decisions, ...edges.right.decisions, ...clear.right.decisions] });
+}
+
+/** The first machine comes on over the rear edge while the rest of the cargo stands where it stands. */
+function tailPart({ trailer: { deck }, tow, cargo = [] }: Spec, weighed: Weighed, axlesAt: Derived<'in'> | undefined): Either<Problem, ClimbPart> {
+  const [machine] = cargo;
+  if (machine === undefined) return right(emptyPart);
+  if (deck === undefined || axlesAt === undefined || weighed.trailer === undefined) return right(open(`lifting the tongue while ${machine.name} climbs`, 'rear end of the deck and balance of the empty trailer'));
+  const empty = balance([weighed.trailer, ...weighed.cargo.filter(({ name }) => name !== machine.name)], { axlesAt });
+  if (isLeft(empty)) return empty;
+  const { rear, wheelbase, overhang } = tow ?? {};
+  const truck = rear === undefined || wheelbase === undefined || overhang === undefined || overhang === 'unknown' ? 'not coupled' : { rearAxle: rear, wheelbase, overhang };
+  const lift = tailLift({ tongue: empty.right.tongue, axlesAt, deckRear: deck.rear, machineWeight: machine.weight, truck });
+  if (isLeft(lift)) return lift;
+  const unknown = truck === 'not coupled' ? open('what the truck holds down while loading', 'its rear axle alone, wheelbase and measured overhang').notChecked : [];
+  return right({ ...emptyPart, tail: lift.right, notes: lift.right.notes, notChecked: unknown, decisions: [...empty.right.decisions, ...lift.right.decisions] });
+}
+
+/** Asks both. */
+export function climbPart(spec: Spec, weighed: Weighed, axlesAt: Derived<'in'> | undefined): Either<Problem, ClimbPart> {
+  const crest = crestPart(spec);
+  if (isLeft(crest)) return left({ ...crest.left, path: 'trailer.ramps' });
+  const tail = tailPart(spec, weighed, axlesAt);
+  if (isLeft(tail)) return left({ ...tail.left, path: 'trailer.deck' });
+  const parts = [crest.right, tail.right];
+  return right({
+    checks: [], notes: parts.flatMap(({ notes }) => notes), notChecked: parts.flatMap(({ notChecked }) => notChecked), decisions: parts.flatMap(({ decisions }) => decisions),
+    ...(crest.right.crests && { crests: crest.right.crests }), ...(tail.right.tail && { tail: tail.right.tail }),
+  });
+}
+
