@@ -33,7 +33,7 @@ beforeAll(() => {
   run('npm', ['pack', '--pack-destination', scratch], project); // builds first: `prepack`
   const tarball = readdirSync(scratch).find((file) => file.endsWith('.tgz')) as string;
   install(join(scratch, tarball));
-}, 300_000);
+}, 600_000); // a machine that builds other things beside takes minutes
 afterAll(() => rmSync(scratch, { recursive: true, force: true }));
 
 /** The names a subpath exports, as a child process of Node sees them. */
