@@ -4,7 +4,7 @@ import type { TrailerError } from '../errors.js';
 import { guideline, type Guideline, guidelineFor, inPounds, tongueAdvice, type TongueAdvice } from '../load/index.js';
 import { type Check, note, type Note, rating, tightest } from '../ratings/index.js';
 import type { PressureForLoad } from '../tires/index.js';
-import type { Decision } from '../trace/index.js';
+import { type Decision, decide } from '../trace/index.js';
 import { type BrakesPart, brakesPart } from './brakes.js';
 import { type Carry, carry, shareBand, trailerLimits } from './carry.js';
 import { climbPart, type ClimbPart } from './climb.js';
@@ -82,7 +82,7 @@ export function assessSpec(spec: Spec): Either<TrailerError, Assessment> {
   if (isLeft(found)) return found;
   const weighed = found.right;
   const band = guidelineOf(trailer);
-  if (isLeft(band)) return band;
+  if (isLeft(band)) return left({ ...band.left, path: 'trailer.guideline' });
   const share = shareBand(spec, band.right);
   const { balance, gross, curb } = weighed;
   const tow = towPart(spec, gross, balance?.tongue, stack.group, share);
@@ -112,15 +112,16 @@ export function assessSpec(spec: Spec): Either<TrailerError, Assessment> {
   const parts = [brakes.right, tow.right, place.right, gear.right, climb.right, scale.right];
   const checks = [...whole.checks, ...axleChecks(stack, axleLoads), ...parts.flatMap((part) => part.checks)];
   const partChecks = [...stack.systems.flatMap((system) => system.checks), ...brakes.right.againstLabel];
-  const lifted = balance !== undefined && balance.tongue.value.value.isNegative();
-  const lift = lifted ? [note('NegativeTongue', 'The trailer lifts the ball: move the load forward.', [balance.tongue])] : [];
+  const presses = balance === undefined ? [] : [decide(balance.axleLoad, '<=', balance.gross)];
+  const lifted = presses.some(({ holds }) => !holds);
+  const lift = lifted && balance !== undefined ? [note('NegativeTongue', 'The trailer lifts the ball: move the load forward.', [balance.tongue])] : [];
   return right({
     spec, stack, weighed, axleLoads, pressures: pressuresFor(stack, axleLoads), checks, partChecks, tightest: tightest(checks),
     holds: !lifted && [...checks, ...partChecks].every(({ verdict }) => verdict === 'within'),
     brakes: brakes.right, tow: tow.right, place: place.right, gear: gear.right, climb: climb.right, scale: scale.right, lines: lines.right,
     notes: [...stack.notes, ...weighed.notes, ...lift, ...parts.flatMap((part) => part.notes)],
     notChecked: [...stack.notChecked, ...weighed.notChecked, ...whole.notChecked, ...parts.flatMap((part) => part.notChecked), ...lines.right.notChecked],
-    decisions: [...stack.decisions, ...weighed.decisions, ...(more.right?.decisions ?? []), ...(balance?.decisions ?? []), ...band.right.decisions, ...(carried?.right.payload.decisions ?? []), ...parts.flatMap((part) => part.decisions)],
+    decisions: [...stack.decisions, ...weighed.decisions, ...presses, ...(more.right?.decisions ?? []), ...band.right.decisions, ...(carried?.right.payload.decisions ?? []), ...parts.flatMap((part) => part.decisions)],
     ...(balance && { advice: tongueAdvice(balance, band.right) }),
     ...(carried && { carry: carried.right }),
     ...(more.right && { longer: more.right }),

@@ -1,7 +1,7 @@
 /** What a spec's build may carry: every limit it knows, on the whole, on the axles, on the tongue. */
 import { type Either, isRight } from 'fp-ts/lib/Either.js';
 import type { AxleGroup } from '../axles/index.js';
-import { type Guideline, inPounds, type LadenLimit, payload, type Payload, type PayloadClaim, payloadClaim, type ShareBand, type ShareOutOfRange } from '../load/index.js';
+import { type Guideline, inPounds, type LadenLimit, type NoLimits, payload, type Payload, type PayloadClaim, payloadClaim, type ShareBand, type ShareOutOfRange } from '../load/index.js';
 import type { Rating } from '../ratings/index.js';
 import { converted, type Derived } from '../trace/index.js';
 import type { Spec, TrailerSpec } from './codec.js';
@@ -30,7 +30,7 @@ export function trailerLimits(gvwr: Rating<'GVWR'> | undefined, group: AxleGroup
 }
 
 /** The payload, and the claim that adds the tongue load beside its check. */
-export function carry(curb: Derived<'lb'>, share: ShareBand, limits: readonly LadenLimit[], gvwr: Rating<'GVWR'> | undefined): Either<ShareOutOfRange, Carry> {
+export function carry(curb: Derived<'lb'>, share: ShareBand, limits: readonly LadenLimit[], gvwr: Rating<'GVWR'> | undefined): Either<ShareOutOfRange | NoLimits, Carry> {
   const most = payload(curb, share, limits);
   return isRight(most)
     ? { _tag: 'Right', right: { payload: most.right, share, ...(gvwr && { claim: payloadClaim(curb, share.high, gvwr) }) } }

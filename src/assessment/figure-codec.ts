@@ -29,6 +29,8 @@ function said(input: unknown): Said {
   if (typeof input !== 'object' || input === null || Array.isArray(input)) return { figure: input, basis: undefined };
   const { basis, text, ...rest } = input as Record<string, unknown>;
   const figure = text === undefined ? rest : text;
+  const stray = text === undefined ? undefined : Object.keys(rest)[0];
+  if (stray !== undefined) return { figure, basis: undefined, wrong: `a known key: text, basis (there is "${stray.slice(0, 40)}")` };
   if (basis === undefined) return { figure, basis: undefined };
   return typeof basis === 'string' && isBasis(basis) ? { figure, basis } : { figure, basis: undefined, wrong: `a basis: one of ${bases.join(', ')}` };
 }

@@ -1,6 +1,6 @@
 /** A trailer built up from its cut list and deck, and what more deck costs. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
-import { curbWeight, type CurbWeight, inInches, inPounds, type PlacedItem } from '../load/index.js';
+import { type BalanceError, curbWeight, type CurbWeight, inInches, inPounds, type PlacedItem } from '../load/index.js';
 import { deckWeight, type DeckGrowth, frameWeight, type GrowthPerFoot, type MembersError, payloadByLength, type PayloadByLength, weightPerFootOfDeck } from '../members/index.js';
 import { constant, converted, type Decision, type Derived, difference, named, product, sum } from '../trace/index.js';
 import { foot, ratio } from '../units/index.js';
@@ -27,7 +27,7 @@ function partsOf(items: NonNullable<CurbSpec['items']>): readonly PlacedItem[] {
 }
 
 /** The empty trailer from items, frame and deck; nothing when the spec lists none of them. */
-export function builtUp({ items = [], frame = [], deck = [] }: CurbSpec): Either<MembersError, BuiltUp | undefined> {
+export function builtUp({ items = [], frame = [], deck = [] }: CurbSpec): Either<MembersError | BalanceError, BuiltUp | undefined> {
   const lists = [frame.length === 0 ? undefined : frameWeight(frame), deck.length === 0 ? undefined : deckWeight(deck)];
   const lines: PlacedItem[] = [...partsOf(items)];
   const decisions: Decision[] = [];
@@ -37,7 +37,9 @@ export function builtUp({ items = [], frame = [], deck = [] }: CurbSpec): Either
     lines.push(...list.right.lines);
     decisions.push(...list.right.decisions);
   }
-  return right(lines.length === 0 ? undefined : { curb: curbWeight(lines), decisions });
+  if (lines.length === 0) return right(undefined);
+  const curb = curbWeight(lines);
+  return isLeft(curb) ? curb : right({ curb: curb.right, decisions: [...decisions, ...curb.right.decisions] });
 }
 
 /** The lines of cut list and deck that grow when the deck does, by the names the spec gives. */

@@ -24,7 +24,7 @@ export function axleLoadsOf(stack: Stack, weighed: Weighed): readonly AxleLoad[]
 const perTire = ({ of, spec: { count } }: AxleTires, load: Derived<'lb'>): Derived<'lb'> => quotient(`${of} tire load`, load, constant(ratio(count)));
 
 export function grossChecks(gvwr: Rating<'GVWR'> | undefined, { gross }: Weighed): { readonly checks: readonly Check[]; readonly notChecked: readonly NotChecked[] } {
-  if (gvwr === undefined) return { checks: [], notChecked: [{ what: 'gross against GVWR', missing: 'GVWR from the label' }] };
+  if (gvwr === undefined) return { checks: [], notChecked: [{ what: 'gross weight and payload against GVWR', missing: 'GVWR from the label' }] };
   return { checks: gross === undefined ? [] : [check(gvwr, weight('gross', gross))], notChecked: [] };
 }
 

@@ -9,6 +9,11 @@ type Decoded<R extends Shape, O extends Shape> =
 
 const isRecord = (input: unknown): input is Record<string, unknown> => typeof input === 'object' && input !== null && !Array.isArray(input);
 
+/** One by one: a list of a hundred thousand faults is more than a call can take as arguments. */
+function pushAll(errors: t.ValidationError[], more: t.Errors): void {
+  for (const error of more) errors.push(error);
+}
+
 /** A record with required and optional keys and no others. */
 export function closedRecord<R extends Shape, O extends Shape>(name: string, required: R, optional: O): t.Type<Decoded<R, O>, unknown, unknown> {
   const keys = [...Object.keys(required), ...Object.keys(optional)];
@@ -21,8 +26,8 @@ export function closedRecord<R extends Shape, O extends Shape>(name: string, req
       const decoded: Record<string, unknown> = {};
       for (const key of Object.keys(input)) {
         if (keys.includes(key)) continue;
-        const place = t.appendContext(context, key, t.unknown, input[key]);
-        errors.push({ value: key, context: place, message: `a known key: ${nearestKeys(keys, (other) => editDistance(key, other)).join(', ')}` });
+        const place = t.appendContext(context, key.slice(0, 40), t.unknown, input[key]);
+        errors.push({ value: `${key.slice(0, 40)}`, context: place, message: `a known key: ${nearestKeys(keys, (other) => editDistance(key, other)).join(', ')}` });
       }
       for (const key of keys) {
         const codec = (required[key] ?? optional[key]) as t.Any;
@@ -33,7 +38,7 @@ export function closedRecord<R extends Shape, O extends Shape>(name: string, req
           continue;
         }
         const value = codec.validate(input[key], place);
-        if (isLeft(value)) errors.push(...value.left);
+        if (isLeft(value)) pushAll(errors, value.left);
         else decoded[key] = value.right;
       }
       return errors.length === 0 ? t.success(decoded as Decoded<R, O>) : t.failures(errors);
@@ -51,9 +56,9 @@ export function listOf<A>(name: string, each: t.Type<A, unknown, unknown>): t.Ty
       if (!Array.isArray(input)) return t.failure(input, context, `a list: ${name}`);
       const errors: t.Errors = [];
       const decoded: A[] = [];
-      input.forEach((value: unknown, index) => {
+      Array.from(input as readonly unknown[]).forEach((value, index) => {
         const read = each.validate(value, t.appendContext(context, String(index), each, value));
-        if (isLeft(read)) errors.push(...read.left);
+        if (isLeft(read)) pushAll(errors, read.left);
         else decoded.push(read.right);
       });
       return errors.length === 0 ? t.success(decoded) : t.failures(errors);

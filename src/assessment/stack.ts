@@ -61,14 +61,14 @@ export function stackOf(trailer: TrailerSpec): Either<Problem, Stack> {
   if (systems.length === 0) return left({ chapter: 'axles', tag: 'NoAxles', path: 'trailer.axles' });
   const { sharing } = trailer;
   if (systems.length > 1 && sharing === undefined) {
-    return right({ ...base, notChecked: [...notChecked, { what: 'axle loads', missing: 'how the axles share (equalised or independent)' }] });
+    return right({ ...base, notChecked: [...notChecked, { what: 'axle loads, and payload by axles and tires', missing: 'how the axles share (equalised or independent)' }] });
   }
   const standing = systems.flatMap((system, index) => {
     const { at, rate } = trailer.axles[index] as AxleSpec;
     return at === undefined ? [] : [{ system, at: inInches(`${system.of} position`, named(`${system.of} position`, at)), ...(rate && { rate: rate as Derived<'lb/in'> }) }];
   });
-  if (standing.length < systems.length) return right({ ...base, notChecked: [...notChecked, { what: 'axle loads and tongue', missing: 'places of the axles' }] });
+  if (standing.length < systems.length) return right({ ...base, notChecked: [...notChecked, { what: 'axle loads, tongue, and payload by axles and tires', missing: 'places of the axles' }] });
   const group = axleGroup(standing, sharing ?? 'equalised');
   if (isLeft(group)) return left({ ...group.left, path: 'trailer.axles' });
-  return right({ ...base, group: group.right, notes: [...notes, ...group.right.notes] });
+  return right({ ...base, group: group.right, notes: [...notes, ...group.right.notes], decisions: [...base.decisions, ...group.right.decisions] });
 }

@@ -6,6 +6,7 @@ import { note, type Note } from '../ratings/index.js';
 import type { MembersError } from '../members/index.js';
 import { converted, type Decision, decide, type Derived, difference, named, product, sum } from '../trace/index.js';
 import type { CargoSpec, CurbSpec, Spec } from './codec.js';
+import type { UndecodableSpec } from './errors.js';
 import { builtUp } from './frame.js';
 import type { NotChecked } from './not-checked.js';
 
@@ -47,7 +48,20 @@ function againstScale(weighed: Lb, built: CurbWeight, tolerance: CurbSpec['toler
 }
 
 /** The scale outranks the list; when there are both, the difference is told. */
-function emptyTrailer(curb: CurbSpec | undefined): Either<MembersError, Empty> {
+function emptyTrailer(curb: CurbSpec | undefined): Either<MembersError | BalanceError, Empty> {
+  const known = emptyFrom(curb);
+  if (isLeft(known)) return known;
+  const { item, decisions } = known.right;
+  if (item === undefined || !('tongue' in item)) return known;
+  const [weight, tongue] = [item.weight as Lb, item.tongue as Lb];
+  const possible = decide(tongue, '<=', weight);
+  return possible.holds
+    ? right({ ...known.right, decisions: [...decisions, possible] })
+    : left({ chapter: 'load', tag: 'TongueAboveWeight', of: item.name, tongue: tongue.value, weight: weight.value, path: 'trailer.curb.tongue' });
+}
+
+/** What is known of the empty trailer by scale, by list or by both. */
+function emptyFrom(curb: CurbSpec | undefined): Either<MembersError | BalanceError, Empty> {
   const found = builtUp(curb ?? {});
   if (isLeft(found)) return found;
   const built = found.right?.curb;
@@ -57,6 +71,10 @@ function emptyTrailer(curb: CurbSpec | undefined): Either<MembersError, Empty> {
   const told = built === undefined || weight === undefined ? { notes: [], decisions: [] } : againstScale(weight, built, curb?.tolerance);
   const base = { notes: told.notes, notChecked: [], decisions: [...decisions, ...told.decisions], ...(built && { built }) };
   if (weight !== undefined && tongue !== undefined) return right({ ...base, curb: weight, item: { name: 'trailer', weight, tongue } });
+  if (built !== undefined && weight === undefined && tongue !== undefined) {
+    const says = 'The empty trailer is built up from its parts and its tongue load is given: the tongue load governs where the weight acts.';
+    return right({ ...base, curb: built.weight, item: { name: 'trailer', weight: built.weight, tongue }, notes: [note('TongueAgainstBuiltUp', says, [tongue])] });
+  }
   if (built !== undefined && weight === undefined) return right({ ...base, curb: built.weight, item: { name: 'trailer', weight: built.weight, at: built.at } });
   if (weight !== undefined) return right({ ...base, curb: weight, notChecked: [{ what: 'axle loads and tongue', missing: 'tongue load of the empty trailer' }] });
   return right({ ...base, notChecked: [{ what: 'gross weight and payload', missing: 'weight of the empty trailer' }] });
@@ -72,15 +90,26 @@ function placed(cargo: CargoSpec): PlacedItem | undefined {
   return { name: cargo.name, weight, at: sum(`${cargo.name} position`, [front, behind]) };
 }
 
+/** A place told in two ways may contradict itself: one of them is to go. */
+function placedTwice(pieces: readonly CargoSpec[]): UndecodableSpec | undefined {
+  const index = pieces.findIndex(({ at, front, balancePoint }) => at !== undefined && (front !== undefined || balancePoint !== undefined));
+  if (index < 0) return undefined;
+  const path = `cargo.${index}`;
+  return { chapter: 'assessment', tag: 'UndecodableSpec', path, problems: [{ path, got: 'a position and a front face or balance point', needed: 'one of the two: "at", or "front" with "balancePoint"' }] };
+}
+
 /** Weighs a spec: gross always when the weights are known, the balance when the places are known too. */
-export function weigh(spec: Spec, group: AxleGroup | undefined): Either<BalanceError | MembersError, Weighed> {
+export function weigh(spec: Spec, group: AxleGroup | undefined): Either<BalanceError | MembersError | UndecodableSpec, Weighed> {
   const read = emptyTrailer(spec.trailer.curb);
   if (isLeft(read)) return left({ ...read.left, path: read.left.path ?? 'trailer.curb' });
   const empty = read.right;
   const pieces = spec.cargo ?? [];
+  const twice = placedTwice(pieces);
+  if (twice !== undefined) return left(twice);
+  const noCargo = spec.cargo === undefined ? [{ what: 'the laden trailer (this is the empty one)', missing: 'cargo' }] : [];
   const cargo = pieces.map(placed).filter((item) => item !== undefined);
   const unplaced = pieces.filter((piece) => placed(piece) === undefined);
-  const notChecked = [...empty.notChecked, ...unplaced.map(({ name }) => ({ what: 'axle loads and tongue', missing: `where ${name} stands` }))];
+  const notChecked = [...empty.notChecked, ...noCargo, ...unplaced.map(({ name }) => ({ what: 'axle loads and tongue', missing: `where ${name} stands` }))];
   const base = { cargo, notes: empty.notes, notChecked, decisions: empty.decisions, ...(empty.built && { built: empty.built }) };
   if (empty.curb === undefined) return right(base);
   const weights = [empty.curb, ...pieces.map(({ name, weight }) => inPounds(`${name} weight`, named(`${name} weight`, weight)))];
@@ -89,5 +118,5 @@ export function weigh(spec: Spec, group: AxleGroup | undefined): Either<BalanceE
   if (group === undefined || empty.item === undefined || unplaced.length > 0) return right(known);
   const balanced = balance([empty.item, ...cargo], { axlesAt: group.at });
   if (isLeft(balanced)) return left({ ...balanced.left, path: balanced.left.tag === 'TongueAboveWeight' ? 'trailer.curb.tongue' : 'trailer' });
-  return right({ ...known, gross: balanced.right.gross, balance: balanced.right });
+  return right({ ...known, gross: balanced.right.gross, balance: balanced.right, decisions: [...empty.decisions, ...balanced.right.decisions] });
 }

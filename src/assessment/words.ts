@@ -2,13 +2,17 @@
 import type { Words } from '../units/index.js';
 import type { AssessmentError } from './errors.js';
 
+/** How many further places the words name; the data has them all. */
+const mostTold = 8;
+
 export function wordsForAssessment(error: AssessmentError): Words {
   switch (error.tag) {
     case 'MalformedJson':
       return { asked: 'a spec', found: error.says, needed: 'a text in JSON' };
     case 'UndecodableSpec': {
       const [first, ...others] = error.problems;
-      const more = others.length === 0 ? '' : `; and ${others.map(({ path, needed }) => `${path} needs ${needed}`).join('; ')}`;
+      const told = others.slice(0, mostTold).map(({ path, needed }) => `; ${path} needs ${needed}`).join('');
+      const more = others.length > mostTold ? `${told}; and ${others.length - mostTold} places more` : told;
       return { asked: 'a spec that can be read', found: first?.got ?? 'nothing', needed: `${first?.needed ?? 'a spec'}${more}` };
     }
     case 'MissingFact':

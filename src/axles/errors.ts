@@ -36,4 +36,23 @@ export interface SharingUnknown {
   readonly path?: string;
 }
 
-export type AxlesError = GawrAboveParts | AxleUnknown | NoAxles | SharingUnknown | HardwareError;
+/** A rating of zero or less: nothing is rated at nothing. */
+export interface RatingNotPositive {
+  readonly chapter: 'axles';
+  readonly tag: 'RatingNotPositive';
+  readonly of: string;
+  readonly part: string;
+  readonly rating: Quantity<'lb'>;
+  readonly path?: string;
+}
+
+/** A spring rate of zero or less carries nothing, so the load cannot be shared by rates. */
+export interface SpringRateNotPositive {
+  readonly chapter: 'axles';
+  readonly tag: 'SpringRateNotPositive';
+  readonly of: string;
+  readonly rate: Quantity<'lb/in'>;
+  readonly path?: string;
+}
+
+export type AxlesError = GawrAboveParts | AxleUnknown | NoAxles | SharingUnknown | RatingNotPositive | SpringRateNotPositive | HardwareError;

@@ -1,8 +1,8 @@
 /** Axles that stand together and share a load. How they share it is an argument, never a default. */
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
-import { constant, type Derived, type Known, known, leastOf, product, quotient, type Source, sum } from '../trace/index.js';
+import { constant, type Decision, decide, type Derived, type Known, known, leastOf, product, quotient, type Source, sum } from '../trace/index.js';
 import { type Bound, note, type Note } from '../ratings/index.js';
-import { ratio } from '../units/index.js';
+import { quantity, ratio } from '../units/index.js';
 import type { AxlesError } from './errors.js';
 import type { AxleSystem } from './system.js';
 
@@ -30,9 +30,12 @@ export interface AxleGroup {
   /** The load on each axle when the group carries `load`. */
   readonly loads: (load: Derived<'lb'>) => readonly Derived<'lb'>[];
   readonly notes: readonly Note[];
+  readonly decisions: readonly Decision[];
 }
 
 const sharingSource: Source = { id: 'sharing', title: 'static equilibrium of the stated suspension, derived', grade: 'derived' };
+
+const noRate = constant(quantity(0, 'lb/in'));
 
 /** What a group that shares alike may carry by one kind of part: count x the least of that part. */
 function limitsAlike(axles: readonly StandingAxle[], count: Derived<'ratio'>): readonly Bound[] {
@@ -57,10 +60,11 @@ function alike(axles: readonly StandingAxle[], notes: readonly Note[]): AxleGrou
     sumOfRatings: one ? (ratings[0] as Derived<'lb'>) : sum('sum of axle ratings', ratings),
     loads: (load) => axles.map(({ system }) => (one ? load : quotient(`${system.of} load`, load, count, sharingSource))),
     notes,
+    decisions: [],
   };
 }
 
-function byRate(axles: readonly StandingAxle[], rates: readonly Derived<'lb/in'>[]): AxleGroup {
+function byRate(axles: readonly StandingAxle[], rates: readonly Derived<'lb/in'>[], decisions: readonly Decision[]): AxleGroup {
   const total = sum('sum of spring rates', rates);
   const shareOf = (load: Derived<'lb'>, i: number): Derived<'lb'> =>
     quotient(`${axles[i]?.system.of} load`, product(null, load, quotient(null, rates[i] as Derived<'lb/in'>, rates[0] as Derived<'lb/in'>)), quotient(null, total, rates[0] as Derived<'lb/in'>), sharingSource);
@@ -75,6 +79,7 @@ function byRate(axles: readonly StandingAxle[], rates: readonly Derived<'lb/in'>
     sumOfRatings: sum('sum of axle ratings', axles.map(({ system }) => system.rating)),
     loads: (load) => axles.map((_, i) => shareOf(load, i)),
     notes: [note('SharedByRate', 'Independent axles share by their spring rates, the trailer standing level.')],
+    decisions,
   };
 }
 
@@ -88,7 +93,8 @@ function byRate(axles: readonly StandingAxle[], rates: readonly Derived<'lb/in'>
  *
  * @param axles from the front; positions in inches behind the coupler
  * @param sharing read it off the suspension: rockers or walking beams are equalised, torsion axles are independent
- * @returns Left `NoAxles`; `SharingUnknown` for more than two independent axles without spring rates
+ * @returns capacity in lb, its place in inches, the capacity part by part, the load on each axle; Left `NoAxles`, `SpringRateNotPositive`,
+ * `SharingUnknown` for more than two independent axles without spring rates
  * @example orThrow(axleGroup([front, rear], 'equalised')).capacity // 10,400 lb for two 5,200 lb axles
  * @source static equilibrium, derived; that two 5,200 lb axles carry 10,400 lb: common practice, no source
  */
@@ -96,7 +102,10 @@ export function axleGroup(axles: readonly StandingAxle[], sharing: Sharing): Eit
   if (axles.length === 0) return left({ chapter: 'axles', tag: 'NoAxles' });
   if (axles.length === 1 || sharing === 'equalised') return right(alike(axles, []));
   const rates = axles.flatMap(({ rate, system }) => (rate === undefined ? [] : [known(`${system.of} spring rate`, rate)]));
-  if (rates.length === axles.length) return right(byRate(axles, rates));
+  const above = rates.map((rate) => decide(rate, '>', noRate));
+  const flat = above.findIndex(({ holds }) => !holds);
+  if (flat >= 0) return left({ chapter: 'axles', tag: 'SpringRateNotPositive', of: axles.filter(({ rate }) => rate !== undefined)[flat]?.system.of ?? 'an axle', rate: (rates[flat] as Derived<'lb/in'>).value });
+  if (rates.length === axles.length) return right(byRate(axles, rates, above));
   if (axles.length > 2) return left({ chapter: 'axles', tag: 'SharingUnknown', axles: axles.length });
   return right(alike(axles, [note('LevelAssumed', 'Two independent axles share alike only when they are of one kind and the trailer stands level.')]));
 }

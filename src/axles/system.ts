@@ -2,7 +2,7 @@
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
 import { constant, type Decision, decide, type Derived, type Known, known, product, type Source } from '../trace/index.js';
 import { type Bound, bears, capacity, type Check, governedBy, type Governed, type Rating, rating } from '../ratings/index.js';
-import { ratio } from '../units/index.js';
+import { lb, ratio } from '../units/index.js';
 import type { AxlesError } from './errors.js';
 
 /** Agency letters aiam1472 and aiam2521: GAWR is the rating of the axle system at the ground; the weakest part governs. */
@@ -44,7 +44,10 @@ export interface AxleSystem {
   readonly decisions: readonly Decision[];
 }
 
+/** The parts of an axle system that must bear its GAWR, in the order they are told. */
 const partNames = ['beam', 'springs', 'hubs', 'wheels', 'tires'] as const;
+
+const nothing = constant(lb(0));
 
 function bearing(of: string, parts: AxleParts, name: (typeof partNames)[number]): Derived<'lb'> | undefined {
   const part = parts[name];
@@ -63,30 +66,40 @@ function bearing(of: string, parts: AxleParts, name: (typeof partNames)[number])
  *
  * @param parts ratings in lb: GAWR from the label; beam, springs and hubs from the axle maker's plate; wheels and tires each, from stamping and sidewall
  * @param of which axle, for the report: `axle 1`
- * @returns Left `AxleUnknown` when nothing is given, `GawrAboveParts` when the label claims more than a part bears
+ * @returns the rating in lb, every part that ties for it, each part against the GAWR, and the parts nobody rated; Left `AxleUnknown` when nothing is given, `RatingNotPositive`, `GawrAboveParts` when the label claims more than a part bears
  * @example orThrow(axleSystem({ beam: lb(5200), tires: { each: lb(2540), count: 2 } }, 'axle 1')).rating // 5,080 lb
  * @source NHTSA interpretation aiam1472 (1974); 49 CFR 571.120 S5.1.2 (tires)
  */
 export function axleSystem(parts: AxleParts, of: string): Either<AxlesError, AxleSystem> {
   const bounds: Bound[] = [];
   const notGiven: string[] = [];
+  const positive: Decision[] = [];
   for (const name of partNames) {
     const limit = bearing(of, parts, name);
-    if (limit === undefined) notGiven.push(name);
-    else bounds.push({ name, limit });
+    if (limit === undefined) {
+      notGiven.push(name);
+      continue;
+    }
+    const above = decide(limit, '>', nothing);
+    if (!above.holds) return left({ chapter: 'axles', tag: 'RatingNotPositive', of, part: name, rating: limit.value });
+    positive.push(above);
+    bounds.push({ name, limit });
   }
-  const gawr = parts.gawr === undefined ? undefined : rating('GAWR', parts.gawr, { of, clause: gawrSource });
-  if (gawr === undefined) {
+  if (parts.gawr === undefined) {
     if (bounds.length === 0) return left({ chapter: 'axles', tag: 'AxleUnknown', of });
     const governed = governedBy(`${of} rating`, bounds);
-    return right({ of, rating: governed.least, governed, checks: [], notGiven, decisions: [] });
+    return right({ of, rating: governed.least, governed, checks: [], notGiven, decisions: positive });
   }
-  const decisions = bounds.map(({ limit }) => decide(gawr.limit, '<=', limit));
-  const failed = bounds[decisions.findIndex(({ holds }) => !holds)];
+  const label = known(`${of} GAWR`, parts.gawr, 'label');
+  const above = decide(label, '>', nothing);
+  if (!above.holds) return left({ chapter: 'axles', tag: 'RatingNotPositive', of, part: 'GAWR', rating: label.value });
+  const gawr = rating('GAWR', label, { of, clause: gawrSource });
+  const borne = bounds.map(({ limit }) => decide(gawr.limit, '<=', limit));
+  const failed = bounds[borne.findIndex(({ holds }) => !holds)];
   if (failed !== undefined) {
     return left({ chapter: 'axles', tag: 'GawrAboveParts', of, gawr: gawr.limit.value, part: failed.name, bears: failed.limit.value });
   }
   const checks = bounds.map(({ name, limit }) => bears(capacity(name as (typeof partNames)[number], limit, of), gawr));
   const governed = governedBy(`${of} rating`, [{ name: 'GAWR', limit: gawr.limit }, ...bounds]);
-  return right({ of, rating: governed.least, governed, gawr, checks, notGiven, decisions });
+  return right({ of, rating: governed.least, governed, gawr, checks, notGiven, decisions: [...positive, above, ...borne] });
 }

@@ -16,6 +16,10 @@ export function wordsForAxles(error: AxlesError): Words {
       };
     case 'AxleUnknown':
       return { asked: `the rating of ${error.of}`, found: 'neither a GAWR nor a part', needed: 'the GAWR from the label, or the ratings of its parts' };
+    case 'RatingNotPositive':
+      return { asked: `the rating of ${error.of}`, found: `${error.part} rated at ${show(error.rating)}`, needed: 'a rating above zero: leave out what is not known' };
+    case 'SpringRateNotPositive':
+      return { asked: `the share of ${error.of} by its springs`, found: `a spring rate of ${show(error.rate)}`, needed: 'a spring rate above zero' };
     case 'NoAxles':
       return { asked: 'an axle group', found: 'no axles', needed: 'at least one axle' };
     case 'SharingUnknown':

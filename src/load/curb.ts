@@ -1,5 +1,8 @@
 /** The weight of the trailer as it stands empty. */
-import { type Derived, product, quotient, sum } from '../trace/index.js';
+import { type Either, left, right } from 'fp-ts/lib/Either.js';
+import { constant, type Decision, decide, type Derived, product, quotient, sum } from '../trace/index.js';
+import { lb } from '../units/index.js';
+import type { NothingWeighed } from './errors.js';
 import { inInches, inPounds, type PlacedItem } from './item.js';
 
 export interface CurbWeight {
@@ -7,7 +10,10 @@ export interface CurbWeight {
   /** Where it acts, in inches behind the coupler. */
   readonly at: Derived<'in'>;
   readonly lines: readonly { readonly name: string; readonly weight: Derived<'lb'>; readonly at: Derived<'in'> }[];
+  readonly decisions: readonly Decision[];
 }
+
+const nothing = constant(lb(0));
 
 /**
  * What does this trailer weigh empty, and where does that weight act?
@@ -16,14 +22,17 @@ export interface CurbWeight {
  *
  * Only as good as its list: weigh the trailer when there is one to weigh. A weighed trailer needs no list.
  *
- * @param items every part with its weight and where its centre of gravity stands, measured from the coupler rearward; at least one, weights above zero
- * @returns weight in lb, place in inches, and one line a part for the report
- * @example curbWeight([{ name: 'frame', weight: lb(1000), at: inch(150) }, { name: 'axles', weight: lb(500), at: inch(180) }]).at // 160 in
+ * @param items every part with its weight and where its centre of gravity stands, measured from the coupler rearward
+ * @returns weight in lb, place in inches, and one line a part for the report; Left `NothingWeighed` when the list is empty or comes to nothing
+ * @example orThrow(curbWeight([{ name: 'frame', weight: lb(1000), at: inch(150) }, { name: 'axles', weight: lb(500), at: inch(180) }])).at // 160 in
  * @source static equilibrium, derived
  */
-export function curbWeight(items: readonly [PlacedItem, ...PlacedItem[]] | readonly PlacedItem[]): CurbWeight {
+export function curbWeight(items: readonly PlacedItem[]): Either<NothingWeighed, CurbWeight> {
+  if (items.length === 0) return left({ chapter: 'load', tag: 'NothingWeighed', gross: lb(0) });
   const lines = items.map(({ name, weight, at }) => ({ name, weight: inPounds(`${name} weight`, weight), at: inInches(`${name} position`, at) }));
   const weight = sum('curb weight', lines.map((line) => line.weight));
+  const weighed = decide(weight, '>', nothing);
+  if (!weighed.holds) return left({ chapter: 'load', tag: 'NothingWeighed', gross: weight.value });
   const moment = sum('curb moment about the coupler', lines.map((line) => product(null, line.weight, line.at)));
-  return { weight, at: quotient('curb position', moment, weight), lines };
+  return right({ weight, at: quotient('curb position', moment, weight), lines, decisions: [weighed] });
 }

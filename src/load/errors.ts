@@ -37,5 +37,12 @@ export interface ShareOutOfRange {
   readonly path?: string;
 }
 
-export type BalanceError = AxlesNotBehindCoupler | NothingWeighed | TongueAboveWeight | ShareOutOfRange;
+/** A payload is the least of its limits, and there is none. */
+export interface NoLimits {
+  readonly chapter: 'load';
+  readonly tag: 'NoLimits';
+  readonly path?: string;
+}
+
+export type BalanceError = AxlesNotBehindCoupler | NothingWeighed | TongueAboveWeight | ShareOutOfRange | NoLimits;
 export type LoadError = BalanceError | LoadingError;

@@ -18,7 +18,18 @@ export interface Guideline {
 const none = constant(ratio(0));
 const whole = constant(ratio(1));
 
-/** The band of a kind of hitch: an editable default. @example guidelineFor('ball').high // 0.15 */
+/**
+ * What share of the gross weight do manuals put on this kind of hitch?
+ *
+ * A printed band, low to high, as shares of the gross weight. An editable default: the trailer maker's own figure comes first.
+ *
+ * Not for a European centre-axle trailer, a pole trailer or a dolly.
+ *
+ * @param hitch ball, or gooseneck with its pin or ball over the tow vehicle's axle
+ * @returns the band with the text it comes from
+ * @example guidelineFor('gooseneck').high // 0.25
+ * @source tongue guidance of manuals and guides, row by row
+ */
 export const guidelineFor = (hitch: 'ball' | 'gooseneck'): Guideline => {
   const row = tongueGuidance.rows.find(({ appliesTo }) => appliesTo === (hitch === 'ball' ? 'ball hitch' : 'fifth wheel and gooseneck pin'));
   if (row === undefined) throw new RangeError(`no guidance row for ${hitch}`);
@@ -31,7 +42,18 @@ export const guidelineFor = (hitch: 'ball' | 'gooseneck'): Guideline => {
   };
 };
 
-/** A band of one's own: the maker's manual, a house rule. @example orThrow(guideline(percent(9), percent(12), commonPractice)).low // 0.09 */
+/**
+ * What share does the maker's manual, or a rule of the house, ask for?
+ *
+ * Any band with `0 < low <= high < 1`, shares of the gross weight.
+ *
+ * @param low the least share, as a plain number or in percent
+ * @param high the greatest share; the same as low for a single figure
+ * @param source who says so
+ * @returns the band; Left `ShareOutOfRange`
+ * @example orThrow(guideline(percent(12), percent(14), commonPractice)).low // 0.12
+ * @source the one that is given
+ */
 export function guideline(low: Known<UnitOf<'ratio'>>, high: Known<UnitOf<'ratio'>>, source: Source): Either<ShareOutOfRange, Guideline> {
   const from = converted('guideline low', known('guideline low', low) as Derived<'%'>, 'ratio');
   const to = converted('guideline high', known('guideline high', high) as Derived<'%'>, 'ratio');
@@ -61,6 +83,7 @@ export interface TongueAdvice {
  *
  * @param balanced from `balance`
  * @param band from `guidelineFor` or `guideline`
+ * @returns lb: the ends of the band, how far the tongue load stands from each, and on which side
  * @example tongueAdvice(orThrow(balance([{ name: 'trailer', weight: lb(3200), tongue: lb(480) }, { name: 'machine', weight: lb(9200), at: inch(171) }], { axlesAt: inch(190) })), guidelineFor('ball')).stands // inside
  * @source the guideline carries its own
  */

@@ -21,10 +21,28 @@ export interface CoupledItem {
 
 export type Item = PlacedItem | CoupledItem;
 
-/** A weight as a figure in pounds, the conversion recorded. @example show(inPounds('weight', tonne(1)).value).startsWith('2,204.62') // true */
+/**
+ * What does this weigh in pounds?
+ *
+ * The figure itself when it is in lb; otherwise a recorded conversion.
+ *
+ * @param symbol its name in formulas
+ * @param weight in lb, kg or t
+ * @example inPounds('machine weight', kg('453.59237')) // 1,000 lb
+ * @source NIST SP 811, appendix B (1 lb = 0.45359237 kg)
+ */
 export const inPounds = (symbol: string, weight: Known<Mass>): Derived<'lb'> =>
   converted(symbol, known(symbol, weight) as Derived<'kg'>, 'lb');
 
-/** A length as a figure in inches, the conversion recorded. @example inInches('length', foot(20)) // 240 in */
+/**
+ * How long is this in inches?
+ *
+ * The figure itself when it is in inches; otherwise a recorded conversion.
+ *
+ * @param symbol its name in formulas
+ * @param length in any unit of length
+ * @example inInches('front face', mm(2540)) // 100 in
+ * @source NIST SP 811, appendix B (1 in = 25.4 mm)
+ */
 export const inInches = (symbol: string, length: Known<Length>): Derived<'in'> =>
   converted(symbol, known(symbol, length) as Derived<'mm'>, 'in');

@@ -3,7 +3,7 @@ import { type Either, left, right } from 'fp-ts/lib/Either.js';
 import { constant, type Decision, decide, type Derived, difference, product, quotient, sum } from '../trace/index.js';
 import { type Check, check, type Governed, governedBy, type Rating, weight } from '../ratings/index.js';
 import { ratio } from '../units/index.js';
-import type { ShareOutOfRange } from './errors.js';
+import type { NoLimits, ShareOutOfRange } from './errors.js';
 
 /** One limit on the laden trailer. `on` says which weight it limits: the whole, what the axles carry, or the tongue load. */
 export interface LadenLimit {
@@ -49,11 +49,12 @@ function grossAllowed({ name, on, limit }: LadenLimit, share: ShareBand): Derive
  * @param curb weight of the whole empty trailer, options fitted, in lb: by scale
  * @param share the tongue share it is loaded to, or a band it may fall in
  * @param limits GVWR from the label always; axles, tires, coupler, ball, receiver, tow vehicle when they are known
- * @returns Left `ShareOutOfRange` for a share that is not between 0 and 1
+ * @returns lb, down to the pound in print only; every limit's own answer and the ones that govern. Left `NoLimits`; `ShareOutOfRange` for a share that is not between 0 and 1
  * @example orThrow(payload(lb2450, { low: share15, high: share15 }, [gvwr10000])).most // 7,550 lb
  * @source 49 CFR 567.4(g)(3); NHTSA letters nht75-5.2 and nht76-3.20 (the share on the tow vehicle is part of GVWR)
  */
-export function payload(curb: Derived<'lb'>, share: ShareBand, limits: readonly [LadenLimit, ...LadenLimit[]] | readonly LadenLimit[]): Either<ShareOutOfRange, Payload> {
+export function payload(curb: Derived<'lb'>, share: ShareBand, limits: readonly LadenLimit[]): Either<ShareOutOfRange | NoLimits, Payload> {
+  if (limits.length === 0) return left({ chapter: 'load', tag: 'NoLimits' });
   const decisions = [decide(share.low, '>', none), decide(share.low, '<=', share.high), decide(share.high, '<', whole)];
   if (decisions.some(({ holds }) => !holds)) return left({ chapter: 'load', tag: 'ShareOutOfRange', low: share.low.value, high: share.high.value });
   const bounds = limits.map((limit) => ({ name: limit.name, limit: difference(`payload by ${limit.name}`, grossAllowed(limit, share), curb) }));
@@ -77,6 +78,10 @@ export interface PayloadClaim {
  *
  * Shown only beside its check: the tongue load is part of the gross weight, so the claim is always over by the tongue load.
  *
+ * @param curb weight of the whole empty trailer in lb: by scale
+ * @param share the tongue share of the claim, of the GVWR
+ * @param gvwr from the label
+ * @returns claim and gross in lb, and the check
  * @example payloadClaim(lb2450, share15, gvwrOf10000).check.verdict // over
  * @source NHTSA letter nht76-3.20 (GVWR includes the share on the tow vehicle); the claim itself: common practice, no source
  */

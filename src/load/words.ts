@@ -8,7 +8,7 @@ export function wordsForLoad(error: LoadError): Words {
     case 'AxlesNotBehindCoupler':
       return { asked: 'the balance of the trailer', found: `axles ${show(error.axlesAt)} behind the coupler`, needed: 'axles that stand behind the coupler' };
     case 'NothingWeighed':
-      return { asked: 'the balance of the trailer', found: `a gross weight of ${show(error.gross)}`, needed: 'a gross weight above zero' };
+      return { asked: 'the balance of the trailer', found: `a weight of ${show(error.gross)}`, needed: 'a weight above zero' };
     case 'TongueAboveWeight':
       return {
         asked: `the balance of ${error.of}`, found: `a tongue load of ${showBrief(error.tongue)} on a weight of ${showBrief(error.weight)}`,
@@ -16,6 +16,8 @@ export function wordsForLoad(error: LoadError): Words {
       };
     case 'ShareOutOfRange':
       return { asked: `a tongue share from ${show(error.low)} to ${show(error.high)}`, found: 'a band outside 0 to 1, or upside down', needed: 'a low end above 0, not above the high end, below 1' };
+    case 'NoLimits':
+      return { asked: 'the payload', found: 'no rating that limits it', needed: 'the GVWR from the label, or another rating' };
     default: return wordsForLoading(error);
   }
 }
