@@ -63,7 +63,9 @@ export interface Assessment {
  * A static reckoning: no road loads, no fatigue, no safe speed, and never "legal". Labels and makers govern.
  *
  * @param input a spec as JSON: see the guide for its keys; quantities as people write them, `"9,200 lb"`
- * @returns Left with path, got and needed for what cannot be read or answered; an overload is an answer
+ * @returns checks, payload and its governing limit, tongue and axle loads in lb, open questions; Left with path, got and
+ * needed for what cannot be read or answered (`UndecodableSpec`, `NoAxles`, `GawrAboveParts`, `TongueAboveWeight`,
+ * `NothingWeighed`, `ShareOutOfRange` and the tires' own); an overload is an answer
  * @example isLeft(assess({ trailer: { hitch: 'ball', axles: [] } })) // true
  * @source each check and figure carries its own
  */
@@ -72,7 +74,18 @@ export function assess(input: unknown): Either<TrailerError, Assessment> {
   return isLeft(decoded) ? decoded : assessSpec(decoded.right);
 }
 
-/** The same for a spec that has been read already. @example orThrow(assessSpec(orThrow(decodeSpec(spec)))).holds // true */
+/**
+ * Do tires, axles, coupler and label stack up, for a spec that has been read already?
+ *
+ * The same arithmetic as `assess`, without the reading.
+ *
+ * Not for JSON as it comes: that goes through `decodeSpec` or `assess`.
+ *
+ * @param spec from `decodeSpec`
+ * @returns as `assess`, save for `UndecodableSpec` of what cannot be read
+ * @example orThrow(assessSpec(orThrow(decodeSpec(spec)))).holds // true
+ * @source each check and figure carries its own
+ */
 export function assessSpec(spec: Spec): Either<TrailerError, Assessment> {
   const { trailer } = spec;
   const stacked = stackOf(trailer);

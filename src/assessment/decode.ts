@@ -21,9 +21,14 @@ const problem = (error: import('io-ts').ValidationError): Problem => ({
 /**
  * What does this JSON say about a trailer?
  *
+ * Nothing is converted and nothing is filled in: each figure keeps the unit it was written in and knows its place.
+ *
+ * Not for text: `readJson` makes a JSON value of it first.
+ *
  * @param input a parsed JSON value; never changed
  * @returns Left `UndecodableSpec` with every place that cannot be read: path, got, needed; an unknown key names the nearest known one
  * @example isLeft(decodeSpec({ trailer: {} })) // true
+ * @source common practice, no source: the keys are this library's own
  */
 export function decodeSpec(input: unknown): Either<UndecodableSpec, Spec> {
   const decoded = specCodec.decode(input);
@@ -32,7 +37,18 @@ export function decodeSpec(input: unknown): Either<UndecodableSpec, Spec> {
   return left({ chapter: 'assessment', tag: 'UndecodableSpec', problems, path: problems[0]?.path ?? 'the spec' });
 }
 
-/** Text to JSON; nothing is evaluated, and more than a megabyte is refused unread. @example isLeft(readJson('{')) // true */
+/**
+ * What JSON value does this text say?
+ *
+ * Nothing is evaluated, and more than a million characters are refused unread.
+ *
+ * Not for JSON with comments or single quotes.
+ *
+ * @param text the text of a file or a form
+ * @returns the value, not yet looked at; Left `MalformedJson`
+ * @example isLeft(readJson('{ "trailer": ')) // true
+ * @source RFC 8259, as the language reads it
+ */
 export function readJson(text: string): Either<MalformedJson, unknown> {
   if (text.length > longest) return left({ chapter: 'assessment', tag: 'MalformedJson', says: `a text of ${text.length} characters, more than ${longest}` });
   try {

@@ -7,24 +7,32 @@ export const width = 80;
 /** A heading over its lines; nothing at all when there are no lines. */
 export const section = (heading: string, lines: readonly string[]): readonly string[] => (lines.length === 0 ? [] : ['', heading, ...lines]);
 
+/** Breaks words that no line could hold: a name of 200 letters is still a name. */
+const breakable = (text: string, room: number): string => text.split(' ').map((word) => word.replace(new RegExp(`(.{${room}})(?=.)`, 'gu'), '$1 ')).join(' ');
+
+/** A text folded to the page, what follows the first line indented. */
+export const folded = (text: string, to = width, indent = '    '): string => fold(breakable(text, to - indent.length - 4), to, indent);
+
 /** A remark with a hanging indent. */
-export const remark = (text: string): string => fold(`  - ${text}`, width, '    ');
+export const remark = (text: string): string => folded(`  - ${text}`);
 
 /** `  gross weight ............ 12,650 lb   scale` */
 export function entry(label: string, value: string, tail = ''): string {
   const room = 44;
-  const dots = label.length + 3 > room ? ' ' : ` ${'.'.repeat(room - label.length - 2)} `;
-  const line = `  ${label}${dots}${value.padStart(13)}`;
-  if (tail === '') return line;
-  return line.length + 3 + tail.length <= width ? `${line}   ${tail}` : `${line}\n${fold(`      (${tail})`, width, '      ')}`;
+  const lines = folded(`  ${label}`, room, '    ').split('\n');
+  const last = lines.pop() as string;
+  const dots = last.length + 1 > room ? ' ' : ` ${'.'.repeat(room - last.length)} `;
+  const figure = `${last}${dots}${value.padStart(13)}`;
+  const whole = tail === '' ? figure : `${figure}   ${tail}`;
+  return [...lines, ...(whole.length > width ? [figure, folded(`${' '.repeat(6)}(${tail})`, width, ' '.repeat(6))] : [whole])].join('\n');
 }
 
 /** One row of a table: the first column to the left, the others to the right; a long first column takes lines of its own. */
 export function row(first: string, cells: readonly string[], firstWidth: number, cellWidths: readonly number[]): string {
-  const folded = fold(first, firstWidth, '  ').split('\n');
-  const last = folded.pop() as string;
+  const lines = folded(first, firstWidth, '  ').split('\n');
+  const last = lines.pop() as string;
   const tail = cells.map((cell, i) => cell.padStart(cellWidths[i] ?? 10)).join('');
-  return [...folded, `${last.padEnd(firstWidth)}${tail}`.trimEnd()].join('\n');
+  return [...lines, `${last.padEnd(firstWidth)}${tail}`.trimEnd()].join('\n');
 }
 
 const pound = lb(1);

@@ -81,12 +81,14 @@ export function count(least: number, most: number): t.Type<number, unknown, unkn
   return new t.Type<number, unknown, unknown>(name, is, (input, context) => (is(input) ? t.success(input) : t.failure(input, context, name)), t.identity);
 }
 
+/** What would break a line of a report, or hide in one. */
+const control = /[\u0000-\u001f\u007f-\u009f\u2028\u2029]/;
+const isName = (input: unknown): input is string => typeof input === 'string' && input.length > 0 && input.length <= 200 && !control.test(input);
+
 /** A short text: a name, a designation. */
 export const words = new t.Type<string, unknown, unknown>(
-  'a text of 1 to 200 characters',
-  (input): input is string => typeof input === 'string',
-  (input, context) => (typeof input === 'string' && input.length > 0 && input.length <= 200 ? t.success(input) : t.failure(input, context, 'a text of 1 to 200 characters')),
-  t.identity,
+  'a text of 1 to 200 characters, on one line', isName,
+  (input, context) => (isName(input) ? t.success(input) : t.failure(input, context, 'a text of 1 to 200 characters, on one line')), t.identity,
 );
 
 /** True or false. */

@@ -3,7 +3,7 @@ import type { Check, Note } from '../ratings/index.js';
 import { show, showBrief } from '../units/index.js';
 import type { Assessment } from './assess.js';
 import { buildLines, gearLines, placeLines, ruleLines, scaleLines, towLines } from './report-parts.js';
-import { bare, capacityInPrint, entry, loadInPrint, remark, row, section, shareInPrint, usedInPrint } from './layout.js';
+import { bare, capacityInPrint, entry, folded, loadInPrint, remark, row, section, shareInPrint, usedInPrint, width } from './layout.js';
 
 /** The usual cautions; every report ends with them. */
 export const cautions: readonly string[] = [
@@ -39,7 +39,7 @@ function weightLines({ weighed, axleLoads, advice, pressures }: Assessment): rea
     ...(gross ? [entry('gross weight', loadInPrint(gross.value), gross.why.basis)] : []),
     ...(balance ? [entry('tongue load', loadInPrint(balance.tongue.value), shareInPrint(balance.tongueShare.value) + ' of gross')] : []),
     ...axleLoads.map(({ of, load }) => entry(`${of} load`, loadInPrint(load.value))),
-    ...pressures.map(({ of, needed }) => entry(`${of} tires need, cold`, show(needed.pressure.value), `printed for ${capacityInPrint(needed.carries.value)}`)),
+    ...pressures.map(({ of, needed }) => entry(`${of} tires need, cold`, show(needed.pressure.value), `good for ${capacityInPrint(needed.carries.value)}`)),
     ...(advice ? [remark(`Tongue is ${advice.stands === 'inside' ? 'inside' : `too ${advice.stands} for`} the guideline of ${shareInPrint(advice.guideline.low.value)} to ${shareInPrint(advice.guideline.high.value)} (${loadInPrint(advice.least.value)} to ${capacityInPrint(advice.most.value)}; ${advice.guideline.source.title}).`)] : []),
   ];
 }
@@ -78,14 +78,19 @@ function answer({ holds, checks: loads, partChecks, notChecked }: Assessment): s
 /**
  * What does the assessment say, in words a buyer can read?
  *
+ * Loads are rounded up and capacities down to whole pounds, shares of a limit up to a tenth of a percent; in print only.
+ *
+ * Not a certificate, and nothing to read figures back from: programs read the assessment.
+ *
  * @param assessment from `assess`
- * @returns text of at most 80 columns; loads are rounded up and capacities down to whole pounds, in print only
+ * @returns text of at most 80 columns
  * @example report(orThrow(assess(spec))).includes('WHAT IT MAY CARRY') // true
+ * @source each figure carries its own
  */
 export function report(assessment: Assessment): string {
   const { spec, notes, notChecked } = assessment;
   return [
-    spec.name ?? spec.trailer.name ?? 'Trailer',
+    folded(spec.name ?? spec.trailer.name ?? 'Trailer', width, '  '),
     remark(answer(assessment)),
     ...section('WEIGHTS', weightLines(assessment)),
     ...section('CHECKS', checkLines(assessment)),
