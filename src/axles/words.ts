@@ -11,7 +11,7 @@ export function wordsForAxles(error: AxlesError): Words {
     case 'GawrAboveParts':
       return {
         asked: `a GAWR of ${show(error.gawr)} on ${error.of}`,
-        found: `${error.part} that bear ${show(error.bears)}`,
+        found: `${error.part} bearing ${show(error.bears)}`,
         needed: 'a GAWR no higher than the weakest part: read the label and the part again',
       };
     case 'AxleUnknown':

@@ -1,0 +1,40 @@
+/** Specs to test with: the example trailer, changed at a path, and every working an answer holds. */
+import { readFileSync } from 'node:fs';
+import type { Decision, Derived, Node } from '../../src/trace/index.js';
+import type { Unit } from '../../src/units/index.js';
+
+type Json = Record<string, unknown>;
+
+const text = readFileSync(new URL('../../examples/tilt-deck.json', import.meta.url), 'utf8');
+
+/** A fresh copy of the example. */
+export const tiltDeck = (): Json => JSON.parse(text) as Json;
+
+/** The same spec with what stands at a path replaced; `undefined` takes it out. Paths as errors name them: `cargo.0.weight`. */
+export function changed<S>(spec: S, path: string, value: unknown): S {
+  const copy = structuredClone(spec);
+  const keys = path.split('.');
+  const last = keys.pop() as string;
+  const place = keys.reduce<Json>((at, key) => (at[key] ??= {}) as Json, copy as Json);
+  if (value === undefined) Array.isArray(place) ? place.splice(Number(last), 1) : delete place[last];
+  else place[last] = value;
+  return copy;
+}
+
+const isRecord = (value: unknown): value is Json => typeof value === 'object' && value !== null;
+
+/** Every figure with working inside an answer, and both sides of every decision, wherever they stand. */
+export function workingsIn(answer: unknown): readonly Derived<Unit>[] {
+  const found = new Set<Derived<Unit>>();
+  const nodes = new Set<Node>();
+  const seen = new Set<unknown>();
+  const visit = (value: unknown): void => {
+    if (!isRecord(value) || seen.has(value)) return;
+    seen.add(value);
+    if ('why' in value && 'value' in value) found.add(value as unknown as Derived<Unit>);
+    else if ('comparison' in value && 'holds' in value) [(value as unknown as Decision).left, (value as unknown as Decision).right].forEach((node) => nodes.add(node));
+    else Object.values(value).forEach(visit);
+  };
+  visit(answer);
+  return [...found, ...[...nodes].map((why) => ({ value: why.value, why }))];
+}
