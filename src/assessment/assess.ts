@@ -132,7 +132,7 @@ export function assessSpec(spec: Spec): Either<TrailerError, Assessment> {
     spec, stack, weighed, axleLoads, pressures: pressuresFor(stack, axleLoads), checks, partChecks, tightest: tightest(checks),
     holds: !lifted && [...checks, ...partChecks].every(({ verdict }) => verdict === 'within'),
     brakes: brakes.right, tow: tow.right, place: place.right, gear: gear.right, climb: climb.right, scale: scale.right, lines: lines.right,
-    notes: [...stack.notes, ...weighed.notes, ...lift, ...parts.flatMap((part) => part.notes)],
+    notes: [...stack.notes, ...weighed.notes, ...lift, ...parts.flatMap((part) => part.notes), ...lines.right.notes],
     notChecked: [...stack.notChecked, ...weighed.notChecked, ...whole.notChecked, ...parts.flatMap((part) => part.notChecked), ...lines.right.notChecked],
     decisions: [...stack.decisions, ...weighed.decisions, ...presses, ...(more.right?.decisions ?? []), ...band.right.decisions, ...(carried?.right.payload.decisions ?? []), ...parts.flatMap((part) => part.decisions)],
     ...(balance && { advice: tongueAdvice(balance, band.right) }),

@@ -25,5 +25,6 @@ export function brakesPart({ axles }: TrailerSpec): Either<HardwareError, Brakes
   const found = brakeCapacity(braked);
   if (isLeft(found)) return left({ ...found.left, path: 'trailer.axles' });
   const { checks, notes, decisions, total } = found.right;
-  return right({ ...emptyPart, againstLabel: checks, notes, decisions, total });
+  const unsaid = axles.flatMap(({ brakes }, index) => (brakes === undefined ? [{ what: `axle ${index + 1} brakes against its GAWR`, missing: 'brake ratings, if it has brakes' }] : []));
+  return right({ ...emptyPart, againstLabel: checks, notes, notChecked: unsaid, decisions, total });
 }

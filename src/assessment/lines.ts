@@ -2,6 +2,7 @@
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { AxleGroup } from '../axles/index.js';
 import { inInches, inPounds } from '../load/index.js';
+import { note, type Note } from '../ratings/index.js';
 import { type AxleGroupFinding, axleGroups, type Facts, federalRules, type Finding, type LocalRules, readLocalRules, type RulesError, screen, type StepFinding, stepForFacts } from '../rules/index.js';
 import { constant, type Derived, greatestOf, sum } from '../trace/index.js';
 import { inch } from '../units/index.js';
@@ -14,6 +15,7 @@ import type { Weighed } from './weigh.js';
 /** Findings keep their decisions to themselves: a study's rows carry no findings. */
 export interface LinesPart {
   readonly findings: readonly Finding[];
+  readonly notes: readonly Note[];
   /** Every run of consecutive axles, where places and loads of all are known and the spec says how groups are counted. */
   readonly groups: readonly AxleGroupFinding[];
   readonly steps: readonly { readonly topic: string; readonly finding: StepFinding }[];
@@ -71,6 +73,16 @@ function stepsOf(local: LocalRules | undefined, facts: Facts): Pick<LinesPart, '
   };
 }
 
+/** An overload is an answer: that all is within its ratings is not taken as told where the weights contradict it, and that is said. */
+function screenAsFound(facts: Facts, rules: Parameters<typeof screen>[1]): Either<RulesError, Pick<LinesPart, 'findings' | 'notes'>> {
+  const screened = screen(facts, rules);
+  if (!isLeft(screened)) return right({ findings: screened.right.findings, notes: [] });
+  if (screened.left.tag !== 'ContradictoryFacts' || facts['actual weights within ratings'] !== true) return screened;
+  const again = screen({ ...facts, 'actual weights within ratings': false }, rules);
+  const says = 'The spec says that actual weights are within the ratings; a gross weight is above its GVWR, and the published lines are read by that.';
+  return isLeft(again) ? again : right({ findings: again.right.findings, notes: [note('NotWithinRatings', says)] });
+}
+
 /** Screens the spec against the federal lines and whatever local rules it brings. */
 export function linesPart(rig: Rig): Either<RulesError, LinesPart> {
   const { rules } = rig.spec;
@@ -80,9 +92,9 @@ export function linesPart(rig: Rig): Either<RulesError, LinesPart> {
   if (isLeft(grouped)) return left({ ...grouped.left, path: grouped.left.path ?? 'rules.axleGroups' });
   const groups = grouped.right?.groups ?? [];
   const facts = factsOf(rig, groups);
-  const screened = screen(facts, [...federalRules, ...(local?.right.rules ?? [])]);
+  const screened = screenAsFound(facts, [...federalRules, ...(local?.right.rules ?? [])]);
   if (isLeft(screened)) return screened;
   const { steps, notChecked } = stepsOf(local?.right, facts);
   const unasked = rules?.axleGroups !== undefined && grouped.right === undefined ? [{ what: 'axle groups', missing: 'axles of truck and trailer, wheelbase and measured overhang' }] : [];
-  return right({ findings: screened.right.findings, groups, steps, notChecked: [...notChecked, ...unasked] });
+  return right({ ...screened.right, groups, steps, notChecked: [...notChecked, ...unasked] });
 }

@@ -92,10 +92,10 @@ function placed(cargo: CargoSpec): PlacedItem | undefined {
 
 /** A place told in two ways may contradict itself: one of them is to go. */
 function placedTwice(pieces: readonly CargoSpec[]): UndecodableSpec | undefined {
-  const index = pieces.findIndex(({ at, front, balancePoint }) => at !== undefined && (front !== undefined || balancePoint !== undefined));
+  const index = pieces.findIndex(({ at, front }) => at !== undefined && front !== undefined);
   if (index < 0) return undefined;
   const path = `cargo.${index}`;
-  return { chapter: 'assessment', tag: 'UndecodableSpec', path, problems: [{ path, got: 'a position and a front face or balance point', needed: 'one of the two: "at", or "front" with "balancePoint"' }] };
+  return { chapter: 'assessment', tag: 'UndecodableSpec', path, problems: [{ path, got: 'a position and the place of the front face', needed: 'one of the two: "at", or "front" with "balancePoint"' }] };
 }
 
 /** Weighs a spec: gross always when the weights are known, the balance when the places are known too. */
