@@ -16,7 +16,7 @@ const build = (deckLength: number) => {
     { name: 'deck', length: `${deckLength} ft`, width: '83 in', from: '60 in', surface: { boards: { size: '2x8', wood: { by: 'density', density: '38 lb/ft3' } } } },
   ], 'trailer.curb.deck'))));
   const running = { name: 'axles, wheels and brakes', weight: lb(1300), at: inch(190) };
-  return { frame, deck, curb: curbWeight([...frame.lines, ...deck.lines, running]) };
+  return { frame, deck, curb: answer(curbWeight([...frame.lines, ...deck.lines, running])) };
 };
 
 describe('curb weight from a cut list', () => {
