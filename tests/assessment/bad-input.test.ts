@@ -1,0 +1,162 @@
+/** What cannot be read is a Left with path, got and needed: never an exception, never a NaN, never a silent pass. */
+import { isLeft } from 'fp-ts/lib/Either.js';
+import { describe, expect, it } from 'vitest';
+import { assess, decodeSpec, readJson } from '../../src/assessment/index.js';
+import { describeError, wordsFor } from '../../src/errors.js';
+import { show } from '../../src/units/index.js';
+import { leftOf, orThrow } from '../helpers/either.js';
+import { changed, tiltDeck, workingsIn } from '../helpers/specs.js';
+import { expectReplays } from '../helpers/working.js';
+
+/** The first problem of a spec with one place changed. */
+function problem(path: string, value: unknown): { path: string; got: string; needed: string } {
+  const error = leftOf(assess(changed(tiltDeck(), path, value)));
+  if (error.tag !== 'UndecodableSpec') throw new Error(describeError(error));
+  return error.problems[0] as { path: string; got: string; needed: string };
+}
+
+describe('text that is not JSON', () => {
+  it.each(['', '{', '{"trailer": }', "{'trailer': {}}", '\u0000', 'undefined', '[1,]', 'NaN'])('%j', (text) => {
+    const error = leftOf(readJson(text));
+    expect([error.chapter, error.tag, error.says.length > 3]).toEqual(['assessment', 'MalformedJson', true]);
+    expect(wordsFor(error).needed).toBe('a text in JSON');
+  });
+  it('of more than a million characters is refused unread; a million are read', () => {
+    expect(leftOf(readJson(' '.repeat(1_000_001))).says).toContain('1000001');
+    expect(orThrow(readJson(`${' '.repeat(999_998)}{}`))).toEqual({});
+  });
+  it('may be nested as deep as it likes', () => {
+    const deep = '['.repeat(100_000) + ']'.repeat(100_000);
+    const read = readJson(deep);
+    expect(isLeft(read) || isLeft(decodeSpec(read.right))).toBe(true);
+    expect(problem('trailer.gvwr', JSON.parse('{"text":'.repeat(5_000) + '1' + '}'.repeat(5_000)))).toMatchObject({ path: 'trailer.gvwr' });
+  });
+});
+
+describe('values that are no spec', () => {
+  it.each([null, undefined, true, 0, NaN, '', 'trailer', [], [[]], new Date(0), () => 1, Symbol('s'), 10n])('%s', (input) => {
+    expect(leftOf(assess(input))).toMatchObject({ chapter: 'assessment', tag: 'UndecodableSpec' });
+  });
+  it('needs a trailer with a hitch and axles', () => {
+    expect(leftOf(decodeSpec({})).problems).toMatchObject([{ path: 'trailer', got: 'nothing' }]);
+    expect(leftOf(decodeSpec({ trailer: {} })).problems.map(({ path }) => path)).toEqual(['trailer.hitch', 'trailer.axles']);
+  });
+  it('names every place at once', () => {
+    const { problems } = leftOf(decodeSpec(changed(changed(tiltDeck(), 'trailer.gvwr', 1), 'cargo.0.weight', 'heavy')));
+    expect(problems.map(({ path }) => path).sort()).toEqual(['cargo.0.weight', 'trailer.gvwr']);
+  });
+});
+
+describe('keys nobody knows', () => {
+  it.each([
+    ['trailer.gvrw', 'gvwr'], ['trailer.axels', 'axles'], ['cargo.0.wieght', 'weight'], ['trailer.coupler.tounge', 'tongue'], ['trailer.axles.1.tires.designaton', 'designation'], ['tungueShare', 'tongueShare'],
+  ])('%s: the nearest is %s', (path, nearest) => {
+    const { path: at, needed } = problem(path, '1 lb');
+    expect([at, needed.startsWith(`a known key: ${nearest}`)]).toEqual([path, true]);
+  });
+  it.each(['__proto__', 'constructor', 'prototype', 'toString', 'hasOwnProperty'])('%s is a key like any other', (key) => {
+    const text = JSON.stringify(tiltDeck()).replace('"trailer":{', `"trailer":{"${key}":{"gvwr":"1 lb"},`);
+    expect(leftOf(assess(orThrow(readJson(text))))).toMatchObject({ tag: 'UndecodableSpec', path: `trailer.${key}` });
+    expect(({} as Record<string, unknown>)['gvwr']).toBeUndefined();
+  });
+  it('beside a text are refused too', () => {
+    expect(problem('trailer.gvwr', { text: '14,000 lb', bassis: 'label' })).toMatchObject({ path: 'trailer.gvwr', needed: 'a known key: text, basis (there is "bassis")' });
+    expect(problem('trailer.gvwr', { text: '14,000 lb', basis: 'hearsay' }).needed).toContain('scale, label, published');
+    expect(problem('trailer.gvwr', { value: '14000', unit: 'lb', note: 'x' })).toMatchObject({ path: 'trailer.gvwr' });
+  });
+  it('are not read from a prototype', () => {
+    const spec = Object.create(tiltDeck()) as unknown;
+    expect(leftOf(assess(spec))).toMatchObject({ path: 'trailer' });
+  });
+});
+
+describe('figures that are none', () => {
+  it.each([
+    ['trailer.gvwr', 14000, '14000'], ['trailer.gvwr', '14000', '"14000"'], ['trailer.gvwr', '14.000,5 lb', '"14.000,5 lb"'], ['trailer.gvwr', '1e4 lb', '"1e4 lb"'],
+    ['trailer.gvwr', '14,000 lb or so', '"14,000 lb or so"'], ['trailer.gvwr', '14,000 ft', '"14,000 ft"'], ['trailer.gvwr', 'NaN lb', '"NaN lb"'], ['trailer.gvwr', 'Infinity lb', '"Infinity lb"'],
+    ['trailer.gvwr', null, 'null'], ['trailer.gvwr', [], 'a list of 0'], ['trailer.gvwr', {}, 'a record'], ['trailer.gvwr', '', '""'],
+    ['trailer.gvwr', { value: 14000, unit: 'lb' }, 'a record'], ['trailer.gvwr', { value: 'NaN', unit: 'lb' }, 'a record'], ['trailer.gvwr', { value: '1', unit: 'stone' }, 'a record'],
+    ['trailer.axles.0.at', '187 lb', '"187 lb"'], ['trailer.axles.0.tires.pressure', '80', '"80"'], ['tongueShare', '12 lb', '"12 lb"'],
+  ])('%s = %j', (path, value, got) => {
+    const found = problem(path, value);
+    expect([found.path, found.got, found.needed.length > 5]).toEqual([path, got, true]);
+  });
+  it('points at the character', () => expect(problem('trailer.gvwr', '14,0x0 lb').needed).toContain('at character'));
+});
+
+describe('figures outside their range', () => {
+  it.each([
+    ['cargo.0.weight', '-1 lb', '0 lb', '200,000 lb'], ['cargo.0.weight', '200,000.01 lb', '200,000 lb', '0 lb'], ['trailer.gvwr', '0.99 lb', '1 lb', '200,000 lb'], ['trailer.gvwr', '91 t', '90 t', '1 kg'],
+    ['trailer.axles.0.at', '0 in', '187 in', '16 ft'], ['trailer.axles.0.tires.pressure', '0 psi', '80 psi', '75 psi'], ['tongueShare', '0 %', '10 %', '99.9 %'], ['tongueShare', '100 %', '12 %', '0.1 %'],
+    ['tongueShare', '-10 %', '0.12', '15 %'],
+  ])('%s = %s is refused; %s and %s are not', (path, bad, ...good) => {
+    expect(problem(path, bad)).toMatchObject({ path, got: `"${bad}"`, needed: expect.stringMatching(/^a figure from /) as string });
+    for (const value of good) expect(isLeft(decodeSpec(changed(tiltDeck(), path, value)))).toBe(false);
+  });
+  it.each([['trailer.axles.0.tires.count', 0], ['trailer.axles.0.tires.count', 9], ['trailer.axles.0.tires.count', 1.5], ['trailer.axles.0.tires.count', '2'], ['trailer.chains.count', 3]])('%s = %s is no count', (path, value) => {
+    expect(problem(path, value).needed).toMatch(/^a whole number from /);
+  });
+  it.each([['trailer.hitch', 'balls'], ['trailer.sharing', 'equal'], ['trailer.axles.0.tires.fitment', 'triple']])('%s = %s is not one of the words', (path, value) => {
+    expect(problem(path, value).needed).toMatch(/^one of "/);
+  });
+  it.each(['', 'x'.repeat(201), 'two\nlines', 'tab\there', '\u001b[31m', 7, null])('a name of %j is none', (value) => {
+    expect(problem('cargo.0.name', value).needed).toBe('a text of 1 to 200 characters, on one line');
+  });
+});
+
+describe('facts that contradict each other', () => {
+  const refused = (path: string, value: unknown) => leftOf(assess(changed(tiltDeck(), path, value)));
+  it('no axles', () => expect(refused('trailer.axles', [])).toMatchObject({ chapter: 'axles', tag: 'NoAxles', path: 'trailer.axles' }));
+  it('an axle of which nothing is known', () => expect(refused('trailer.axles.1', { at: '221 in' })).toMatchObject({ tag: 'AxleUnknown', of: 'axle 2', path: 'trailer.axles.1' }));
+  it.each(['beam', 'springs', 'hubs'])('a GAWR above its %s', (part) => {
+    const error = refused(`trailer.axles.1.${part}`, '6,999 lb');
+    expect(error).toMatchObject({ tag: 'GawrAboveParts', path: 'trailer.axles.1', part });
+    expect(describeError(error)).toContain('6,999 lb');
+  });
+  it('a GAWR above its tires', () => expect(refused('trailer.axles.0.tires.molded.single', '3,499 lb')).toMatchObject({ tag: 'GawrAboveParts', path: 'trailer.axles.0', part: 'tires' }));
+  it('a tongue heavier than the trailer, whether or not the rest can be balanced', () => {
+    for (const spec of [tiltDeck(), changed(tiltDeck(), 'trailer.axles.0.at', undefined), changed(tiltDeck(), 'cargo.0.front', undefined)]) {
+      expect(leftOf(assess(changed(spec, 'trailer.curb.tongue', '3,651 lb')))).toMatchObject({ chapter: 'load', tag: 'TongueAboveWeight', path: 'trailer.curb.tongue' });
+    }
+  });
+  it('a trailer and cargo of no weight', () => {
+    expect(leftOf(assess(changed(changed(tiltDeck(), 'trailer.curb', { weight: '0 lb', tongue: '0 lb' }), 'cargo', [])))).toMatchObject({ tag: 'NothingWeighed' });
+    expect(leftOf(assess(changed(tiltDeck(), 'trailer.curb', { items: [{ name: 'air', weight: '0 lb', at: '10 in' }] })))).toMatchObject({ tag: 'NothingWeighed', path: 'trailer.curb' });
+  });
+  it('a guideline upside down', () => expect(refused('trailer.guideline', { low: '15 %', high: '10 %', source: 'a manual' })).toMatchObject({ tag: 'ShareOutOfRange', path: 'trailer.guideline' }));
+  it('a place told twice', () => expect(refused('cargo.0.at', '182 in')).toMatchObject({ tag: 'UndecodableSpec', path: 'cargo.0' }));
+});
+
+describe('kilograms', () => {
+  it('are read as kilograms wherever they are written, never guessed', () => {
+    const metric = orThrow(assess(changed(tiltDeck(), 'cargo.0.weight', '4082.33133 kg')));
+    expectReplays(...workingsIn(metric));
+    expect(show(metric.weighed.gross?.value ?? metric.checks[0]?.load.value as never)).toBe('12,650 lb');
+    const slip = orThrow(assess(changed(tiltDeck(), 'cargo.0.weight', '9,000 kg')));
+    expect(slip.holds).toBe(false);
+  });
+});
+
+describe('a lot of it', () => {
+  it('a hundred thousand faults are all named, and told in a few words', () => {
+    const error = leftOf(decodeSpec(changed(tiltDeck(), 'trailer.axles', new Array(100_000).fill(null))));
+    expect(error.problems.length).toBe(100_000);
+    expect(describeError(error).length).toBeLessThan(2_000);
+  });
+  it('a key, a name or a figure of a megabyte is cut in the error', () => {
+    const long = 'k'.repeat(900_000);
+    for (const error of [leftOf(assess(changed(tiltDeck(), long, 1))), leftOf(assess(changed(tiltDeck(), 'name', long))), leftOf(assess(changed(tiltDeck(), 'trailer.gvwr', `${'9'.repeat(900_000)} lb`)))]) {
+      expect([error.tag, describeError(error).length < 2_000]).toEqual(['UndecodableSpec', true]);
+    }
+  });
+  it('two thousand pieces of cargo are weighed', () => {
+    const piece = { name: 'pallet', weight: '1 lb', at: '182 in' };
+    const answer = orThrow(assess(changed(tiltDeck(), 'cargo', new Array(2_000).fill(piece))));
+    expect(show(answer.weighed.gross?.value as never)).toBe('5,650 lb');
+  });
+  it('a list with holes is a list with faults', () => {
+    const holes: unknown[] = [];
+    holes[2] = { name: 'pallet', weight: '1 lb', at: '182 in' };
+    expect(leftOf(assess({ ...tiltDeck(), cargo: holes }))).toMatchObject({ path: 'cargo.0' });
+  });
+});
