@@ -5,7 +5,7 @@ import { convert, lb, percent, type Quantity, roundCapacityDown, roundLoadUp, ro
 export const width = 80;
 
 /** A heading over its lines; nothing at all when there are no lines. */
-export const section = (heading: string, lines: readonly string[]): readonly string[] => (lines.length === 0 ? [] : ['', heading, ...lines]);
+export const section = (heading: string, lines: readonly string[]): readonly string[] => (lines.length === 0 ? [] : ['', folded(heading, width, '  '), ...lines]);
 
 /** Breaks words that no line could hold: a name of 200 letters is still a name. */
 const breakable = (text: string, room: number): string => text.split(' ').map((word) => word.replace(new RegExp(`(.{${room}})(?=.)`, 'gu'), '$1 ')).join(' ');
