@@ -4,8 +4,8 @@ import type { AxleGroup } from '../axles/index.js';
 import { inInches, inPounds } from '../load/index.js';
 import { note, type Note } from '../ratings/index.js';
 import { type AxleGroupFinding, axleGroups, type Facts, federalRules, type Finding, type LocalRules, readLocalRules, type RulesError, screen, type StepFinding, stepForFacts } from '../rules/index.js';
-import { constant, type Derived, greatestOf, sum } from '../trace/index.js';
-import { inch } from '../units/index.js';
+import { constant, decide, type Derived, greatestOf, sum } from '../trace/index.js';
+import { inch, lb } from '../units/index.js';
 import type { Spec } from './codec.js';
 import type { AxleLoad } from './loads.js';
 import type { NotChecked } from './not-checked.js';
@@ -24,6 +24,8 @@ export interface LinesPart {
 
 interface Rig { readonly spec: Spec; readonly weighed: Weighed; readonly group: AxleGroup | undefined; readonly axleLoads: readonly AxleLoad[]; readonly tow: TowPart }
 
+const nothing = constant(lb(0));
+
 /** Axles from the front of the truck to the rear of the trailer, as far as places and loads are known. */
 function groupsOf({ spec: { tow, rules }, group, axleLoads, tow: { hitched } }: Rig): Either<RulesError, { readonly groups: readonly AxleGroupFinding[] } | undefined> {
   const { overhang, wheelbase } = tow ?? {};
@@ -34,6 +36,8 @@ function groupsOf({ spec: { tow, rules }, group, axleLoads, tow: { hitched } }: 
     { behind: constant(inch(0)), weight: hitched.front }, { behind: base, weight: hitched.rear },
     ...group.axles.map(({ at }, i) => ({ behind: sum(null, [ball, at]), weight: (axleLoads[i] as AxleLoad).load })),
   ];
+  // A lifted axle is told by the checks; it has no group to be weighed in.
+  if (axles.some(({ weight }) => !decide(weight, '>', nothing).holds)) return right(undefined);
   return axleGroups(axles, rules.axleGroups);
 }
 
@@ -95,6 +99,6 @@ export function linesPart(rig: Rig): Either<RulesError, LinesPart> {
   const screened = screenAsFound(facts, [...federalRules, ...(local?.right.rules ?? [])]);
   if (isLeft(screened)) return screened;
   const { steps, notChecked } = stepsOf(local?.right, facts);
-  const unasked = rules?.axleGroups !== undefined && grouped.right === undefined ? [{ what: 'axle groups', missing: 'axles of truck and trailer, wheelbase and measured overhang' }] : [];
+  const unasked = rules?.axleGroups !== undefined && grouped.right === undefined ? [{ what: 'axle groups', missing: 'every axle of truck and trailer on the ground, wheelbase and measured overhang' }] : [];
   return right({ ...screened.right, groups, steps, notChecked: [...notChecked, ...unasked] });
 }

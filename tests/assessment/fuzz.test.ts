@@ -55,7 +55,7 @@ describe('mutated specs', () => {
     fc.assert(fc.property(fc.jsonValue(), (input) => { expectSound(input); }), { numRuns: 300 });
   });
   it('plausible figures in every place give answers, not only refusals', () => {
-    const plausible = fc.tuple(fc.integer({ min: 0, max: 30_000 }), fc.integer({ min: -120, max: 400 }), fc.integer({ min: 1, max: 8_000 }), fc.integer({ min: 1, max: 500 }), fc.integer({ min: 1, max: 100 }));
+    const plausible = fc.tuple(fc.integer({ min: 0, max: 30_000 }), fc.integer({ min: -120, max: 400 }), fc.integer({ min: 1, max: 8_000 }), fc.integer({ min: 1, max: 220 }), fc.integer({ min: 1, max: 100 }));
     let answers = 0;
     fc.assert(fc.property(plausible, ([cargo, front, curb, at, psi]) => {
       const spec = ([['cargo.0.weight', `${cargo} lb`], ['cargo.0.front', `${front} in`], ['trailer.curb', { weight: `${curb} lb`, tongue: `${curb / 10} lb` }], ['trailer.axles.0.at', `${at} in`], ['trailer.axles.0.tires.pressure', `${psi} psi`]] as const)

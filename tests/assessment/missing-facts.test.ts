@@ -18,7 +18,8 @@ function keysOf(value: unknown, path = ''): readonly string[] {
     return [...(Array.isArray(value) ? [] : [at]), ...keysOf(inner, at)];
   });
 }
-const keys = keysOf(tiltDeck());
+/** What local rules must say is the rules chapter's own. */
+const keys = keysOf(tiltDeck()).filter((path) => !path.startsWith('rules.local.'));
 
 describe('each key of the example taken out in turn', () => {
   it('finds them', () => expect(keys.length).toBeGreaterThan(60));
