@@ -77,7 +77,7 @@ export function study({ base, vary, design, measure = standardMeasure, onProgres
   return right({
     count: planned.count, ...header, chunks: run,
     rows: (from, to) => rowsOf(header, run(from, to), signal),
-    columns: (from = 0, to = planned.count) => columnsOf(header, run(from, to), Math.min(planned.count, to) - Math.max(0, from), signal),
+    columns: (from = 0, to = planned.count) => columnsOf(header, run(from, to), Math.max(0, Math.min(planned.count, to) - Math.max(0, from)), signal),
     specAt: (row) => chunks.specAt(row),
   });
 }

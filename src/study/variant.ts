@@ -3,7 +3,7 @@ import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { type Assessment, assess } from '../assessment/index.js';
 import type { TrailerError } from '../errors.js';
 import type { Check } from '../ratings/index.js';
-import type { Decision, Derived, Given, Node } from '../trace/index.js';
+import { type Decision, type Derived, type Given, type Node, nodesOf } from '../trace/index.js';
 import type { Unit } from '../units/index.js';
 import { leavesOf } from './spec-paths.js';
 import { columnsFor, isVaried, type Tape, tapeOf } from './tape.js';
@@ -57,13 +57,20 @@ function distinct<T extends { readonly name: string; readonly at: Operand }>(ent
   return found;
 }
 
+/** The decisions behind the pressures that the tires need, when a measured figure rests on one of them. */
+function pressureDecisions({ pressures }: Assessment, measured: readonly Derived<Unit>[]): readonly Decision[] {
+  const nodes = new Set(nodesOf(measured.map(({ why }) => why)));
+  return pressures.flatMap(({ needed: { pressure, carries, decisions } }) => (nodes.has(pressure.why) || nodes.has(carries.why) ? decisions : []));
+}
+
 /** Records an alternative. */
 export function variantOf(spec: unknown, inputs: readonly string[], measure: Measure): Either<TrailerError, Variant> {
   const assessed = assess(spec);
   if (isLeft(assessed)) return assessed;
   const assessment = assessed.right;
-  const { checks, partChecks, decisions, weighed } = assessment;
+  const { checks, partChecks, weighed } = assessment;
   const measured = Object.entries(measure(assessment));
+  const decisions = [...assessment.decisions, ...pressureDecisions(assessment, measured.map(([, figure]) => figure))];
   const verdicts = [...checks, ...partChecks];
   const tongue = weighed.balance === undefined ? [] : [weighed.balance.tongue.why];
   const outputs = [
