@@ -70,6 +70,7 @@ export function resolve(base: unknown, vary: Readonly<Record<string, Variation>>
   const factors = readFactors(figures, leaves.right);
   if (isLeft(factors)) return factors;
   const inputs = factors.right.map(({ path }) => path);
+  const units = factors.right.map(({ unit }) => unit);
   const choices = alternatives.map(([name, { choices: named }]) => ({ name, choices: Object.keys(named) }));
   const specOf = (indexes: readonly number[]): unknown => {
     const changes = indexes.map((index, i) => (index < 0 ? {} : (Object.values((alternatives[i] as readonly [string, Alternatives])[1].choices)[index] ?? {})));
@@ -78,7 +79,7 @@ export function resolve(base: unknown, vary: Readonly<Record<string, Variation>>
   const kept = new Map<string, Either<TrailerError, Variant>>();
   const keptVariant = (indexes: readonly number[]): Either<TrailerError, Variant> => {
     const key = indexes.join();
-    const found = kept.get(key) ?? variantOf(specOf(indexes), inputs, measure);
+    const found = kept.get(key) ?? variantOf(specOf(indexes), inputs, units, measure);
     kept.set(key, found);
     return found;
   };

@@ -6,7 +6,7 @@ import type { Check } from '../ratings/index.js';
 import { type Decision, type Derived, type Given, type Node, nodesOf } from '../trace/index.js';
 import type { Unit } from '../units/index.js';
 import { leavesOf } from './spec-paths.js';
-import { columnsFor, isVaried, type Tape, tapeOf } from './tape.js';
+import { isVaried, type Tape, tapeOf } from './tape.js';
 import type { Operand } from './steps.js';
 
 /** The figures a study prints, taken from an assessment; absent ones make a row unanswered. */
@@ -32,13 +32,12 @@ export interface Variant {
   readonly spec: unknown;
   readonly assessment: Assessment;
   readonly tape: Tape;
-  readonly columns: Float64Array[];
   readonly figures: readonly { readonly name: string; readonly node: Node; readonly at: Operand }[];
   readonly reserves: readonly Guarded[];
   /** The shares used, one for each distinct check; equal checks of equal axles are one, under both names. */
   readonly shares: readonly { readonly name: string; readonly check: Check; readonly at: Operand }[];
   readonly decisions: readonly { readonly decision: Decision; readonly left: Operand; readonly right: Operand }[];
-  /** The varied leaves, in the order of the tape's inputs; undefined when this alternative has no such figure. */
+  /** The varied leaves, in the order of the tape's inputs; undefined when this alternative has no such figure, or has it in another unit. */
   readonly leaves: readonly (Given | undefined)[];
   /** True when a reserve that does not vary is over: then no row of this variant holds. */
   readonly overAnyway: boolean;
@@ -63,8 +62,8 @@ function pressureDecisions({ pressures }: Assessment, measured: readonly Derived
   return pressures.flatMap(({ needed: { pressure, carries, decisions } }) => (nodes.has(pressure.why) || nodes.has(carries.why) ? decisions : []));
 }
 
-/** Records an alternative. */
-export function variantOf(spec: unknown, inputs: readonly string[], measure: Measure): Either<TrailerError, Variant> {
+/** Records an alternative. `units` are those in which the inputs vary. */
+export function variantOf(spec: unknown, inputs: readonly string[], units: readonly Unit[], measure: Measure): Either<TrailerError, Variant> {
   const assessed = assess(spec);
   if (isLeft(assessed)) return assessed;
   const assessment = assessed.right;
@@ -88,9 +87,9 @@ export function variantOf(spec: unknown, inputs: readonly string[], measure: Mea
   const leaves = leavesOf(assessment.spec);
   const fixed = reserves.filter(({ at }) => !isVaried(at));
   return right({
-    spec, assessment, tape, columns: columnsFor(tape), figures, shares: distinct(shares), decisions: guards,
+    spec, assessment, tape, figures, shares: distinct(shares), decisions: guards,
     reserves: distinct(reserves.filter(({ at }) => isVaried(at)).map((reserve) => ({ ...reserve, name: '' }))),
-    leaves: inputs.map((path) => leaves.get(path)),
+    leaves: inputs.map((path, i) => (leaves.get(path)?.value.unit === units[i] ? leaves.get(path) : undefined)),
     overAnyway: fixed.some(({ node }) => node.value.value.isNegative()),
   });
 }

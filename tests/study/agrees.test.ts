@@ -61,6 +61,23 @@ describe('a study of the example', () => {
     expect(wrongRows(made).wrong).toEqual([]);
   });
 
+  it('varies a figure in one unit, whatever unit an alternative writes it in', () => {
+    const made = orThrow(study({
+      base: tiltDeck, design: { kind: 'grid' },
+      vary: { written: alternatives({ pounds: {}, kilograms: { 'cargo.0.weight': '4,000 kg', 'cargo.0.front': '3 m' } }), 'cargo.0.weight': levels('8,000 lb', '9,000 lb'), 'cargo.0.front': levels('120 in', '3.2 m') },
+    }));
+    expect(wrongRows(made)).toEqual({ compared: 8, answered: 8, wrong: [] });
+  });
+
+  it('may be read by two readers in turns', () => {
+    const made = orThrow(study({ base: tiltDeck, vary: { 'cargo.0.weight': range('5,000 lb', '9,000 lb', 3000) }, design: { kind: 'grid' } }));
+    const [alone, first, second] = [[...made.rows()], made.rows(), made.rows(1500)];
+    for (let i = 0; i < 1500; i += 1) {
+      expect(first.next().value).toEqual(alone[i]);
+      expect(second.next().value).toEqual(alone[i + 1500]);
+    }
+  });
+
   it('gives error rows for an alternative that assess refuses', () => {
     const made = orThrow(study({
       base: tiltDeck, design: { kind: 'grid' },
