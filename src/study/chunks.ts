@@ -7,13 +7,12 @@ import type { PlannedDesign } from './design.js';
 import { evaluateBlock } from './evaluate.js';
 import { exactly } from './exact-numbers.js';
 import { type Desk, deskFor } from './desk.js';
-import { figureColumns, type Group, groupsOf } from './gather.js';
+import { allPlaces, figureColumns, gather, type Group, groupsOf, sortMarked } from './gather.js';
 import { type Names, namesOf } from './names.js';
 import type { Resolved } from './resolve.js';
 import { changed } from './spec-paths.js';
 import { blockRows, enoughColumns } from './tape.js';
 import type { Measure, Variant } from './variant.js';
-import { mark } from './verdicts.js';
 import { fromAssessment, missingFigure } from './whole-rows.js';
 
 /** About a thousand rows. The arrays are used again for the next chunk: copy what is to be kept. */
@@ -32,6 +31,9 @@ export interface Chunk {
   /** Rows decided again with exact decimals, or assessed from their spec. */
   readonly exactRows: number;
 }
+
+/** Fewer rows than this are assessed from their specs rather than given a tape of their own. */
+const worthATape = 4;
 
 export class Chunks {
   private readonly governing: Names = namesOf();
@@ -91,28 +93,45 @@ export class Chunks {
   }
 
   private fill(desk: Desk, start: number, rows: number, { indexes, places }: Group, names: readonly string[]): { figures: readonly Float64Array[]; exactRows: number } {
-    const { figures, verdicts } = desk;
-    const count = places?.length ?? rows;
-    const placeOf = (j: number): number => (places === undefined ? j : (places[j] as number));
     const variant = this.resolved.variantOf(indexes);
     if (isLeft(variant)) {
-      for (let j = 0; j < count; j += 1) this.wholeRow(desk, start, placeOf(j), names);
-      return { figures, exactRows: count };
+      const all = places ?? allPlaces(rows);
+      for (const i of all) this.wholeRow(desk, start, i, names);
+      return { figures: desk.figures, exactRows: all.length };
     }
-    const columns = enoughColumns(desk.columns, variant.right.tape, verdicts.holds.length);
-    desk.inputs.forEach((input, k) => { const column = columns[k] as Float64Array; if (places === undefined) column.set(input); else places.forEach((i, j) => { column[j] = input[i] as number; }); });
-    evaluateBlock(variant.right, columns, count, verdicts, (j) => this.exactFigures(start + placeOf(j)));
-    const found = figureColumns(variant.right, columns, figures, names, count, places === undefined && !verdicts.marked, places);
-    this.putVerdicts(desk, variant.right, count, places);
-    const missing = names.find((name) => !variant.right.figures.some((figure) => figure.name === name));
-    if (missing !== undefined) for (let j = 0; j < count; j += 1) desk.unanswered.set(placeOf(j), missingFigure(missing));
-    if (!verdicts.marked) return { figures: found, exactRows: 0 };
-    let exactRows = 0;
-    for (let j = 0; j < count; j += 1) {
-      if (verdicts.marks[j] !== 0) exactRows += 1;
-      if (((verdicts.marks[j] as number) & mark.elsewhere) !== 0) this.wholeRow(desk, start, placeOf(j), names);
+    const first = this.onTape(desk, start, rows, variant.right, places, names);
+    if (first.otherWay.length === 0) return first;
+    const { ways, record } = this.resolved.otherWays(indexes);
+    let { otherWay, exactRows } = first;
+    for (let turn = 0; otherWay.length > 0; turn += 1) {
+      const spec = this.specAt(start + (otherWay[0] as number));
+      const way = ways[turn] ?? (otherWay.length < worthATape || isLeft(spec) ? undefined : record(spec.right));
+      if (way === undefined) break;
+      const done = this.onTape(desk, start, otherWay.length, way, otherWay, names);
+      otherWay = done.otherWay;
+      exactRows += done.exactRows;
     }
-    return { figures: found, exactRows };
+    for (const i of otherWay) this.wholeRow(desk, start, i, names);
+    return { figures: first.figures, exactRows: exactRows + otherWay.length };
+  }
+
+  /** Runs rows on one tape; those that go another way are handed back. */
+  private onTape(desk: Desk, start: number, rows: number, variant: Variant, places: readonly number[] | undefined, names: readonly string[]): { figures: readonly Float64Array[]; exactRows: number; otherWay: readonly number[] } {
+    const { verdicts } = desk;
+    const count = places?.length ?? rows;
+    const placeOf = (j: number): number => (places === undefined ? j : (places[j] as number));
+    const columns = enoughColumns(desk.columns, variant.tape, verdicts.holds.length);
+    desk.inputs.forEach((input, k) => gather(input, columns[k] as Float64Array, places));
+    evaluateBlock(variant, columns, count, verdicts, (j) => this.exactFigures(start + placeOf(j)));
+    const figures = figureColumns(variant, columns, desk.figures, names, count, places === undefined && !verdicts.marked, places);
+    this.putVerdicts(desk, variant, count, places);
+    const missing = names.find((name) => !variant.figures.some((figure) => figure.name === name));
+    for (let j = 0; j < count; j += 1) if (missing === undefined) break; else desk.unanswered.set(placeOf(j), missingFigure(missing));
+    if (!verdicts.marked) return { figures, exactRows: 0, otherWay: [] };
+    const { whole, otherWay, exactRows } = sortMarked(verdicts.marks, count, placeOf);
+    for (const i of whole) this.wholeRow(desk, start, i, names);
+    for (const i of otherWay) desk.unanswered.delete(i);
+    return { figures, exactRows, otherWay };
   }
 
   /** Holds and governing checks to their places. */

@@ -1,6 +1,6 @@
 /**
  * A block of rows on one tape, with a guard at every comparison: a row that stands within the band of a limit is decided again
- * with exact decimals, and a row for which the program would have gone another way is marked to be assessed from its spec.
+ * with exact decimals, and a row for which the program would have gone another way is marked, for another tape or for `assess` itself.
  */
 import { compareDecimals } from '../units/internal.js';
 import { decimalReading, holdsFor, type Node, readNode } from '../trace/index.js';
@@ -46,7 +46,7 @@ function markDecisions(block: Block): void {
     for (let i = 0; i < rows; i += 1) {
       const edge = guardShare * (Math.abs(a[i] as number) + Math.abs(b[i] as number));
       const gap = (b[i] as number) - (a[i] as number);
-      if (!((gap > edge && below) || (gap < -edge && above))) setMark(verdicts, i, mark.elsewhere);
+      if (!((gap > edge && below) || (gap < -edge && above))) setMark(verdicts, i, mark.otherWay);
     }
   }
 }

@@ -1,6 +1,7 @@
 /** Which rows of a chunk belong to which alternative, and the way of its figures to their places. */
 import { isVaried } from './tape.js';
 import type { Variant } from './variant.js';
+import { mark } from './verdicts.js';
 
 /** Rows of one alternative in a chunk; without places they are all of them. */
 export interface Group { readonly indexes: readonly number[]; readonly places?: number[] }
@@ -32,4 +33,26 @@ export function figureColumns(variant: Variant, columns: readonly Float64Array[]
     if (places === undefined) out.set(column); else places.forEach((i, j) => { out[i] = column[j] as number; });
     return out;
   });
+}
+
+export const allPlaces = (rows: number): readonly number[] => Array.from({ length: rows }, (_, i) => i);
+
+/** The figures at some places, or all of them, side by side. */
+export function gather(from: Float64Array, to: Float64Array, places: readonly number[] | undefined): void {
+  if (places === undefined) to.set(from);
+  else for (let j = 0; j < places.length; j += 1) to[j] = from[places[j] as number] as number;
+}
+
+/** Marked rows by what is to be done with them; exact ones are done already, and counted once with the whole ones. */
+export function sortMarked(marks: Uint8Array, count: number, placeOf: (j: number) => number): { whole: readonly number[]; otherWay: readonly number[]; exactRows: number } {
+  const whole: number[] = [];
+  const otherWay: number[] = [];
+  let exactRows = 0;
+  for (let j = 0; j < count; j += 1) {
+    const as = marks[j] as number;
+    if ((as & mark.elsewhere) !== 0) whole.push(placeOf(j));
+    else if ((as & mark.otherWay) !== 0) otherWay.push(placeOf(j));
+    else if (as === mark.exact) exactRows += 1;
+  }
+  return { whole, otherWay, exactRows: exactRows + whole.length };
 }

@@ -125,7 +125,7 @@ function joined(pieces: readonly Piece[], at: AssessAt): readonly Piece[] {
  * Between which values of this input do all checks hold?
  *
  * @returns the interval around the spec's own value, or the nearest one that holds; Left `NoSolution` when there is none
- * @example orThrow(holdingInterval(spec, 'cargo.0.weight')).setBy.to[0] // gross against GVWR
+ * @example orThrow(holdingInterval(spec, 'cargo.0.weight')).setBy.to[0] // tongue against ball mount tongue
  * @source the working of `assess`, solved for one of its inputs
  */
 export function holdingInterval(base: unknown, path: string): Either<TrailerError, HoldingInterval> {

@@ -1,7 +1,7 @@
 /** What is known of the rows of a block after its tape has run. */
 
-/** What became of a row: it was decided again with exact decimals, or it must be assessed from its spec. */
-export const mark = { exact: 1, elsewhere: 2 } as const;
+/** What became of a row: decided again with exact decimals; to be assessed from its spec; gone another way by a decision. */
+export const mark = { exact: 1, elsewhere: 2, otherWay: 4 } as const;
 
 /** What became of the rows of a block, in arrays that are used again. */
 export interface BlockVerdicts {

@@ -5,10 +5,13 @@ import { assess, type Assessment } from '../../src/assessment/index.js';
 import type { Row, Study } from '../../src/study/index.js';
 import { type Measure, standardMeasure } from '../../src/study/index.js';
 
-/** The example trailer: invented, 14,000 lb, two 7,000 lb axles at 187 and 221 in, a 9,000 lb machine. */
-export const tiltDeck = JSON.parse(readFileSync(new URL('../../examples/tilt-deck.json', import.meta.url), 'utf8')) as {
+/** A trailer without its tow vehicle: invented, 14,000 lb, two 7,000 lb axles at 187 and 221 in, a 9,000 lb machine. */
+export const tiltDeck = JSON.parse(readFileSync(new URL('./plain-deck.json', import.meta.url), 'utf8')) as {
   trailer: Record<string, unknown> & { axles: Record<string, unknown>[] }; cargo: Record<string, unknown>[];
 };
+
+/** The whole example: with tow vehicle, frame, tiedowns and rules. */
+export const wholeDeck = JSON.parse(readFileSync(new URL('../../examples/tilt-deck.json', import.meta.url), 'utf8')) as unknown;
 
 /** What `assess` itself says of a spec, in the words of a row. */
 function exactly({ holds, tightest }: Assessment): { holds: boolean; governs: string } {
