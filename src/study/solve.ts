@@ -29,6 +29,8 @@ export interface HoldingInterval {
    * `what is checked changes` where it would, but each figure by another rule, as below the first printed pressure of a tire.
    */
   readonly setBy: { readonly from: readonly string[]; readonly to: readonly string[] };
+  /** Whether all checks hold at the end itself: just above a weight of nothing they may, and at nothing there is no answer. */
+  readonly included: { readonly from: boolean; readonly to: boolean };
   readonly how: 'exact' | 'bracketed';
 }
 
@@ -140,6 +142,7 @@ export function holdingInterval(base: unknown, path: string): Either<TrailerErro
   const beyond = (piece: Piece | undefined, end: Decimal): readonly string[] => (piece === undefined || compareDecimals(piece.from, end) * compareDecimals(piece.to, end) > 0 ? [] : piece.over);
   return right({
     path, from: ofDecimal(best.from, unit), to: ofDecimal(best.to, unit), how: best.how,
+    included: { from: at(best.from)?.holds === true, to: at(best.to)?.holds === true },
     setBy: { from: beyond(pieces[i - 1], best.from), to: beyond(pieces[i + 1], best.to) },
   });
 }

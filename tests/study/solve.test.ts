@@ -45,13 +45,14 @@ describe('the value at which a reserve is used up', () => {
 function expectEnds(base: unknown, path: string): void {
   const found = holdingInterval(base, path);
   if (isLeft(found)) return;
-  const { from, to, setBy, how } = found.right;
+  const { from, to, setBy, included, how } = found.right;
   const inside = how === 'exact' ? 1e-9 : 3 * Number(bracketWidth);
   const holds = (x: { toFixed(): string }): boolean => { const a = assess(changed(base, { [path]: `${x.toFixed()} ${from.unit}` })); return !isLeft(a) && a.right.holds; };
   if (to.value.minus(from.value).lt(4 * inside)) return;
-  for (const [end, names, out] of [[from, setBy.from, -1], [to, setBy.to, 1]] as const) {
+  for (const [end, names, out, isIn] of [[from, setBy.from, -1, included.from], [to, setBy.to, 1, included.to]] as const) {
     expect(holds(end.value.minus(out * inside)), `${path} just inside ${show(end)}`).toBe(true);
-    if (how === 'exact') expect(holds(end.value), `${path} at ${show(end)}`).toBe(true);
+    expect(holds(end.value), `${path} at ${show(end)}`).toBe(isIn);
+    if (how === 'exact' && !isIn) expect(isLeft(assess(changed(base, { [path]: `${end.value.toFixed()} ${from.unit}` }))) || names.length > 0, `${path}: why not at ${show(end)}`).toBe(true);
     if (names.length > 0 && !names.includes('what is checked changes')) expect(holds(end.value.plus(out * inside)), `${path} just outside ${show(end)}`).toBe(false);
   }
 }
