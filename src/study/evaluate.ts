@@ -39,10 +39,17 @@ function markInputs({ variant, columns, rows, verdicts }: Block): void {
 function markDecisions(block: Block): void {
   const { variant, rows, verdicts } = block;
   for (const { decision, left, right } of variant.decisions) {
-    const a = columnOf(block, left, verdicts.same[0]);
-    const b = columnOf(block, right, verdicts.same[1]);
     const below = holdsFor(-1, decision.comparison) === decision.holds;
     const above = holdsFor(1, decision.comparison) === decision.holds;
+    const a = columnOf(block, left, verdicts.same[0]);
+    if (!isVaried(right)) {
+      // Between these two a figure is too near the fixed one; 3 where the band has 2 makes room for the figure's own share.
+      const low = below ? right.value - 3 * guardShare * Math.abs(right.value) : Number.NEGATIVE_INFINITY;
+      const high = above ? right.value + 3 * guardShare * Math.abs(right.value) : Number.POSITIVE_INFINITY;
+      for (let i = 0; i < rows; i += 1) if (!((a[i] as number) > high || (a[i] as number) < low)) setMark(verdicts, i, mark.otherWay);
+      continue;
+    }
+    const b = columnOf(block, right, verdicts.same[1]);
     for (let i = 0; i < rows; i += 1) {
       const edge = guardShare * (Math.abs(a[i] as number) + Math.abs(b[i] as number));
       const gap = (b[i] as number) - (a[i] as number);

@@ -62,6 +62,12 @@ function pressureDecisions({ pressures }: Assessment, measured: readonly Derived
   return pressures.flatMap(({ needed: { pressure, carries, decisions } }) => (nodes.has(pressure.why) || nodes.has(carries.why) ? decisions : []));
 }
 
+/** Decisions about the same figures, once. */
+function unlike(guards: Variant['decisions']): Variant['decisions'] {
+  return guards.filter(({ decision, left, right: other }, i) => guards.findIndex((first) =>
+    first.decision.comparison === decision.comparison && sameOperand(first.left, left) && sameOperand(first.right, other)) === i);
+}
+
 /** Records an alternative. `units` are those in which the inputs vary. */
 export function variantOf(spec: unknown, inputs: readonly string[], units: readonly Unit[], measure: Measure): Either<TrailerError, Variant> {
   const assessed = assess(spec);
@@ -83,7 +89,7 @@ export function variantOf(spec: unknown, inputs: readonly string[], units: reado
   const reserves: Guarded[] = verdicts.map(({ reserve }) => ({ node: reserve.why, at: take(), band: take() }));
   for (const node of tongue) reserves.push({ node, at: take(), band: { value: 1 } });
   const shares = checks.map((check) => ({ name: check.what, check, at: take() }));
-  const guards = decisions.map((decision) => ({ decision, left: take(), right: take() })).filter(({ left, right: other }) => isVaried(left) || isVaried(other));
+  const guards = unlike(decisions.map((decision) => ({ decision, left: take(), right: take() })).filter(({ left, right: other }) => isVaried(left) || isVaried(other)));
   const leaves = leavesOf(assessment.spec);
   const fixed = reserves.filter(({ at }) => !isVaried(at));
   return right({
