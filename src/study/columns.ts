@@ -23,36 +23,39 @@ export interface ColumnTable {
   readonly unanswered: readonly { readonly row: number; readonly error: TrailerError }[];
 }
 
+/** Stretches of answered rows of a chunk. */
+function answeredRuns({ rows, unanswered }: Chunk): readonly { from: number; to: number }[] {
+  const stops = [-1, ...[...unanswered.keys()].sort((a, b) => a - b), rows];
+  return stops.slice(1).flatMap((to, k) => { const from = (stops[k] as number) + 1; return to > from ? [{ from, to }] : []; });
+}
+
 export function columnsOf(header: Header, chunks: Iterable<Chunk>, most: number, signal?: AbortSignal): Either<Aborted, ColumnTable> {
   const names = [...header.inputs.map(({ path }) => path), ...header.figures.map(({ name }) => name)];
   const columns = names.map(() => new Float64Array(most));
   const choices = header.choices.map(() => new Int16Array(most));
   const [row, holds, governs] = [new Float64Array(most), new Uint8Array(most), new Uint16Array(most)];
-  const governIndex = new Map<string, number>();
+  let governNames: readonly string[] = [];
   const unanswered: { row: number; error: TrailerError }[] = [];
   let length = 0;
   let done = 0;
   for (const chunk of chunks) {
     const sources = [...chunk.inputs, ...chunk.figures];
-    for (let i = 0; i < chunk.rows; i += 1) {
-      const error = chunk.unanswered.get(i);
-      if (error !== undefined) { unanswered.push({ row: chunk.start + i, error }); continue; }
-      for (let k = 0; k < sources.length; k += 1) (columns[k] as Float64Array)[length] = (sources[k] as Float64Array)[i] as number;
-      for (let k = 0; k < choices.length; k += 1) (choices[k] as Int16Array)[length] = (chunk.choices[k] as Int16Array)[i] as number;
-      const name = chunk.governs[i] as string;
-      let index = governIndex.get(name);
-      if (index === undefined) { index = governIndex.size; governIndex.set(name, index); }
-      row[length] = chunk.start + i;
-      holds[length] = chunk.holds[i] as number;
-      governs[length] = index;
-      length += 1;
+    governNames = chunk.governNames;
+    for (const { from, to } of answeredRuns(chunk)) {
+      sources.forEach((source, k) => (columns[k] as Float64Array).set(source.subarray(from, to), length));
+      choices.forEach((column, k) => column.set((chunk.choices[k] as Int16Array).subarray(from, to), length));
+      holds.set(chunk.holds.subarray(from, to), length);
+      governs.set(chunk.governs.subarray(from, to), length);
+      for (let i = from; i < to; i += 1) row[length + i - from] = chunk.start + i;
+      length += to - from;
     }
+    for (const [i, error] of [...chunk.unanswered].sort(([a], [b]) => a - b)) unanswered.push({ row: chunk.start + i, error });
     done += chunk.rows;
   }
   if (signal?.aborted === true && done < most) return left({ chapter: 'study', tag: 'Aborted', afterRows: done });
   const cut = <A extends Float64Array | Int16Array | Uint8Array | Uint16Array>(array: A): A => (length === most ? array : (array.slice(0, length) as A));
   return right({
-    length, row: cut(row), holds: cut(holds), governs: cut(governs), governNames: [...governIndex.keys()], unanswered,
+    length, row: cut(row), holds: cut(holds), governs: cut(governs), governNames: [...governNames], unanswered,
     data: Object.fromEntries(names.map((name, k) => [name, cut(columns[k] as Float64Array)])),
     units: Object.fromEntries([...header.inputs.map(({ path, unit }) => [path, unit]), ...header.figures.map(({ name, unit }) => [name, unit])]),
     choices: Object.fromEntries(header.choices.map(({ name }, k) => [name, cut(choices[k] as Int16Array)])),

@@ -4,16 +4,20 @@ import { applyLinear, Decimal } from './exact-numbers.js';
 import { convert, dimensionOf, type Quantity, show, type Unit } from '../units/index.js';
 import type { Basis, Given } from '../trace/index.js';
 import { normalQuantile } from './chance.js';
-import type { UnusableVariation } from './errors.js';
+import type { TooManyVariants, UnusableVariation } from './errors.js';
 import { type Chance, type Levels, type Range, readLevel } from './vary.js';
 
-/** One varied figure. `levels` are exact; a chance factor has none and draws by the share of its distribution. */
+/** The most levels of one figure. */
+export const mostLevels = 10_000_000;
+
+/** One varied figure. Levels are exact and made when they are asked for; a chance factor has none and draws by the share of its distribution. */
 export interface Factor {
   readonly path: string;
   readonly unit: Unit;
   /** What the figure rests on in the spec; a study changes the figure, not its standing. */
   readonly basis: Basis;
-  readonly levels: readonly Decimal[];
+  readonly levels: number;
+  readonly levelAt: (level: number) => Decimal;
   /** The figure at a share from 0 to 1 of the distribution: for sampled designs. Rounded to four decimals, so that it prints short. */
   readonly atShare: (share: number) => number;
 }
@@ -29,9 +33,7 @@ function inUnit(text: string, leaf: Given): Quantity<Unit> | undefined {
 
 const short = (x: number): number => Math.round(x * 1e4) / 1e4;
 
-function evenly(from: Decimal, to: Decimal, count: number): readonly Decimal[] {
-  return count === 1 ? [from] : Array.from({ length: count }, (_, i) => applyLinear(from, to, i, count - 1));
-}
+const evenly = (from: Decimal, to: Decimal, count: number) => (i: number): Decimal => (count === 1 ? from : applyLinear(from, to, i, count - 1));
 
 /** The figure at a share of evenly likely levels, or of a distribution. */
 function drawing(variation: Levels | Range | Chance, figures: readonly Decimal[]): (share: number) => number {
@@ -50,10 +52,12 @@ function drawing(variation: Levels | Range | Chance, figures: readonly Decimal[]
 }
 
 /** Reads a variation against its leaf; every level must be a figure the spec itself would take. */
-export function factorOf(path: string, variation: Levels | Range | Chance, leaf: Given): Either<UnusableVariation, Factor> {
+export function factorOf(path: string, variation: Levels | Range | Chance, leaf: Given): Either<UnusableVariation | TooManyVariants, Factor> {
   const texts = variation.kind === 'levels' ? variation.texts : variation.kind === 'range' ? [variation.from, variation.to] : variation.figures;
   if (texts.length === 0) return unusable(path, 'no levels', 'at least one level');
   if (variation.kind === 'range' && !(Number.isInteger(variation.count) && variation.count >= 1)) return unusable(path, `a count of ${variation.count}`, 'a whole number of levels');
+  const count = variation.kind === 'levels' ? texts.length : variation.kind === 'range' ? variation.count : 0;
+  if (count > mostLevels) return left({ chapter: 'study', tag: 'TooManyVariants', count, most: mostLevels, path });
   const figures: Decimal[] = [];
   for (const [index, text] of texts.entries()) {
     const figure = inUnit(text, leaf);
@@ -67,6 +71,6 @@ export function factorOf(path: string, variation: Levels | Range | Chance, leaf:
   const rising = variation.kind !== 'chance' || variation.shape === 'normal' || figures.every((figure, i) => i === 0 || figure.gte(figures[i - 1] as Decimal));
   if (!rising) return unusable(path, texts.join(', '), 'figures that rise');
   const [first, second] = figures as [Decimal, Decimal];
-  const exact = variation.kind === 'levels' ? figures : variation.kind === 'range' ? evenly(first, second, variation.count) : [];
-  return right({ path, unit: leaf.value.unit, basis: leaf.basis, levels: exact, atShare: drawing(variation, figures) });
+  const levelAt = variation.kind === 'range' ? evenly(first, second, count) : (level: number): Decimal => figures[level] as Decimal;
+  return right({ path, unit: leaf.value.unit, basis: leaf.basis, levels: count, levelAt, atShare: drawing(variation, figures) });
 }

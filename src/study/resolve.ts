@@ -13,11 +13,22 @@ import { type Measure, type Variant, variantOf } from './variant.js';
 /** The most combinations of whole alternatives: each has a tape of its own. */
 export const mostVariants = 5_000;
 
+/** The most tapes of one alternative besides its first. */
+const mostWays = 24;
+
+export interface OtherWays {
+  readonly ways: readonly Variant[];
+  /** Records the way of a row; nothing when it has no answer, or when there are ways enough. */
+  readonly record: (spec: unknown) => Variant | undefined;
+}
+
 export interface Resolved {
   readonly factors: readonly Factor[];
   readonly choices: readonly ChoiceFactor[];
   /** The alternative for a list of choice indexes; -1 leaves the spec as it stands. */
   readonly variantOf: (indexes: readonly number[]) => Either<TrailerError, Variant>;
+  /** The same alternative recorded where the program goes another way: the tapes met so far, and a new one from the spec of a row. */
+  readonly otherWays: (indexes: readonly number[]) => OtherWays;
   /** The spec of an alternative, as JSON. */
   readonly specOf: (indexes: readonly number[]) => unknown;
   /** Every combination of alternatives, or the one spec when there are none. */
@@ -70,6 +81,7 @@ export function resolve(base: unknown, vary: Readonly<Record<string, Variation>>
   const factors = readFactors(figures, leaves.right);
   if (isLeft(factors)) return factors;
   const inputs = factors.right.map(({ path }) => path);
+  const units = factors.right.map(({ unit }) => unit);
   const choices = alternatives.map(([name, { choices: named }]) => ({ name, choices: Object.keys(named) }));
   const specOf = (indexes: readonly number[]): unknown => {
     const changes = indexes.map((index, i) => (index < 0 ? {} : (Object.values((alternatives[i] as readonly [string, Alternatives])[1].choices)[index] ?? {})));
@@ -78,9 +90,22 @@ export function resolve(base: unknown, vary: Readonly<Record<string, Variation>>
   const kept = new Map<string, Either<TrailerError, Variant>>();
   const keptVariant = (indexes: readonly number[]): Either<TrailerError, Variant> => {
     const key = indexes.join();
-    const found = kept.get(key) ?? variantOf(specOf(indexes), inputs, measure);
+    const found = kept.get(key) ?? variantOf(specOf(indexes), inputs, units, measure);
     kept.set(key, found);
     return found;
+  };
+  const ways = new Map<string, Variant[]>();
+  const otherWays = (indexes: readonly number[]): OtherWays => {
+    const key = indexes.join();
+    const known = ways.get(key) ?? [];
+    ways.set(key, known);
+    const record = (spec: unknown): Variant | undefined => {
+      const way = known.length >= mostWays ? undefined : variantOf(spec, inputs, units, measure);
+      if (way === undefined || isLeft(way)) return undefined;
+      known.push(way.right);
+      return way.right;
+    };
+    return { ways: known, record };
   };
   const combination = (place: number): readonly number[] => {
     const indexes: number[] = [];
@@ -89,7 +114,7 @@ export function resolve(base: unknown, vary: Readonly<Record<string, Variation>>
     return indexes;
   };
   return right({
-    factors: factors.right, choices, specOf, variantOf: keptVariant,
+    factors: factors.right, choices, specOf, variantOf: keptVariant, otherWays,
     allVariants: () => Array.from({ length: combinations }, (_, place) => keptVariant(combination(place))),
     own: inputs.map((path) => (leaves.right.get(path) as Given).value.value.toNumber()),
   });

@@ -21,13 +21,13 @@ export type Row =
 /** What a choice is called; the spec as it stands when none was taken. */
 export const choiceName = (names: readonly string[], index: number): string => (index < 0 ? 'as specified' : (names[index] ?? ''));
 
-export function* rowsOf(header: Header, chunks: Iterable<Chunk>, signal?: AbortSignal): Generator<Row, void> {
+export function* rowsOf(header: Header, chunks: Iterable<Chunk>, from: number, to: number, signal?: AbortSignal): Generator<Row, void> {
   let done = 0;
   for (const chunk of chunks) {
     for (let i = 0; i < chunk.rows; i += 1) yield rowOf(header, chunk, i);
     done += chunk.rows;
   }
-  if (signal?.aborted === true) yield { row: done, choices: {}, inputs: {}, answered: false, error: { chapter: 'study', tag: 'Aborted', afterRows: done } };
+  if (signal?.aborted === true && from + done < to) yield { row: from + done, choices: {}, inputs: {}, answered: false, error: { chapter: 'study', tag: 'Aborted', afterRows: done } };
 }
 
 function rowOf({ choices, inputs, figures }: Header, chunk: Chunk, i: number): Row {
@@ -39,7 +39,7 @@ function rowOf({ choices, inputs, figures }: Header, chunk: Chunk, i: number): R
   const error = chunk.unanswered.get(i);
   if (error !== undefined) return { ...point, answered: false, error };
   return {
-    ...point, answered: true, holds: chunk.holds[i] === 1, governs: chunk.governs[i] as string,
+    ...point, answered: true, holds: chunk.holds[i] === 1, governs: chunk.governNames[chunk.governs[i] as number] as string,
     figures: Object.fromEntries(figures.map(({ name }, k) => [name, chunk.figures[k]?.[i] as number])),
   };
 }

@@ -27,7 +27,8 @@ export function checkSample(chunks: Chunks, sample: readonly number[], names: re
       if (!(Math.abs(tape - exact) <= tolerance * Math.max(1, Math.abs(exact)))) return mismatch(name, String(tape), String(exact));
     }
     if ((chunk.holds[0] === 1) !== outcome.right.holds) return mismatch('holds', String(chunk.holds[0] === 1), String(outcome.right.holds));
-    if (chunk.governs[0] !== outcome.right.governs) return mismatch('governs', String(chunk.governs[0]), outcome.right.governs);
+    const governs = String(chunk.governNames[chunk.governs[0] as number]);
+    if (governs !== outcome.right.governs) return mismatch('governs', governs, outcome.right.governs);
   }
   return undefined;
 }

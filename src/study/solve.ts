@@ -1,15 +1,15 @@
 /** The value of one input at which a reserve is used up, and the interval of it in which every check holds. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { compareDecimals, Decimal, ofDecimal, zero } from '../units/internal.js';
+import { compareDecimals, type Decimal, ofDecimal, zero } from '../units/internal.js';
 import { assess, type Assessment } from '../assessment/index.js';
 import type { TrailerError } from '../errors.js';
-import { decimalReading, editDistance, type Given, nearestKeys, type Node, readNode } from '../trace/index.js';
+import { editDistance, nearestKeys, type Node } from '../trace/index.js';
 import type { Quantity, Unit } from '../units/index.js';
+import { assessAt, type AssessAt, type Cell, cellsOf } from './cells.js';
 import { leavesOf } from './spec-paths.js';
-import { lineOf } from './linear.js';
+import { bracketWidth, figureAt, zerosOf } from './zeros.js';
 
-/** How close a bracketed solution is, in the unit of the input. */
-export const bracketWidth = '0.000001';
+export { bracketWidth };
 
 export interface Solution {
   readonly path: string;
@@ -19,55 +19,40 @@ export interface Solution {
   readonly how: 'exact' | 'bracketed';
 }
 
-/** The ends between which every check holds, and the checks that set them; an open end is the most the input may be. */
+/** The ends between which every check holds, and what sets them; an end set by nothing is the most the input may be. */
 export interface HoldingInterval {
   readonly path: string;
   readonly from: Quantity<Unit>;
   readonly to: Quantity<Unit>;
+  /**
+   * The checks that are used up at an end, or over beyond it; `no answer beyond` where the spec would not be answered;
+   * `what is checked changes` where it would, but each figure by another rule, as below the first printed pressure of a tire.
+   */
   readonly setBy: { readonly from: readonly string[]; readonly to: readonly string[] };
+  /** Whether all checks hold at the end itself: just above a weight of nothing they may, and at nothing there is no answer. */
+  readonly included: { readonly from: boolean; readonly to: boolean };
   readonly how: 'exact' | 'bracketed';
 }
 
 /** A figure that is zero or more when the answer is good. */
-export interface Reserve {
+interface Reserve {
   readonly what: string;
   readonly node: Node;
 }
 
 /** Every reserve of an assessment, the tongue that must press down among them. */
-export const reservesOf = ({ checks, partChecks, weighed }: Assessment): readonly Reserve[] => [
+const reservesOf = ({ checks, partChecks, weighed }: Assessment): readonly Reserve[] => [
   ...[...checks, ...partChecks].map(({ what, reserve }) => ({ what, node: reserve.why })),
   ...(weighed.balance ? [{ what: 'tongue presses down', node: weighed.balance.tongue.why }] : []),
 ];
 
-const valueAt = (node: Node, path: string, x: Decimal): Decimal =>
-  readNode(node, decimalReading, new Map(), (leaf) => (leaf.kind === 'given' && leaf.path === path ? x : undefined));
-
-/** Zeros between two ends: the line's own when linear, otherwise wherever the sign changes over a scan of 200 steps. */
-function zerosOf(node: Node, path: string, low: Decimal, high: Decimal): { at: readonly Decimal[]; how: 'exact' | 'bracketed' } {
-  const line = lineOf(node, path);
-  if (line !== undefined) {
-    if (line.slope.isZero()) return { at: [], how: 'exact' };
-    const at = line.at.neg().div(line.slope);
-    return { at: at.lt(low) || at.gt(high) ? [] : [at], how: 'exact' };
-  }
-  const steps = 200;
-  const places = Array.from({ length: steps + 1 }, (_, i) => low.plus(high.minus(low).times(i).div(steps)));
-  const found: Decimal[] = [];
-  for (let i = 0; i < steps; i += 1) {
-    let [a, b] = [places[i] as Decimal, places[i + 1] as Decimal];
-    const sign = valueAt(node, path, a).comparedTo(zero);
-    if (sign === valueAt(node, path, b).comparedTo(zero)) continue;
-    while (b.minus(a).gt(bracketWidth)) {
-      const middle = a.plus(b).div(2);
-      if (valueAt(node, path, middle).comparedTo(zero) === sign) a = middle; else b = middle;
-    }
-    found.push(sign > 0 ? a : b);
-  }
-  return { at: found, how: 'bracketed' };
+interface Ready {
+  readonly at: AssessAt;
+  readonly own: Decimal;
+  readonly unit: Unit;
+  readonly assessment: Assessment;
+  readonly cells: readonly Cell[];
 }
-
-interface Ready { readonly assessment: Assessment; readonly leaf: Given; readonly low: Decimal; readonly high: Decimal }
 
 function ready(base: unknown, path: string): Either<TrailerError, Ready> {
   const assessed = assess(base);
@@ -75,18 +60,21 @@ function ready(base: unknown, path: string): Either<TrailerError, Ready> {
   const leaves = leavesOf(assessed.right.spec);
   const leaf = leaves.get(path);
   if (leaf?.between === undefined) return left({ chapter: 'study', tag: 'UnknownPath', path, nearest: nearestKeys([...leaves.keys()], (other) => editDistance(path, other)) });
-  return right({ assessment: assessed.right, leaf, low: leaf.between[0], high: leaf.between[1] });
+  const { unit, value } = leaf.value;
+  const at = assessAt(base, path, unit, leaf.basis);
+  return right({ at, own: value, unit, assessment: assessed.right, cells: cellsOf(at, path, ...leaf.between) });
 }
 
 /**
  * At which value of this input is this reserve used up?
  *
  * Linear workings are solved exactly: `x = -r(0) / slope`. Others are scanned over what the input may be and the sign change
- * nearest to the spec's own value is bracketed.
+ * nearest to the spec's own value is bracketed. Where the program goes another way along the input, each stretch is solved by
+ * its own working.
  *
  * @param base a spec as JSON
  * @param path the input, such as `cargo.0.weight`
- * @param choose picks the reserve from the assessment
+ * @param choose picks the reserve from an assessment
  * @returns Left `UnknownPath`, or `NoSolution` when the reserve is nowhere zero
  * @example orThrow(solveFor(spec, 'cargo.0.weight', (a) => a.checks[0].reserve)).value // 10,350 lb
  * @source the working of `assess`, solved for one of its inputs
@@ -94,39 +82,67 @@ function ready(base: unknown, path: string): Either<TrailerError, Ready> {
 export function solveFor(base: unknown, path: string, choose: (assessment: Assessment) => { readonly why: Node } | undefined): Either<TrailerError, Solution> {
   const given = ready(base, path);
   if (isLeft(given)) return given;
-  const { assessment, leaf, low, high } = given.right;
+  const { assessment, own, unit, cells } = given.right;
   const reserve = choose(assessment);
   const none = (found: string): Either<TrailerError, never> => left({ chapter: 'study', tag: 'NoSolution', path, what: reserve?.why.symbol ?? 'the reserve', found });
   if (reserve === undefined) return none('no such reserve in this assessment');
-  const { at, how } = zerosOf(reserve.why, path, low, high);
-  const own = leaf.value.value;
-  const [nearest] = [...at].sort((a, b) => a.minus(own).abs().comparedTo(b.minus(own).abs()));
-  return nearest === undefined ? none('the same sign everywhere') : right({ path, value: ofDecimal(nearest, leaf.value.unit), how });
+  const zeros = cells.flatMap((cell) => {
+    const node = cell.assessment === undefined ? undefined : choose(cell.assessment)?.why;
+    if (node === undefined) return [];
+    const { at, how } = zerosOf(node, undefined, path, cell.from, cell.to);
+    return at.map((x) => ({ x, how }));
+  });
+  const [nearest] = zeros.sort((a, b) => a.x.minus(own).abs().comparedTo(b.x.minus(own).abs()));
+  return nearest === undefined ? none('the same sign everywhere') : right({ path, value: ofDecimal(nearest.x, unit), how: nearest.how });
+}
+
+interface Piece { readonly from: Decimal; readonly to: Decimal; readonly over: readonly string[]; readonly how: 'exact' | 'bracketed' }
+
+/** A cell cut at the zeros of its reserves, each piece with the reserves that are negative in it. */
+function piecesOf({ from, to, assessment, unspoken }: Cell, path: string): readonly Piece[] {
+  if (assessment === undefined) return [{ from, to, over: [unspoken], how: 'exact' }];
+  const reserves = reservesOf(assessment);
+  const zeros = reserves.map(({ node }) => zerosOf(node, undefined, path, from, to));
+  const how = zeros.every((each) => each.how === 'exact') ? 'exact' : 'bracketed';
+  const cuts = [from, ...zeros.flatMap(({ at }) => at), to].sort((a, b) => a.comparedTo(b));
+  return cuts.slice(1).flatMap((end, i) => {
+    const start = cuts[i] as Decimal;
+    const middle = start.plus(end).div(2);
+    return end.gt(start) ? [{ from: start, to: end, over: reserves.filter(({ node }) => figureAt(node, path, middle).isNegative()).map(({ what }) => what), how }] : [];
+  });
+}
+
+/** Neighbours that hold on both sides of a place, and at it, are one. */
+function joined(pieces: readonly Piece[], at: AssessAt): readonly Piece[] {
+  return pieces.reduce<Piece[]>((list, piece) => {
+    const last = list.at(-1);
+    const one = last !== undefined && last.over.length === 0 && piece.over.length === 0 && at(piece.from)?.holds === true;
+    if (one) list[list.length - 1] = { ...last, to: piece.to, how: last.how === 'exact' ? piece.how : last.how };
+    else list.push(piece);
+    return list;
+  }, []);
 }
 
 /**
  * Between which values of this input do all checks hold?
  *
  * @returns the interval around the spec's own value, or the nearest one that holds; Left `NoSolution` when there is none
- * @example orThrow(holdingInterval(spec, 'cargo.0.weight')).setBy.to[0] // gross against GVWR
+ * @example orThrow(holdingInterval(spec, 'cargo.0.weight')).setBy.to[0] // tongue against ball mount tongue
  * @source the working of `assess`, solved for one of its inputs
  */
 export function holdingInterval(base: unknown, path: string): Either<TrailerError, HoldingInterval> {
   const given = ready(base, path);
   if (isLeft(given)) return given;
-  const { assessment, leaf, low, high } = given.right;
-  const reserves = reservesOf(assessment);
-  const zeros = reserves.map(({ what, node }) => ({ what, ...zerosOf(node, path, low, high) }));
-  const cuts = [low, ...zeros.flatMap(({ at }) => at), high].sort((a, b) => a.comparedTo(b));
-  const holdsAt = (x: Decimal): boolean => reserves.every(({ node }) => valueAt(node, path, x).gte(0));
-  const pieces = cuts.slice(1).map((to, i) => ({ from: cuts[i] as Decimal, to })).filter(({ from, to }) => to.gt(from) && holdsAt(from.plus(to).div(2)));
-  const own = leaf.value.value;
-  const far = ({ from, to }: { from: Decimal; to: Decimal }): Decimal => (own.lt(from) ? from.minus(own) : own.gt(to) ? own.minus(to) : zero);
-  const [best] = pieces.sort((a, b) => far(a).comparedTo(far(b)));
+  const { at, own, unit, cells } = given.right;
+  const pieces = joined(cells.flatMap((cell) => piecesOf(cell, path)), at);
+  const far = ({ from, to }: Piece): Decimal => (own.lt(from) ? from.minus(own) : own.gt(to) ? own.minus(to) : zero);
+  const [best] = pieces.filter(({ over }) => over.length === 0).sort((a, b) => far(a).comparedTo(far(b)));
   if (best === undefined) return left({ chapter: 'study', tag: 'NoSolution', path, what: 'every reserve', found: 'no value at which all checks hold' });
-  const names = (end: Decimal): readonly string[] => zeros.filter(({ at }) => at.some((x) => compareDecimals(x, end) === 0)).map(({ what }) => what);
+  const i = pieces.indexOf(best);
+  const beyond = (piece: Piece | undefined, end: Decimal): readonly string[] => (piece === undefined || compareDecimals(piece.from, end) * compareDecimals(piece.to, end) > 0 ? [] : piece.over);
   return right({
-    path, from: ofDecimal(best.from, leaf.value.unit), to: ofDecimal(best.to, leaf.value.unit),
-    setBy: { from: names(best.from), to: names(best.to) }, how: zeros.every(({ how }) => how === 'exact') ? 'exact' : 'bracketed',
+    path, from: ofDecimal(best.from, unit), to: ofDecimal(best.to, unit), how: best.how,
+    included: { from: at(best.from)?.holds === true, to: at(best.to)?.holds === true },
+    setBy: { from: beyond(pieces[i - 1], best.from), to: beyond(pieces[i + 1], best.to) },
   });
 }

@@ -18,18 +18,22 @@ export function leavesOf(spec: Spec): ReadonlyMap<string, Given> {
   return leaves;
 }
 
-/** A copy of the JSON with the part at each path replaced; missing records on the way are made, lists are not lengthened. */
+type Json = Readonly<Record<string, unknown>>;
+
+/**
+ * The JSON with one part replaced; what is not on the way to it is shared with the original, which never changes. A part that
+ * stands at two places of the original is replaced at one of them only. Missing records on the way are made.
+ */
+function put(part: unknown, keys: readonly string[], value: unknown): unknown {
+  const [key, ...rest] = keys;
+  if (key === undefined) return value;
+  const record = typeof part === 'object' && part !== null ? (part as Json) : {};
+  const changedInside = put(Object.hasOwn(record, key) ? record[key] : undefined, rest, value);
+  if (!Array.isArray(part) || !/^(0|[1-9]\d{0,3})$/.test(key)) return { ...record, [key]: changedInside };
+  return Array.from({ length: Math.max(part.length, Number(key) + 1) }, (_, i): unknown => (i === Number(key) ? changedInside : part[i]));
+}
+
+/** The JSON with the part at each path replaced; the original is left as it is. */
 export function changed(base: unknown, changes: Readonly<Record<string, unknown>>): unknown {
-  const copy = structuredClone(base);
-  for (const [path, part] of Object.entries(changes)) {
-    const keys = path.split('.');
-    const last = keys.pop() as string;
-    let place = copy as Record<string, unknown>;
-    for (const key of keys) {
-      if (!Object.hasOwn(place, key) || typeof place[key] !== 'object' || place[key] === null) place[key] = {};
-      place = place[key] as Record<string, unknown>;
-    }
-    if (last !== '__proto__') place[last] = structuredClone(part);
-  }
-  return copy;
+  return Object.entries(changes).reduce((spec, [path, part]) => put(spec, path.split('.'), part), base);
 }

@@ -76,18 +76,18 @@ export function study({ base, vary, design, measure = standardMeasure, onProgres
   const header = { choices, inputs: factors.map(({ path, unit }) => ({ path, unit })), figures: names.right };
   return right({
     count: planned.count, ...header, chunks: run,
-    rows: (from, to) => rowsOf(header, run(from, to), signal),
-    columns: (from = 0, to = planned.count) => columnsOf(header, run(from, to), Math.min(planned.count, to) - Math.max(0, from), signal),
+    rows: (from = 0, to = planned.count) => rowsOf(header, run(from, to), Math.max(0, from), Math.min(planned.count, to), signal),
+    columns: (from = 0, to = planned.count) => columnsOf(header, run(from, to), Math.max(0, Math.min(planned.count, to) - Math.max(0, from)), signal),
     specAt: (row) => chunks.specAt(row),
   });
 }
 
-function refusal(design: Design, factors: readonly { path: string; levels: readonly unknown[] }[]): StudyError | undefined {
+function refusal(design: Design, factors: readonly { path: string; levels: number }[]): StudyError | undefined {
   if (design.kind === 'latin hypercube' || design.kind === 'monte carlo') {
     if (!Number.isInteger(design.runs) || design.runs < 1) return { chapter: 'study', tag: 'UnusableVariation', path: 'design.runs', found: String(design.runs), needed: 'a whole number of runs' };
     if (!Number.isInteger(design.seed)) return { chapter: 'study', tag: 'UnusableVariation', path: 'design.seed', found: String(design.seed), needed: 'a whole number' };
     return undefined;
   }
-  const chance = factors.find(({ levels }) => levels.length === 0);
+  const chance = factors.find(({ levels }) => levels === 0);
   return chance && { chapter: 'study', tag: 'UnusableVariation', path: chance.path, found: 'a distribution', needed: 'levels or a range for this design, or a sampled design' };
 }

@@ -90,8 +90,11 @@ export function tapeOf(outputs: readonly Node[], inputs: readonly string[]): Tap
   return { inputs, steps, registers, outputs: outputs.map(operand) };
 }
 
-/** Columns for one block, the inputs first. */
-export const columnsFor = (tape: Tape): Float64Array[] => Array.from({ length: tape.registers }, () => new Float64Array(blockRows));
+/** Makes sure that there is a column for every register of a tape, the inputs first. Columns are kept for the next tape. */
+export function enoughColumns(columns: Float64Array[], tape: Tape, rows: number): readonly Float64Array[] {
+  while (columns.length < tape.registers) columns.push(new Float64Array(rows));
+  return columns;
+}
 
 /** Runs a block whose input columns are filled; figures stand in the operands of `tape.outputs` afterwards. */
 export function runBlock(tape: Tape, columns: readonly Float64Array[], rows: number): void {

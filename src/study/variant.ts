@@ -3,10 +3,10 @@ import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { type Assessment, assess } from '../assessment/index.js';
 import type { TrailerError } from '../errors.js';
 import type { Check } from '../ratings/index.js';
-import type { Decision, Derived, Given, Node } from '../trace/index.js';
+import { type Decision, type Derived, type Given, type Node, nodesOf } from '../trace/index.js';
 import type { Unit } from '../units/index.js';
 import { leavesOf } from './spec-paths.js';
-import { columnsFor, isVaried, type Tape, tapeOf } from './tape.js';
+import { isVaried, type Tape, tapeOf } from './tape.js';
 import type { Operand } from './steps.js';
 
 /** The figures a study prints, taken from an assessment; absent ones make a row unanswered. */
@@ -33,13 +33,12 @@ export interface Variant {
   readonly spec: unknown;
   readonly assessment: Assessment;
   readonly tape: Tape;
-  readonly columns: Float64Array[];
   readonly figures: readonly { readonly name: string; readonly node: Node; readonly at: Operand }[];
   readonly reserves: readonly Guarded[];
   /** The shares used, one for each distinct check; equal checks of equal axles are one, under both names. */
   readonly shares: readonly { readonly name: string; readonly check: Check; readonly at: Operand }[];
   readonly decisions: readonly { readonly decision: Decision; readonly left: Operand; readonly right: Operand }[];
-  /** The varied leaves, in the order of the tape's inputs; undefined when this alternative has no such figure. */
+  /** The varied leaves, in the order of the tape's inputs; undefined when this alternative has no such figure, or has it in another unit. */
   readonly leaves: readonly (Given | undefined)[];
   /** True when a reserve that does not vary is over: then no row of this variant holds. */
   readonly overAnyway: boolean;
@@ -58,13 +57,26 @@ function distinct<T extends { readonly name: string; readonly at: Operand }>(ent
   return found;
 }
 
-/** Records an alternative. */
-export function variantOf(spec: unknown, inputs: readonly string[], measure: Measure): Either<TrailerError, Variant> {
+/** The decisions behind the pressures that the tires need, when a measured figure rests on one of them. */
+function pressureDecisions({ pressures }: Assessment, measured: readonly Derived<Unit>[]): readonly Decision[] {
+  const nodes = new Set(nodesOf(measured.map(({ why }) => why)));
+  return pressures.flatMap(({ needed: { pressure, carries, decisions } }) => (nodes.has(pressure.why) || nodes.has(carries.why) ? decisions : []));
+}
+
+/** Decisions about the same figures, once. */
+function unlike(guards: Variant['decisions']): Variant['decisions'] {
+  return guards.filter(({ decision, left, right: other }, i) => guards.findIndex((first) =>
+    first.decision.comparison === decision.comparison && sameOperand(first.left, left) && sameOperand(first.right, other)) === i);
+}
+
+/** Records an alternative. `units` are those in which the inputs vary. */
+export function variantOf(spec: unknown, inputs: readonly string[], units: readonly Unit[], measure: Measure): Either<TrailerError, Variant> {
   const assessed = assess(spec);
   if (isLeft(assessed)) return assessed;
   const assessment = assessed.right;
-  const { checks, partChecks, decisions, weighed } = assessment;
+  const { checks, partChecks, weighed } = assessment;
   const measured = Object.entries(measure(assessment));
+  const decisions = [...assessment.decisions, ...pressureDecisions(assessment, measured.map(([, figure]) => figure))];
   const verdicts = [...checks, ...partChecks];
   const tongue = weighed.balance === undefined ? [] : [weighed.balance.tongue.why];
   const outputs = [
@@ -78,13 +90,13 @@ export function variantOf(spec: unknown, inputs: readonly string[], measure: Mea
   const reserves: Guarded[] = verdicts.map(({ reserve }) => ({ node: reserve.why, at: take(), band: take() }));
   for (const node of tongue) reserves.push({ node, at: take(), band: { value: 1 } });
   const shares = checks.map((check) => ({ name: check.what, check, at: take() }));
-  const guards = decisions.map((decision) => ({ decision, left: take(), right: take() })).filter(({ left, right: other }) => isVaried(left) || isVaried(other));
+  const guards = unlike(decisions.map((decision) => ({ decision, left: take(), right: take() })).filter(({ left, right: other }) => isVaried(left) || isVaried(other)));
   const leaves = leavesOf(assessment.spec);
   const fixed = reserves.filter(({ at }) => !isVaried(at));
   return right({
-    spec, assessment, tape, columns: columnsFor(tape), figures, shares: distinct(shares), decisions: guards,
+    spec, assessment, tape, figures, shares: distinct(shares), decisions: guards,
     reserves: distinct(reserves.filter(({ at }) => isVaried(at)).map((reserve) => ({ ...reserve, name: '' }))),
-    leaves: inputs.map((path) => leaves.get(path)),
+    leaves: inputs.map((path, i) => (leaves.get(path)?.value.unit === units[i] ? leaves.get(path) : undefined)),
     overAnyway: fixed.some(({ node }) => node.value.value.isNegative()),
   });
 }

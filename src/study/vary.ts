@@ -45,7 +45,8 @@ export const normal = (mean: string, deviation: string): Chance => ({ kind: 'cha
 export const alternatives = (choices: Alternatives['choices']): Alternatives => ({ kind: 'alternatives', choices });
 
 /** A text as a figure, in any unit of any dimension; feet and inches too. */
-export function readLevel(text: string): Quantity<Unit> | undefined {
+export function readLevel(text: unknown): Quantity<Unit> | undefined {
+  if (typeof text !== 'string') return undefined;
   const plain = parseAny(text);
   if (!isLeft(plain)) return plain.right;
   const length = parseMeasure(text, 'length');

@@ -2,6 +2,8 @@
 import type { Words } from '../units/index.js';
 import type { StudyError } from './errors.js';
 
+const inThousands = (count: number): string => count.toLocaleString('en-US');
+
 export function wordsForStudy(error: StudyError): Words {
   switch (error.tag) {
     case 'UnknownPath':
@@ -9,7 +11,7 @@ export function wordsForStudy(error: StudyError): Words {
     case 'UnusableVariation':
       return { asked: `to vary ${error.path}`, found: error.found, needed: error.needed };
     case 'TooManyVariants':
-      return { asked: `a study of ${error.count} variants`, found: 'more than a study takes on', needed: `at most ${error.most}: fewer levels, or a sampled design` };
+      return { asked: `a study of ${inThousands(error.count)} variants`, found: 'more than a study takes on', needed: `at most ${inThousands(error.most)}: fewer levels, or a sampled design` };
     case 'TapeMismatch':
       return { asked: `${error.column} of row ${error.row}`, found: `${error.tape} on the tape, ${error.exact} exactly`, needed: 'the same figure twice: please report this as a defect' };
     case 'Aborted':

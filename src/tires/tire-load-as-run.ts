@@ -7,6 +7,7 @@ import type { TiresError } from './errors.js';
 import { estimateLoadAtPressure } from './estimate.js';
 import { inPsi } from './known-load.js';
 import { loadAtPressure } from './load-at-pressure.js';
+import { type PressureStep, pressureSteps } from './pressure-steps.js';
 import { rangePressure } from './load-range.js';
 import { tableLetter } from './published-rows.js';
 import { showDesignation } from './show-designation.js';
@@ -31,6 +32,14 @@ function ratedPressure(tire: Tire, d: Designation): Either<TiresError, Derived<'
   if (letter === undefined) return left({ chapter: 'tires', tag: 'LoadRangeNeeded', designation: showDesignation(d) });
   const found = rangePressure(d.family, letter, d);
   return isLeft(found) ? found : right(found.right.pressure);
+}
+
+/** Where rows are printed but none is for this pressure: that it lies below the first or above the last. */
+function offTheRows(d: Designation, { fitment }: Service, table: string | undefined, run: Derived<'psi'>): readonly Decision[] {
+  const printed = pressureSteps(d, fitment, table);
+  if (isLeft(printed)) return [];
+  const [first, last] = [printed.right.steps[0] as PressureStep, printed.right.steps.at(-1) as PressureStep];
+  return [decide(run, '<', first.pressure), decide(run, '>', last.pressure)];
 }
 
 /**
@@ -71,5 +80,6 @@ export function tireLoadAsRun(tire: Tire, service: Service, pressure: Known<'psi
   const estimate = estimateLoadAtPressure(rating.designation, { load: rating.rating, pressure: full.right }, run.right);
   if (isLeft(estimate)) return estimate;
   const load = leastOf(name, [rating.rating, estimate.right.load]);
-  return right({ ...common, load, from: 'estimate', notes: [...rating.notes, ...estimate.right.notes], decisions: [...common.decisions, ...estimate.right.decisions] });
+  const off = offTheRows(rating.designation, service, tire.table, run.right);
+  return right({ ...common, load, from: 'estimate', notes: [...rating.notes, ...estimate.right.notes], decisions: [...common.decisions, ...off, ...estimate.right.decisions] });
 }
