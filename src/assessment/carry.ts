@@ -2,8 +2,10 @@
 import { type Either, isRight } from 'fp-ts/lib/Either.js';
 import type { AxleGroup } from '../axles/index.js';
 import { type Guideline, inPounds, type LadenLimit, type NoLimits, payload, type Payload, type PayloadClaim, payloadClaim, type ShareBand, type ShareOutOfRange } from '../load/index.js';
+import type { Stack } from './stack.js';
 import type { Rating } from '../ratings/index.js';
-import { converted, type Derived } from '../trace/index.js';
+import { constant, converted, type Derived, leastOf, product } from '../trace/index.js';
+import { ratio } from '../units/index.js';
 import type { Spec, TrailerSpec } from './codec.js';
 
 export interface Carry {
@@ -27,6 +29,14 @@ export function trailerLimits(gvwr: Rating<'GVWR'> | undefined, group: AxleGroup
     ...(coupler?.gross === undefined ? [] : [{ name: 'coupler gross', on: 'gross', limit: inPounds('coupler gross rating', coupler.gross) } as const]),
     ...(coupler?.tongue === undefined ? [] : [{ name: 'coupler tongue', on: 'tongue', limit: inPounds('coupler tongue rating', coupler.tongue) } as const]),
   ];
+}
+
+/** What the axles carry when the tires are full at the pressure they run: count x tires x the least of them, where every axle shares alike. */
+export function tireLimits({ tires, group }: Stack): readonly LadenLimit[] {
+  const asRun = tires.flatMap((each) => (each?.asRun === undefined ? [] : [product(`${each.of} tires as they run`, each.asRun, constant(ratio(each.spec.count)))]));
+  if (group === undefined || asRun.length < group.axles.length || group.notes.some(({ tag }) => tag === 'SharedByRate')) return [];
+  const limit = asRun.length === 1 ? (asRun[0] as Derived<'lb'>) : product('axle group by tires as they run', leastOf(null, asRun), constant(ratio(asRun.length)));
+  return [{ name: 'tires as they run', on: 'axles', limit }];
 }
 
 /** The payload, and the claim that adds the tongue load beside its check. */

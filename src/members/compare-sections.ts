@@ -45,7 +45,7 @@ const same = constant(ratio(1));
  * @param first the one to compare with, as from `section('C6X8.2')`
  * @param second the other, as from `sectionProperties` of a formed channel
  * @returns both sides, three ratios (second over first), and a plain sentence
- * @example compareSections(c6, formed).says // '... weighs 72 % of C6X8.2 per foot and has 65 % of its section modulus ...'
+ * @example compareSections(c6, c5).says.startsWith('C5X6.7 weighs 82 %') // true
  * @source arithmetic, derived
  */
 export function compareSections(first: Comparable, second: Comparable): SectionComparison {

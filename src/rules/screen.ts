@@ -106,7 +106,7 @@ export function screen(facts: Facts, rules: readonly Rule[]): Either<RulesError,
   return right({ findings, decisions: [...sound.right, ...findings.flatMap(({ decisions }) => decisions)] });
 }
 
-/** A finding in one line. @example findingText(finding) // CDL group A, by weight: does not apply. GCWR 26,000 lb >= 26,001 lb: no (1 lb below the line) ... */
+/** A finding in one line. @example findingText(finding).startsWith('commercial motor vehicle: cannot tell') // true */
 export function findingText({ rule, outcome, answers, missing, verify }: Finding): string {
   const compared = answers.map(({ text, distance }) => (distance === undefined ? text : `${text} (${distanceText(distance)})`));
   const parts = [

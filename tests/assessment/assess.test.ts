@@ -2,12 +2,12 @@
 import { describe, expect, it } from 'vitest';
 import { type Assessment, assess, assessSpec, decodeSpec, readJson } from '../../src/assessment/index.js';
 import { lb, show } from '../../src/units/index.js';
-import { orThrow } from '../helpers/either.js';
+import { rightOf } from '../helpers/either.js';
 import { changed, tiltDeck, workingsIn } from '../helpers/specs.js';
 import { expectReplays } from '../helpers/working.js';
 
 const run = (spec: unknown): Assessment => {
-  const answer = orThrow(assess(spec));
+  const answer = rightOf(assess(spec));
   expectReplays(...workingsIn(answer));
   return answer;
 };
@@ -38,8 +38,8 @@ describe('the example', () => {
     expect([claim?.check.verdict, printed(claim?.check.reserve)]).toEqual(['over', '-1,680 lb']);
   });
   it('is the same by text, by JSON and by a spec that was read already', () => {
-    const again = orThrow(assess(orThrow(readJson(JSON.stringify(tiltDeck())))));
-    const read = orThrow(assessSpec(orThrow(decodeSpec(tiltDeck()))));
+    const again = rightOf(assess(rightOf(readJson(JSON.stringify(tiltDeck())))));
+    const read = rightOf(assessSpec(rightOf(decodeSpec(tiltDeck()))));
     for (const other of [again, read]) expect(other.checks.map(({ what, used }) => [what, show(used.value)])).toEqual(answer.checks.map(({ what, used }) => [what, show(used.value)]));
   });
 });
@@ -81,7 +81,7 @@ it('an overload is an answer, though the spec says that all is within its rating
   const over = run(changed(tiltDeck(), 'cargo.0.weight', '11,000 lb'));
   expect(over.checks.filter(({ kind }) => kind === 'GVWR').map(({ verdict }) => verdict)).toEqual(['over']);
   expect(over.notes.map(({ tag }) => tag)).toContain('NotWithinRatings');
-  expect(over.lines.findings.length).toBe(orThrow(assess(tiltDeck())).lines.findings.length);
+  expect(over.lines.findings.length).toBe(rightOf(assess(tiltDeck())).lines.findings.length);
 });
 
 describe('the empty trailer', () => {

@@ -3,17 +3,17 @@ import { describe, expect, it } from 'vitest';
 import { axleGroup, axleSystem, type StandingAxle, wordsForAxles } from '../../src/axles/index.js';
 import { given } from '../../src/trace/index.js';
 import { inch, lb, quantity, show } from '../../src/units/index.js';
-import { leftOf, orThrow } from '../helpers/either.js';
+import { leftOf, rightOf } from '../helpers/either.js';
 import { workingsIn } from '../helpers/specs.js';
 import { expectReplays } from '../helpers/working.js';
 
 function axle(number: number, at: number, gawr: number, rate?: number): StandingAxle {
   const of = `axle ${number}`;
-  return { system: orThrow(axleSystem({ gawr: lb(gawr) }, of)), at: given(`${of} position`, inch(at)), ...(rate !== undefined && { rate: quantity(rate, 'lb/in') }) };
+  return { system: rightOf(axleSystem({ gawr: lb(gawr) }, of)), at: given(`${of} position`, inch(at)), ...(rate !== undefined && { rate: quantity(rate, 'lb/in') }) };
 }
 const load = given('load of the group', lb(12000));
 const shown = (axles: readonly StandingAxle[], sharing: 'equalised' | 'independent') => {
-  const group = orThrow(axleGroup(axles, sharing));
+  const group = rightOf(axleGroup(axles, sharing));
   const loads = group.loads(load);
   expectReplays(...workingsIn(group), ...loads);
   return { at: show(group.at.value), capacity: show(group.capacity.value), sum: show(group.sumOfRatings.value), loads: loads.map(({ value }) => show(value)), notes: group.notes.map(({ tag }) => tag) };
@@ -32,9 +32,9 @@ describe('an axle group', () => {
   });
   it('is limited part by part, each by its weakest', () => {
     const [one, two] = [{ beam: lb(7000), tires: { each: lb(3520), count: 2 } }, { beam: lb(6000), tires: { each: lb(3640), count: 2 } }].map((parts, i) => ({
-      system: orThrow(axleSystem(parts, `axle ${i + 1}`)), at: given(`place ${i + 1}`, inch(180 + 30 * i)),
+      system: rightOf(axleSystem(parts, `axle ${i + 1}`)), at: given(`place ${i + 1}`, inch(180 + 30 * i)),
     })) as [StandingAxle, StandingAxle];
-    const group = orThrow(axleGroup([one, two], 'equalised'));
+    const group = rightOf(axleGroup([one, two], 'equalised'));
     expect(group.limits.map(({ name, limit }) => [name, show(limit.value)])).toEqual([['beam', '12,000 lb'], ['tires', '14,080 lb']]);
     expectReplays(...workingsIn(group));
   });
@@ -48,8 +48,8 @@ describe('an axle group', () => {
   });
   it('loads each axle to no more than its rating at its capacity, one of them exactly', () => {
     for (const group of [
-      orThrow(axleGroup([axle(1, 180, 5200), axle(2, 210, 7000)], 'equalised')),
-      orThrow(axleGroup([axle(1, 180, 5200, 700), axle(2, 210, 6000, 1100), axle(3, 240, 7000, 900)], 'independent')),
+      rightOf(axleGroup([axle(1, 180, 5200), axle(2, 210, 7000)], 'equalised')),
+      rightOf(axleGroup([axle(1, 180, 5200, 700), axle(2, 210, 6000, 1100), axle(3, 240, 7000, 900)], 'independent')),
     ]) {
       const left = group.loads(group.capacity).map(({ value }, i) => group.axles[i]?.system.rating.value.value.minus(value.value).toDecimalPlaces(20).toNumber() as number);
       expect(Math.min(...left)).toBe(0);

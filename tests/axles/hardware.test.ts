@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { boltCircle, brakeCapacity, type BrakedAxle, brakeTorque, deceleration, axlesTables, stoppingDistance, usualBrakeSizes, usualHubs, wheelNutTorque, wordsForAxles } from '../../src/axles/index.js';
 import { gravity, inch, lb, lbf, mm, mph, percent, show, showBrief } from '../../src/units/index.js';
-import { leftOf, rightOf } from '../helpers/right.js';
+import { leftOf, rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
 
 const pair = (of: string, gawr: number, left: number, right: number): BrakedAxle => ({ of, gawr: lb(gawr), brakes: [lb(left), lb(right)] });

@@ -1,5 +1,7 @@
 /** The figures that examples in doc comments speak of by name, chapter by chapter. All invented. */
 import { readFileSync } from 'node:fs';
+import { crestsOf, securementNeed } from '../../src/load/index.js';
+import { r1 } from '../load/r1.js';
 import { axleSystem } from '../../src/axles/index.js';
 import { orThrow } from '../../src/errors.js';
 import { rating } from '../../src/ratings/index.js';
@@ -8,7 +10,7 @@ import { federalRules, readLocalRules, screen } from '../../src/rules/index.js';
 import { constant, given, sum } from '../../src/trace/index.js';
 import { range, study } from '../../src/study/index.js';
 import { readDesignation, tireLoadRating } from '../../src/tires/index.js';
-import { inch, ksi, lb, psi, ratio } from '../../src/units/index.js';
+import { degree, inch, ksi, lb, psi, ratio } from '../../src/units/index.js';
 
 const grossWeight = sum('gross weight', [given('trailer weight', lb(3200), 'scale'), given('machine weight', lb(9200))]);
 const gvwr = given('GVWR', lb(10000), 'label');
@@ -26,6 +28,10 @@ export const samples = {
   axles: { front: { at: given('axle 1 position', inch(187)), system: axle('axle 1') }, rear: { at: given('axle 2 position', inch(221)), system: axle('axle 2') } },
   load: {
     lb2450: given('curb weight', lb(2450), 'scale'), share15: constant(ratio('0.15')),
+    trailer: r1, need: orThrow(securementNeed(lb(9000), 'breaking strength', 'contained')), four: Array.from({ length: 4 }, () => ({ wll: lb(6600), runs: 'direct' })),
+    crests: orThrow(crestsOf(degree(20), 'straight deck', inch(100))).crests,
+    compact: { name: 'compact', items: [{ name: 'trailer', weight: lb(3200), at: inch('161.5'), length: inch(300) }, { name: 'machine', weight: lb(9200), at: inch(171), length: inch(120) }] },
+    spread: { name: 'spread', items: [{ name: 'trailer', weight: lb(3200), at: inch('161.5'), length: inch(300) }, { name: 'machine', weight: lb(7200), at: inch('169.06'), length: inch(120) }, { name: 'front box', weight: lb(1000), at: inch(70), length: inch(0) }, { name: 'rear box', weight: lb(1000), at: inch(286), length: inch(0) }] },
     gvwr10000: { name: 'GVWR', on: 'gross', limit: gvwr }, gvwrOf10000: rating('GVWR', gvwr),
   },
   tires: {

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { compareDecimals } from '../../src/units/internal.js';
 import { type Decimal, inch, kg, lb, mm, percent } from '../../src/units/index.js';
 import { hitchedAxleLoads, towChecks, weightDistribution } from '../../src/towing/index.js';
-import { rightOf } from '../helpers/right.js';
+import { rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
 
 const rig = fc.record({

@@ -8,7 +8,7 @@ import { plateWeights } from '../../src/members/data/plate-weights.js';
 import { sheetGauges } from '../../src/members/data/sheet-gauges.js';
 import { treatedWood } from '../../src/members/data/treated-wood.js';
 import { woodDensity } from '../../src/members/data/wood-density.js';
-import { plain } from '../helpers/answers.js';
+import { plain } from '../helpers/either.js';
 
 const rising = (figures: readonly number[]): boolean => figures.every((figure, i) => i === 0 || figure > (figures[i - 1] as number));
 const gap = (a: number, b: number): number => Math.abs(a / b - 1);

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { balance, heaviestMachine, placeForTongueShare, placementWindow, type TrailerForPlacing } from '../../src/load/index.js';
 import { rating } from '../../src/ratings/index.js';
 import { compare, convert, inch, lb, percent, type Quantity } from '../../src/units/index.js';
-import { orThrow } from '../helpers/either.js';
+import { rightOf } from '../helpers/either.js';
 import { band } from '../load/r1.js';
 
 const trailers = fc.record({
@@ -25,9 +25,9 @@ describe('placing', () => {
   it('a place put back into the balance gives its share, and moving never changes the gross', () => {
     fc.assert(fc.property(trailers, (drawn) => {
       const trailer = build(drawn);
-      const place = orThrow(placeForTongueShare(trailer, lb(drawn.machine), percent(drawn.share)));
-      const there = orThrow(balance([...trailer.items, { name: 'machine', weight: lb(drawn.machine), at: place.at }], trailer));
-      const elsewhere = orThrow(balance([...trailer.items, { name: 'machine', weight: lb(drawn.machine), at: inch(100) }], trailer));
+      const place = rightOf(placeForTongueShare(trailer, lb(drawn.machine), percent(drawn.share)));
+      const there = rightOf(balance([...trailer.items, { name: 'machine', weight: lb(drawn.machine), at: place.at }], trailer));
+      const elsewhere = rightOf(balance([...trailer.items, { name: 'machine', weight: lb(drawn.machine), at: inch(100) }], trailer));
       expect(near(there.tongue.value, place.tongue.value)).toBe(true);
       expect(compare(there.gross.value, elsewhere.gross.value)).toBe(0);
     }));
@@ -35,9 +35,9 @@ describe('placing', () => {
   it('inside the window every limit holds; at its ends the balance agrees', () => {
     fc.assert(fc.property(trailers, (drawn) => {
       const trailer = build(drawn);
-      const window = orThrow(placementWindow(trailer, { ...shape, weight: lb(drawn.machine) }));
+      const window = rightOf(placementWindow(trailer, { ...shape, weight: lb(drawn.machine) }));
       for (const end of [window.lower, window.upper]) {
-        const there = orThrow(balance([...trailer.items, { name: 'machine', weight: lb(drawn.machine), at: end.at }], trailer));
+        const there = rightOf(balance([...trailer.items, { name: 'machine', weight: lb(drawn.machine), at: end.at }], trailer));
         expect(near(there.tongue.value, end.tongue.value)).toBe(true);
         if (!window.empty) {
           expect(there.tongue.value.value.lte(drawn.hitch + 1e-9)).toBe(true);
@@ -50,9 +50,9 @@ describe('placing', () => {
   it('the heaviest machine has a window that closes; a pound more has none', () => {
     fc.assert(fc.property(trailers, (drawn) => {
       const trailer = build(drawn);
-      const answer = orThrow(heaviestMachine(trailer, shape));
+      const answer = rightOf(heaviestMachine(trailer, shape));
       fc.pre(answer.exists);
-      const at = (weight: Quantity<'lb'>): boolean => orThrow(placementWindow(trailer, { ...shape, weight })).empty;
+      const at = (weight: Quantity<'lb'>): boolean => rightOf(placementWindow(trailer, { ...shape, weight })).empty;
       expect(at(answer.heaviest.value)).toBe(false);
       expect(at(lb(answer.heaviest.value.value.plus(1)))).toBe(true);
     }));
@@ -61,8 +61,8 @@ describe('placing', () => {
     fc.assert(fc.property(trailers, (drawn) => {
       const trailer = build(drawn);
       const metric = { ...trailer, axlesAt: convert(inch(drawn.axlesAt), 'mm'), deck: { front: convert(inch(50), 'cm'), rear: convert(inch(drawn.axlesAt + 110), 'm') } };
-      const plain = orThrow(placementWindow(trailer, { ...shape, weight: lb(drawn.machine) }));
-      const other = orThrow(placementWindow(metric, { ...shape, weight: convert(lb(drawn.machine), 'kg') }));
+      const plain = rightOf(placementWindow(trailer, { ...shape, weight: lb(drawn.machine) }));
+      const other = rightOf(placementWindow(metric, { ...shape, weight: convert(lb(drawn.machine), 'kg') }));
       expect(compare(plain.lower.at.value, other.lower.at.value)).toBe(0);
       expect(compare(plain.upper.at.value, other.upper.at.value)).toBe(0);
     }));

@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { describeError } from '../../src/errors.js';
 import { designationNotes, readDesignation, showDesignation } from '../../src/tires/index.js';
-import { orThrow } from '../helpers/either.js';
+import { rightOf } from '../helpers/either.js';
 
 const of = (...texts: readonly string[]): fc.Arbitrary<string> => fc.constantFrom(...texts);
 const maybe = (part: fc.Arbitrary<string>): fc.Arbitrary<string> => fc.oneof(of(''), part);
@@ -29,7 +29,7 @@ describe('designation laws', () => {
       if (isLeft(first)) return;
       read += 1;
       const shown = showDesignation(first.right);
-      const again = orThrow(readDesignation(shown));
+      const again = rightOf(readDesignation(shown));
       expect(again, `${text} -> ${shown}`).toEqual(first.right);
       expect(showDesignation(again)).toBe(shown);
       expect(designationNotes(again)).toEqual(designationNotes(first.right));
@@ -37,9 +37,9 @@ describe('designation laws', () => {
     expect(read).toBeGreaterThan(1500);
   });
   it('reads small letters and wide spacing as the same tire', () => {
-    const plain = orThrow(readDesignation('ST225/75R15 113/108L LRD'));
+    const plain = rightOf(readDesignation('ST225/75R15 113/108L LRD'));
     for (const text of ['st225/75r15 113/108l lrd', '  ST 225/75 R 15  113/108L, Load Range D ', 'ST225/75R15 LRD 113/108L', 'ST225/75R15/D 113/108L']) {
-      expect(orThrow(readDesignation(text)), text).toEqual(plain);
+      expect(rightOf(readDesignation(text)), text).toEqual(plain);
     }
   });
   it('answers any text with parts or with a fault inside the text, in words', () => {

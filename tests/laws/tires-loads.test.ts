@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { estimateLoadAtPressure, estimatePMetricLoad, inflationTables, loadAtPressure, pressureForLoad, readDesignation, tireLoadRating, tiresTables } from '../../src/tires/index.js';
 import { given } from '../../src/trace/index.js';
 import { kPa, lb, psi, ratio } from '../../src/units/index.js';
-import { leftOf, orThrow } from '../helpers/either.js';
+import { leftOf, rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
 
 const sizes = [...new Set(inflationTables.flatMap(({ rows }) => rows.map(([size]) => size)))];
@@ -32,7 +32,7 @@ describe('merged tables', () => {
       const found = pressureForLoad(size, lb(load), fitment);
       if (isLeft(found)) return;
       expect(number(found.right.carries)).toBeGreaterThanOrEqual(load);
-      expect(number(orThrow(loadAtPressure(size, found.right.pressure, fitment)).load)).toBe(number(found.right.carries));
+      expect(number(rightOf(loadAtPressure(size, found.right.pressure, fitment)).load)).toBe(number(found.right.carries));
       const below = loadAtPressure(size, psi(number(found.right.pressure) - 0.001), fitment);
       if (isRight(below)) expect(number(below.right.load)).toBeLessThan(load);
     }), { numRuns: 1000 });
@@ -44,7 +44,7 @@ describe('merged tables', () => {
         const tire = `${size}${letter === '' ? '' : ` LR${letter}`}`;
         const free = loadAtPressure(tire, psi(at), 'single');
         if (isRight(free)) expect(number(free.right.load), tire).toBeLessThanOrEqual(Number(single));
-        if (letter !== '') expect(number(orThrow(tireLoadRating({ designation: tire }, { fitment: 'single', on: 'trailer' })).rating)).toBeLessThanOrEqual(Number(single));
+        if (letter !== '') expect(number(rightOf(tireLoadRating({ designation: tire }, { fitment: 'single', on: 'trailer' })).rating)).toBeLessThanOrEqual(Number(single));
       }
     }
   });
@@ -55,7 +55,7 @@ interface Pair { family: string; size: string; rated: readonly [string, string];
 const pairs: Pair[] = inflationTables.flatMap((table) => [...new Set(table.rows.map(([size]) => size))].flatMap((size) => (['single', 'dual'] as const).flatMap((fitment) => {
   const rows = table.rows.filter((row) => row[0] === size).map((row): [string, string] => [row[2], fitment === 'single' ? row[3] : row[4]])
     .filter(([, load]) => load !== '').sort((a, b) => Number(a[0]) - Number(b[0]));
-  const { family } = orThrow(readDesignation(size));
+  const { family } = rightOf(readDesignation(size));
   return rows.flatMap((rated, place) => rows.slice(0, place).map((row): Pair => ({ family, size, rated, row, top: place === rows.length - 1 })));
 })));
 
@@ -63,7 +63,7 @@ const pairs: Pair[] = inflationTables.flatMap((table) => [...new Set(table.rows.
 function errors(family: string, exponent: string | undefined, only: (pair: Pair) => boolean): [number, number] {
   const n = exponent === undefined ? undefined : given('load-pressure exponent', ratio(exponent), 'estimated');
   const off = pairs.filter((pair) => pair.family === family && only(pair)).map(({ size, rated, row }) => {
-    const found = orThrow(estimateLoadAtPressure(size, { load: lb(rated[1]), pressure: psi(rated[0]) }, psi(row[0]), n)).load;
+    const found = rightOf(estimateLoadAtPressure(size, { load: lb(rated[1]), pressure: psi(rated[0]) }, psi(row[0]), n)).load;
     return 100 * (number(found) / Number(row[1]) - 1);
   });
   return [Math.max(...off), Math.min(...off)];
@@ -89,13 +89,13 @@ describe('estimate by exponent', () => {
   });
   it('rests on an estimate, replays, and is the rated load at the rated pressure', () => {
     const rated = { load: lb(2540), pressure: psi(65) };
-    const half = orThrow(estimateLoadAtPressure('ST225/75R15', rated, psi(50)));
+    const half = rightOf(estimateLoadAtPressure('ST225/75R15', rated, psi(50)));
     expectReplays(half.load);
     expect(half.load.why.basis).toBe('estimated');
     expect(number(half.load)).toBe(2050);
-    expect(number(orThrow(estimateLoadAtPressure('ST225/75R15', rated, psi(65))).load)).toBe(2540);
+    expect(number(rightOf(estimateLoadAtPressure('ST225/75R15', rated, psi(65))).load)).toBe(2540);
     expect(half.notes.map(({ tag }) => tag)).toEqual(['Estimate']);
-    expect(orThrow(estimateLoadAtPressure('ST225/75R15', rated, psi(10))).notes.map(({ tag }) => tag)).toEqual(['Estimate', 'BelowTables']);
+    expect(rightOf(estimateLoadAtPressure('ST225/75R15', rated, psi(10))).notes.map(({ tag }) => tag)).toEqual(['Estimate', 'BelowTables']);
   });
   it('never goes above the rated pressure', () => {
     expect(leftOf(estimateLoadAtPressure('ST225/75R15', { load: lb(2540), pressure: psi(65) }, psi('65.001')))).toMatchObject({ tag: 'PressureAboveRated' });
@@ -106,7 +106,7 @@ describe('estimate by exponent', () => {
 
 describe('P-metric formula (PL-2, secondary copy)', () => {
   it('is within 0.2 % of the printed 2,028 lb of P235/75R15 at 240 kPa (PL-1)', () => {
-    const { load } = orThrow(estimatePMetricLoad('P235/75R15', kPa(240)));
+    const { load } = rightOf(estimatePMetricLoad('P235/75R15', kPa(240)));
     expectReplays(load);
     expect(load.why.basis).toBe('estimated');
     expect(Math.abs(number(load) / 2028 - 1)).toBeLessThan(0.002);

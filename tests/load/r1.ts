@@ -3,9 +3,9 @@ import { fromMemory, given } from '../../src/trace/index.js';
 import { rating } from '../../src/ratings/index.js';
 import { guideline, type Guideline, type MachineToPlace, type TrailerForPlacing } from '../../src/load/index.js';
 import { inch, lb, percent } from '../../src/units/index.js';
-import { orThrow } from '../helpers/either.js';
+import { rightOf } from '../helpers/either.js';
 
-export const band = (low: number, high: number): Guideline => orThrow(guideline(percent(low), percent(high), fromMemory('a band for the test')));
+export const band = (low: number, high: number): Guideline => rightOf(guideline(percent(low), percent(high), fromMemory('a band for the test')));
 
 export const r1: TrailerForPlacing = {
   items: [{ name: 'trailer', weight: lb(3200), tongue: lb(480) }],

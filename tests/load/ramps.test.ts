@@ -5,7 +5,7 @@ import { rating } from '../../src/ratings/index.js';
 import { given } from '../../src/trace/index.js';
 import { compare, degree, foot, inch, lb, mm, show, showBrief } from '../../src/units/index.js';
 import { expectReplays } from '../helpers/working.js';
-import { leftOf, orThrow } from '../helpers/either.js';
+import { leftOf, rightOf } from '../helpers/either.js';
 
 describe('ramp angle and length', () => {
   it('refuses a ramp shorter than the deck is high, with both figures', () => {
@@ -13,20 +13,20 @@ describe('ramp angle and length', () => {
     expect(error.tag === 'RampTooShort' && [show(error.height), show(error.length)]).toEqual(['34 in', '30 in']);
   });
   it('stands a ramp as long as the deck is high straight up', () => {
-    expect(showBrief(orThrow(rampAngle(inch(34), inch(34))).angle.value)).toBe('90 deg');
+    expect(showBrief(rightOf(rampAngle(inch(34), inch(34))).angle.value)).toBe('90 deg');
   });
   it('takes any unit', () => {
-    expect(showBrief(orThrow(rampAngle(mm('863.6'), foot(8))).angle.value)).toBe('20.74 deg');
+    expect(showBrief(rightOf(rampAngle(mm('863.6'), foot(8))).angle.value)).toBe('20.74 deg');
   });
   it('angle and length undo each other', () => {
     fc.assert(fc.property(fc.integer({ min: 1, max: 60 }), fc.integer({ min: 61, max: 240 }), (h, l) => {
-      const { angle } = orThrow(rampAngle(inch(h), inch(l)));
-      expect(orThrow(rampLength(inch(h), angle)).length.value.value.minus(l).abs().lt('1e-25')).toBe(true);
+      const { angle } = rightOf(rampAngle(inch(h), inch(l)));
+      expect(rightOf(rampLength(inch(h), angle)).length.value.value.minus(l).abs().lt('1e-25')).toBe(true);
     }));
   });
   it('rises with the height and falls with the length', () => {
     fc.assert(fc.property(fc.integer({ min: 1, max: 60 }), fc.integer({ min: 62, max: 240 }), (h, l) => {
-      const at = (height: number, length: number) => orThrow(rampAngle(inch(height), inch(length))).angle.value;
+      const at = (height: number, length: number) => rightOf(rampAngle(inch(height), inch(length))).angle.value;
       expect(compare(at(h + 1, l), at(h, l))).toBe(1);
       expect(compare(at(h, l + 1), at(h, l))).toBe(-1);
     }));
@@ -44,28 +44,28 @@ describe('crestClearance', () => {
   const turn = (digits: number) => [{ name: 'deck edge', turns: given('ramp angle', degree(digits)) }];
   const belly = [{ name: 'belly', behindFrontAxle: inch(50), height: inch(12) }];
   it('clears below the breakover angle and touches above it', () => {
-    expect(orThrow(crestClearance(inch(100), belly, turn(26))).verdict).toBe('clears');
-    const hangs = orThrow(crestClearance(inch(100), belly, turn(27)));
+    expect(rightOf(crestClearance(inch(100), belly, turn(26))).verdict).toBe('clears');
+    const hangs = rightOf(crestClearance(inch(100), belly, turn(27)));
     expect(hangs.verdict).toBe('touches');
     expect(hangs.notes[0]?.tag).toBe('HangsUp');
     expectReplays(...hangs.checks.flatMap(({ rise, clearance }) => [rise, clearance]));
   });
   it('zero clearance touches', () => {
-    expect(orThrow(crestClearance(inch(100), [{ name: 'belly', behindFrontAxle: inch(50), height: inch(0) }], turn(0))).verdict).toBe('touches');
+    expect(rightOf(crestClearance(inch(100), [{ name: 'belly', behindFrontAxle: inch(50), height: inch(0) }], turn(0))).verdict).toBe('touches');
   });
   it('the rise below a point agrees with the rise by the sides, and with the sharpest edge', () => {
     fc.assert(fc.property(fc.integer({ min: 40, max: 150 }), fc.integer({ min: 10, max: 90 }), fc.integer({ min: 2, max: 40 }), (base, share, turns) => {
       const p = (base * share) / 100;
-      const answer = orThrow(crestClearance(inch(base), [{ name: 'belly', behindFrontAxle: inch(p), height: inch(1) }], turn(turns)));
+      const answer = rightOf(crestClearance(inch(base), [{ name: 'belly', behindFrontAxle: inch(p), height: inch(1) }], turn(turns)));
       const h = answer.checks[0]?.rise.value.value.toNumber() ?? 0;
-      const sides = orThrow(edgeRise(inch(Math.hypot(p, h)), inch(Math.hypot(base - p, h)), degree(turns)));
+      const sides = rightOf(edgeRise(inch(Math.hypot(p, h)), inch(Math.hypot(base - p, h)), degree(turns)));
       expect(sides.rise.value.value.toNumber()).toBeCloseTo(h, 9);
-      const touching = orThrow(crestClearance(inch(base), [{ name: 'belly', behindFrontAxle: inch(p), height: inch(h) }], turn(turns)));
+      const touching = rightOf(crestClearance(inch(base), [{ name: 'belly', behindFrontAxle: inch(p), height: inch(h) }], turn(turns)));
       expect(touching.sharpest.value.value.toNumber()).toBeCloseTo(turns, 9);
     }));
   });
   it('a point off the middle needs less height than one in the middle', () => {
-    const at = (p: number) => orThrow(crestClearance(inch(100), [{ name: 'belly', behindFrontAxle: inch(p), height: inch(12) }], turn(20))).least.value;
+    const at = (p: number) => rightOf(crestClearance(inch(100), [{ name: 'belly', behindFrontAxle: inch(p), height: inch(12) }], turn(20))).least.value;
     expect(compare(at(20), at(50))).toBe(1);
   });
   it.each([
@@ -80,7 +80,7 @@ describe('crestClearance', () => {
 });
 
 describe('crestsOf', () => {
-  const turns = (of: ReturnType<typeof crestsOf>): string[] => orThrow(of).crests.map(({ name, turns: angle }) => `${name} ${show(angle.value)}`);
+  const turns = (of: ReturnType<typeof crestsOf>): string[] => rightOf(of).crests.map(({ name, turns: angle }) => `${name} ${show(angle.value)}`);
   it('a straight deck has one edge, a dovetail two', () => {
     expect(turns(crestsOf(degree(20), 'straight deck', inch(50)))).toEqual(['deck edge 20 deg']);
     expect(turns(crestsOf(degree(20), { angle: degree(8), length: inch(60) }, inch(50)))).toEqual(['deck to dovetail 8 deg', 'dovetail to ramp 12 deg']);
@@ -88,11 +88,11 @@ describe('crestsOf', () => {
   it('a wheelbase longer than the dovetail gets the edge that stands above both', () => {
     const long = crestsOf(degree(20), { angle: degree(8), length: inch(48) }, inch(80));
     expect(turns(long)[2]).toBe('both edges at once 20 deg');
-    expect(orThrow(long).notes[0]?.tag).toBe('StraddlesDovetail');
+    expect(rightOf(long).notes[0]?.tag).toBe('StraddlesDovetail');
   });
   it('checks both edges of a dovetail', () => {
-    const { crests } = orThrow(crestsOf(degree(24), { angle: degree(6), length: inch(60) }, inch(50)));
-    const answer = orThrow(crestClearance(inch(50), [{ name: 'belly', behindFrontAxle: inch(25), height: inch(3) }], crests));
+    const { crests } = rightOf(crestsOf(degree(24), { angle: degree(6), length: inch(60) }, inch(50)));
+    const answer = rightOf(crestClearance(inch(50), [{ name: 'belly', behindFrontAxle: inch(25), height: inch(3) }], crests));
     expect(answer.checks.map(({ crest, verdict }) => [crest, verdict])).toEqual([['deck to dovetail', 'clears'], ['dovetail to ramp', 'touches']]);
   });
   it('refuses a dovetail steeper than the ramp', () => {
@@ -103,18 +103,18 @@ describe('crestsOf', () => {
 describe('rampSpacing', () => {
   const ramps = { rampWidth: inch(18), margin: inch(1), closest: inch(40), widest: inch(56) };
   it('fits every axle at once, and the slots', () => {
-    const both = orThrow(rampSpacing([{ name: 'front axle', gauge: inch(54), tireWidth: inch(12) }, { name: 'rear axle', gauge: inch(50), tireWidth: inch(14) }], ramps));
+    const both = rightOf(rampSpacing([{ name: 'front axle', gauge: inch(54), tireWidth: inch(12) }, { name: 'rear axle', gauge: inch(50), tireWidth: inch(14) }], ramps));
     // front 50 to 58, rear 48 to 52, slots 40 to 56
     expect([show(both.lower.at.value), show(both.upper.at.value), both.empty]).toEqual(['50 in', '52 in', false]);
     expect(both.upper.setBy.map(({ name }) => name)).toEqual(['rear axle']);
   });
   it('answers when no setting serves, with both sides named', () => {
-    const none = orThrow(rampSpacing([{ name: 'front axle', gauge: inch(66), tireWidth: inch(12) }], ramps));
+    const none = rightOf(rampSpacing([{ name: 'front axle', gauge: inch(66), tireWidth: inch(12) }], ramps));
     expect(none.empty).toBe(true);
     expect(none.notes.at(-1)?.says).toBe('No setting serves: front axle asks for 62 in or wider, widest setting for 56 in or closer.');
   });
   it('answers when a tire is wider than the ramp', () => {
-    const wide = orThrow(rampSpacing([{ name: 'front axle', gauge: inch(54), tireWidth: inch(17) }], ramps));
+    const wide = rightOf(rampSpacing([{ name: 'front axle', gauge: inch(54), tireWidth: inch(17) }], ramps));
     expect([wide.empty, wide.notes[0]?.tag]).toEqual([true, 'TireWiderThanRamp']);
   });
   it('refuses slots the wrong way round and no axles', () => {
@@ -136,25 +136,25 @@ describe('tailLift', () => {
   const r1 = { tongue: lb(480), axlesAt: inch(190), deckRear: inch(298), machineWeight: lb(9200), truck: { rearAxle: lb(3100), wheelbase: inch(160), overhang: inch(52) } };
   it('reference trailer: 4,749 lb up at the ball, the truck holds 2,340, legs take 8,356', () => {
     // 480 - 9,200 x 108/190; 3,100/(1 + 52/160); 9,200 - 480 x 190/108
-    const answer = orThrow(tailLift(r1));
+    const answer = rightOf(tailLift(r1));
     expect([showBrief(answer.ball.value, 0), showBrief(answer.truckHolds.value, 0), showBrief(answer.legs.value, 0)]).toEqual(['-4,749 lb', '2,340 lb', '8,356 lb']);
     expect(answer.verdict).toBe('lifts the truck');
     expectReplays(answer.ball, answer.truckHolds, answer.legs);
   });
   it('with those legs the ball carries nothing: moments about the axles balance', () => {
-    const { legs } = orThrow(tailLift(r1));
+    const { legs } = rightOf(tailLift(r1));
     expect(legs.value.value.minus(9200).times(108).plus(480 * 190).abs().lt('1e-20')).toBe(true);
   });
   it('a light machine is held by the truck, a lighter one needs nothing', () => {
-    expect(orThrow(tailLift({ ...r1, machineWeight: lb(3000) })).verdict).toBe('held by the truck');
-    const light = orThrow(tailLift({ ...r1, machineWeight: lb(500) }));
+    expect(rightOf(tailLift({ ...r1, machineWeight: lb(3000) })).verdict).toBe('held by the truck');
+    const light = rightOf(tailLift({ ...r1, machineWeight: lb(500) }));
     expect([light.verdict, show(light.legs.value)]).toEqual(['presses on the ball', '0 lb']);
   });
   it('an uncoupled trailer is held by nothing', () => {
-    expect(orThrow(tailLift({ ...r1, machineWeight: lb(3000), truck: 'not coupled' })).verdict).toBe('lifts the truck');
+    expect(rightOf(tailLift({ ...r1, machineWeight: lb(3000), truck: 'not coupled' })).verdict).toBe('lifts the truck');
   });
   it('a deck that ends ahead of the axles cannot lift the tongue', () => {
-    const answer = orThrow(tailLift({ ...r1, deckRear: inch(180) }));
+    const answer = rightOf(tailLift({ ...r1, deckRear: inch(180) }));
     expect([answer.verdict, show(answer.legs.value)]).toEqual(['presses on the ball', '0 lb']);
   });
   it('refuses a ball ahead of the front axle and axles at the coupler', () => {

@@ -6,10 +6,10 @@ import { describeError } from '../../src/errors.js';
 import { allowableStress, beam, type BeamMember, type Load, ownWeight, section, type Spans, statedAllowable } from '../../src/members/index.js';
 import { pressing, given } from '../../src/trace/index.js';
 import { foot, inch, inch3, inch4, ksi, lb, lbf, lbfPerFt, psi, show } from '../../src/units/index.js';
-import { answer, plain, refusal } from '../helpers/answers.js';
+import { rightOf, plain, leftOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
 
-const member: BeamMember = { E: ksi(29000), I: inch4('13.1'), S: inch3('4.35'), allowable: answer(allowableStress('ASD 1989, non-compact, braced', 'A36')) };
+const member: BeamMember = { E: ksi(29000), I: inch4('13.1'), S: inch3('4.35'), allowable: rightOf(allowableStress('ASD 1989, non-compact, braced', 'A36')) };
 const spans: Spans = { leftOverhang: inch(0), span: foot(10), rightOverhang: foot(2) };
 const load: Load = { kind: 'point', name: 'wheel', force: lbf(2000), at: foot(5) };
 
@@ -28,47 +28,47 @@ describe('refusals', () => {
     ['a place before the beam', spans, [load], { alsoAt: [foot(-1)] }, { tag: 'LoadOffTheBeam', load: 'place 1' }],
   ])('%s', (_, on, loads, part, error) => {
     const read = beam(on, loads, { ...member, ...part });
-    expect(refusal(read)).toMatchObject({ chapter: 'members', ...error });
+    expect(leftOf(read)).toMatchObject({ chapter: 'members', ...error });
     if (isLeft(read)) expect(describeError(read.left)).toMatch(/^asked .+; found .+; needed .+/);
   });
-  it('an allowable stress of nothing', () => expect(refusal(statedAllowable(psi(0), 'nobody'))).toMatchObject({ tag: 'FigureTooSmall' }));
+  it('an allowable stress of nothing', () => expect(leftOf(statedAllowable(psi(0), 'nobody'))).toMatchObject({ tag: 'FigureTooSmall' }));
 });
 
 describe('what it says', () => {
   it('over is an answer: the bending check, with its basis', () => {
-    const over = answer(beam(spans, [{ ...load, force: lbf(20000) } as Load], member));
+    const over = rightOf(beam(spans, [{ ...load, force: lbf(20000) } as Load], member));
     expect(over.bending.verdict).toBe('over');
     expect(over.bending.allowable.basis).toBe('ASD 1989, non-compact, braced: 0.60 Fy for A36 (AISC ASD 1989 eq. F1-5, secondary copy)');
     expect(plain(over.bending.reserve)).toBeCloseTo(21600 - 600000 / 4.35, 6);
   });
   it('a stress that just meets its allowable is within', () => {
-    const tie = answer(beam({ ...spans, rightOverhang: inch(0) }, [{ ...load, force: lbf(3132) } as Load], member));
+    const tie = rightOf(beam({ ...spans, rightOverhang: inch(0) }, [{ ...load, force: lbf(3132) } as Load], member));
     expect(show(tie.bending.stress.value)).toBe('21,600 psi');
     expect(tie.bending.verdict).toBe('within');
   });
   it('50 ksi steel allows more', () => {
-    expect(plain(answer(allowableStress('ASD 1989, compact, braced', 'grade 50')).stress)).toBe(33000);
-    expect(plain(answer(allowableStress('AISC 360 ASD, omega 1.67', 'A36')).stress)).toBe(21560);
-    expect(plain(answer(statedAllowable(ksi(15), 'set by the engineer of record')).stress)).toBe(15000);
+    expect(plain(rightOf(allowableStress('ASD 1989, compact, braced', 'grade 50')).stress)).toBe(33000);
+    expect(plain(rightOf(allowableStress('AISC 360 ASD, omega 1.67', 'A36')).stress)).toBe(21560);
+    expect(plain(rightOf(statedAllowable(ksi(15), 'set by the engineer of record')).stress)).toBe(15000);
   });
   it('always says what it is not, and names a hold-down', () => {
-    const tip = answer(beam(spans, [{ ...load, at: foot(12) } as Load], member));
+    const tip = rightOf(beam(spans, [{ ...load, at: foot(12) } as Load], member));
     expect(tip.notes[0]?.says).toContain('A licensed engineer decides');
     expect(tip.notes[1]).toMatchObject({ tag: 'HoldDown', says: 'The left support is pulled up: it must hold the beam down.' });
-    expect(answer(beam(spans, [load], member)).notes.map(({ tag }) => tag)).toEqual(['StaticCheckOnly']);
+    expect(rightOf(beam(spans, [load], member)).notes.map(({ tag }) => tag)).toEqual(['StaticCheckOnly']);
   });
   it('takes weights through the bridge from lb to lbf', () => {
-    const c6 = answer(section('C6x8.2'));
-    const weighed = answer(beam(spans, [ownWeight(c6, inch(0), foot(12)), { kind: 'point', name: 'machine', force: pressing('machine', given('machine', lb(1000))), at: foot(5) }], member));
+    const c6 = rightOf(section('C6x8.2'));
+    const weighed = rightOf(beam(spans, [ownWeight(c6, inch(0), foot(12)), { kind: 'point', name: 'machine', force: pressing('machine', given('machine', lb(1000))), at: foot(5) }], member));
     expect(plain(weighed.reactions.left) + plain(weighed.reactions.right)).toBeCloseTo(1000 + 12 * 8.2, 9);
     expectReplays(weighed.reactions.left, weighed.bending.stress);
   });
   it('merges places that coincide into one station', () => {
-    const { stations } = answer(beam({ ...spans, rightOverhang: inch(0) }, [load], member));
+    const { stations } = rightOf(beam({ ...spans, rightOverhang: inch(0) }, [load], member));
     expect(stations.map(({ name }) => name)).toEqual(['left end, left support', 'midspan, wheel', 'right support, right end']);
   });
   it('a load called like a support still bends the beam', () => {
-    const { stations } = answer(beam(spans, [{ ...load, name: 'left support', at: foot(4) } as Load], member));
+    const { stations } = rightOf(beam(spans, [{ ...load, name: 'left support', at: foot(4) } as Load], member));
     expect(plain(stations.find(({ at }) => plain(at) === 48)!.deflection)).toBeGreaterThan(0);
   });
 });
@@ -86,7 +86,7 @@ describe('laws', () => {
 
   it('reactions balance the loads, the far end carries neither shear nor moment, stations run left to right', () => {
     fc.assert(fc.property(loads, (list) => {
-      const solved = answer(beam(on, list.map(asLoad), member));
+      const solved = rightOf(beam(on, list.map(asLoad), member));
       const total = list.reduce((sum, each) => sum + (each.kind === 'point' ? each.force : (each.force * each.length) / 12), 0);
       expect(plain(solved.reactions.left) + plain(solved.reactions.right)).toBeCloseTo(total, 6);
       const last = solved.stations.at(-1)!;
@@ -99,8 +99,8 @@ describe('laws', () => {
   });
   it('twice the loads deflect twice as far', () => {
     fc.assert(fc.property(loads, (list) => {
-      const once = answer(beam(on, list.map(asLoad), member));
-      const twice = answer(beam(on, list.map((each, i) => asLoad({ ...each, force: 2 * each.force }, i)), member));
+      const once = rightOf(beam(on, list.map(asLoad), member));
+      const twice = rightOf(beam(on, list.map((each, i) => asLoad({ ...each, force: 2 * each.force }, i)), member));
       once.stations.forEach(({ deflection }, i) => expect(plain(twice.stations[i]!.deflection)).toBeCloseTo(2 * plain(deflection), 9));
     }), { numRuns: 25 });
   });

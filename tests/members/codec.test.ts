@@ -6,7 +6,7 @@ import { describeError } from '../../src/errors.js';
 import { deckWeight, frameWeight, readCutList, readDeck, readMember, readSurface } from '../../src/members/index.js';
 import { nodesOf, replay, restsOn } from '../../src/trace/index.js';
 import { lb } from '../../src/units/index.js';
-import { answer, plain, refusal } from '../helpers/answers.js';
+import { rightOf, plain, leftOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
 
 const frame = [
@@ -23,8 +23,8 @@ const deck = [{ name: 'deck', length: '18 ft', width: '83 in', from: '60 in', su
 const line = (changes: object) => [{ ...frame[0], ...changes }];
 
 describe('cut list', () => {
-  const read = answer(readCutList(frame, 'trailer.curb.frame'));
-  const weighed = answer(frameWeight(read));
+  const read = rightOf(readCutList(frame, 'trailer.curb.frame'));
+  const weighed = rightOf(frameWeight(read));
   it('weighs as by hand', () => {
     const byHand = [328, 14 * 4.1 * 83 / 12, 5.987 * 83 / 12, 2.552 * 36, 4 * 0.6682 * 83 / 12, 2.35189 * 36, 62.4 * 0.68 * 1.12 * 8.25 / 144 * 83 / 12, 35];
     weighed.lines.forEach(({ weight, name }, i) => expect(plain(weight) / (byHand[i] as number), name).toBeCloseTo(1, 3));
@@ -49,16 +49,16 @@ describe('deck', () => {
   it('weighs every kind of surface', () => {
     const areas = [{ boards: { size: '2x8', wood: { by: 'density', density: '38 lb/ft3' } } }, { plate: { thickness: '1/8 in', material: 'aluminium' } }, { sheet: { gauge: 10, system: 'galvanized' } },
       { floorPlate: '1/8' }, { expandedMetal: '3/4 #9' }, { weightPerSquareFoot: '4 lb/ft2' }].map((surface, i) => ({ name: `area ${i}`, length: '1 ft', width: '1 ft', from: `${i} ft`, surface }));
-    const weighed = answer(deckWeight(answer(readDeck(areas, 'deck'))));
+    const weighed = rightOf(deckWeight(rightOf(readDeck(areas, 'deck'))));
     expect(weighed.lines.map(({ weight }) => Number(plain(weight).toFixed(3)))).toEqual([4.75, 1.764, 5.779, 6.16, 1.8, 4]);
     expectReplays(weighed.total);
-    const pine = answer(deckWeight(answer(readDeck(deck, 'trailer.curb.deck'))));
+    const pine = rightOf(deckWeight(rightOf(readDeck(deck, 'trailer.curb.deck'))));
     expect(plain(pine.total)).toBeCloseTo(37.33 * 18 * (83 / 12) / 8, 0);
     expect(JSON.stringify(pine.total.why)).toContain('trailer.curb.deck.0.surface.boards.wood.moisture');
   });
   it.each([
     [{ by: 'air-dry range', species: 'Keruing / apitong', end: 'high' }, 50 / 8], [{ by: 'treated', state: 'freshly treated', end: 'low' }, 70 / 8],
-  ])('reads the wood %j', (wood, weight) => expect(plain(answer(readSurface({ boards: { size: '2x8', wood } }, 'deck')) as never)).toBeCloseTo(weight, 10));
+  ])('reads the wood %j', (wood, weight) => expect(plain(rightOf(readSurface({ boards: { size: '2x8', wood } }, 'deck')) as never)).toBeCloseTo(weight, 10));
 });
 
 describe('what cannot be read', () => {
@@ -83,16 +83,16 @@ describe('what cannot be read', () => {
     ['a wood by nothing', line({ member: { board: { size: '2x8', wood: { species: 'Oak' } } } }), { tag: 'UndecodableList', path: 'frame.0.member.board.wood.by' }],
   ])('%s', (_, input, error) => {
     const read = readCutList(input, 'frame');
-    expect(refusal(read)).toMatchObject(error);
+    expect(leftOf(read)).toMatchObject(error);
     if (isLeft(read)) expect(describeError(read.left)).toMatch(/^frame[^:]*: asked .+; found .+; needed .+/);
   });
   it('a spacing below zero is refused when it is weighed, at its place in the spec', () => {
-    expect(refusal(frameWeight(answer(readCutList([{ ...frame[1], spacing: '-16 in' }], 'frame'))))).toMatchObject({ tag: 'FigureTooSmall', path: 'frame.0.spacing' });
+    expect(leftOf(frameWeight(rightOf(readCutList([{ ...frame[1], spacing: '-16 in' }], 'frame'))))).toMatchObject({ tag: 'FigureTooSmall', path: 'frame.0.spacing' });
   });
   it('decks and surfaces', () => {
-    expect(refusal(readDeck([{ ...deck[0], surface: { sheet: { gauge: 10 } } }], 'deck'))).toMatchObject({ path: 'deck.0.surface.sheet.system' });
-    expect(refusal(readDeck([{ ...deck[0], surface: { floorPlate: '1/16' } }], 'deck'))).toMatchObject({ tag: 'NotTabulated', path: 'deck.0.surface.floorPlate' });
-    expect(refusal(readDeck('deck', 'deck'))).toMatchObject({ tag: 'UndecodableList', path: 'deck' });
+    expect(leftOf(readDeck([{ ...deck[0], surface: { sheet: { gauge: 10 } } }], 'deck'))).toMatchObject({ path: 'deck.0.surface.sheet.system' });
+    expect(leftOf(readDeck([{ ...deck[0], surface: { floorPlate: '1/16' } }], 'deck'))).toMatchObject({ tag: 'NotTabulated', path: 'deck.0.surface.floorPlate' });
+    expect(leftOf(readDeck('deck', 'deck'))).toMatchObject({ tag: 'UndecodableList', path: 'deck' });
   });
   it('never throws, whatever the JSON', () => {
     fc.assert(fc.property(fc.jsonValue(), (input) => {

@@ -6,10 +6,10 @@ import {
 } from '../../src/members/index.js';
 import { given } from '../../src/trace/index.js';
 import { compare, foot, inch, lb, lbPerFt, lbPerFt2, lbPerFt3, mm, ratio, show } from '../../src/units/index.js';
-import { answer, plain, refusal } from '../helpers/answers.js';
+import { rightOf, plain, leftOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
 
-const [c6, c3, w10, c4] = [answer(section('C6x8.2')), answer(section('C3x4.1')), answer(section('W10x19')), answer(section('C4x5.4'))];
+const [c6, c3, w10, c4] = [rightOf(section('C6x8.2')), rightOf(section('C3x4.1')), rightOf(section('W10x19')), rightOf(section('C4x5.4'))];
 const cross: SpacedLine = { name: 'crossmembers', member: c3, length: inch(83), spacing: inch(16), over: foot(18), from: inch(60), rule: 'first at the start' };
 
 describe('frame weight', () => {
@@ -20,7 +20,7 @@ describe('frame weight', () => {
     { name: 'coupler', weight: lb(35), at: inch(4) },
   ];
   it('weighs each line at its place and adds them up', () => {
-    const frame = answer(frameWeight(list));
+    const frame = rightOf(frameWeight(list));
     expect(frame.lines.map(({ name, at }) => `${name} ${show(at.value)}`)).toEqual(['rails 168 in', 'header 49 in', 'crossmembers 164 in', 'coupler 4 in']);
     expect(frame.lines.map(({ weight }) => plain(weight).toFixed(3))).toEqual(['328.000', '56.717', '397.017', '35.000']);
     expect(plain(frame.total)).toBeCloseTo(328 + 8.2 * 83 / 12 + 14 * 4.1 * 83 / 12 + 35, 10);
@@ -28,7 +28,7 @@ describe('frame weight', () => {
   });
   it('keeps the spec paths of its lengths', () => {
     const length = given('rail length', foot(20), 'stated', 'trailer.curb.frame.0.length');
-    const frame = answer(frameWeight([{ name: 'rails', member: c6, length, count: ratio(2), from: inch(48) }]));
+    const frame = rightOf(frameWeight([{ name: 'rails', member: c6, length, count: ratio(2), from: inch(48) }]));
     expect(JSON.stringify(frame.total.why)).toContain('trailer.curb.frame.0.length');
   });
   it.each<[string, CutLine, object]>([
@@ -39,11 +39,11 @@ describe('frame weight', () => {
     ['a length of zero', { name: 'rail', member: c6, length: inch(0), count: ratio(2), from: inch(0) }, { tag: 'FigureTooSmall', what: 'rail length' }],
     ['half a piece', { name: 'rail', member: c6, length: inch(9), count: ratio('1.5'), from: inch(0) }, { tag: 'NotWhole', what: 'number of rail' }],
     ['a weight of nothing', { name: 'coupler', weight: lb(0), at: inch(0) }, { tag: 'FigureTooSmall', what: 'coupler weight' }],
-  ])('refuses %s', (_, line, error) => expect(refusal(frameWeight([line]))).toMatchObject({ chapter: 'members', ...error }));
+  ])('refuses %s', (_, line, error) => expect(leftOf(frameWeight([line]))).toMatchObject({ chapter: 'members', ...error }));
   it('refuses an empty list, and a broken line says which it is by its path', () => {
-    expect(refusal(frameWeight([]))).toMatchObject({ tag: 'NothingListed' });
+    expect(leftOf(frameWeight([]))).toMatchObject({ tag: 'NothingListed' });
     const length = given('rail length', foot(-1), 'stated', 'frame.7.length');
-    expect(refusal(frameWeight([{ name: 'rail', member: c6, length, count: ratio(1), from: inch(0) }]))).toMatchObject({ path: 'frame.7.length' });
+    expect(leftOf(frameWeight([{ name: 'rail', member: c6, length, count: ratio(1), from: inch(0) }]))).toMatchObject({ path: 'frame.7.length' });
   });
 });
 
@@ -60,24 +60,24 @@ describe('count rules', () => {
       const at = places(spacing, over, rule);
       const read = frameWeight([{ ...cross, spacing: inch(spacing), over: inch(over), from: inch(100), rule }]);
       if (at.length === 0) {
-        expect(refusal(read).tag).toBe('FigureTooSmall');
+        expect(leftOf(read).tag).toBe('FigureTooSmall');
         return;
       }
-      const [line] = answer(read).lines;
+      const [line] = rightOf(read).lines;
       expect(plain(line!.count!)).toBe(at.length);
       expect(plain(line!.at)).toBeCloseTo(100 + at.reduce((a, b) => a + b, 0) / at.length, 9);
       expectReplays(line!.weight, line!.at);
     }), { numRuns: 100 });
   });
   it('16 in over 18 ft: 14, 15 and 13 pieces', () => {
-    expect(rules.map((rule) => plain(answer(frameWeight([{ ...cross, rule }])).lines[0]!.count!))).toEqual([14, 15, 13]);
+    expect(rules.map((rule) => plain(rightOf(frameWeight([{ ...cross, rule }])).lines[0]!.count!))).toEqual([14, 15, 13]);
   });
 });
 
 describe('deck weight', () => {
   it('weighs areas at their places in any unit', () => {
-    const pine = answer(board('2x8', { by: 'density', density: lbPerFt3(38) }));
-    const deck = answer(deckWeight([
+    const pine = rightOf(board('2x8', { by: 'density', density: lbPerFt3(38) }));
+    const deck = rightOf(deckWeight([
       { name: 'deck', length: foot(18), width: inch(83), from: inch(60), surface: pine.weightPerSquareFoot },
       { name: 'beavertail', length: mm(609.6), width: inch(83), from: inch(276), surface: lbPerFt2(6) },
     ]));
@@ -88,15 +88,15 @@ describe('deck weight', () => {
   });
   it('refuses no width, no weight, no area', () => {
     const area = { name: 'deck', length: foot(18), width: inch(83), from: inch(60), surface: lbPerFt2(5) };
-    expect(refusal(deckWeight([area, { ...area, width: inch(0) }]))).toMatchObject({ tag: 'FigureTooSmall', what: 'deck width', path: '1' });
-    expect(refusal(deckWeight([{ ...area, surface: lbPerFt2(-5) }]))).toMatchObject({ tag: 'FigureTooSmall' });
-    expect(refusal(deckWeight([]))).toMatchObject({ tag: 'NothingListed', what: 'deck weight' });
+    expect(leftOf(deckWeight([area, { ...area, width: inch(0) }]))).toMatchObject({ tag: 'FigureTooSmall', what: 'deck width', path: '1' });
+    expect(leftOf(deckWeight([{ ...area, surface: lbPerFt2(-5) }]))).toMatchObject({ tag: 'FigureTooSmall' });
+    expect(leftOf(deckWeight([]))).toMatchObject({ tag: 'NothingListed', what: 'deck weight' });
   });
 });
 
 describe('growth per foot of deck', () => {
-  const pine = answer(board('2x8', { by: 'density', density: lbPerFt3(38) })).weightPerSquareFoot;
-  const low = (spacing: number) => answer(weightPerFootOfDeck({
+  const pine = rightOf(board('2x8', { by: 'density', density: lbPerFt3(38) })).weightPerSquareFoot;
+  const low = (spacing: number) => rightOf(weightPerFootOfDeck({
     rails: [{ name: 'rails', member: c6, count: ratio(2) }],
     crossmembers: [{ name: 'crossmembers', member: c3, length: inch(83), spacing: inch(spacing) }],
     surfaces: [{ name: 'deck', width: inch(83), weight: pine }],
@@ -108,7 +108,7 @@ describe('growth per foot of deck', () => {
     expectReplays(low(16).perFoot);
   });
   it('deckover of 102 in: 115.3 lb/ft (derived)', () => {
-    const over = answer(weightPerFootOfDeck({
+    const over = rightOf(weightPerFootOfDeck({
       rails: [{ name: 'main beams', member: w10, count: ratio(2) }, { name: 'side rails', member: c4, count: ratio(2) }],
       crossmembers: [{ name: 'crossmembers', member: c3, length: inch(102), spacing: inch(16) }],
       surfaces: [{ name: 'deck', width: inch(102), weight: pine }],
@@ -116,30 +116,30 @@ describe('growth per foot of deck', () => {
     expect(plain(over.perFoot)).toBeCloseTo(115.3, 1);
   });
   it('refuses spacings and counts of nothing, and nothing at all', () => {
-    expect(refusal(weightPerFootOfDeck({ rails: [], surfaces: [], crossmembers: [{ name: 'crossmembers', member: c3, length: inch(83), spacing: inch(-16) }] }))).toMatchObject({ tag: 'FigureTooSmall', what: 'crossmembers spacing' });
-    expect(refusal(weightPerFootOfDeck({ rails: [{ name: 'rails', member: c6, count: ratio(0) }], surfaces: [], crossmembers: [] }))).toMatchObject({ tag: 'FigureTooSmall' });
-    expect(refusal(weightPerFootOfDeck({ rails: [], surfaces: [], crossmembers: [] }))).toMatchObject({ tag: 'NothingListed' });
+    expect(leftOf(weightPerFootOfDeck({ rails: [], surfaces: [], crossmembers: [{ name: 'crossmembers', member: c3, length: inch(83), spacing: inch(-16) }] }))).toMatchObject({ tag: 'FigureTooSmall', what: 'crossmembers spacing' });
+    expect(leftOf(weightPerFootOfDeck({ rails: [{ name: 'rails', member: c6, count: ratio(0) }], surfaces: [], crossmembers: [] }))).toMatchObject({ tag: 'FigureTooSmall' });
+    expect(leftOf(weightPerFootOfDeck({ rails: [], surfaces: [], crossmembers: [] }))).toMatchObject({ tag: 'NothingListed' });
   });
 });
 
 describe('payload by length', () => {
   const design = { gvwr: lb(14000), baseWeight: lb(2950), baseLength: foot(18), perFoot: lbPerFt(71), lengths: [18, 20, 22, 24].map(foot) };
   it('14,000 lb, 2,950 lb at 18 ft, 71 lb/ft: 11,050 / 10,908 / 10,766 / 10,624 (derived)', () => {
-    const { rows } = answer(payloadByLength(design));
+    const { rows } = rightOf(payloadByLength(design));
     expect(rows.map(({ payload }) => plain(payload))).toEqual([11050, 10908, 10766, 10624]);
     expect(rows.map(({ verdict }) => verdict)).toEqual(['within', 'within', 'within', 'within']);
     expectReplays(...rows.map(({ payload }) => payload));
   });
   it('16 ft gains what 20 ft loses; an empty trailer above its GVWR is over, an answer', () => {
-    const { rows } = answer(payloadByLength({ ...design, lengths: [foot(16)] }));
+    const { rows } = rightOf(payloadByLength({ ...design, lengths: [foot(16)] }));
     expect(plain(rows[0]!.payload)).toBe(11192);
-    const over = answer(payloadByLength({ ...design, gvwr: lb(2950), lengths: [foot(18), foot(19)] }));
+    const over = rightOf(payloadByLength({ ...design, gvwr: lb(2950), lengths: [foot(18), foot(19)] }));
     expect(over.rows.map(({ verdict }) => verdict)).toEqual(['within', 'over']);
     expect(compare(over.rows[1]!.payload.value, lb(-71))).toBe(0);
   });
   it('refuses lengths of nothing and a trailer that would weigh nothing', () => {
-    expect(refusal(payloadByLength({ ...design, lengths: [] }))).toMatchObject({ tag: 'NothingListed' });
-    expect(refusal(payloadByLength({ ...design, lengths: [foot(0)] }))).toMatchObject({ tag: 'FigureTooSmall', what: 'length' });
-    expect(refusal(payloadByLength({ ...design, perFoot: lbPerFt(500), lengths: [foot(1)] }))).toMatchObject({ tag: 'FigureTooSmall', what: 'empty weight at this length' });
+    expect(leftOf(payloadByLength({ ...design, lengths: [] }))).toMatchObject({ tag: 'NothingListed' });
+    expect(leftOf(payloadByLength({ ...design, lengths: [foot(0)] }))).toMatchObject({ tag: 'FigureTooSmall', what: 'length' });
+    expect(leftOf(payloadByLength({ ...design, perFoot: lbPerFt(500), lengths: [foot(1)] }))).toMatchObject({ tag: 'FigureTooSmall', what: 'empty weight at this length' });
   });
 });

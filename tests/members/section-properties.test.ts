@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { aluminiumDensity, type Outline, sectionProperties, standardTaper, steelDensity } from '../../src/members/index.js';
 import { compare, inch, lbPerFt3, mm, ratio, show } from '../../src/units/index.js';
-import { answer, plain, refusal } from '../helpers/answers.js';
+import { rightOf, plain, leftOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
 
 const channel = { kind: 'tapered channel', depth: inch(5), flangeWidth: inch('1.75'), web: inch('0.19'), flange: inch('0.32'), slope: standardTaper, rootRadius: inch('0.29'), toeRadius: inch('0.114') } as const;
@@ -34,16 +34,16 @@ describe('outlines that cannot be', () => {
     ['an angle thicker than its leg', { ...angle, thickness: inch(2) }, 'ImpossibleShape', 'upright leg'],
     ['a flat of no width', { kind: 'flat', height: inch(3), width: inch(0) }, 'FigureTooSmall', 'width'],
   ])('refuses %s', (_, outline, tag, what) => {
-    expect(refusal(sectionProperties(outline, steelDensity))).toMatchObject({ chapter: 'members', tag, what });
+    expect(leftOf(sectionProperties(outline, steelDensity))).toMatchObject({ chapter: 'members', tag, what });
   });
   it('refuses a density of zero', () => {
-    expect(refusal(sectionProperties(angle, lbPerFt3(0)))).toMatchObject({ tag: 'FigureTooSmall', what: 'density' });
+    expect(leftOf(sectionProperties(angle, lbPerFt3(0)))).toMatchObject({ tag: 'FigureTooSmall', what: 'density' });
   });
 });
 
 describe('walls', () => {
   it('weighs the nominal wall whatever the wall of the properties', () => {
-    const [full, design] = [answer(sectionProperties(tube, steelDensity)), answer(sectionProperties({ ...tube, properties: '0.93 of nominal wall' }, steelDensity))];
+    const [full, design] = [rightOf(sectionProperties(tube, steelDensity)), rightOf(sectionProperties({ ...tube, properties: '0.93 of nominal wall' }, steelDensity))];
     expect(compare(full.weightPerFoot.value, design.weightPerFoot.value)).toBe(0);
     expect(plain(design.area) / plain(full.area)).toBeLessThan(0.945);
     expectReplays(design.weightPerFoot, design.area, design.Sx);
@@ -52,8 +52,8 @@ describe('walls', () => {
 
 describe('units and densities', () => {
   it('reads calipers in millimetres and weighs aluminium', () => {
-    const inches = answer(sectionProperties({ kind: 'flat', height: inch(4), width: inch('0.5') }, steelDensity));
-    const metric = answer(sectionProperties({ kind: 'flat', height: mm('101.6'), width: mm('12.7') }, aluminiumDensity));
+    const inches = rightOf(sectionProperties({ kind: 'flat', height: inch(4), width: inch('0.5') }, steelDensity));
+    const metric = rightOf(sectionProperties({ kind: 'flat', height: mm('101.6'), width: mm('12.7') }, aluminiumDensity));
     expect(show(inches.area.value)).toBe('2 in2');
     expect(show(metric.area.value)).toBe('2 in2');
     expect(show(metric.weightPerFoot.value)).toBe('2.352 lb/ft');
@@ -65,23 +65,23 @@ describe('laws of outlines', () => {
   const dimensions = fc.record({ depth: fc.integer({ min: 300, max: 1200 }), flange: fc.integer({ min: 100, max: 400 }), thickness: fc.integer({ min: 10, max: 40 }), radius: fc.integer({ min: 0, max: 50 }) });
   it('a formed channel weighs its flat blank: area is thickness x mean line', () => {
     fc.assert(fc.property(dimensions, ({ depth, flange, thickness, radius }) => {
-      const of = answer(sectionProperties({ kind: 'formed channel', depth: inch(depth / 100), flangeWidth: inch(flange / 100), thickness: inch(thickness / 100), insideRadius: inch(radius / 100) }, steelDensity));
+      const of = rightOf(sectionProperties({ kind: 'formed channel', depth: inch(depth / 100), flangeWidth: inch(flange / 100), thickness: inch(thickness / 100), insideRadius: inch(radius / 100) }, steelDensity));
       const outer = (radius + thickness) / 100;
       const blank = depth / 100 - 2 * outer + 2 * (flange / 100 - outer) + Math.PI * (radius / 100 + thickness / 200);
       expect(plain(of.area)).toBeCloseTo((blank * thickness) / 100, 10);
     }), { numRuns: 50 });
   });
   it('scales: a section twice as large has 4 times the area, 8 times S, 16 times I', () => {
-    const twice = answer(sectionProperties({ ...channel, depth: inch(10), flangeWidth: inch('3.5'), web: inch('0.38'), flange: inch('0.64'), rootRadius: inch('0.58'), toeRadius: inch('0.228') }, steelDensity));
-    const once = answer(sectionProperties(channel, steelDensity));
+    const twice = rightOf(sectionProperties({ ...channel, depth: inch(10), flangeWidth: inch('3.5'), web: inch('0.38'), flange: inch('0.64'), rootRadius: inch('0.58'), toeRadius: inch('0.228') }, steelDensity));
+    const once = rightOf(sectionProperties(channel, steelDensity));
     expect(plain(twice.area) / plain(once.area)).toBeCloseTo(4, 12);
     expect(plain(twice.Sx) / plain(once.Sx)).toBeCloseTo(8, 12);
     expect(plain(twice.Iy) / plain(once.Iy)).toBeCloseTo(16, 12);
   });
   it('a tapered flange without slope and toe is a parallel one', () => {
     const { toeRadius: _, slope: __, ...rest } = channel;
-    const parallel = answer(sectionProperties({ ...rest, kind: 'parallel channel' }, steelDensity));
-    const tapered = answer(sectionProperties({ ...channel, slope: ratio(0), toeRadius: inch(0) }, steelDensity));
+    const parallel = rightOf(sectionProperties({ ...rest, kind: 'parallel channel' }, steelDensity));
+    const tapered = rightOf(sectionProperties({ ...channel, slope: ratio(0), toeRadius: inch(0) }, steelDensity));
     for (const name of ['area', 'fromBack'] as const) expect(plain(tapered[name])).toBeCloseTo(plain(parallel[name]), 12);
     // the own second moment of the fillets is left out of the sloped corner
     expect(plain(parallel.Iy) / plain(tapered.Iy) - 1).toBeGreaterThan(0);

@@ -4,7 +4,7 @@ import { isLeft } from 'fp-ts/lib/Either.js';
 import { describe, expect, it } from 'vitest';
 import { assess } from '../../src/assessment/index.js';
 import { alternatives, levels, type Measure, range, study } from '../../src/study/index.js';
-import { orThrow } from '../helpers/either.js';
+import { rightOf } from '../helpers/either.js';
 import { decidedExactly, tiltDeck, wholeDeck, wrongRows } from './compared.js';
 import { levelsOf, spec } from './random-specs.js';
 
@@ -37,13 +37,13 @@ describe('a study of random trailers', () => {
 
 describe('a study of the example', () => {
   it('says row by row what assess says, over weight and place', () => {
-    const made = orThrow(study({ base: tiltDeck, vary: { 'cargo.0.weight': range('3,000 lb', '12,000 lb', 37), 'cargo.0.front': range('95 in', '145 in', 51) }, design: { kind: 'grid' } }));
+    const made = rightOf(study({ base: tiltDeck, vary: { 'cargo.0.weight': range('3,000 lb', '12,000 lb', 37), 'cargo.0.front': range('95 in', '145 in', 51) }, design: { kind: 'grid' } }));
     const { compared, answered, wrong } = wrongRows(made);
     expect({ compared, answered, wrong }).toEqual({ compared: 37 * 51, answered: 37 * 51, wrong: [] });
   });
 
   it('gives the error of assess where a level makes the GAWR exceed the parts', () => {
-    const made = orThrow(study({ base: tiltDeck, vary: { 'trailer.axles.1.gawr': levels('6,000 lb', '7,000 lb', '7,001 lb', '8,000 lb') }, design: { kind: 'grid' } }));
+    const made = rightOf(study({ base: tiltDeck, vary: { 'trailer.axles.1.gawr': levels('6,000 lb', '7,000 lb', '7,001 lb', '8,000 lb') }, design: { kind: 'grid' } }));
     const rows = [...made.rows()];
     expect(wrongRows(made).wrong).toEqual([]);
     expect(rows.map((row) => (row.answered ? 'answered' : row.error.tag))).toEqual(['answered', 'answered', 'GawrAboveParts', 'GawrAboveParts']);
@@ -51,7 +51,7 @@ describe('a study of the example', () => {
   });
 
   it('gives an error row where an alternative lacks a figure, and keeps the others', () => {
-    const made = orThrow(study({
+    const made = rightOf(study({
       base: tiltDeck, design: { kind: 'grid' },
       vary: { coupler: alternatives({ known: {}, unknown: { 'trailer.coupler': { gross: '15,000 lb' } } }), 'cargo.0.weight': levels('5,000 lb', '6,000 lb') },
     }));
@@ -62,7 +62,7 @@ describe('a study of the example', () => {
   });
 
   it('varies a figure in one unit, whatever unit an alternative writes it in', () => {
-    const made = orThrow(study({
+    const made = rightOf(study({
       base: tiltDeck, design: { kind: 'grid' },
       vary: { written: alternatives({ pounds: {}, kilograms: { 'cargo.0.weight': '4,000 kg', 'cargo.0.front': '3 m' } }), 'cargo.0.weight': levels('8,000 lb', '9,000 lb'), 'cargo.0.front': levels('120 in', '3.2 m') },
     }));
@@ -70,7 +70,7 @@ describe('a study of the example', () => {
   });
 
   it('may be read by two readers in turns', () => {
-    const made = orThrow(study({ base: tiltDeck, vary: { 'cargo.0.weight': range('5,000 lb', '9,000 lb', 3000) }, design: { kind: 'grid' } }));
+    const made = rightOf(study({ base: tiltDeck, vary: { 'cargo.0.weight': range('5,000 lb', '9,000 lb', 3000) }, design: { kind: 'grid' } }));
     const [alone, first, second] = [[...made.rows()], made.rows(), made.rows(1500)];
     for (let i = 0; i < 1500; i += 1) {
       expect(first.next().value).toEqual(alone[i]);
@@ -79,7 +79,7 @@ describe('a study of the example', () => {
   });
 
   it('gives error rows for an alternative that assess refuses', () => {
-    const made = orThrow(study({
+    const made = rightOf(study({
       base: tiltDeck, design: { kind: 'grid' },
       vary: { tongue: alternatives({ weighed: {}, absurd: { 'trailer.curb.tongue': '9,000 lb' } }), 'cargo.0.weight': levels('5,000 lb', '6,000 lb') },
     }));
@@ -90,7 +90,7 @@ describe('a study of the example', () => {
 
 describe('levels that make the program go another way', () => {
   it('at the molded pressure of the tires, below and above it', () => {
-    const made = orThrow(study({
+    const made = rightOf(study({
       base: tiltDeck, design: { kind: 'grid' },
       vary: { 'trailer.axles.0.tires.pressure': levels('50 psi', '64.9 psi', '65 psi', '79.999 psi', '80 psi', '80.001 psi', '95 psi'), 'cargo.0.weight': range('7,000 lb', '9,000 lb', 21) },
     }));
@@ -100,7 +100,7 @@ describe('levels that make the program go another way', () => {
 
   it('at a molded load that meets the table, a tongue that meets the weight, a guideline that turns over', () => {
     const base = { ...tiltDeck, trailer: { ...tiltDeck.trailer, guideline: { low: '10 %', high: '15 %', source: 'a manual of our own' } }, tongueShare: undefined };
-    const made = orThrow(study({
+    const made = rightOf(study({
       base, design: { kind: 'grid' },
       vary: {
         'trailer.axles.0.tires.molded.single': levels('3,400 lb', '3,420 lb', '3,520 lb', '3,600 lb'),
@@ -116,7 +116,7 @@ describe('levels that make the program go another way', () => {
 
   it('at the pressure that a load needs, for a measure that asks for it', () => {
     const measure: Measure = ({ pressures }) => Object.fromEntries(pressures.map(({ of, needed }) => [`${of} pressure needed`, needed.pressure]));
-    const made = orThrow(study({ base: tiltDeck, measure, vary: { 'cargo.0.weight': range('2,000 lb', '12,000 lb', 101) }, design: { kind: 'grid' } }));
+    const made = rightOf(study({ base: tiltDeck, measure, vary: { 'cargo.0.weight': range('2,000 lb', '12,000 lb', 101) }, design: { kind: 'grid' } }));
     expect(wrongRows(made, measure).wrong).toEqual([]);
     expect(new Set([...made.rows()].map((row) => row.answered && row.figures['axle 1 pressure needed'])).size).toBeGreaterThan(1);
   });
@@ -124,19 +124,19 @@ describe('levels that make the program go another way', () => {
   it('at a pressure below the first printed row, where no row speaks', () => {
     const { molded: _, ...tires } = tiltDeck.trailer.axles[0]?.['tires'] as Record<string, unknown>;
     const base = { ...tiltDeck, trailer: { ...tiltDeck.trailer, axles: tiltDeck.trailer.axles.map((axle) => ({ ...axle, gawr: '6,000 lb', tires: { ...tires, pressure: '40 psi' } })) } };
-    const made = orThrow(study({ base, vary: { 'trailer.axles.0.tires.pressure': levels('40 psi', '62 psi', '66 psi', '80 psi') }, design: { kind: 'grid' } }));
+    const made = rightOf(study({ base, vary: { 'trailer.axles.0.tires.pressure': levels('40 psi', '62 psi', '66 psi', '80 psi') }, design: { kind: 'grid' } }));
     expect(wrongRows(made)).toEqual({ compared: 4, answered: 4, wrong: [] });
   });
 
   it('on the whole example, across the steps of rules and tables', () => {
-    const made = orThrow(study({ base: wholeDeck, vary: { 'cargo.0.weight': range('4,000 lb', '12,000 lb', 17), 'cargo.0.front': range('100 in', '150 in', 11) }, design: { kind: 'grid' } }));
+    const made = rightOf(study({ base: wholeDeck, vary: { 'cargo.0.weight': range('4,000 lb', '12,000 lb', 17), 'cargo.0.front': range('100 in', '150 in', 11) }, design: { kind: 'grid' } }));
     const { wrong, compared } = wrongRows(made);
     expect({ wrong: wrong.slice(0, 3), compared }).toEqual({ wrong: [], compared: 187 });
     expect(decidedExactly(made)).toBeLessThan(60);
   });
 
   it('where the tongue begins to lift', () => {
-    const made = orThrow(study({ base: tiltDeck, vary: { 'cargo.0.front': range('150 in', '190 in', 81), 'cargo.0.weight': levels('5,000 lb') }, design: { kind: 'grid' } }));
+    const made = rightOf(study({ base: tiltDeck, vary: { 'cargo.0.front': range('150 in', '190 in', 81), 'cargo.0.weight': levels('5,000 lb') }, design: { kind: 'grid' } }));
     expect(wrongRows(made).wrong).toEqual([]);
     const signs = new Set([...made.rows()].map((row) => row.answered && Math.sign(row.figures['tongue load'] as number)));
     expect(signs.size).toBeGreaterThan(1);

@@ -2,10 +2,10 @@
 import { describe, expect, it } from 'vitest';
 import { alternatives, levels, normal, oneAtATime, range, sample, study, type Study, type StudyPlan, triangular, uniform } from '../../src/study/index.js';
 import { normalQuantile, shuffledPlace, uniformAt } from '../../src/study/chance.js';
-import { orThrow } from '../helpers/either.js';
+import { rightOf } from '../helpers/either.js';
 import { tiltDeck, wrongRows } from './compared.js';
 
-const made = (vary: StudyPlan['vary'], design: StudyPlan['design'], more: Partial<StudyPlan> = {}): Study => orThrow(study({ base: tiltDeck, vary, design, ...more }));
+const made = (vary: StudyPlan['vary'], design: StudyPlan['design'], more: Partial<StudyPlan> = {}): Study => rightOf(study({ base: tiltDeck, vary, design, ...more }));
 const mixed: StudyPlan['vary'] = {
   coupler: alternatives({ small: { 'trailer.coupler.tongue': '1,200 lb' }, large: {}, larger: { 'trailer.coupler.tongue': '2,500 lb' } }),
   'cargo.0.weight': normal('9,000 lb', '300 lb'), 'cargo.0.front': uniform('105 in', '140 in'), 'trailer.curb.weight': triangular('3,400 lb', '3,650 lb', '4,200 lb'),
@@ -32,8 +32,8 @@ describe('any slice', () => {
     expect(all.map(({ row }) => row)).toEqual(all.map((_each, i) => i));
   });
   it('in columns is the slice of all columns', () => {
-    const all = orThrow(grid.columns());
-    const part = orThrow(grid.columns(900, 2000));
+    const all = rightOf(grid.columns());
+    const part = rightOf(grid.columns(900, 2000));
     for (const [name, column] of Object.entries(part.data)) expect(column, name).toEqual(all.data[name]?.slice(900, 2000));
     expect(part.holds).toEqual(all.holds.slice(900, 2000));
     expect([...part.governs].map((i) => part.governNames[i])).toEqual([...all.governs.slice(900, 2000)].map((i) => all.governNames[i]));
@@ -43,7 +43,7 @@ describe('any slice', () => {
     expect([...grid.rows(-5, 2)].map(({ row }) => row)).toEqual([0, 1]);
     expect([...grid.rows(grid.count - 1, grid.count + 50)].length).toBe(1);
     expect([...grid.rows(10, 3)]).toEqual([]);
-    expect(orThrow(grid.columns(10, 3)).length).toBe(0);
+    expect(rightOf(grid.columns(10, 3)).length).toBe(0);
   });
 });
 
@@ -63,14 +63,14 @@ describe('a Latin hypercube', () => {
   it('visits each stratum of each factor exactly once', () => {
     const runs = 1237;
     const s = made({ 'cargo.0.weight': uniform('1,000 lb', '11,000 lb'), 'cargo.0.front': uniform('20 in', '150 in') }, { kind: 'latin hypercube', runs, seed: 3 });
-    const table = orThrow(s.columns());
+    const table = rightOf(s.columns());
     const strata = (path: string, low: number, high: number) => Array.from(table.data[path] ?? [], (x) => Math.min(runs - 1, Math.floor(((x - low) / (high - low)) * runs + 1e-4))).sort((a, b) => a - b);
     const each = Array.from({ length: runs }, (_, i) => i);
     expect(strata('cargo.0.weight', 1000, 11000)).toEqual(each);
     expect(strata('cargo.0.front', 20, 150)).toEqual(each);
   });
   it('visits alternatives alike', () => {
-    const table = orThrow(sampled('latin hypercube', 300).columns());
+    const table = rightOf(sampled('latin hypercube', 300).columns());
     for (const which of [0, 1, 2]) expect(table.choices['coupler']?.filter((choice) => choice === which).length).toBe(100);
   });
 });
@@ -128,7 +128,7 @@ describe('the share that holds', () => {
     for (const [mean, deviation] of [[8350, 225], [8200, 300], [8500, 250]] as const) {
       const exact = phi((8350 - mean) / deviation);
       for (const kind of ['monte carlo', 'latin hypercube'] as const) {
-        const spread = orThrow(sample({ base, vary: { 'cargo.0.weight': normal(`${mean} lb`, `${deviation} lb`) }, design: { kind, runs: 20_000, seed: 5 } }, 'gross weight'));
+        const spread = rightOf(sample({ base, vary: { 'cargo.0.weight': normal(`${mean} lb`, `${deviation} lb`) }, design: { kind, runs: 20_000, seed: 5 } }, 'gross weight'));
         expect(spread.runs).toBe(20_000);
         expect(Math.abs(spread.holds.share - exact)).toBeLessThan(4 * Math.sqrt((exact * (1 - exact)) / 20_000));
         expect(spread.holds.standardError).toBeCloseTo(Math.sqrt((spread.holds.share * (1 - spread.holds.share)) / 20_000), 12);
@@ -144,7 +144,7 @@ describe('the share that holds', () => {
 describe('one factor at a time', () => {
   const vary = { 'cargo.0.front': levels('110 in', '130 in'), 'cargo.0.weight': range('8,550 lb', '9,450 lb', 3), coupler: alternatives({ other: { 'trailer.coupler.tongue': '2,500 lb' } }) };
   it('gives bars, longest first, by hand', () => {
-    const { base, bars } = orThrow(oneAtATime({ base: tiltDeck, vary }, 'tongue load'));
+    const { base, bars } = rightOf(oneAtATime({ base: tiltDeck, vary }, 'tongue load'));
     // Tongue: 520 + 9000 (1 - 182 / 204) at the spec's own values; 20 in of travel move 9000 x 20 / 204.
     expect(base).toBeCloseTo(520 + 9000 * (1 - 182 / 204), 9);
     expect(bars.map(({ factor }) => factor)).toEqual(['cargo.0.front', 'cargo.0.weight', 'coupler']);

@@ -1,7 +1,7 @@
 /** What leaves a study: CSV read back by a reader written from RFC 4180 alone, JSON Lines, typed columns. */
 import { describe, expect, it } from 'vitest';
 import { alternatives, levels, range, type Row, study, toCsv, toJsonLines } from '../../src/study/index.js';
-import { orThrow } from '../helpers/either.js';
+import { rightOf } from '../helpers/either.js';
 import { tiltDeck } from './compared.js';
 
 /** Reads CSV by the grammar of RFC 4180, section 2: records end in CRLF, quotes are doubled inside quoted fields, nothing else is special. */
@@ -25,7 +25,7 @@ function readCsv(text: string, separator = ','): string[][] {
   return records;
 }
 
-const made = orThrow(study({
+const made = rightOf(study({
   base: tiltDeck, design: { kind: 'grid' },
   vary: {
     'which "build"': alternatives({ 'plain, short': {}, '=HYPERLINK("x")': { 'trailer.gvwr': '12,000 lb' }, '+1': {}, '-1': {}, '@sum': {}, '\tTab': {}, 'two\r\nlines': {}, 'semi;colon': {}, 'bad gawr': { 'trailer.axles.0.gawr': '9,000 lb' } }),
@@ -82,7 +82,7 @@ describe('JSON Lines', () => {
 });
 
 describe('columns', () => {
-  const table = orThrow(made.columns());
+  const table = rightOf(made.columns());
   it('hold the answered rows, in order, and list the others with their errors', () => {
     const answered = rows.flatMap((row) => (row.answered ? [row] : []));
     expect(table.length).toBe(answered.length);

@@ -3,7 +3,7 @@ import { isLeft } from 'fp-ts/lib/Either.js';
 import { describe, expect, it } from 'vitest';
 import { describeError } from '../../src/errors.js';
 import { alternatives, type Design, levels, normal, range, sample, study, type StudyPlan, triangular, uniform } from '../../src/study/index.js';
-import { leftOf, orThrow } from '../helpers/either.js';
+import { leftOf, rightOf } from '../helpers/either.js';
 import { tiltDeck, wrongRows } from './compared.js';
 
 const grid: Design = { kind: 'grid' };
@@ -33,11 +33,11 @@ describe('levels', () => {
     expect(describeError(error)).toMatch(/^cargo\.0\.weight: asked .*; found .+; needed .+/);
   });
   it('in another unit of the dimension are taken', () => {
-    const made = orThrow(study({ base: tiltDeck, vary: { 'cargo.0.weight': levels('4,000 kg', '4.2 t', '9,000 lb'), 'cargo.0.front': levels(`10' 2"`, '3.1 m') }, design: grid }));
+    const made = rightOf(study({ base: tiltDeck, vary: { 'cargo.0.weight': levels('4,000 kg', '4.2 t', '9,000 lb'), 'cargo.0.front': levels(`10' 2"`, '3.1 m') }, design: grid }));
     expect(wrongRows(made)).toEqual({ compared: 6, answered: 6, wrong: [] });
   });
   it('drawn outside what the input may be are rows with an error, not figures', () => {
-    const made = orThrow(study({ base: tiltDeck, vary: { 'cargo.0.weight': normal('500 lb', '400 lb') }, design: { kind: 'monte carlo', runs: 500, seed: 2 } }));
+    const made = rightOf(study({ base: tiltDeck, vary: { 'cargo.0.weight': normal('500 lb', '400 lb') }, design: { kind: 'monte carlo', runs: 500, seed: 2 } }));
     const { wrong, answered } = wrongRows(made);
     expect(wrong).toEqual([]);
     expect(answered).toBeLessThan(500);
@@ -66,7 +66,7 @@ describe('a design', () => {
     for (const kind of ['monte carlo', 'latin hypercube'] as const) expect(refused({ 'cargo.0.weight': uniform('1 lb', '2 lb') }, { kind, ...figures }).tag).toBe('UnusableVariation');
   });
   it('of nothing is the spec as it stands', () => {
-    const made = orThrow(study({ base: tiltDeck, vary: {}, design: grid }));
+    const made = rightOf(study({ base: tiltDeck, vary: {}, design: grid }));
     expect(wrongRows(made)).toEqual({ compared: 1, answered: 1, wrong: [] });
   });
 });
@@ -80,16 +80,16 @@ describe('alternatives', () => {
   });
   it('never change the spec they are put into', () => {
     const before = JSON.stringify(tiltDeck);
-    const made = orThrow(study({ base: tiltDeck, vary: { a: alternatives({ one: { 'cargo.0.weight': '1 lb', 'trailer.axles.0.gawr': '6,000 lb' } }) }, design: grid }));
+    const made = rightOf(study({ base: tiltDeck, vary: { a: alternatives({ one: { 'cargo.0.weight': '1 lb', 'trailer.axles.0.gawr': '6,000 lb' } }) }, design: grid }));
     expect([...made.rows()].length).toBe(1);
     expect(JSON.stringify(tiltDeck)).toBe(before);
   });
   it('change one of two parts that are one object in memory', () => {
     const [axle] = tiltDeck.trailer.axles as [Record<string, unknown>];
     const base = { ...tiltDeck, trailer: { ...tiltDeck.trailer, axles: [{ ...axle }, { ...axle, at: '221 in' }] } };
-    const made = orThrow(study({ base, vary: { 'trailer.axles.0.tires.molded.single': levels('3,520 lb', '3,600 lb') }, design: grid }));
+    const made = rightOf(study({ base, vary: { 'trailer.axles.0.tires.molded.single': levels('3,520 lb', '3,600 lb') }, design: grid }));
     expect(wrongRows(made)).toEqual({ compared: 2, answered: 2, wrong: [] });
-    const second = orThrow(made.specAt(1)) as typeof tiltDeck;
+    const second = rightOf(made.specAt(1)) as typeof tiltDeck;
     expect(second.trailer.axles[1]?.['tires']).toEqual(axle['tires']);
   });
 });
@@ -103,13 +103,13 @@ describe('the spec itself', () => {
 describe('a run that is stopped', () => {
   const plan: StudyPlan = { base: tiltDeck, vary: { 'cargo.0.weight': range('5,000 lb', '9,000 lb', 5000) }, design: grid };
   it('before it begins says so', () => {
-    const made = orThrow(study({ ...plan, signal: AbortSignal.abort() }));
+    const made = rightOf(study({ ...plan, signal: AbortSignal.abort() }));
     expect([...made.rows()]).toEqual([{ row: 0, choices: {}, inputs: {}, answered: false, error: { chapter: 'study', tag: 'Aborted', afterRows: 0 } }]);
     expect(leftOf(made.columns())).toMatchObject({ tag: 'Aborted', afterRows: 0 });
   });
   it('on its way ends with a row that says so, after whole rows', () => {
     const stop = new AbortController();
-    const made = orThrow(study({ ...plan, signal: stop.signal, onProgress: (done) => { if (done >= 2048) stop.abort(); } }));
+    const made = rightOf(study({ ...plan, signal: stop.signal, onProgress: (done) => { if (done >= 2048) stop.abort(); } }));
     const rows = [...made.rows()];
     expect(rows.at(-1)).toMatchObject({ answered: false, error: { tag: 'Aborted' } });
     expect(rows.length).toBeLessThan(5000);
@@ -118,12 +118,12 @@ describe('a run that is stopped', () => {
   });
   it('in a slice names the row it stopped before', () => {
     const stop = new AbortController();
-    const made = orThrow(study({ ...plan, signal: stop.signal, onProgress: () => stop.abort() }));
+    const made = rightOf(study({ ...plan, signal: stop.signal, onProgress: () => stop.abort() }));
     expect([...made.rows(2000, 4500)].at(-1)).toMatchObject({ row: 3024, error: { tag: 'Aborted', afterRows: 1024 } });
   });
   it('tells its progress up to the end', () => {
     const told: (readonly [number, number])[] = [];
-    const made = orThrow(study({ ...plan, onProgress: (done, of) => told.push([done, of]) }));
+    const made = rightOf(study({ ...plan, onProgress: (done, of) => told.push([done, of]) }));
     expect([...made.chunks()].length).toBe(5);
     expect(told.at(-1)).toEqual([5000, 5000]);
     expect(told.map(([done]) => done)).toEqual([...told.map(([done]) => done)].sort((a, b) => a - b));

@@ -7,28 +7,28 @@ import { bracketWidth, holdingInterval, solveFor } from '../../src/study/index.j
 import { changed } from '../../src/study/spec-paths.js';
 import type { Derived } from '../../src/trace/index.js';
 import { show } from '../../src/units/index.js';
-import { orThrow } from '../helpers/either.js';
+import { rightOf } from '../helpers/either.js';
 import { tiltDeck } from './compared.js';
 import { figuresOf, spec } from './random-specs.js';
 
 const reserveOf = (what: string) => ({ checks }: Assessment): Derived<'lb'> | undefined => checks.find((check) => check.what === what)?.reserve;
-const at = (base: unknown, path: string, text: string): Assessment => orThrow(assess(changed(base, { [path]: text })));
+const at = (base: unknown, path: string, text: string): Assessment => rightOf(assess(changed(base, { [path]: text })));
 
 describe('the value at which a reserve is used up', () => {
   it('is exact where the working is linear', () => {
-    expect(orThrow(solveFor(tiltDeck, 'cargo.0.weight', reserveOf('gross against GVWR')))).toMatchObject({ how: 'exact' });
-    expect(show(orThrow(solveFor(tiltDeck, 'cargo.0.weight', reserveOf('gross against GVWR'))).value)).toBe('10,350 lb');
-    expect(show(orThrow(solveFor(tiltDeck, 'trailer.gvwr', reserveOf('gross against GVWR'))).value)).toBe('12,650 lb');
+    expect(rightOf(solveFor(tiltDeck, 'cargo.0.weight', reserveOf('gross against GVWR')))).toMatchObject({ how: 'exact' });
+    expect(show(rightOf(solveFor(tiltDeck, 'cargo.0.weight', reserveOf('gross against GVWR'))).value)).toBe('10,350 lb');
+    expect(show(rightOf(solveFor(tiltDeck, 'trailer.gvwr', reserveOf('gross against GVWR'))).value)).toBe('12,650 lb');
   });
   it('leaves nothing when put back, in any unit of the spec', () => {
     const metric = changed(tiltDeck, { 'cargo.0.weight': '4,000 kg', 'trailer.curb.weight': '1,650 kg' });
-    const { value, how } = orThrow(solveFor(metric, 'cargo.0.weight', reserveOf('gross against GVWR')));
+    const { value, how } = rightOf(solveFor(metric, 'cargo.0.weight', reserveOf('gross against GVWR')));
     expect({ how, unit: value.unit }).toEqual({ how: 'exact', unit: 'kg' });
     const back = reserveOf('gross against GVWR')(at(metric, 'cargo.0.weight', `${value.value.toFixed()} kg`));
     expect(Math.abs(back?.value.value.toNumber() ?? 1)).toBeLessThan(1e-20);
   });
   it('is bracketed where it is not linear, within what it says', () => {
-    const { value, how } = orThrow(solveFor(tiltDeck, 'trailer.axles.0.at', reserveOf('tongue against coupler tongue')));
+    const { value, how } = rightOf(solveFor(tiltDeck, 'trailer.axles.0.at', reserveOf('tongue against coupler tongue')));
     expect(how).toBe('bracketed');
     const [below, above] = [-1, 1].map((side) => reserveOf('tongue against coupler tongue')(at(tiltDeck, 'trailer.axles.0.at', `${value.value.plus(Number(bracketWidth) * side).toFixed()} in`))?.value.value.isNegative());
     expect(below).not.toBe(above);
@@ -59,7 +59,7 @@ function expectEnds(base: unknown, path: string): void {
 
 describe('the interval in which all checks hold', () => {
   it('names what sets its ends', () => {
-    const { from, to, setBy, how } = orThrow(holdingInterval(tiltDeck, 'cargo.0.weight'));
+    const { from, to, setBy, how } = rightOf(holdingInterval(tiltDeck, 'cargo.0.weight'));
     expect({ from: show(from), to: show(to), setBy, how }).toEqual({ from: '0 lb', to: '10,350 lb', setBy: { from: [], to: ['gross against GVWR'] }, how: 'exact' });
     expectEnds(tiltDeck, 'cargo.0.weight');
   });
@@ -68,17 +68,17 @@ describe('the interval in which all checks hold', () => {
     expectEnds(tiltDeck, path);
   });
   it('follows the program where it goes another way', () => {
-    const { from, to, setBy } = orThrow(holdingInterval(tiltDeck, 'trailer.axles.0.gawr'));
+    const { from, to, setBy } = rightOf(holdingInterval(tiltDeck, 'trailer.axles.0.gawr'));
     expect({ to: show(to), setBy: setBy.to }).toEqual({ to: '7,000 lb', setBy: ['no answer beyond'] });
     expect(from.value.toNumber()).toBeCloseTo((9000 * 182 / 204 + 3130) / 2, 6);
-    const weighed = orThrow(holdingInterval(tiltDeck, 'trailer.curb.weight'));
+    const weighed = rightOf(holdingInterval(tiltDeck, 'trailer.curb.weight'));
     expect({ from: show(weighed.from), setBy: weighed.setBy.from }).toEqual({ from: '520 lb', setBy: ['no answer beyond'] });
-    const pressure = orThrow(holdingInterval(changed(tiltDeck, { 'cargo.0.weight': '10,200 lb', 'cargo.0.front': '128 in' }), 'trailer.axles.0.tires.pressure'));
+    const pressure = rightOf(holdingInterval(changed(tiltDeck, { 'cargo.0.weight': '10,200 lb', 'cargo.0.front': '128 in' }), 'trailer.axles.0.tires.pressure'));
     expect(show(pressure.to)).toBe('200 psi');
   });
   it('is found from outside', () => {
     const over = changed(tiltDeck, { 'cargo.0.weight': '11,000 lb' });
-    expect(show(orThrow(holdingInterval(over, 'cargo.0.weight')).to)).toBe('10,350 lb');
+    expect(show(rightOf(holdingInterval(over, 'cargo.0.weight')).to)).toBe('10,350 lb');
   });
   it('is refused when no value holds', () => {
     expect(holdingInterval(changed(tiltDeck, { 'trailer.coupler.tongue': '1 lb', 'trailer.curb.tongue': '3,000 lb' }), 'trailer.coupler.gross')).toMatchObject({ left: { tag: 'NoSolution' } });

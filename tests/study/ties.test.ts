@@ -1,10 +1,10 @@
 /** Round-number trailers stand exactly on their limits: those rows are decided with exact decimals, and none is wrong. */
 import { describe, expect, it } from 'vitest';
 import { alternatives, levels, range, study, type StudyPlan } from '../../src/study/index.js';
-import { orThrow } from '../helpers/either.js';
+import { rightOf } from '../helpers/either.js';
 import { decidedExactly, tiltDeck, wrongRows } from './compared.js';
 
-const grid = (vary: StudyPlan['vary'], base: unknown = tiltDeck) => orThrow(study({ base, vary, design: { kind: 'grid' } }));
+const grid = (vary: StudyPlan['vary'], base: unknown = tiltDeck) => rightOf(study({ base, vary, design: { kind: 'grid' } }));
 
 /** A single tire axle at 200 in and cargo behind it: every load is a round figure, and many are the limit itself. */
 const roundNumbers = {

@@ -2,7 +2,7 @@
 import { isLeft } from 'fp-ts/lib/Either.js';
 import { describe, expect, it } from 'vitest';
 import { type Designation, designationNotes, readDesignation, showDesignation } from '../../src/tires/index.js';
-import { orThrow } from '../helpers/either.js';
+import { rightOf } from '../helpers/either.js';
 
 /** id|text|outcome|prefix|family|width|aspect|diameter|construction|rim|suffix|load range|read from|ply|single|dual|symbol|fault */
 const examples = `
@@ -84,7 +84,7 @@ describe('designations', () => {
       expect(isLeft(read) && read.left).toMatchObject({ tag: 'UnreadableDesignation', fault: pascal(code), text: input });
       return;
     }
-    const d = orThrow(read);
+    const d = rightOf(read);
     // XL and LT may stand in the list's suffix column; a load version is a part of its own here
     const version = suffix === 'XL' ? 'XL' : undefined;
     expect(parts(d)).toEqual([prefix, families[family] ?? family, width, aspect, diameter, construction, rim, version ? '' : suffix, letter, ply, single, dual, symbol]);
@@ -93,9 +93,9 @@ describe('designations', () => {
     const notes = designationNotes(d).map(({ tag }) => tag);
     if (outcome === 'ok-warn') expect(notes.length).toBeGreaterThan(0);
     if (outcome === 'normalise') expect(notes).toContain('ConstructionUnstated');
-    expect(orThrow(readDesignation(showDesignation(d)))).toEqual(d);
+    expect(rightOf(readDesignation(showDesignation(d)))).toEqual(d);
   });
   it('keeps the two descriptions of 385/65R22.5 160K (158) apart', () => {
-    expect(orThrow(readDesignation('385/65R22.5 160K (158)'))).toMatchObject({ service: { single: 160 }, second: { single: 158 } });
+    expect(rightOf(readDesignation('385/65R22.5 160K (158)'))).toMatchObject({ service: { single: 160 }, second: { single: 158 } });
   });
 });

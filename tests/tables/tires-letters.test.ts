@@ -2,7 +2,7 @@
 import { isLeft } from 'fp-ts/lib/Either.js';
 import { describe, expect, it } from 'vitest';
 import { familyPressureTable, loadRange, loadRangeTable, rangePressure, speedSymbol, speedSymbolTable, type TireFamily } from '../../src/tires/index.js';
-import { orThrow } from '../helpers/either.js';
+import { rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
 
 /** Symbol, km/h, mph as printed, in order of speed. */
@@ -18,7 +18,7 @@ describe('speed symbols', () => {
   });
   it('answers each', () => {
     for (const [place, [symbol = '', kmh, mph]] of symbols.entries()) {
-      const found = orThrow(speedSymbol(symbol));
+      const found = rightOf(speedSymbol(symbol));
       expectReplays(found.kmh, found.mph);
       expect([found.kmh.value.value.toFixed(), found.mph.value.value.toFixed(), found.rank, found.openEnded]).toEqual([kmh, mph, place, symbol === '(Y)']);
     }
@@ -28,7 +28,7 @@ describe('speed symbols', () => {
     expect(off).toEqual(['P', 'Q']);
   });
   it('puts H between U and V', () => {
-    const rank = (symbol: string): number => orThrow(speedSymbol(symbol)).rank;
+    const rank = (symbol: string): number => rightOf(speedSymbol(symbol)).rank;
     expect(rank('U') < rank('H') && rank('H') < rank('V')).toBe(true);
   });
   it.each(['I', 'O', 'X', 'Z', 'ZR', 'A9', '', 'constructor'])('refuses %j', (symbol) => {
@@ -40,7 +40,7 @@ describe('load ranges', () => {
   const letters = 'A 2; B 4; C 6; D 8; E 10; F 12; G 14; H 16; J 18; L 20; M 22; N 24'.split('; ').map((row) => row.split(' '));
   it('has the printed rows and answers each', () => {
     expect(loadRangeTable.rows).toEqual(letters);
-    for (const [letter = '', ply] of letters) expect(orThrow(loadRange(letter))).toMatchObject({ letter, plyRating: Number(ply) });
+    for (const [letter = '', ply] of letters) expect(rightOf(loadRange(letter))).toMatchObject({ letter, plyRating: Number(ply) });
   });
   it.each(['I', 'K', 'O', 'P', '', 'DD', '__proto__'])('refuses %j', (letter) => {
     expect(isLeft(loadRange(letter))).toBe(true);
@@ -58,7 +58,7 @@ describe('pressure by family', () => {
   });
   it('answers each', () => {
     for (const [family, letter = '', psi, kPa] of typed.map((row) => row.split(' '))) {
-      const found = orThrow(rangePressure(family as TireFamily, letter));
+      const found = rightOf(rangePressure(family as TireFamily, letter));
       expectReplays(found.pressure);
       expect([found.pressure.value.value.toFixed(), found.kPa?.value.value.toFixed()]).toEqual([psi, kPa]);
     }

@@ -3,12 +3,12 @@ import { describe, expect, it } from 'vitest';
 import { type Service, type Tire, tireLoadAsRun } from '../../src/tires/index.js';
 import { given } from '../../src/trace/index.js';
 import { kPa, lb, psi } from '../../src/units/index.js';
-import { leftOf, orThrow } from '../helpers/either.js';
+import { leftOf, rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
 
 const single: Service = { fitment: 'single', on: 'trailer' };
 const run = (tire: Tire, at: number, service = single): [number, string, string[]] => {
-  const found = orThrow(tireLoadAsRun(tire, service, psi(at)));
+  const found = rightOf(tireLoadAsRun(tire, service, psi(at)));
   expectReplays(found.load);
   expect(found.load.value.value.lte(found.rating.rating.value.value)).toBe(true);
   return [found.load.value.value.toDecimalPlaces(2).toNumber(), found.from, found.notes.map(({ tag }) => tag)];
@@ -25,7 +25,7 @@ describe('tireLoadAsRun', () => {
   it('is an estimate where nothing is printed, and says so', () => {
     const tire = { designation: 'ST235/85R16 LRG', molded: { single: lb(4400), pressure: psi(110) } };
     expect(run(tire, 90)).toEqual([3740, 'estimate', ['Estimate']]);
-    expect(orThrow(tireLoadAsRun(tire, single, psi(90))).load.why.basis).toBe('estimated');
+    expect(rightOf(tireLoadAsRun(tire, single, psi(90))).load.why.basis).toBe('estimated');
   });
   it('stays at the rating when a table gives more than the molding', () => {
     expect(run({ designation: 'ST225/75R15 LRD', molded: { single: lb(2000), pressure: psi(65) } }, 60)[0]).toBe(2000);
@@ -41,7 +41,7 @@ describe('tireLoadAsRun', () => {
   });
   it('hands back every decision, and keeps the path of the pressure out of a table load', () => {
     const pressure = given('cold pressure', kPa(420), 'stated', 'axles.0.tire.pressure');
-    const found = orThrow(tireLoadAsRun({ designation: 'ST225/75R15 LRD' }, single, pressure));
+    const found = rightOf(tireLoadAsRun({ designation: 'ST225/75R15 LRD' }, single, pressure));
     expect(found.from).toBe('table');
     expect(found.decisions.some(({ left }) => JSON.stringify(left).includes('axles.0.tire.pressure'))).toBe(true);
   });

@@ -5,14 +5,14 @@ import {
   dateCode, placard, type PlacardFacts, readDesignation, tiresTables, wordsForTires, type TiresOwnError,
 } from '../../src/tires/index.js';
 import { kg, lb, psi } from '../../src/units/index.js';
-import { leftOf, orThrow } from '../helpers/either.js';
+import { leftOf, rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
 
 const tires: PlacardFacts['tires'] = [{ where: 'axle 1', designation: 'ST205/75R15 LRD', coldPressure: psi(65) }, { where: 'spare', designation: 'ST205/75R15 LRD', coldPressure: psi(65) }];
 
 describe('placard', () => {
   it('prints cargo in kg and lb, both rounded down, with sizes and cold pressures', () => {
-    const found = orThrow(placard({ gvwr: lb(7000), unloaded: lb('2449.5'), tires }));
+    const found = rightOf(placard({ gvwr: lb(7000), unloaded: lb('2449.5'), tires }));
     expectReplays(found.cargo, found.cargoKg, ...found.tires.map((tire) => tire.kPa));
     expect(found.text.split('\n')).toEqual([
       'Cargo: at most 2,064 kg or 4,550 lb',
@@ -23,16 +23,16 @@ describe('placard', () => {
   });
   it('rounds kg from the unrounded weight, not from the rounded pounds', () => {
     // 4,550.9 lb is 2,064.25 kg; 4,550 lb would be 2,063.8 kg
-    expect(orThrow(placard({ gvwr: lb(7000), unloaded: lb('2449.1'), tires })).cargoKg.value.value.toFixed()).toBe('2064');
+    expect(rightOf(placard({ gvwr: lb(7000), unloaded: lb('2449.1'), tires })).cargoKg.value.value.toFixed()).toBe('2064');
   });
   it('belongs to 10,000 lb or less, 4,536 kg or less: each compared as printed', () => {
-    expect(orThrow(placard({ gvwr: lb(10000), unloaded: lb(2450), tires })).cargo.value.value.toFixed()).toBe('7550');
-    expect(orThrow(placard({ gvwr: kg(4536), unloaded: lb(2450), tires })).cargo.value.value.toFixed()).toBe('7550');
+    expect(rightOf(placard({ gvwr: lb(10000), unloaded: lb(2450), tires })).cargo.value.value.toFixed()).toBe('7550');
+    expect(rightOf(placard({ gvwr: kg(4536), unloaded: lb(2450), tires })).cargo.value.value.toFixed()).toBe('7550');
     expect(leftOf(placard({ gvwr: lb('10000.01'), unloaded: lb(2450), tires }))).toMatchObject({ tag: 'NoPlacardAbove' });
     expect(leftOf(placard({ gvwr: kg(4537), unloaded: lb(2450), tires }))).toMatchObject({ tag: 'NoPlacardAbove' });
   });
   it('refuses an unloaded weight above the rating, no tires, and what is no tire', () => {
-    expect(orThrow(placard({ gvwr: lb(2450), unloaded: lb(2450), tires })).cargo.value.value.toFixed()).toBe('0');
+    expect(rightOf(placard({ gvwr: lb(2450), unloaded: lb(2450), tires })).cargo.value.value.toFixed()).toBe('0');
     expect(leftOf(placard({ gvwr: lb(2449), unloaded: lb(2450), tires }))).toMatchObject({ tag: 'UnloadedAboveGvwr' });
     expect(leftOf(placard({ gvwr: lb(7000), unloaded: lb(2450), tires: [] }))).toMatchObject({ tag: 'NoTires' });
     expect(leftOf(placard({ gvwr: lb(7000), unloaded: lb(2450), tires: [{ where: 'axle 1', designation: 'x', coldPressure: psi(65) }] }))).toMatchObject({ tag: 'UnreadableDesignation' });
@@ -46,7 +46,7 @@ describe('dateCode', () => {
     expect(leftOf(dateCode(text))).toMatchObject({ tag: 'UnreadableDateCode' });
   });
   it('reads week 53 and year 00', () => {
-    expect(orThrow(dateCode('5300'))).toMatchObject({ week: 53, years: [2000] });
+    expect(rightOf(dateCode('5300'))).toMatchObject({ week: 53, years: [2000] });
   });
 });
 

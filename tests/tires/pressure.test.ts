@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { checkRimPressure, checkRimWidth, loadAtPressure, pressureForLoad, rangePressure, serviceNotes, speedInformation } from '../../src/tires/index.js';
 import { inch, kg, kPa, lb, mm, mph, psi, show } from '../../src/units/index.js';
-import { leftOf, orThrow } from '../helpers/either.js';
+import { leftOf, rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
 
 const tags = ({ notes }: { notes: readonly { tag: string }[] }): string[] => notes.map(({ tag }) => tag);
@@ -10,7 +10,7 @@ const tags = ({ notes }: { notes: readonly { tag: string }[] }): string[] => not
 describe('loadAtPressure', () => {
   it('takes the row below, never between', () => {
     for (const [at, load] of [[60, '2,380 lb'], ['64.999', '2,380 lb'], [65, '2,540 lb']] as const) {
-      const found = orThrow(loadAtPressure('ST225/75R15 LRD', psi(at), 'single'));
+      const found = rightOf(loadAtPressure('ST225/75R15 LRD', psi(at), 'single'));
       expectReplays(found.load, found.row);
       expect(show(found.load.value)).toBe(load);
     }
@@ -19,24 +19,24 @@ describe('loadAtPressure', () => {
     expect(leftOf(loadAtPressure('ST225/75R15 LRD', psi(80), 'single'))).toMatchObject({ tag: 'PressureAboveRated', asked: '80 psi', rated: '65 psi' });
     expect(leftOf(loadAtPressure('31x10.50R15LT LRB', psi(40), 'single'))).toMatchObject({ tag: 'PressureAboveRated', rated: '35 psi' });
     expect(leftOf(loadAtPressure('ST225/75R15 LRE', psi(90), 'single'))).toMatchObject({ tag: 'PressureAboveRated', rated: '80 psi' });
-    expect(show(orThrow(loadAtPressure('ST225/75R15 LRE', psi(90), 'single', { table: 'ST-3' })).load.value)).toBe('2,961 lb');
+    expect(show(rightOf(loadAtPressure('ST225/75R15 LRE', psi(90), 'single', { table: 'ST-3' })).load.value)).toBe('2,961 lb');
   });
   it('is not tabulated below the first row, with the nearest', () => {
     expect(leftOf(loadAtPressure('ST225/75R15 LRD', psi(14), 'single'))).toMatchObject({ tag: 'NotTabulated', nearest: ['1,060 lb at 15 psi'] });
     expect(leftOf(loadAtPressure('31x10.50R15LT', psi(55), 'single'))).toMatchObject({ tag: 'NotTabulated', nearest: ['2,270 lb at 50 psi'] });
   });
   it('tells when prints differ, and takes the lower (ST-1 2,040, ST-3 2,100)', () => {
-    const found = orThrow(loadAtPressure('ST205/75R14 LRD', psi(65), 'single'));
+    const found = rightOf(loadAtPressure('ST205/75R14 LRD', psi(65), 'single'));
     expectReplays(found.load);
     expect([show(found.load.value), tags(found), found.tables]).toEqual(['2,040 lb', ['TablesDisagree'], ['ST-1', 'ST-3']]);
-    expect(show(orThrow(loadAtPressure('ST205/75R14 LRD', psi(65), 'single', { table: 'ST-3' })).load.value)).toBe('2,100 lb');
+    expect(show(rightOf(loadAtPressure('ST205/75R14 LRD', psi(65), 'single', { table: 'ST-3' })).load.value)).toBe('2,100 lb');
   });
   it('says that a load range is missing', () => {
-    expect(tags(orThrow(loadAtPressure('ST225/75R15', psi(65), 'single')))).toContain('LoadRangeNotStated');
+    expect(tags(rightOf(loadAtPressure('ST225/75R15', psi(65), 'single')))).toContain('LoadRangeNotStated');
   });
   it('converts kPa exactly: 550 kPa is a little less than 80 psi', () => {
-    expect(show(orThrow(loadAtPressure('LT235/85R16 LRE', kPa(550), 'single')).row.value)).toBe('75 psi');
-    expect(show(orThrow(loadAtPressure('LT235/85R16 LRE', kPa(551), 'single')).row.value)).toBe('75 psi');
+    expect(show(rightOf(loadAtPressure('LT235/85R16 LRE', kPa(550), 'single')).row.value)).toBe('75 psi');
+    expect(show(rightOf(loadAtPressure('LT235/85R16 LRE', kPa(551), 'single')).row.value)).toBe('75 psi');
     expect(leftOf(loadAtPressure('LT235/85R16 LRE', kPa(552), 'single'))).toMatchObject({ tag: 'PressureAboveRated' });
   });
   it('refuses dual loads that are not printed, pressures of nothing and sizes that are not listed', () => {
@@ -50,7 +50,7 @@ describe('loadAtPressure', () => {
 describe('pressureForLoad', () => {
   it('rounds up to the next printed step, at a tie not further', () => {
     for (const [load, pressure] of [[lb(2380), '60 psi'], [lb('2380.01'), '65 psi'], [kg(1000), '60 psi'], [lb(5), '15 psi']] as const) {
-      expect(show(orThrow(pressureForLoad('ST225/75R15 LRD', load, 'single')).pressure.value)).toBe(pressure);
+      expect(show(rightOf(pressureForLoad('ST225/75R15 LRD', load, 'single')).pressure.value)).toBe(pressure);
     }
   });
   it('is not tabulated above the last row of the tire', () => {
@@ -63,13 +63,13 @@ describe('rangePressure', () => {
   it('needs the size where the family has no figure', () => {
     expect(leftOf(rangePressure('small trailer', 'C'))).toMatchObject({ tag: 'SizeNeeded', letter: 'C' });
     expect(leftOf(rangePressure('ST-metric', 'F'))).toMatchObject({ tag: 'SizeNeeded' });
-    const at = (size: string, letter: string): string => show(orThrow(rangePressure('small trailer', letter, size)).pressure.value);
+    const at = (size: string, letter: string): string => show(rightOf(rangePressure('small trailer', letter, size)).pressure.value);
     expect([at('4.80-12', 'B'), at('4.80-12', 'C'), at('5.30-12', 'D'), at('4.80/4.00-8', 'B'), at('20.5x8.0-10', 'D')]).toEqual(['60 psi', '90 psi', '105 psi', '60 psi', '70 psi']);
-    expect(show(orThrow(rangePressure('mobile home', 'G', '8-14.5MH')).pressure.value)).toBe('116 psi');
-    expect(show(orThrow(rangePressure('ST-metric', 'F', 'ST235/85R16')).pressure.value)).toBe('110 psi');
+    expect(show(rightOf(rangePressure('mobile home', 'G', '8-14.5MH')).pressure.value)).toBe('116 psi');
+    expect(show(rightOf(rangePressure('ST-metric', 'F', 'ST235/85R16')).pressure.value)).toBe('110 psi');
   });
   it('keeps the family figure for a metric size and tells of another print', () => {
-    const found = orThrow(rangePressure('ST-metric', 'E', 'ST225/75R15'));
+    const found = rightOf(rangePressure('ST-metric', 'E', 'ST225/75R15'));
     expect([show(found.pressure.value), tags(found)]).toEqual(['80 psi', ['OtherPressurePrinted']]);
   });
   it('is not tabulated for a letter that the size does not have', () => {
@@ -80,7 +80,7 @@ describe('rangePressure', () => {
 
 describe('rims', () => {
   it('checks pressure, within at a tie', () => {
-    const [over, tie] = [orThrow(checkRimPressure(psi(80), psi(65))), orThrow(checkRimPressure(psi(65), psi(65)))];
+    const [over, tie] = [rightOf(checkRimPressure(psi(80), psi(65))), rightOf(checkRimPressure(psi(65), psi(65)))];
     expectReplays(over.reserve, tie.reserve);
     expect([over.verdict, show(over.reserve.value), tie.verdict]).toEqual(['over', '-15 psi', 'within']);
     expect(leftOf(checkRimPressure(psi(80), psi(0)))).toMatchObject({ tag: 'NotPositive' });
@@ -94,9 +94,9 @@ describe('rims', () => {
 
 describe('speed information', () => {
   it('has no load to put in place of a rating, and always says so', () => {
-    const found = orThrow(speedInformation('ST205/75R15 LRD', mph(70)));
+    const found = rightOf(speedInformation('ST205/75R15 LRD', mph(70)));
     expect(Object.keys(found).sort()).toEqual(['decisions', 'notes', 'says']);
     expect(tags(found)).toEqual(expect.arrayContaining(serviceNotes.map(({ tag }) => tag)));
-    expect(orThrow(speedInformation('LT235/85R16 LRE', mph(70))).says).toBe('nothing published');
+    expect(rightOf(speedInformation('LT235/85R16 LRE', mph(70))).says).toBe('nothing published');
   });
 });

@@ -6,12 +6,12 @@ import { mixedTires, type Service, type Tire, tireLoadRating, type TireRating } 
 import { given, replay } from '../../src/trace/index.js';
 import { kg, lb } from '../../src/units/index.js';
 import { Decimal } from '../../src/units/internal.js';
-import { leftOf, orThrow } from '../helpers/either.js';
+import { leftOf, rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
 
 const single: Service = { fitment: 'single', on: 'trailer' };
 const dual: Service = { fitment: 'dual', on: 'trailer' };
-const rate = (tire: Tire, service = single): TireRating => orThrow(tireLoadRating(tire, service));
+const rate = (tire: Tire, service = single): TireRating => rightOf(tireLoadRating(tire, service));
 const tags = ({ notes }: { notes: readonly { tag: string }[] }): string[] => notes.map(({ tag }) => tag);
 
 describe('tireLoadRating', () => {
@@ -89,15 +89,15 @@ describe('tireLoadRating', () => {
 describe('mixedTires', () => {
   const [strong, weak] = [rate({ designation: 'ST225/75R15 LRE' }), rate({ designation: 'ST225/75R15 LRD' })];
   it('counts each tire with the least, and says so', () => {
-    const found = orThrow(mixedTires([strong, weak]));
+    const found = rightOf(mixedTires([strong, weak]));
     expectReplays(found.each);
     expect(found.each.value.value.toNumber()).toBe(2540);
     expect(tags(found)).toEqual(['MixedTires']);
     expect(found.decisions).toHaveLength(1);
   });
   it('has nothing to say of equal tires, and refuses none', () => {
-    expect(orThrow(mixedTires([weak, weak])).notes).toEqual([]);
-    expect(orThrow(mixedTires([weak])).each.value.value.toNumber()).toBe(2540);
+    expect(rightOf(mixedTires([weak, weak])).notes).toEqual([]);
+    expect(rightOf(mixedTires([weak])).each.value.value.toNumber()).toBe(2540);
     expect(leftOf(mixedTires([]))).toMatchObject({ tag: 'NoTires' });
   });
 });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { couplerClass, hitchTestForces, towingTables } from '../../src/towing/index.js';
 import { lb, show } from '../../src/units/index.js';
-import { leftOf, rightOf } from '../helpers/right.js';
+import { leftOf, rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
 
 describe('coupler classes', () => {

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { restsOn } from '../../src/trace/index.js';
 import { hitchedAxleLoads, type HitchedQuestion, wordsForTowing } from '../../src/towing/index.js';
 import { inch, lb, show } from '../../src/units/index.js';
-import { leftOf, rightOf } from '../helpers/right.js';
+import { leftOf, rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
 
 const truck = { hitch: 'ball behind', front: lb(2800), rear: lb(2700), tongue: lb(850) } as const;

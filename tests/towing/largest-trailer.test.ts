@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { largestTrailer, towChecks, type TowVehicle, weakestPart } from '../../src/towing/index.js';
 import { given, product } from '../../src/trace/index.js';
 import { inch, lb, percent, ratio, show } from '../../src/units/index.js';
-import { leftOf, rightOf } from '../helpers/right.js';
+import { leftOf, rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
 
 const truck: TowVehicle = { hitch: 'ball behind', front: lb(4300), rear: lb(3100), wheelbase: inch(160), overhang: inch(52), gvwr: lb(10000), rearGawr: lb(6200), gcwr: lb(23500) };

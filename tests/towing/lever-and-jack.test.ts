@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { jackLoad, type JackQuestion, leverScale, type LeverScaleQuestion } from '../../src/towing/index.js';
 import { foot, inch, lb, percent, ratio, show, showBrief } from '../../src/units/index.js';
-import { leftOf, rightOf } from '../helpers/right.js';
+import { leftOf, rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
 
 const lever: LeverScaleQuestion = { reading: lb(220), beamTare: lb(20), pipeToTongue: foot(1), tongueToScale: foot(2), tongueRestsAt: 'coupler' };

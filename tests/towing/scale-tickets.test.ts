@@ -4,7 +4,7 @@ import { hitchedAxleLoads, readScaleTickets, scaleDivision, type TicketQuestion,
 import { restsOn } from '../../src/trace/index.js';
 import { compareDecimals } from '../../src/units/internal.js';
 import { inch, kg, lb, show, showBrief } from '../../src/units/index.js';
-import { leftOf, rightOf } from '../helpers/right.js';
+import { leftOf, rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
 
 // constructed: truck 4,300 / 3,100, wheelbase 160, overhang 52, trailer 12,400 with 1,400 on the ball, axles 190 in behind it, bars of 30,400 lb in

@@ -3,7 +3,7 @@ import { towChecks, type TowVehicle, type TowedTrailer } from '../../src/towing/
 import { safetyChainChecks } from '../../src/towing/safety-chains.js';
 import { constant } from '../../src/trace/index.js';
 import { inch, lb, show } from '../../src/units/index.js';
-import { leftOf, rightOf } from '../helpers/right.js';
+import { leftOf, rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
 
 const full: TowVehicle = {

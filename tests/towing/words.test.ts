@@ -4,7 +4,7 @@ import { describeError, type TrailerError } from '../../src/errors.js';
 import { hitchedAxleLoads, type TowingError, towChecks } from '../../src/towing/index.js';
 import { given } from '../../src/trace/index.js';
 import { inch, lb } from '../../src/units/index.js';
-import { leftOf } from '../helpers/right.js';
+import { leftOf } from '../helpers/either.js';
 
 const chapter = 'towing';
 const every: { readonly [Tag in TowingError['tag']]: Extract<TowingError, { tag: Tag }> } = {

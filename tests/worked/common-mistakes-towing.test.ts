@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { combinationWeight, couplerClass, hitchedAxleLoads, largestTrailer, leverScale, readScaleTickets, scaleDivision, tongueFromTickets, towChecks, type TowVehicle, weakestPart, weightDistribution } from '../../src/towing/index.js';
 import { constant, converted, type Derived, sum } from '../../src/trace/index.js';
 import { foot, inch, kg, lb, percent, show, showBrief } from '../../src/units/index.js';
-import { leftOf, rightOf } from '../helpers/right.js';
+import { leftOf, rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
 
 const added = (...pounds: readonly number[]): Derived<'lb'> => sum(null, pounds.map((one) => constant(lb(one))));

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { constant, converted, difference, type Derived, product, quotient, sum } from '../../src/trace/index.js';
 import { hitchedAxleLoads, weightDistribution } from '../../src/towing/index.js';
 import { foot, inch, kg, lb, percent, ratio, roundNearest, show, showBrief, type Unit } from '../../src/units/index.js';
-import { rightOf } from '../helpers/right.js';
+import { rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
 
 const brief = (figure: Derived<Unit>, places = 1): string => showBrief(figure.value, places);

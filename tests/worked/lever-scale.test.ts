@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { leverScale, tongueByDifference } from '../../src/towing/index.js';
 import { converted } from '../../src/trace/index.js';
 import { foot, kg, lb, show, showBrief } from '../../src/units/index.js';
-import { rightOf } from '../helpers/right.js';
+import { rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
 
 const factor = (pipeToTongue: number, tongueToScale: number): string =>

@@ -2,17 +2,17 @@
 import { describe, expect, it } from 'vitest';
 import { allowableStress, beam, type BeamAnswer, type BeamMember, type Load } from '../../src/members/index.js';
 import { foot, inch3, inch4, ksi, lbfPerFt, type Quantity, quantity, type UnitOf } from '../../src/units/index.js';
-import { answer, plain } from '../helpers/answers.js';
+import { rightOf, plain } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
 
 type Place = Quantity<UnitOf<'length'>>;
-const steel: BeamMember = { E: ksi(29000), I: inch4(100), S: inch3(20), allowable: answer(allowableStress('ASD 1989, non-compact, braced', 'A36')) };
+const steel: BeamMember = { E: ksi(29000), I: inch4(100), S: inch3(20), allowable: rightOf(allowableStress('ASD 1989, non-compact, braced', 'A36')) };
 const spread = (perFoot: number, from: Place, to: Place): Load => ({ kind: 'spread', name: `${perFoot} lbf/ft`, perLength: lbfPerFt(perFoot), from, to });
 const point = (force: number, at: Place): Load => ({ kind: 'point', name: `${force} lbf`, force: quantity(force, 'lbf'), at });
 
 function solve(overhangs: readonly [Place, Place, Place], loads: readonly Load[], member: BeamMember = steel): BeamAnswer {
   const [leftOverhang, span, rightOverhang] = overhangs;
-  const solved = answer(beam({ leftOverhang, span, rightOverhang }, loads, member));
+  const solved = rightOf(beam({ leftOverhang, span, rightOverhang }, loads, member));
   expectReplays(solved.reactions.left, solved.reactions.right, solved.greatestMoment.moment, solved.bending.stress, ...solved.stations.flatMap(({ shearLeft, shearRight, moment, deflection }) => [shearLeft, shearRight, moment, deflection]));
   return solved;
 }
@@ -149,7 +149,7 @@ describe('handbook cases: formulas checked symbolically, numbers of AISC Table 3
     const L = 20;
     const greatestFor = (share: number): number => {
       const [overhang, span] = [(share * L).toFixed(6), (L - 2 * Number((share * L).toFixed(6))).toFixed(6)];
-      const solved = answer(beam({ leftOverhang: foot(overhang), span: foot(span), rightOverhang: foot(overhang) }, [spread(w, foot(0), foot(L))], steel));
+      const solved = rightOf(beam({ leftOverhang: foot(overhang), span: foot(span), rightOverhang: foot(overhang) }, [spread(w, foot(0), foot(L))], steel));
       expectReplays(solved.greatestMoment.moment);
       return greatest(solved);
     };

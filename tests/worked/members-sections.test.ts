@@ -2,11 +2,11 @@
 import { describe, expect, it } from 'vitest';
 import { type Outline, section, sectionProperties, steelDensity } from '../../src/members/index.js';
 import { inch } from '../../src/units/index.js';
-import { answer, plain } from '../helpers/answers.js';
+import { rightOf, plain } from '../helpers/either.js';
 
 const formed = (depth: string, width: string, thickness: string, radius: string): Outline =>
   ({ kind: 'formed channel', depth: inch(depth), flangeWidth: inch(width), thickness: inch(thickness), insideRadius: inch(radius) });
-const of = (outline: Outline) => answer(sectionProperties(outline, steelDensity));
+const of = (outline: Outline) => rightOf(sectionProperties(outline, steelDensity));
 
 describe('composite section', () => {
   it('I of two flanges 4 x 1/2 and a web 1/2 x 4: Ix 23.0 in4 (engineering course page)', () => {
@@ -50,7 +50,7 @@ describe('formed channels', () => {
 
 describe('pipe', () => {
   it('NPS 4 schedule 40 is 4.500 x 0.237 (ASME B36.10 chart copy) and weighs 10.8 lb/ft (AISC v16.0)', () => {
-    const printed = answer(section('4 in sch 40 pipe'));
+    const printed = rightOf(section('4 in sch 40 pipe'));
     expect(printed.row).toMatchObject({ outside: '4.5', wall: '0.237' });
     const ring = of({ kind: 'round tube', outside: inch('4.5'), wall: inch('0.237'), properties: 'nominal wall' });
     expect(plain(ring.weightPerFoot)).toBeCloseTo(10.8, 2);

@@ -4,14 +4,14 @@ import { balance, placeForTongueShare, placementWindow } from '../../src/load/in
 import { rating } from '../../src/ratings/index.js';
 import { inch, lb, percent, showBrief } from '../../src/units/index.js';
 import { expectReplays } from '../helpers/working.js';
-import { orThrow } from '../helpers/either.js';
+import { rightOf } from '../helpers/either.js';
 import { machine, r1 } from '../load/r1.js';
 
 describe('where the machine stands for a tongue share', () => {
   it.each([
     ['10', '174.3 in', '1,240 lb'], ['12', '169.18 in', '1,488 lb'], ['12.5', '167.9 in', '1,550 lb'], ['15', '161.5 in', '1,860 lb'],
   ])('%s %%: balance point at %s, tongue %s', (share, at, tongue) => {
-    const place = orThrow(placeForTongueShare(r1, lb(9200), percent(share)));
+    const place = rightOf(placeForTongueShare(r1, lb(9200), percent(share)));
     expect(showBrief(place.at.value)).toBe(at);
     expect(showBrief(place.tongue.value)).toBe(tongue);
     expectReplays(place.at, place.tongue);
@@ -19,7 +19,7 @@ describe('where the machine stands for a tongue share', () => {
 });
 
 describe('the window', () => {
-  const window = orThrow(placementWindow(r1, machine));
+  const window = rightOf(placementWindow(r1, machine));
   it('runs from the hitch limit to the low guideline: 171.0 to 174.3, 3.3 in', () => {
     expect(showBrief(window.lower.at.value)).toBe('171 in');
     expect(showBrief(window.upper.at.value)).toBe('174.3 in');
@@ -40,7 +40,7 @@ describe('the window', () => {
   });
   it('has the axle limit at 232.96 in for 14,000 lb, 191.65 in for 12,000 lb', () => {
     const axles = (limit: number): string => {
-      const { limits } = orThrow(placementWindow({ ...r1, axleLimits: [rating('axle group', lb(limit))] }, machine));
+      const { limits } = rightOf(placementWindow({ ...r1, axleLimits: [rating('axle group', lb(limit))] }, machine));
       return showBrief(limits.find(({ name }) => name === 'axle group')?.at.value ?? inch(0));
     };
     expect(axles(14000)).toBe('232.96 in');
@@ -56,7 +56,7 @@ describe('the window', () => {
 
 describe('shares of the machine weight that are no tongue percentage (constructed)', () => {
   const on = (items: readonly { weight: number; at: string }[]): { share: string; trailer: string } => {
-    const balanced = orThrow(balance([...r1.items, ...items.map(({ weight, at }, i) => ({ name: `part ${i + 1}`, weight: lb(weight), at: inch(at) }))], { axlesAt: inch(190) }));
+    const balanced = rightOf(balance([...r1.items, ...items.map(({ weight, at }, i) => ({ name: `part ${i + 1}`, weight: lb(weight), at: inch(at) }))], { axlesAt: inch(190) }));
     return {
       share: (balanced.tongue.value.value.minus(480).div(9200).times(100)).toFixed(2),
       trailer: balanced.tongueShare.value.value.times(100).toFixed(2),

@@ -7,7 +7,7 @@ import { rating } from '../../src/ratings/index.js';
 import { loadRange, rangePressure, tireLoadRating } from '../../src/tires/index.js';
 import { constant, given, product, sum } from '../../src/trace/index.js';
 import { inch, lb, ratio, show } from '../../src/units/index.js';
-import { orThrow } from '../helpers/either.js';
+import { rightOf } from '../helpers/either.js';
 import { workingsIn } from '../helpers/specs.js';
 import { twoAxles } from '../helpers/ten-thousand.js';
 import { expectReplays } from '../helpers/working.js';
@@ -19,21 +19,21 @@ const gvwr = rating('GVWR', given('GVWR', lb(10000), 'label'));
 
 describe('common practice, no source', () => {
   it('load range D is an 8-ply rating, and 65 psi in the 15 in trailer sizes', () => {
-    expect(orThrow(loadRange('D')).plyRating).toBe(8);
+    expect(rightOf(loadRange('D')).plyRating).toBe(8);
     for (const size of ['ST205/75R15 LRD', 'ST225/75R15 LRD']) {
-      const { pressure } = orThrow(rangePressure('ST-metric', 'D', size));
+      const { pressure } = rightOf(rangePressure('ST-metric', 'D', size));
       expectReplays(pressure);
       expect(show(pressure.value)).toBe('65 psi');
     }
   });
   it('two 5,200 lb axles carry 10,400 lb, under a 10,000 lb label or any other', () => {
-    const axle = (of: string, at: number) => ({ system: orThrow(axleSystem({ gawr: lb(5200) }, of)), at: given(of, inch(at)) });
-    const group = orThrow(axleGroup([axle('axle 1', 180), axle('axle 2', 214)], 'equalised'));
+    const axle = (of: string, at: number) => ({ system: rightOf(axleSystem({ gawr: lb(5200) }, of)), at: given(of, inch(at)) });
+    const group = rightOf(axleGroup([axle('axle 1', 180), axle('axle 2', 214)], 'equalised'));
     expectReplays(...workingsIn(group));
     expect([show(group.capacity.value), show(group.sumOfRatings.value)]).toEqual(['10,400 lb', '10,400 lb']);
   });
   it('at 2,450 lb empty it carries 7,550 lb, by the label and not by the axles', () => {
-    const { carry, ...rest } = orThrow(assess(twoAxles({ gawr: '5,200 lb' })));
+    const { carry, ...rest } = rightOf(assess(twoAxles({ gawr: '5,200 lb' })));
     expectReplays(...workingsIn({ carry, ...rest }));
     expect([show(carry?.payload.most.value ?? lb(0)), carry?.payload.governed.by.map(({ name }) => name)]).toEqual(['7,550 lb', ['GVWR']]);
   });
@@ -46,8 +46,8 @@ describe('common practice, no source', () => {
     const claim = payloadClaim(curb, fifteen, gvwr);
     expectReplays(...workingsIn(claim));
     expect([show(claim.claimed.value), show(claim.gross.value), claim.check.verdict, show(claim.check.reserve.value)]).toEqual(['9,050 lb', '11,500 lb', 'over', '-1,500 lb']);
-    expect(show(orThrow(payload(curb, share, [{ name: 'GVWR', on: 'gross', limit: gvwr.limit }])).most.value)).toBe('7,550 lb');
-    const loaded = orThrow(assess(twoAxles({ gawr: '5,200 lb', cargo: '9,050 lb' })));
+    expect(show(rightOf(payload(curb, share, [{ name: 'GVWR', on: 'gross', limit: gvwr.limit }])).most.value)).toBe('7,550 lb');
+    const loaded = rightOf(assess(twoAxles({ gawr: '5,200 lb', cargo: '9,050 lb' })));
     expect(loaded.checks.filter(({ kind }) => kind === 'GVWR').map(({ verdict, reserve }) => [verdict, show(reserve.value)])).toEqual([['over', '-1,500 lb']]);
     expect(report(loaded).replace(/\s+/g, ' ')).toContain('a claim of 9,050 lb; loaded, the gross weight would be 11,500 lb against a GVWR of 10,000 lb: over.');
   });
@@ -57,13 +57,13 @@ describe('ST225/75R15 load range D: 2,620 lb is claimed, 2,540 lb is printed (fo
   const tires = (molded?: string) => ({ designation: 'ST225/75R15 LRD', count: 2, fitment: 'single', pressure: '65 psi', ...(molded !== undefined && { molded: { single: molded } }) });
 
   it('four at the printed load are 10,160 lb', () => {
-    const { rating: each, from } = orThrow(tireLoadRating({ designation: 'ST225/75R15 LRD' }, { fitment: 'single', on: 'trailer' }));
+    const { rating: each, from } = rightOf(tireLoadRating({ designation: 'ST225/75R15 LRD' }, { fitment: 'single', on: 'trailer' }));
     const four = sum('four tires', [each, each, each, each]);
     expectReplays(four);
     expect([show(each.value), from, show(four.value)]).toEqual(['2,540 lb', 'table', '10,160 lb']);
   });
   it('then the tires limit, not the 5,200 lb axles', () => {
-    const answer = orThrow(assess(twoAxles({ gvwr: '12,500 lb', beam: '5,200 lb', tires: tires() })));
+    const answer = rightOf(assess(twoAxles({ gvwr: '12,500 lb', beam: '5,200 lb', tires: tires() })));
     expectReplays(...workingsIn(answer));
     expect(answer.stack.systems.map(({ rating: { value }, governed }) => [show(value), governed.by.map(({ name }) => name)])).toEqual([['5,080 lb', ['tires']], ['5,080 lb', ['tires']]]);
     expect(show(answer.stack.group?.capacity.value ?? lb(0))).toBe('10,160 lb');
@@ -73,7 +73,7 @@ describe('ST225/75R15 load range D: 2,620 lb is claimed, 2,540 lb is printed (fo
     expect(assess(twoAxles({ gawr: '5,200 lb', tires: tires() }))).toMatchObject({ left: { tag: 'GawrAboveParts', path: 'trailer.axles.0', part: 'tires', bears: lb(5080) } });
   });
   it('with 2,620 lb molded on them the axles limit, and the disagreement with the table is reported', () => {
-    const answer = orThrow(assess(twoAxles({ gvwr: '12,500 lb', gawr: '5,200 lb', tires: tires('2,620 lb') })));
+    const answer = rightOf(assess(twoAxles({ gvwr: '12,500 lb', gawr: '5,200 lb', tires: tires('2,620 lb') })));
     expect(answer.stack.systems.map(({ governed }) => governed.by.map(({ name }) => name))).toEqual([['GAWR'], ['GAWR']]);
     expect(answer.notes.filter(({ tag }) => tag === 'MoldedDiffersFromTable').map(({ figures }) => figures?.map(({ value }) => show(value)))).toEqual([['2,620 lb', '2,540 lb'], ['2,620 lb', '2,540 lb']]);
   });

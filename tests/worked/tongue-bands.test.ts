@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { guideline, tongueAdvice } from '../../src/load/index.js';
 import { given } from '../../src/trace/index.js';
 import { lb, percent, show } from '../../src/units/index.js';
-import { rightOf } from '../helpers/right.js';
+import { rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
 
 const advice = (gross: number, low: number, high: number, title: string, tongue = gross / 10) => tongueAdvice(

@@ -8,7 +8,7 @@ import { payload } from '../../src/load/index.js';
 import { check, rating, weight } from '../../src/ratings/index.js';
 import { constant, difference, given, product } from '../../src/trace/index.js';
 import { lb, ratio, show } from '../../src/units/index.js';
-import { orThrow } from '../helpers/either.js';
+import { rightOf } from '../helpers/either.js';
 import { workingsIn } from '../helpers/specs.js';
 import { twoAxles } from '../helpers/ten-thousand.js';
 import { expectReplays } from '../helpers/working.js';
@@ -17,7 +17,7 @@ const told = ({ checks }: Assessment, what: RegExp): readonly string[] => checks
 
 /** GVWR 7,000 lb on two axles: 6,300 lb of it on the axles when a tenth rests on the tow vehicle. */
 const sevenThousand = (gawr: string): Assessment => {
-  const answer = orThrow(assess({
+  const answer = rightOf(assess({
     trailer: {
       hitch: 'ball', gvwr: '7,000 lb', sharing: 'equalised', axles: [{ at: '170 in', gawr }, { at: '190 in', gawr }],
       curb: { weight: '2,000 lb', tongue: '200 lb' },
@@ -48,7 +48,7 @@ describe('nht76-3.20: GVWR holds for the whole trailer, coupled, with the share 
     const axles = difference('axle load', gross, product('tongue load', gross, constant(ratio('0.12'))));
     expectReplays(axles);
     expect(show(axles.value)).toBe('12,320 lb');
-    const bound = (group: number): string => show(orThrow(payload(given('curb', lb(3000)), { low: constant(ratio('0.12')), high: constant(ratio('0.12')) }, [{ name: 'axles', on: 'axles', limit: given('axles', lb(group)) }])).most.value);
+    const bound = (group: number): string => show(rightOf(payload(given('curb', lb(3000)), { low: constant(ratio('0.12')), high: constant(ratio('0.12')) }, [{ name: 'axles', on: 'axles', limit: given('axles', lb(group)) }])).most.value);
     expect([bound(12320), bound(11440)]).toEqual(['11,000 lb', '10,000 lb']);
   });
 });
@@ -61,7 +61,7 @@ describe('nht75-5.2, nht71-5.63: GVWR is the trailer and its rated cargo, withou
     expect(show(gross?.load.value ?? lb(0))).toBe('7,000 lb');
   });
   it('lets GVWR stand well above the axles: the payload is the lesser of the two answers', () => {
-    const { carry } = orThrow(assess(twoAxles({ gvwr: '20,000 lb', gawr: '7,000 lb', tongueShare: '25 %' })));
+    const { carry } = rightOf(assess(twoAxles({ gvwr: '20,000 lb', gawr: '7,000 lb', tongueShare: '25 %' })));
     expect(carry?.payload.governed.bounds.map(({ name, limit }) => [name, limit.value.value.toDecimalPlaces(2).toNumber()])).toEqual([['GVWR', 17550], ['GAWR', 16216.67]]);
     expect(carry?.payload.governed.by.map(({ name }) => name)).toEqual(['GAWR']);
   });
@@ -69,7 +69,7 @@ describe('nht75-5.2, nht71-5.63: GVWR is the trailer and its rated cargo, withou
 
 describe('nht72-6.32: a GAWR may be above the axle load, and the tongue load relieves it', () => {
   it('a GAWR above what lies on it grants nothing beyond GVWR', () => {
-    const { carry, checks } = orThrow(assess(twoAxles({ gvwr: '10,000 lb', gawr: '7,000 lb', cargo: '7,551 lb' })));
+    const { carry, checks } = rightOf(assess(twoAxles({ gvwr: '10,000 lb', gawr: '7,000 lb', cargo: '7,551 lb' })));
     expect(carry?.payload.governed.by.map(({ name }) => name)).toEqual(['GVWR']);
     expect(checks.map(({ what, verdict }) => [what, verdict])).toEqual([['gross against GVWR', 'over'], ['axle load against axle 1 GAWR', 'within'], ['axle load against axle 2 GAWR', 'within']]);
   });

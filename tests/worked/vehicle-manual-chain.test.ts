@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { combinationWeight, largestTrailer, towChecks, type TowVehicle, weakestPart } from '../../src/towing/index.js';
 import { constant, sum } from '../../src/trace/index.js';
 import { lb, percent, show } from '../../src/units/index.js';
-import { rightOf } from '../helpers/right.js';
+import { rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
 
 describe('the chain of the vehicle manuals', () => {
