@@ -6,7 +6,7 @@ import type { Decimal } from '../units/index.js';
 import type { PlannedDesign } from './design.js';
 import { evaluateBlock } from './evaluate.js';
 import { exactly } from './exact-numbers.js';
-import { type Desk, deskFor } from './desk.js';
+import { type Chunk, type Desk, deskFor } from './desk.js';
 import { allPlaces, figureColumns, gather, type Group, groupsOf, sortMarked } from './gather.js';
 import { type Names, namesOf } from './names.js';
 import type { Resolved } from './resolve.js';
@@ -15,22 +15,7 @@ import { blockRows, enoughColumns } from './tape.js';
 import type { Measure, Variant } from './variant.js';
 import { fromAssessment, missingFigure } from './whole-rows.js';
 
-/** About a thousand rows. The arrays are used again for the next chunk: copy what is to be kept. */
-export interface Chunk {
-  readonly start: number;
-  readonly rows: number;
-  readonly choices: readonly Int16Array[];
-  readonly inputs: readonly Float64Array[];
-  readonly figures: readonly Float64Array[];
-  readonly holds: Uint8Array;
-  /** For each row, an index into `governNames`: the check closest to its limit, or all that tie. */
-  readonly governs: Uint16Array;
-  readonly governNames: readonly string[];
-  /** Rows without an answer, by their place in the chunk. */
-  readonly unanswered: ReadonlyMap<number, TrailerError>;
-  /** Rows decided again with exact decimals, or assessed from their spec. */
-  readonly exactRows: number;
-}
+export type { Chunk };
 
 /** Fewer rows than this are assessed from their specs rather than given a tape of their own. */
 const worthATape = 4;

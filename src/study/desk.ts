@@ -1,7 +1,24 @@
-/** The arrays that a run of a study works in, made once and used again for every chunk. */
+/** What a run of a study works in and hands out, made once and used again for every chunk. */
 import type { TrailerError } from '../errors.js';
 import type { Resolved } from './resolve.js';
 import { type BlockVerdicts, verdictsFor } from './verdicts.js';
+
+/** About a thousand rows. The arrays are used again for the next chunk: copy what is to be kept. */
+export interface Chunk {
+  readonly start: number;
+  readonly rows: number;
+  readonly choices: readonly Int16Array[];
+  readonly inputs: readonly Float64Array[];
+  readonly figures: readonly Float64Array[];
+  readonly holds: Uint8Array;
+  /** For each row, an index into `governNames`: the check closest to its limit, or all that tie. */
+  readonly governs: Uint16Array;
+  readonly governNames: readonly string[];
+  /** Rows without an answer, by their place in the chunk. */
+  readonly unanswered: ReadonlyMap<number, TrailerError>;
+  /** Rows decided again with exact decimals, or assessed from their spec. */
+  readonly exactRows: number;
+}
 
 /** What one run works in; each run has its own, so that two may be read in turns. */
 export interface Desk {
