@@ -6,7 +6,7 @@ import { type Check, note, type Note, rating, tightest } from '../ratings/index.
 import type { PressureForLoad } from '../tires/index.js';
 import { type Decision, decide } from '../trace/index.js';
 import { type BrakesPart, brakesPart } from './brakes.js';
-import { type Carry, carry, shareBand, tireLimits, trailerLimits } from './carry.js';
+import { type Carry, carry, shareBand, trailerLimits } from './carry.js';
 import { climbPart, type ClimbPart } from './climb.js';
 import type { Spec, TrailerSpec } from './codec.js';
 import { decodeSpec } from './decode.js';
@@ -114,7 +114,7 @@ export function assessSpec(spec: Spec): Either<TrailerError, Assessment> {
   const lines = linesPart({ spec, weighed, group: stack.group, axleLoads, tow: tow.right });
   if (isLeft(lines)) return lines;
   const gvwr = trailer.gvwr && rating('GVWR', inPounds('GVWR', trailer.gvwr));
-  const limits = [...trailerLimits(gvwr, stack.group, trailer.coupler), ...tireLimits(stack), ...towLimits(tow.right)];
+  const limits = [...trailerLimits(gvwr, stack, trailer.coupler), ...towLimits(tow.right)];
   const carried = curb === undefined || limits.length === 0 ? undefined : carry(curb, share, limits, gvwr);
   if (carried !== undefined && isLeft(carried)) return carried;
 

@@ -1,6 +1,5 @@
 /** What a spec's build may carry: every limit it knows, on the whole, on the axles, on the tongue. */
 import { type Either, isRight } from 'fp-ts/lib/Either.js';
-import type { AxleGroup } from '../axles/index.js';
 import { type Guideline, inPounds, type LadenLimit, type NoLimits, payload, type Payload, type PayloadClaim, payloadClaim, type ShareBand, type ShareOutOfRange } from '../load/index.js';
 import type { Stack } from './stack.js';
 import type { Rating } from '../ratings/index.js';
@@ -22,21 +21,22 @@ export function shareBand(spec: Spec, band: Guideline): ShareBand {
 }
 
 /** The limits of the trailer itself: its label, its axles part by part, its coupler. */
-export function trailerLimits(gvwr: Rating<'GVWR'> | undefined, group: AxleGroup | undefined, coupler: TrailerSpec['coupler']): readonly LadenLimit[] {
+export function trailerLimits(gvwr: Rating<'GVWR'> | undefined, stack: Stack, coupler: TrailerSpec['coupler']): readonly LadenLimit[] {
+  const asRun = tiresAsRun(stack);
+  const axles = (stack.group?.limits ?? []).map(({ name, limit }) => ({ name, on: 'axles', limit: name === 'tires' ? (asRun ?? limit) : limit }) as const);
   return [
     ...(gvwr === undefined ? [] : [{ name: 'GVWR', on: 'gross', limit: gvwr.limit } as const]),
-    ...(group?.limits ?? []).map(({ name, limit }) => ({ name, on: 'axles', limit }) as const),
+    ...axles,
     ...(coupler?.gross === undefined ? [] : [{ name: 'coupler gross', on: 'gross', limit: inPounds('coupler gross rating', coupler.gross) } as const]),
     ...(coupler?.tongue === undefined ? [] : [{ name: 'coupler tongue', on: 'tongue', limit: inPounds('coupler tongue rating', coupler.tongue) } as const]),
   ];
 }
 
-/** What the axles carry when the tires are full at the pressure they run: count x tires x the least of them, where every axle shares alike. */
-export function tireLimits({ tires, group }: Stack): readonly LadenLimit[] {
+/** What the axles carry with every tire full at the pressure it runs, which is never above its rating; where all axles share alike and every pressure is known. */
+function tiresAsRun({ tires, group }: Stack): Derived<'lb'> | undefined {
   const asRun = tires.flatMap((each) => (each?.asRun === undefined ? [] : [product(`${each.of} tires as they run`, each.asRun, constant(ratio(each.spec.count)))]));
-  if (group === undefined || asRun.length < group.axles.length || group.notes.some(({ tag }) => tag === 'SharedByRate')) return [];
-  const limit = asRun.length === 1 ? (asRun[0] as Derived<'lb'>) : product('axle group by tires as they run', leastOf(null, asRun), constant(ratio(asRun.length)));
-  return [{ name: 'tires as they run', on: 'axles', limit }];
+  if (group === undefined || asRun.length < group.axles.length || group.notes.some(({ tag }) => tag === 'SharedByRate')) return undefined;
+  return asRun.length === 1 ? asRun[0] : product('axle group by tires as they run', leastOf(null, asRun), constant(ratio(asRun.length)));
 }
 
 /** The payload, and the claim that adds the tongue load beside its check. */
