@@ -1,61 +1,133 @@
 /**
- * A working flattened to a tape: the same operations in the same order, read in Float64 over blocks of rows.
+ * A working flattened to a tape and read in Float64 over blocks of rows.
  *
- * What does not depend on a varied input is folded to a number. No code is generated; each operation is a plain loop.
- * Decimals never run through these loops, and numbers never through theirs.
+ * What does not depend on a varied input is folded to a number; what is linear between two nonlinear steps is folded to a form;
+ * results that hang on the same columns share a loop. No code is generated; each step is a plain loop. Decimals never run
+ * through these loops, and numbers never through theirs.
  */
-import type { Node } from '../trace/index.js';
+import type { Computed, Decision, Node } from '../trace/index.js';
 import { nodesOf } from '../trace/index.js';
-import { isVaried, type Operand, type Step, stepOf } from './steps.js';
+import { boundOf, type ColumnBound, onColumn, tightened } from './bounds.js';
+import { columnForm, type Form, formKey, gapOf, isFixed, linearStep, numberForm } from './forms.js';
+import { linearRuns, type Target } from './kernels.js';
+import { type Argument, isVaried, type Operand, runsOf, type Step } from './steps.js';
 
 /** Rows that are worked on at once: small enough for the columns of a tape to stay in the cache. */
 export const blockRows = 1024;
+
+/** A form of more columns than this becomes a column of its own before anything else is made of it. */
+const mostTerms = 3;
 
 export interface Tape {
   /** The paths that vary; one input column each, in the unit of the leaf. */
   readonly inputs: readonly string[];
   readonly steps: readonly Step[];
-  /** Columns needed at once. */
+  /** How many columns there are, the inputs first. */
   readonly registers: number;
-  /** Where each asked-for figure stands after a block. */
+  /** Where each asked-for figure stands after a block. Figures that come to the same form stand in one column. */
   readonly outputs: readonly Operand[];
+  /** Between which figures a column must lie for the recorded decisions to fall out as recorded. */
+  readonly bounds: readonly ColumnBound[];
 }
 
-/** Nodes that compute the same thing the same way, seen as one: equal checks of equal axles are then one column, and tie exactly. */
-interface Merged {
-  readonly ordered: readonly Node[];
-  readonly same: ReadonlyMap<Node, Node>;
-  readonly varied: ReadonlySet<Node>;
-}
+/** Builds a tape: forms of nodes, columns of forms, steps in the order in which they may run. */
+class Flattening {
+  readonly steps: Step[] = [];
+  registers: number;
+  private readonly forms = new Map<Node, Form>();
+  private readonly columns = new Map<string, number>();
+  private readonly made = new Map<string, number>();
 
-function merge(all: readonly Node[], inputs: readonly string[]): Merged {
-  const byKey = new Map<string, Node>();
-  const same = new Map<Node, Node>();
-  const varied = new Set<Node>();
-  const names = new Map<Node, string>();
-  const ordered: Node[] = [];
-  for (const node of all) {
-    const input = node.kind === 'given' && node.path !== undefined && inputs.includes(node.path) ? node.path : undefined;
-    const depends = node.kind === 'computed' ? node.of.some((part) => varied.has(same.get(part) as Node)) : input !== undefined;
-    const key = !depends ? `= ${node.value.value.toString()}` : node.kind === 'computed'
-      ? `${node.operation} ${node.factor?.times.toString()} ${node.factor?.over.toString()} ${node.rounding?.mode} ${node.rounding?.step.toString()} (${node.of.map((part) => names.get(same.get(part) as Node)).join(' ')})`
-      : `input ${input}`;
-    const twin = byKey.get(key);
-    if (twin !== undefined) { same.set(node, twin); continue; }
-    byKey.set(key, node);
-    same.set(node, node);
-    names.set(node, `#${names.size}`);
-    if (depends) { varied.add(node); ordered.push(node); }
+  constructor(private readonly inputs: readonly string[]) {
+    this.registers = inputs.length;
   }
-  return { ordered, same, varied };
-}
 
-/** The last step that reads each node, so that its column can be used again. */
-function lastUses({ ordered, same }: Merged, kept: readonly Node[]): ReadonlyMap<Node, number> {
-  const last = new Map<Node, number>();
-  ordered.forEach((node, index) => { if (node.kind === 'computed') for (const part of node.of) last.set(same.get(part) as Node, index); });
-  for (const node of kept) last.set(same.get(node) as Node, Number.POSITIVE_INFINITY);
-  return last;
+  formOf(node: Node): Form {
+    const found = this.forms.get(node);
+    if (found !== undefined) return found;
+    const form = node.kind === 'computed' ? this.stepForm(node) : this.leafForm(node);
+    const kept = form.terms.size > mostTerms ? columnForm(this.columnOf(form)) : form;
+    this.forms.set(node, kept);
+    return kept;
+  }
+
+  private leafForm(node: Node): Form {
+    const input = node.kind === 'given' && node.path !== undefined ? this.inputs.indexOf(node.path) : -1;
+    return input >= 0 ? columnForm(input) : numberForm(node.value.value);
+  }
+
+  private stepForm(node: Computed): Form {
+    const parts = node.of.map((part) => this.formOf(part));
+    if (parts.every(isFixed)) return numberForm(node.value.value);
+    const linear = linearStep(node, parts);
+    if (linear !== undefined) return linear;
+    const { rounding } = node;
+    const key = `${node.operation} ${rounding?.mode} ${rounding?.step.toString()} (${parts.map(formKey).join('; ')})`;
+    const twin = this.made.get(key);
+    if (twin !== undefined) return columnForm(twin);
+    const args = parts.map((part) => this.argument(part));
+    const target = this.registers++;
+    for (const run of runsOf(node, args, target)) this.steps.push({ run });
+    this.made.set(key, target);
+    return columnForm(target);
+  }
+
+  private argument(form: Form): Argument {
+    if (isFixed(form)) return { value: form.at.toNumber() };
+    const [[column, times] = [this.columnOf(form), undefined], ...others] = form.terms;
+    return times === undefined || others.length > 0 ? { column: this.columnOf(form), times: 1, plus: 0 } : { column, times: times.toNumber(), plus: form.at.toNumber() };
+  }
+
+  /** The column of a form, run at once: for what later steps need. */
+  private columnOf(form: Form): number {
+    const plain = this.plainColumn(form);
+    if (plain !== undefined) return plain;
+    const { sources, target } = this.placed(form);
+    for (const run of linearRuns(sources, [target])) this.steps.push({ run });
+    return target.column;
+  }
+
+  private plainColumn({ at, terms }: Form): number | undefined {
+    const [[column, times] = [0, undefined]] = terms;
+    return terms.size === 1 && at.isZero() && times?.eq(1) === true ? column : this.columns.get(formKey({ at, terms }));
+  }
+
+  private placed(form: Form): { readonly sources: readonly number[]; readonly target: Target } {
+    const terms = [...form.terms].sort(([a], [b]) => a - b);
+    const column = this.registers++;
+    this.columns.set(formKey(form), column);
+    return { sources: terms.map(([source]) => source), target: { column, times: terms.map(([, times]) => times.toNumber()), plus: form.at.toNumber() } };
+  }
+
+  /** What a decision asks of a column: of the one its sides hang on, or of the column of their difference. */
+  bound(decision: Decision): readonly ColumnBound[] {
+    const [left, right] = [this.formOf(decision.left), this.formOf(decision.right)];
+    const gap = gapOf(left, right);
+    const size = Math.abs(left.at.toNumber()) + Math.abs(right.at.toNumber()) + Math.abs(decision.left.value.value.toNumber()) + Math.abs(decision.right.value.value.toNumber());
+    const bound = boundOf(decision, gap, size);
+    if (bound === undefined) return [];
+    const argument = this.argument(gap);
+    return 'column' in argument ? [onColumn(bound, argument.column, argument.times, argument.plus)] : [];
+  }
+
+  /** Where the asked-for figures stand; those that hang on the same columns are run together, last. */
+  outputs(nodes: readonly Node[]): readonly Operand[] {
+    const groups = new Map<string, { sources: readonly number[]; targets: Target[] }>();
+    const operands = nodes.map((node): Operand => {
+      const form = this.formOf(node);
+      if (isFixed(form)) return { value: form.at.toNumber() };
+      const plain = this.plainColumn(form);
+      if (plain !== undefined) return { column: plain };
+      const { sources, target } = this.placed(form);
+      const key = sources.join();
+      const group = groups.get(key) ?? { sources, targets: [] };
+      group.targets.push(target);
+      groups.set(key, group);
+      return { column: target.column };
+    });
+    for (const { sources, targets } of groups.values()) for (const run of linearRuns(sources, targets)) this.steps.push({ run });
+    return operands;
+  }
 }
 
 /**
@@ -63,35 +135,19 @@ function lastUses({ ordered, same }: Merged, kept: readonly Node[]): ReadonlyMap
  *
  * @param outputs the figures wanted, as nodes of one recorded working
  * @param inputs the spec paths that vary
+ * @param decisions where the program went one way because of a figure
  */
-export function tapeOf(outputs: readonly Node[], inputs: readonly string[]): Tape {
-  const merged = merge(nodesOf(outputs), inputs);
-  const { ordered, same, varied } = merged;
-  const last = lastUses(merged, outputs);
-  const place = new Map<Node, number>();
-  const free: number[] = [];
-  let registers = inputs.length;
-  const operand = (original: Node): Operand => {
-    const node = same.get(original) as Node;
-    return varied.has(node) ? { column: place.get(node) as number } : { value: node.value.value.toNumber() };
-  };
-  const steps: Step[] = [];
-  ordered.forEach((node, index) => {
-    if (node.kind === 'given') { place.set(node, inputs.indexOf(node.path as string)); return; }
-    if (node.kind !== 'computed') return;
-    const target = free.pop() ?? registers++;
-    steps.push(stepOf(node, node.of.map(operand), target));
-    place.set(node, target);
-    for (const part of new Set(node.of.map((each) => same.get(each) as Node))) {
-      const at = place.get(part);
-      if (last.get(part) === index && at !== undefined && at >= inputs.length) free.push(at);
-    }
-  });
-  return { inputs, steps, registers, outputs: outputs.map(operand) };
+export function tapeOf(outputs: readonly Node[], inputs: readonly string[], decisions: readonly Decision[] = []): Tape {
+  const flattening = new Flattening(inputs);
+  const sides = decisions.flatMap(({ left, right }) => [left, right]);
+  for (const node of nodesOf([...outputs, ...sides])) flattening.formOf(node);
+  const bounds = decisions.flatMap((decision) => flattening.bound(decision));
+  const operands = flattening.outputs(outputs);
+  return { inputs, steps: flattening.steps, registers: flattening.registers, outputs: operands, bounds: tightened(bounds) };
 }
 
-/** Makes sure that there is a column for every register of a tape, the inputs first. Columns are kept for the next tape. */
-export function enoughColumns(columns: Float64Array[], tape: Tape, rows: number): readonly Float64Array[] {
+/** Enough columns for a tape, of so many rows; those there are already are used again. */
+export function enoughColumns(columns: Float64Array[], tape: Tape, rows: number): Float64Array[] {
   while (columns.length < tape.registers) columns.push(new Float64Array(rows));
   return columns;
 }

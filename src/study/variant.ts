@@ -7,6 +7,7 @@ import { type Decision, type Derived, type Given, type Node, nodesOf } from '../
 import type { Unit } from '../units/index.js';
 import { leavesOf } from './spec-paths.js';
 import { isVaried, type Tape, tapeOf } from './tape.js';
+import { guardShare } from './bounds.js';
 import type { Operand } from './steps.js';
 
 /** The figures a study prints, taken from an assessment; absent ones make a row unanswered. */
@@ -21,12 +22,21 @@ export const standardMeasure: Measure = ({ weighed, carry, checks }) => ({
   ...Object.fromEntries(checks.map(({ what, reserve }) => [`left: ${what}`, reserve])),
 });
 
-/** A comparison with zero that decides a verdict: a reserve, or the tongue that must press down. */
+/** A comparison with zero that decides a verdict and has no share used: a part against its GAWR, the tongue that must press down. */
 export interface Guarded {
   readonly node: Node;
   readonly at: Operand;
-  /** Near zero means within this band, in the unit of the figure: 1e-9 of the limit. */
-  readonly band: Operand;
+  /** Near zero means within this much, in the unit of the figure. */
+  readonly edge: number;
+}
+
+/** The share used of a check as `times x figure + plus`: read off the reserve where the limit does not vary. */
+export interface Share {
+  readonly name: string;
+  readonly check: Check;
+  readonly at: Operand;
+  readonly times: number;
+  readonly plus: number;
 }
 
 export interface Variant {
@@ -36,8 +46,7 @@ export interface Variant {
   readonly figures: readonly { readonly name: string; readonly node: Node; readonly at: Operand }[];
   readonly reserves: readonly Guarded[];
   /** The shares used, one for each distinct check; equal checks of equal axles are one, under both names. */
-  readonly shares: readonly { readonly name: string; readonly check: Check; readonly at: Operand }[];
-  readonly decisions: readonly { readonly decision: Decision; readonly left: Operand; readonly right: Operand }[];
+  readonly shares: readonly Share[];
   /** The varied leaves, in the order of the tape's inputs; undefined when this alternative has no such figure, or has it in another unit. */
   readonly leaves: readonly (Given | undefined)[];
   /** True when a reserve that does not vary is over: then no row of this variant holds. */
@@ -47,10 +56,10 @@ export interface Variant {
 const sameOperand = (a: Operand, b: Operand): boolean => (isVaried(a) ? isVaried(b) && a.column === b.column : !isVaried(b) && a.value === b.value);
 
 /** Groups figures that stand in one place of the tape, so that a structural tie is one entry under joined names. */
-function distinct<T extends { readonly name: string; readonly at: Operand }>(entries: readonly T[]): readonly T[] {
+function distinct<T extends { readonly name: string; readonly at: Operand; readonly times?: number }>(entries: readonly T[]): readonly T[] {
   const found: T[] = [];
   for (const entry of entries) {
-    const index = found.findIndex(({ at }) => sameOperand(at, entry.at));
+    const index = found.findIndex(({ at, times }) => sameOperand(at, entry.at) && times === entry.times);
     if (index < 0) found.push(entry);
     else found[index] = { ...(found[index] as T), name: `${found[index]?.name} = ${entry.name}` };
   }
@@ -63,10 +72,10 @@ function pressureDecisions({ pressures }: Assessment, measured: readonly Derived
   return pressures.flatMap(({ needed: { pressure, carries, decisions } }) => (nodes.has(pressure.why) || nodes.has(carries.why) ? decisions : []));
 }
 
-/** Decisions about the same figures, once. */
-function unlike(guards: Variant['decisions']): Variant['decisions'] {
-  return guards.filter(({ decision, left, right: other }, i) => guards.findIndex((first) =>
-    first.decision.comparison === decision.comparison && sameOperand(first.left, left) && sameOperand(first.right, other)) === i);
+/** The figure a share is read off: the reserve, `1 - reserve / limit`, unless the limit varies too. */
+function shareNode({ reserve, limit, used }: Check, inputs: readonly string[]): { readonly node: Node; readonly times: number; readonly plus: number } {
+  const varies = nodesOf([limit.why]).some((node) => node.kind === 'given' && node.path !== undefined && inputs.includes(node.path));
+  return varies ? { node: used.why, times: 1, plus: 0 } : { node: reserve.why, times: -1 / limit.value.value.toNumber(), plus: 1 };
 }
 
 /** Records an alternative. `units` are those in which the inputs vary. */
@@ -77,26 +86,22 @@ export function variantOf(spec: unknown, inputs: readonly string[], units: reado
   const { checks, partChecks, weighed } = assessment;
   const measured = Object.entries(measure(assessment));
   const decisions = [...assessment.decisions, ...pressureDecisions(assessment, measured.map(([, figure]) => figure))];
-  const verdicts = [...checks, ...partChecks];
-  const tongue = weighed.balance === undefined ? [] : [weighed.balance.tongue.why];
-  const outputs = [
-    ...measured.map(([, { why }]) => why), ...verdicts.flatMap(({ reserve, limit }) => [reserve.why, limit.why]), ...tongue,
-    ...checks.map(({ used }) => used.why), ...decisions.flatMap(({ left, right: other }) => [left, other]),
-  ];
-  const tape = tapeOf(outputs, inputs);
+  const parts = partChecks.map(({ reserve, limit }) => ({ node: reserve.why, edge: 4 * guardShare * limit.value.value.toNumber() }));
+  const tongue = weighed.balance === undefined ? [] : [{ node: weighed.balance.tongue.why, edge: 4 * guardShare * weighed.balance.gross.value.value.toNumber() }];
+  const guarded = [...parts, ...tongue];
+  const spoken = checks.map((check) => ({ check, ...shareNode(check, inputs) }));
+  const tape = tapeOf([...measured.map(([, { why }]) => why), ...guarded.map(({ node }) => node), ...spoken.map(({ node }) => node)], inputs, decisions);
   let next = 0;
   const take = (): Operand => tape.outputs[next++] as Operand;
   const figures = measured.map(([name, { why }]) => ({ name, node: why, at: take() }));
-  const reserves: Guarded[] = verdicts.map(({ reserve }) => ({ node: reserve.why, at: take(), band: take() }));
-  for (const node of tongue) reserves.push({ node, at: take(), band: { value: 1 } });
-  const shares = checks.map((check) => ({ name: check.what, check, at: take() }));
-  const guards = unlike(decisions.map((decision) => ({ decision, left: take(), right: take() })).filter(({ left, right: other }) => isVaried(left) || isVaried(other)));
+  const reserves: Guarded[] = guarded.map((each) => ({ ...each, at: take() }));
+  const shares = spoken.map(({ check, times, plus }): Share => ({ name: check.what, check, at: take(), times, plus }));
   const leaves = leavesOf(assessment.spec);
-  const fixed = reserves.filter(({ at }) => !isVaried(at));
+  const fixed = [...reserves.filter(({ at }) => !isVaried(at)).map(({ node }) => node), ...shares.flatMap(({ at, check }) => (isVaried(at) ? [] : [check.reserve.why]))];
   return right({
-    spec, assessment, tape, figures, shares: distinct(shares), decisions: guards,
+    spec, assessment, tape, figures, shares: distinct(shares),
     reserves: distinct(reserves.filter(({ at }) => isVaried(at)).map((reserve) => ({ ...reserve, name: '' }))),
     leaves: inputs.map((path, i) => (leaves.get(path)?.value.unit === units[i] ? leaves.get(path) : undefined)),
-    overAnyway: fixed.some(({ node }) => node.value.value.isNegative()),
+    overAnyway: fixed.some(({ value }) => value.value.isNegative()),
   });
 }

@@ -16,12 +16,13 @@ export interface BlockVerdicts {
   readonly most: Float64Array;
   readonly second: Float64Array;
   /** Columns for figures that are the same on every row, so that a comparison has one loop. */
-  readonly same: readonly [Float64Array, Float64Array];
+  readonly fixed: Float64Array[];
+  readonly spare: Float64Array;
 }
 
 export const verdictsFor = (rows: number): BlockVerdicts => ({
   holds: new Uint8Array(rows), governs: new Uint16Array(rows), marks: new Uint8Array(rows), ties: new Map(), marked: false,
-  most: new Float64Array(rows), second: new Float64Array(rows), same: [new Float64Array(rows), new Float64Array(rows)],
+  most: new Float64Array(rows), second: new Float64Array(rows), fixed: [], spare: new Float64Array(rows),
 });
 
 /** Marks a row. */
