@@ -74,6 +74,16 @@ export function oneOf<const W extends string>(...words: readonly W[]): t.Type<W,
   return new t.Type<W, unknown, unknown>(name, is, (input, context) => (is(input) ? t.success(input) : t.failure(input, context, name)), t.identity);
 }
 
+/** A figure, or one word that stands for it. Unlike a union it adds nothing to the path. */
+export function wordOr<const W extends string, A>(word: W, other: t.Type<A, unknown, unknown>): t.Type<W | A, unknown, unknown> {
+  return new t.Type<W | A, unknown, unknown>(
+    `"${word}", or ${other.name}`,
+    (input): input is W | A => input === word || other.is(input),
+    (input, context) => (input === word ? t.success(word) : other.validate(input, context)),
+    t.identity,
+  );
+}
+
 /** A whole number from `least` to `most`: how many tires, axles, boards. */
 export function count(least: number, most: number): t.Type<number, unknown, unknown> {
   const name = `a whole number from ${least} to ${most}`;
