@@ -8,7 +8,7 @@ import assert from 'node:assert/strict';
 import { orThrow } from '../../src/errors.js';
 import { guidelineFor, heaviestMachine, placementWindow, type TrailerForPlacing } from '../../src/load/index.js';
 import { rating } from '../../src/ratings/index.js';
-import { inch, lb, roundCapacityDown, roundLoadUp, showFeetInches } from '../../src/units/index.js';
+import { inch, lb, roundCapacityDown, roundLoadUp, showBrief, showFeetInches } from '../../src/units/index.js';
 import { capacityDown, emptyTrailer, excavator, inches, loadUp, tell, trailer } from './yard.js';
 
 const deck: TrailerForPlacing = {
@@ -25,7 +25,7 @@ const [from, to] = [roundLoadUp(lower.machineFront.value, inch('0.25')), roundCa
 tell('Where do I put the machine?', [
   `Its front between ${showFeetInches(from, 4)} and ${showFeetInches(to, 4)} behind the coupler: a window of ${inches(width)}.`,
   `Forward the end is set by ${by(lower)} (tongue ${loadUp(lower.tongue)}), back by ${by(upper)} (tongue ${loadUp(upper.tongue)}).`,
-  `An inch forward puts about ${Math.round(poundsPerInch.value.value.toNumber())} lb more on the tongue. The balance point is known to 2 in, worth ${loadUp(tongueUncertainty)} either way; the window that holds for certain is ${inches(sure.width)} wide.`,
+  `Forward the tongue gains ${showBrief(poundsPerInch.value, 1)}. The balance point is known to 2 in, worth ${loadUp(tongueUncertainty)} either way; the window that holds for certain is ${inches(sure.width)} wide.`,
   `The heaviest machine of this shape that has a place at all weighs ${capacityDown(heaviest.heaviest)}; GVWR is another question.`,
 ], lower.machineFront, upper.machineFront, width);
 

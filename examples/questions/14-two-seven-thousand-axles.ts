@@ -8,7 +8,7 @@ import assert from 'node:assert/strict';
 import { orThrow } from '../../src/errors.js';
 import { coupledAxleLoad, type CoupledAxleLoad } from '../../src/rules/index.js';
 import { sum } from '../../src/trace/index.js';
-import { lb, percent } from '../../src/units/index.js';
+import { lb, percent, show } from '../../src/units/index.js';
 import { capacityDown, loadUp, tell, trailer } from './yard.js';
 
 const sumOfGawrs = sum('sum of GAWRs', trailer.gawrs);
@@ -19,7 +19,7 @@ assert(yard && ten && nine);
 
 tell('Two 7,000 lb axles: 14,000 or 15,400?', [
   'The certification label answers that: the GVWR is the maker\'s, and a sum of axles neither makes it nor raises it.',
-  ...cases.map(({ gvwr, tongue, asked }) => `- labelled ${gvwr.toLocaleString('en-US')} lb, ${tongue} % on the tongue: the axles carry ${loadUp(asked.axleLoad)} of ${capacityDown(asked.check.limit)}: ${asked.check.verdict}`),
+  ...cases.map(({ gvwr, tongue, asked }) => `- labelled ${show(lb(gvwr))}, ${tongue} % on the tongue: the axles carry ${loadUp(asked.axleLoad)} of ${capacityDown(asked.check.limit)}: ${asked.check.verdict}`),
   'A trailer may lawfully have axles that add up to less than its GVWR, as the agency\'s trailer letters read; then the tongue share may not fall below a floor at any loading, here 1 - 14,000/15,400 = 9.09 %.',
   'Letters about other vehicles say otherwise; both kinds are in the rules chapter.',
 ], nine.axleLoad, nine.check.reserve);
