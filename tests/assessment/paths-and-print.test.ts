@@ -4,7 +4,7 @@ import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { assess, compare, comparisonText, decodeSpec, report } from '../../src/assessment/index.js';
 import type { Spec } from '../../src/assessment/index.js';
-import { leftOf, rightOf } from '../helpers/right.js';
+import { leftOf, rightOf } from '../helpers/either.js';
 
 const read = (name: string): unknown => JSON.parse(readFileSync(fileURLToPath(new URL(`../../examples/${name}`, import.meta.url)), 'utf8'));
 const base = read('tilt-deck.json') as { readonly tow: object; readonly rules: object };

@@ -10,7 +10,7 @@ import { excavator, excavatorOnDeck, pickup, trailer, yardTruck } from '../../ex
 import { decodeSpec } from '../../src/assessment/index.js';
 import { known, type Known } from '../../src/trace/index.js';
 import { show, type Unit } from '../../src/units/index.js';
-import { rightOf } from '../helpers/right.js';
+import { rightOf } from '../helpers/either.js';
 
 const folder = fileURLToPath(new URL('../../examples/questions/', import.meta.url));
 const kept = `${folder}expected/`;

@@ -8,7 +8,7 @@ import { assess, specCodec } from '../../src/assessment/index.js';
 import { readMember, readSurface } from '../../src/members/index.js';
 import { cutListCodec, deckCodec } from '../../src/assessment/frame-codec.js';
 import type { MadeOf } from '../../src/assessment/record-codec.js';
-import { leftOf, rightOf } from '../helpers/right.js';
+import { leftOf, rightOf } from '../helpers/either.js';
 
 interface Row { readonly key: string; readonly must: boolean; readonly codec: t.Mixed }
 

@@ -13,7 +13,7 @@ import {
 } from '../../src/towing/index.js';
 import { constant, converted, type Derived, difference, fromMemory, product, quotient, sum } from '../../src/trace/index.js';
 import { compare, foot, inch, kg, lb, percent, ratio, show, showBrief, type Unit } from '../../src/units/index.js';
-import { leftOf, rightOf } from '../helpers/right.js';
+import { leftOf, rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
 
 const pounds = (digits: number): Derived<'lb'> => constant(lb(digits));
