@@ -4,7 +4,7 @@ import type { TrailerError } from '../errors.js';
 import { type Derived, difference } from '../trace/index.js';
 import { show, type Unit } from '../units/index.js';
 import { assess, type Assessment } from './assess.js';
-import { capacityInPrint, loadInPrint, row, shareInPrint } from './layout.js';
+import { capacityInPrint, loadInPrint, remark, row, shareInPrint } from './layout.js';
 
 /** How a figure is printed: a load up, a capacity down, a share, a pressure as it stands. */
 type Print = 'load' | 'capacity' | 'share' | 'as it stands';
@@ -89,6 +89,6 @@ export function comparisonText({ names, assessments, rows }: Comparison): string
     line('', names), ...rows.map(({ what, print, figures }) => line(`  ${what}`, figures.map((figure) => inPrint(figure, print)))),
     line('  checks over', assessments.map(({ checks, partChecks }) => String([...checks, ...partChecks].filter(({ verdict }) => verdict === 'over').length))),
     line('  questions open', assessments.map(({ notChecked }) => String(notChecked.length))),
-    ...assessments.map(({ tightest, carry }, i) => `  ${names[i]}: closest to its limit is ${tightest.map(({ what }) => what).join(' and ') || 'nothing'}; payload set by ${carry?.payload.governed.by.map(({ name }) => name).join(' and ') ?? 'nothing'}`),
+    ...assessments.map(({ tightest, carry }, i) => remark(`${names[i]}: closest to its limit is ${tightest.map(({ what }) => what).join(' and ') || 'nothing'}; payload set by ${carry?.payload.governed.by.map(({ name }) => name).join(' and ') ?? 'nothing'}`)),
   ].join('\n');
 }

@@ -14,10 +14,16 @@ function pushAll(errors: t.ValidationError[], more: t.Errors): void {
   for (const error of more) errors.push(error);
 }
 
+/** A codec that can say what it is made of, so that the guide to the spec can be compared with it. */
+export interface MadeOf {
+  readonly required: Shape;
+  readonly optional: Shape;
+}
+
 /** A record with required and optional keys and no others. */
-export function closedRecord<R extends Shape, O extends Shape>(name: string, required: R, optional: O): t.Type<Decoded<R, O>, unknown, unknown> {
+export function closedRecord<R extends Shape, O extends Shape>(name: string, required: R, optional: O): t.Type<Decoded<R, O>, unknown, unknown> & MadeOf {
   const keys = [...Object.keys(required), ...Object.keys(optional)];
-  return new t.Type<Decoded<R, O>, unknown, unknown>(
+  const codec = new t.Type<Decoded<R, O>, unknown, unknown>(
     name,
     (input): input is Decoded<R, O> => isRecord(input),
     (input, context) => {
@@ -45,11 +51,12 @@ export function closedRecord<R extends Shape, O extends Shape>(name: string, req
     },
     t.identity,
   );
+  return Object.assign(codec, { required, optional });
 }
 
 /** A list, each place with its number in the path. */
-export function listOf<A>(name: string, each: t.Type<A, unknown, unknown>): t.Type<readonly A[], unknown, unknown> {
-  return new t.Type<readonly A[], unknown, unknown>(
+export function listOf<A>(name: string, each: t.Type<A, unknown, unknown>): t.Type<readonly A[], unknown, unknown> & { readonly each: t.Mixed } {
+  const codec = new t.Type<readonly A[], unknown, unknown>(
     name,
     (input): input is readonly A[] => Array.isArray(input),
     (input, context) => {
@@ -65,6 +72,7 @@ export function listOf<A>(name: string, each: t.Type<A, unknown, unknown>): t.Ty
     },
     t.identity,
   );
+  return Object.assign(codec, { each });
 }
 
 /** One of a few words. */
@@ -72,6 +80,16 @@ export function oneOf<const W extends string>(...words: readonly W[]): t.Type<W,
   const name = `one of ${words.map((word) => `"${word}"`).join(', ')}`;
   const is = (input: unknown): input is W => words.some((word) => word === input);
   return new t.Type<W, unknown, unknown>(name, is, (input, context) => (is(input) ? t.success(input) : t.failure(input, context, name)), t.identity);
+}
+
+/** A figure, or one word that stands for it. Unlike a union it adds nothing to the path. */
+export function wordOr<const W extends string, A>(word: W, other: t.Type<A, unknown, unknown>): t.Type<W | A, unknown, unknown> {
+  return new t.Type<W | A, unknown, unknown>(
+    `"${word}", or ${other.name}`,
+    (input): input is W | A => input === word || other.is(input),
+    (input, context) => (input === word ? t.success(word) : other.validate(input, context)),
+    t.identity,
+  );
 }
 
 /** A whole number from `least` to `most`: how many tires, axles, boards. */

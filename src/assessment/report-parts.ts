@@ -1,7 +1,7 @@
 /** The report's sections on the tow vehicle, the machine's place, ramps, tiedowns and published lines. */
 import { findingText, type Finding } from '../rules/index.js';
 import { tightest } from '../ratings/index.js';
-import { show, showBrief, showFeetInches } from '../units/index.js';
+import { inch, type Quantity, roundCapacityDown, roundLoadUp, show, showBrief, showFeetInches } from '../units/index.js';
 import type { Assessment } from './assess.js';
 import { capacityInPrint, entry, loadInPrint, remark, shareInPrint } from './layout.js';
 
@@ -20,16 +20,20 @@ export function towLines({ tow: { hitched, combination, bars, largest } }: Asses
   ];
 }
 
+const sixteenth = inch('0.0625');
+/** A place to the sixteenth, rounded into the window: what the tape shows then keeps the limit. */
+const placeInPrint = (place: Quantity<'in'>, inward: typeof roundLoadUp): string => showFeetInches(inward(place, sixteenth));
+
 /** Where the machine may stand. */
 export function placeLines({ place: { machine, window, heaviest } }: Assessment): readonly string[] {
   if (window === undefined) return [];
   const { lower, upper, width, sure, poundsPerInch, tongueUncertainty } = window;
-  const end = (label: string, { at, machineFront, tongue, setBy }: typeof lower): readonly string[] => [
-    entry(`${label}, balance point at`, showFeetInches(at.value), `set by ${names(setBy)}`),
-    entry('  machine front at', showFeetInches(machineFront.value), `tongue ${loadInPrint(tongue.value)}`),
+  const end = (label: string, { at, machineFront, tongue, setBy }: typeof lower, inward: typeof roundLoadUp): readonly string[] => [
+    entry(`${label}, balance point at`, placeInPrint(at.value, inward), `set by ${names(setBy)}`),
+    entry('  machine front at', placeInPrint(machineFront.value, inward), `tongue ${loadInPrint(tongue.value)}`),
   ];
   return [
-    ...(window.empty ? [] : [...end('furthest forward', lower), ...end('furthest back', upper)]),
+    ...(window.empty ? [] : [...end('furthest forward', lower, roundLoadUp), ...end('furthest back', upper, roundCapacityDown)]),
     entry('width of the window', showBrief(width.value, 1), window.empty ? 'EMPTY: no place meets every limit' : ''),
     entry('with the balance point as unsure as said', showBrief(sure.width.value, 1), sure.empty ? 'no sure place' : ''),
     entry('tongue load an inch', showBrief(poundsPerInch.value, 1), `unsure by ${loadInPrint(tongueUncertainty.value)} either way`),

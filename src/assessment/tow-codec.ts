@@ -1,12 +1,12 @@
 /** What tows the trailer, and the questions of law, as JSON. */
 import * as t from 'io-ts';
 import { lengthOf, ratingOf, shareOf, weightOf } from './figure-codec.js';
-import { closedRecord, oneOf, yesOrNo } from './record-codec.js';
+import { closedRecord, oneOf, wordOr, yesOrNo } from './record-codec.js';
 
 const part = (name: string) => closedRecord(`${name} ratings`, {}, { gross: ratingOf(`${name} gross rating`), tongue: ratingOf(`${name} tongue rating`) });
 
 /** A measured overhang, or the plain statement that nobody has measured it. */
-const overhangCodec = t.union([oneOf('unknown'), lengthOf('overhang, rear axle to ball', -200)]);
+const overhangCodec = wordOr('unknown', lengthOf('overhang, rear axle to ball', -200));
 
 export const towCodec = closedRecord('a tow vehicle', {}, {
   front: weightOf('tow vehicle front axle, alone', 'scale'), rear: weightOf('tow vehicle rear axle, alone', 'scale'),
@@ -23,7 +23,7 @@ export const towCodec = closedRecord('a tow vehicle', {}, {
 /** What only people know: whether the rules for carriers bind. Local rules come in as the file the rules chapter reads. */
 export const rulesCodec = closedRecord('facts for rules', {}, {
   commercial: yesOrNo, interstate: yesOrNo, actualWithinRatings: yesOrNo,
-  labelGcwr: t.union([oneOf('not shown'), ratingOf('GCWR on the certification label')]), local: t.unknown,
+  labelGcwr: wordOr('not shown', ratingOf('GCWR on the certification label')), local: t.unknown,
   axleGroups: closedRecord('how axle groups are counted', { tie: oneOf('down', 'up'), lengthRounding: oneOf('none', 'nearest foot, halves up', 'nearest foot, halves down') }, {}),
 });
 

@@ -10,7 +10,7 @@ export interface WorkingLine {
   readonly symbol: string;
   /** Absent for an input. */
   readonly formula?: string;
-  /** Absent for an input, and where it would only repeat the result. */
+  /** Absent for an input, and where it would only repeat the formula or the result. */
   readonly numbers?: string;
   readonly result: string;
   /** The source of a step or a table figure, or what an input rests on and where it stands. */
@@ -37,9 +37,10 @@ export function workingLines(roots: readonly Node[]): readonly WorkingLine[] {
     } else if (node.symbol !== undefined || last.has(node)) {
       const numbers = formula(node, byFigure);
       const result = figure(node);
+      const written = formula(node, byName);
       lines.push({
-        symbol: node.symbol ?? 'result', formula: formula(node, byName), result,
-        ...(numbers !== result && { numbers }), ...(node.source && { from: citation(node.source) }),
+        symbol: node.symbol ?? 'result', formula: written, result,
+        ...(numbers !== result && numbers !== written && { numbers }), ...(node.source && { from: citation(node.source) }),
       });
     }
   }

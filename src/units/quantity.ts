@@ -67,6 +67,8 @@ export const mph = constructor('mph');
 export const kmh = constructor('km/h');
 /** Pounds per running foot of a member. @example show(lbPerFt('6.7')) // 6.7 lb/ft */
 export const lbPerFt = constructor('lb/ft');
+/** A spring rate, pounds per inch of travel. @example show(lbPerInch(2200)) // 2,200 lb/in */
+export const lbPerInch = constructor('lb/in');
 /** Pounds per square foot of plate or deck. @example show(multiply(lbPerFt2('10.2'), foot2(2))) // 20.4 lb */
 export const lbPerFt2 = constructor('lb/ft2');
 /** Pounds per cubic foot. @example show(lbPerFt3(490)) // 490 lb/ft3 */

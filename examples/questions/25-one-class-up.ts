@@ -1,0 +1,28 @@
+/**
+ * "What if I buy the sixteen instead of the fourteen?"
+ *
+ * Both builds do the same job side by side, each with its own axles, tires, coupler and empty weight. What does not change
+ * is worth reading too: the hitch on the truck may still be the limit.
+ */
+import assert from 'node:assert/strict';
+import { readFileSync } from 'node:fs';
+import { comparisonText, oneClassUp, readJson } from '../../src/assessment/index.js';
+import { orThrow } from '../../src/errors.js';
+import { capacityDown, tell } from './yard.js';
+
+const spec = (name: string): unknown => orThrow(readJson(readFileSync(new URL(`../${name}`, import.meta.url), 'utf8')));
+const { comparison, crossed, notes } = orThrow(oneClassUp(spec('tilt-deck.json'), spec('tilt-deck-16.json')));
+const [now, next] = comparison.assessments.map(({ carry }) => carry?.payload);
+assert(now && next);
+const by = ({ governed }: typeof now): string => governed.by.map(({ name }) => name).join(' and ');
+
+tell('What changes one class up?', [
+  `Payload goes from ${capacityDown(now.most)}, set by ${by(now)}, to ${capacityDown(next.most)}, set by ${by(next)}.`,
+  crossed.length === 0 ? 'No published line changes its answer between the two.' : `Published lines whose answer changes: ${crossed.map(({ next: { rule, outcome } }) => `${rule.topic} (now ${outcome})`).join('; ')}.`,
+  ...notes.map(({ says }) => says),
+  'The hitch on the truck stays the limit, and the bigger trailer itself weighs more: it carries less until the hitch is changed as well.',
+], ...now.governed.by.map(({ limit }) => limit), ...next.governed.by.map(({ limit }) => limit));
+console.log(`\nSIDE BY SIDE\n${comparisonText(comparison)}`);
+
+assert.deepEqual([by(now), by(next)], ['ball mount tongue', 'ball mount tongue']);
+assert.deepEqual([capacityDown(now.most), capacityDown(next.most)], ['9,683 lb', '9,153 lb']);
