@@ -16,7 +16,7 @@ export interface Carry {
 /** The tongue share to hold: the one it is loaded to, or the whole band of the guideline. */
 export function shareBand(spec: Spec, band: Guideline): ShareBand {
   if (spec.tongueShare === undefined) return band;
-  const share = converted('tongue share it is loaded to', spec.tongueShare as Derived<'%'>, 'ratio');
+  const share = converted(null, spec.tongueShare as Derived<'%'>, 'ratio');
   return { low: share, high: share };
 }
 

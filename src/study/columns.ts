@@ -2,7 +2,7 @@
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
 import type { TrailerError } from '../errors.js';
 import type { Chunk } from './chunks.js';
-import type { Aborted } from './errors.js';
+import type { Aborted, StudyError } from './errors.js';
 import { choiceName, type Header } from './rows.js';
 
 /** Answered rows only; there is no stand-in for a figure that has no answer. */
@@ -62,3 +62,6 @@ export function columnsOf(header: Header, chunks: Iterable<Chunk>, most: number,
     choiceNames: Object.fromEntries(header.choices.map(({ name, choices: named }) => [name, [...named, choiceName(named, -1)]])),
   });
 }
+
+/** The answered rows of a study as typed columns. @example orThrow(toColumns(s)).length === s.count // true */
+export const toColumns = (study: { readonly columns: () => Either<StudyError, ColumnTable> }): Either<StudyError, ColumnTable> => study.columns();

@@ -4,7 +4,7 @@
  * @module study
  */
 export type { Chunk } from './chunks.js';
-export type { ColumnTable } from './columns.js';
+export { type ColumnTable, toColumns } from './columns.js';
 export { type CsvOptions, toCsv, toJsonLines } from './csv.js';
 export type { Design } from './design.js';
 export * from './errors.js';

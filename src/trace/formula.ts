@@ -48,7 +48,8 @@ export function formula(node: Computed, write: Writer): string {
     case 'quotient': return `${part(0)} / ${part(1)}`;
     case 'least': return `least of (${list(node, write)})`;
     case 'greatest': return `greatest of (${list(node, write)})`;
-    case 'convert': return `${part(0)} in ${showUnit(node.value.unit) || 'plain number'}`;
+    case 'convert': return node.value.unit === 'ratio' ? part(0) // a percentage and its share of one are one figure
+      : `${part(0)} in ${showUnit(node.value.unit)}`;
     case 'relabel': return `${part(0)} as ${node.value.unit}`;
     case 'round': return `${part(0)} ${rounding(node)}`;
     case 'squareRoot': return `square root of (${part(0, 'alone')})`;

@@ -76,7 +76,7 @@ reserve of an axle
     [arcSine('s', x), 'arcsin x'],
     [arcTangent('s', quotient(null, a, b)), 'arctan (a / b)'],
     [converted('s', x, '%'), 'x in %'],
-    [converted('s', given('share', converted(null, x, '%').value), 'ratio'), 'share in plain number'],
+    [converted('s', given('share', converted(null, x, '%').value), 'ratio'), 'share'],
   ] as [Derived<Unit>, string][])('brackets what would read another way (%#: %s)', (derived, written) => {
     expectReplays(derived);
     expect(workingLines([derived.why]).at(-1)?.formula).toBe(written);
