@@ -70,7 +70,7 @@ const rows = [...builds.values()].map(({ name, fronts, limits }) => {
 console.log(`An excavator of 8,550 to 9,450 lb: ${made.count.toLocaleString('en-US')} combinations.\n`);
 console.log('Deck   Axles     Tires          Front face, in    Most often the limit');
 for (const { name, from, to, wide, limit } of rows.slice(0, 20)) {
-  console.log(`${name}${(wide < 0 ? 'does not carry' : `${from.toFixed(2)} to ${to.toFixed(2)}`).padEnd(18)}${limit.split(' = ')[0]?.slice(0, 30) ?? ''}`);
+  console.log(`${name}${(wide < 0 ? 'does not carry' : `${from.toFixed(2)} to ${to.toFixed(2)}`).padEnd(18)}${limit.split(' = ')[0]?.split(' against ').at(-1) ?? ''}`);
 }
 const carrying = rows.filter(({ wide }) => wide >= 0).length;
 console.log(`\n${carrying} of ${rows.length} builds carry every weight. Labels and makers govern; weigh the rig.`);

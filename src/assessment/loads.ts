@@ -33,7 +33,7 @@ export function axleChecks({ systems, tires }: Stack, loads: readonly AxleLoad[]
   const axles = systems.flatMap(({ gawr, rating: weakest, of }, index) => {
     const load = loads[index]?.load;
     if (load === undefined) return [];
-    return [gawr === undefined ? check(rating('axle parts', weakest, { of }), weight('axle load', load)) : check(gawr, weight('axle load', load))];
+    return [gawr === undefined ? check(rating('weakest part', weakest, { of }), weight('axle load', load)) : check(gawr, weight('axle load', load))];
   });
   const rolling = tires.flatMap((each, index) => {
     const load = loads[index]?.load;

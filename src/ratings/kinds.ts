@@ -10,7 +10,7 @@ export interface Limits {
   GVWR: 'gross';
   GAWR: 'axle load';
   /** The weakest part of an axle whose label gives no GAWR. */
-  'axle parts': 'axle load';
+  'weakest part': 'axle load';
   'axle group': 'axle group load';
   tire: 'tire load';
   wheel: 'tire load';

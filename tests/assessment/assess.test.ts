@@ -52,7 +52,7 @@ const limits: readonly (readonly [what: string, path: string, without: string | 
   ['gross against GVWR', 'trailer.gvwr', undefined],
   ['axle load against axle 1 GAWR', 'trailer.axles.0.gawr', undefined],
   ['axle load against axle 2 GAWR', 'trailer.axles.1.gawr', undefined],
-  ['axle load against axle 1 axle parts', 'trailer.axles.0.beam', 'trailer.axles.0.gawr'],
+  ['axle load against axle 1 weakest part', 'trailer.axles.0.beam', 'trailer.axles.0.gawr'],
   ['tire load against axle 1 tire', 'trailer.axles.0.tires.molded.single', 'trailer.axles.0.gawr'],
   ['gross against coupler gross', 'trailer.coupler.gross', undefined],
   ['tongue against coupler tongue', 'trailer.coupler.tongue', undefined],

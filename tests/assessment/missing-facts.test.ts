@@ -36,7 +36,7 @@ describe('each key of the example taken out in turn', () => {
     if (gone.length > 0) expect(questions(narrowed).length, gone.join()).toBeGreaterThan(0);
     const came = asked(narrowed).filter((what) => !asked(whole).includes(what));
     // Without its label an axle is checked against its weakest part.
-    expect(came).toEqual(/axles\.\d\.gawr$/.test(path) ? [`axle load against axle ${Number(/\d/.exec(path)?.[0]) + 1} axle parts`] : []);
+    expect(came).toEqual(/axles\.\d\.gawr$/.test(path) ? [`axle load against axle ${Number(/\d/.exec(path)?.[0]) + 1} weakest part`] : []);
   });
 });
 
