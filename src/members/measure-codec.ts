@@ -2,7 +2,7 @@
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import * as t from 'io-ts';
 import { type Basis, type Derived, given, isBasis } from '../trace/index.js';
-import { type Dimension, parseMeasure, parseQuantity, quantity, type Quantity, type Unit, type UnitOf, wireQuantity } from '../units/index.js';
+import { convert, type Decimal, type Dimension, dimensionOf, inch, lb, lbPerFt, lbPerFt2, lbPerFt3, parseMeasure, parseQuantity, quantity, type Quantity, ratio, type Unit, type UnitOf, wireQuantity } from '../units/index.js';
 import type { MembersError } from './errors.js';
 
 /** A figure as it was written down, with what it rests on. */
@@ -10,6 +10,17 @@ export interface Written<D extends Dimension> {
   readonly quantity: Quantity<UnitOf<D>>;
   readonly basis: Basis;
 }
+
+/** The least and the most a figure of a cut list or a deck may be; what lies outside is a slip of the pen. */
+const ends: Partial<Record<Dimension, readonly [Quantity<Unit>, Quantity<Unit>]>> = {
+  length: [inch(-120), inch(1200)], mass: [lb(0), lb(200000)], ratio: [ratio(0), ratio(10000)],
+  'weight per length': [lbPerFt(0), lbPerFt(5000)], 'weight per area': [lbPerFt2(0), lbPerFt2(1000)], density: [lbPerFt3(0), lbPerFt3(2000)],
+};
+
+const plausible = (figure: Quantity<Unit>): boolean => {
+  const within = ends[dimensionOf(figure.unit)]?.map((end) => convert(end, figure.unit as never).value);
+  return within === undefined || (figure.value.gte(within[0] as Decimal) && figure.value.lte(within[1] as Decimal));
+};
 
 /** Text such as `20 ft`, or `{"value":"20","unit":"ft"}` with an optional `"basis"`; without one the figure is `stated`. */
 export function measure<D extends Dimension>(dimension: D): t.Type<Written<D>, unknown, unknown> {
@@ -21,13 +32,13 @@ export function measure<D extends Dimension>(dimension: D): t.Type<Written<D>, u
     (input, context) => {
       if (typeof input === 'string') {
         const read = parseMeasure(input, dimension);
-        return isLeft(read) ? t.failure(input, context, needed) : t.success({ quantity: read.right, basis: 'stated' });
+        return isLeft(read) || !plausible(read.right as Quantity<Unit>) ? t.failure(input, context, needed) : t.success({ quantity: read.right, basis: 'stated' });
       }
       const record = typeof input === 'object' && input !== null ? input as Record<string, unknown> : {};
       const basis = record['basis'] ?? 'stated';
       const read = wire.decode({ value: record['value'], unit: record['unit'] });
       const known = Object.keys(record).every((key) => ['value', 'unit', 'basis'].includes(key));
-      return isLeft(read) || !known || typeof basis !== 'string' || !isBasis(basis) ? t.failure(input, context, needed) : t.success({ quantity: read.right, basis });
+      return isLeft(read) || !plausible(read.right as Quantity<Unit>) || !known || typeof basis !== 'string' || !isBasis(basis) ? t.failure(input, context, needed) : t.success({ quantity: read.right, basis });
     },
     (written) => ({ ...wire.encode(written.quantity), basis: written.basis }),
   );
@@ -46,7 +57,7 @@ export const pieceCount = new t.Type<Written<'ratio'> & { readonly quantity: Qua
 
 /** A figure under its name, with its place in the spec. */
 export const placed = <U extends Unit>(symbol: string, written: { readonly quantity: Quantity<U>; readonly basis: Basis }, path: string): Derived<U> =>
-  given(symbol, written.quantity, written.basis, path);
+  given(symbol, written.quantity, written.basis, path, ends[dimensionOf(written.quantity.unit)] as Parameters<typeof given<U>>[4]);
 
 /** A record with these keys and no others: a key that nobody reads is a slip that would change the answer. */
 export function closed<P extends t.Props>(name: string, props: P): t.Type<t.TypeOf<t.TypeC<P>>, unknown, unknown> {

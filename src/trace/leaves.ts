@@ -1,5 +1,5 @@
 /** The leaves of a working: what was given, what was looked up, what belongs to the formula. */
-import type { Quantity, Unit } from '../units/index.js';
+import { convert, type Decimal, type Quantity, type SameDimension, type Unit } from '../units/index.js';
 import type { Basis } from './basis.js';
 import type { Derived, Known, Node } from './node.js';
 import type { Source } from './source.js';
@@ -10,10 +10,12 @@ import type { Source } from './source.js';
  * @param symbol what it is called in formulas, in shop words: `machine weight`
  * @param basis what it rests on; `stated` when nothing better is known
  * @param path where in a spec it stands, such as `cargo.0.weight`
+ * @param between the least and the most this input may be, in any unit of its dimension; for studies
  * @example given('gross rating', lb(14000), 'label')
  */
-export function given<U extends Unit>(symbol: string, value: Quantity<U>, basis: Basis = 'stated', path?: string): Derived<U> {
-  return { value, why: { kind: 'given', symbol, value, basis, path } };
+export function given<U extends Unit>(symbol: string, value: Quantity<U>, basis: Basis = 'stated', path?: string, between?: readonly [Quantity<SameDimension<U>>, Quantity<SameDimension<U>>]): Derived<U> {
+  const ends = between?.map((end) => convert(end as Quantity<Unit>, value.unit as never).value) as [Decimal, Decimal] | undefined;
+  return { value, why: { kind: 'given', symbol, value, basis, path, between: ends } };
 }
 
 /** A figure read from a table: its name, the row's key and the source go with it. @example lookedUp('tire load', lb(2540), { table: 'inflation', key: 'row', source: fromMemory('tire loads') }) // 2,540 lb */
