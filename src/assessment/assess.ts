@@ -1,17 +1,19 @@
 /** The whole stack in one call: do the ratings stack up, what may it carry, which part is the limit? */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { TrailerError } from '../errors.js';
-import { guideline, type Guideline, guidelineFor, inPounds, tongueAdvice, type TongueAdvice } from '../load/index.js';
+import { inPounds, tongueAdvice, type TongueAdvice } from '../load/index.js';
 import { type Check, note, type Note, rating, tightest } from '../ratings/index.js';
 import type { PressureForLoad } from '../tires/index.js';
 import { type Decision, decide } from '../trace/index.js';
+import { attitudePart, type AttitudePart } from './attitude.js';
 import { type BrakesPart, brakesPart } from './brakes.js';
 import { type Carry, carry, shareBand, trailerLimits } from './carry.js';
 import { climbPart, type ClimbPart } from './climb.js';
-import type { Spec, TrailerSpec } from './codec.js';
+import type { Spec } from './codec.js';
 import { decodeSpec } from './decode.js';
 import { type Longer, longer } from './frame.js';
 import { gearPart, type GearPart } from './gear.js';
+import { guidelineOf } from './guideline.js';
 import { linesPart, type LinesPart } from './lines.js';
 import { axleChecks, type AxleLoad, axleLoadsOf, grossChecks, pressuresFor } from './loads.js';
 import type { NotChecked } from './not-checked.js';
@@ -46,6 +48,7 @@ export interface Assessment {
   readonly place: PlacePart;
   readonly gear: GearPart;
   readonly climb: ClimbPart;
+  readonly attitude: AttitudePart;
   readonly scale: ScalePart;
   readonly lines: LinesPart;
   readonly notes: readonly Note[];
@@ -111,6 +114,8 @@ export function assessSpec(spec: Spec): Either<TrailerError, Assessment> {
   const scale = scalePart(spec, weighed, stack.group?.at);
   if (isLeft(scale)) return scale;
   const axleLoads = axleLoadsOf(stack, weighed);
+  const attitude = attitudePart(spec, stack, weighed, axleLoads);
+  if (isLeft(attitude)) return attitude;
   const lines = linesPart({ spec, weighed, group: stack.group, axleLoads, tow: tow.right });
   if (isLeft(lines)) return lines;
   const gvwr = trailer.gvwr && rating('GVWR', inPounds('GVWR', trailer.gvwr));
@@ -122,7 +127,7 @@ export function assessSpec(spec: Spec): Either<TrailerError, Assessment> {
   if (isLeft(more)) return left({ ...more.left, path: more.left.path ?? 'trailer.curb.grows' });
 
   const whole = grossChecks(gvwr, weighed);
-  const parts = [brakes.right, tow.right, place.right, gear.right, climb.right, scale.right];
+  const parts = [brakes.right, tow.right, place.right, gear.right, climb.right, attitude.right, scale.right];
   const checks = [...whole.checks, ...axleChecks(stack, axleLoads), ...parts.flatMap((part) => part.checks)];
   const partChecks = [...stack.systems.flatMap((system) => system.checks), ...brakes.right.againstLabel];
   const presses = balance === undefined ? [] : [decide(balance.axleLoad, '<=', balance.gross)];
@@ -131,7 +136,7 @@ export function assessSpec(spec: Spec): Either<TrailerError, Assessment> {
   return right({
     spec, stack, weighed, axleLoads, pressures: pressuresFor(stack, axleLoads), checks, partChecks, tightest: tightest(checks),
     holds: !lifted && [...checks, ...partChecks].every(({ verdict }) => verdict === 'within'),
-    brakes: brakes.right, tow: tow.right, place: place.right, gear: gear.right, climb: climb.right, scale: scale.right, lines: lines.right,
+    brakes: brakes.right, tow: tow.right, place: place.right, gear: gear.right, climb: climb.right, attitude: attitude.right, scale: scale.right, lines: lines.right,
     notes: [...stack.notes, ...weighed.notes, ...lift, ...parts.flatMap((part) => part.notes), ...lines.right.notes],
     notChecked: [...stack.notChecked, ...weighed.notChecked, ...whole.notChecked, ...parts.flatMap((part) => part.notChecked), ...lines.right.notChecked],
     decisions: [...stack.decisions, ...weighed.decisions, ...presses, ...(more.right?.decisions ?? []), ...band.right.decisions, ...(carried?.right.payload.decisions ?? []), ...parts.flatMap((part) => part.decisions)],
@@ -140,9 +145,3 @@ export function assessSpec(spec: Spec): Either<TrailerError, Assessment> {
     ...(more.right && { longer: more.right }),
   });
 }
-
-/** The trailer's own band, or the editable default of its kind of hitch. */
-function guidelineOf({ guideline: own, hitch }: TrailerSpec): Either<TrailerError, Guideline> {
-  return own === undefined ? right(guidelineFor(hitch)) : guideline(own.low, own.high, { id: 'spec', title: own.source, grade: 'memory' });
-}
-

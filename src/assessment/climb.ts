@@ -1,6 +1,6 @@
 /** Getting on: does the machine hang up at an edge, and does it lift the tongue while it climbs? */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { balance, type BalanceError, crestClearance, type CrestClearance, crestsOf, type LoadingError, rampAngle, tailLift, type TailLift } from '../load/index.js';
+import { balance, type BalanceError, crestClearance, type CrestClearance, crestsOf, type LoadingError, rampAngle, rampSpacing, type RampSpacing, tailLift, type TailLift } from '../load/index.js';
 import type { Derived } from '../trace/index.js';
 import type { Spec } from './codec.js';
 import { emptyPart, open, type Part } from './part.js';
@@ -9,6 +9,7 @@ import type { Weighed } from './weigh.js';
 export interface ClimbPart extends Part {
   readonly crests?: CrestClearance;
   readonly tail?: TailLift;
+  readonly setting?: RampSpacing;
 }
 
 type Problem = LoadingError | BalanceError;
@@ -26,6 +27,16 @@ function crestPart({ trailer: { ramps }, cargo = [] }: Spec): Either<Problem, Cl
   return right({ ...emptyPart, crests: clear.right, notes: [...edges.right.notes, ...clear.right.notes], decisions: [...angle.right.decisions, ...edges.right.decisions, ...clear.right.decisions] });
 }
 
+/** Between which settings the ramps may stand for every tire of the machine. */
+function settingPart({ trailer: { ramps }, cargo = [] }: Spec): Either<Problem, ClimbPart> {
+  const gauges = cargo.find((machine) => machine.gauges !== undefined)?.gauges;
+  if (ramps?.setting === undefined && gauges === undefined) return right(emptyPart);
+  if (ramps?.setting === undefined || gauges === undefined) return right(open('where to set the ramps', gauges === undefined ? 'gauge and tire width of the machine' : 'the settings the ramps allow'));
+  const { width, ...ends } = ramps.setting;
+  const setting = rampSpacing(gauges.map((axle, i) => ({ name: `machine axle ${i + 1}`, ...axle })), { rampWidth: width, ...ends });
+  return isLeft(setting) ? setting : right({ ...emptyPart, setting: setting.right, notes: setting.right.notes, decisions: setting.right.decisions });
+}
+
 /** The first machine comes on over the rear edge while the rest of the cargo stands where it stands. */
 function tailPart({ trailer: { deck }, tow, cargo = [] }: Spec, weighed: Weighed, axlesAt: Derived<'in'> | undefined): Either<Problem, ClimbPart> {
   const [machine] = cargo;
@@ -41,16 +52,18 @@ function tailPart({ trailer: { deck }, tow, cargo = [] }: Spec, weighed: Weighed
   return right({ ...emptyPart, tail: lift.right, notes: lift.right.notes, notChecked: unknown, decisions: [...empty.right.decisions, ...lift.right.decisions] });
 }
 
-/** Asks both. */
+/** Asks all three. */
 export function climbPart(spec: Spec, weighed: Weighed, axlesAt: Derived<'in'> | undefined): Either<Problem, ClimbPart> {
   const crest = crestPart(spec);
   if (isLeft(crest)) return left({ ...crest.left, path: 'trailer.ramps' });
   const tail = tailPart(spec, weighed, axlesAt);
   if (isLeft(tail)) return left({ ...tail.left, path: 'trailer.deck' });
-  const parts = [crest.right, tail.right];
+  const setting = settingPart(spec);
+  if (isLeft(setting)) return left({ ...setting.left, path: 'trailer.ramps.setting' });
+  const parts = [crest.right, tail.right, setting.right];
   return right({
     checks: [], notes: parts.flatMap(({ notes }) => notes), notChecked: parts.flatMap(({ notChecked }) => notChecked), decisions: parts.flatMap(({ decisions }) => decisions),
-    ...(crest.right.crests && { crests: crest.right.crests }), ...(tail.right.tail && { tail: tail.right.tail }),
+    ...(crest.right.crests && { crests: crest.right.crests }), ...(tail.right.tail && { tail: tail.right.tail }), ...(setting.right.setting && { setting: setting.right.setting }),
   });
 }
 

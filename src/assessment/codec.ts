@@ -22,8 +22,9 @@ const tiedownCodec = closedRecord('a tiedown', { runs: oneOf('direct', 'same sid
 
 const cargoCodec = closedRecord('a piece of cargo', { name: words, weight: weightOf('weight') }, {
   at: lengthOf('position', -120), front: lengthOf('front face', -120), balancePoint: lengthOf('balance point behind the front face'),
-  length: lengthOf('length', 1), uncertainty: lengthOf('uncertainty of the balance point'),
+  length: lengthOf('length', 1), rightOfMiddle: lengthOf('right of the middle', -60), uncertainty: lengthOf('uncertainty of the balance point'),
   wheelbase: lengthOf('wheelbase of the machine', 1), lowPoint: closedRecord('lowest point between the axles', { behindFrontAxle: lengthOf('low point behind the front axle'), height: lengthOf('low point height') }, {}),
+  gauges: listOf('axles of the machine on the ramps', closedRecord('an axle of the machine', { gauge: lengthOf('gauge', 1), tireWidth: lengthOf('tire width', 1) }, {})),
   axles: listOf('axle loads of the machine', weightOf('axle load of the machine')),
   tiedowns: listOf('tiedowns', tiedownCodec), section: oneOf('general', 'heavy equipment', 'light vehicle'), blockedForward: yesOrNo,
 });

@@ -2,7 +2,7 @@
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { TrailerError } from '../errors.js';
 import { type Derived, difference } from '../trace/index.js';
-import { show, type Unit } from '../units/index.js';
+import { showBrief, type Unit } from '../units/index.js';
 import { assess, type Assessment } from './assess.js';
 import { capacityInPrint, loadInPrint, remark, row, shareInPrint } from './layout.js';
 
@@ -39,6 +39,7 @@ const compared: readonly (readonly [string, Print, Pick])[] = [
   ['coupler gross rating', 'capacity', ({ spec }) => spec.trailer.coupler?.gross],
   ['load at the jack foot', 'load', ({ gear }) => gear.jackFoot],
   ['truck rear axle, hitched', 'load', ({ tow }) => tow.hitched?.rear],
+  ['radius of gyration', 'as it stands', ({ attitude }) => attitude.yaw?.radius],
   ['combination', 'load', ({ tow }) => tow.combination],
   ['largest trailer the truck allows', 'capacity', ({ tow }) => tow.largest?.trailer],
 ];
@@ -71,12 +72,12 @@ export function changeOf({ figures: [now, next] }: ComparedFigure): Derived<Unit
 
 function inPrint(figure: Derived<Unit> | undefined, print: Print): string {
   if (figure === undefined) return '-';
-  if (figure.value.unit !== 'lb' && print !== 'share') return show(figure.value);
+  if (figure.value.unit !== 'lb' && print !== 'share') return showBrief(figure.value, 1);
   switch (print) {
     case 'load': return loadInPrint((figure as Derived<'lb'>).value);
     case 'capacity': return capacityInPrint((figure as Derived<'lb'>).value);
     case 'share': return shareInPrint((figure as Derived<'ratio'>).value);
-    case 'as it stands': return show(figure.value);
+    case 'as it stands': return showBrief(figure.value, 1);
   }
 }
 

@@ -66,10 +66,20 @@ export function scaleLines({ scale: { reading, gaps } }: Assessment): readonly s
   ];
 }
 
+/** How the laden trailer stands. */
+export function attitudeLines({ attitude: { sides, offLevel, yaw } }: Assessment): readonly string[] {
+  return [
+    ...(sides ? [entry('wheels on the left', loadInPrint(sides.left.value)), entry('wheels on the right', loadInPrint(sides.right.value), `${shareInPrint(sides.rightShare.value)} of the axle load`)] : []),
+    ...(offLevel ? [...offLevel.loads.map((load, i) => entry(`axle ${i + 1}, ball off level`, loadInPrint(load.value))), ...(offLevel.tongueChange ? [entry('tongue load added by the attitude', loadInPrint(offLevel.tongueChange.value))] : [])] : []),
+    ...(yaw ? [entry('radius of gyration about the upright', showBrief(yaw.radius.value, 1), 'for comparing layouts; no safe speed')] : []),
+  ];
+}
+
 /** Getting on: edges and the tongue while the machine climbs. */
-const climbLines = ({ climb: { crests, tail } }: Assessment): readonly string[] => [
+const climbLines = ({ climb: { crests, tail, setting } }: Assessment): readonly string[] => [
   ...(crests ? crests.checks.map(({ crest, lowPoint, clearance, verdict }) => entry(`${lowPoint} over ${crest}`, showBrief(clearance.value, 1), verdict)) : []),
   ...(tail ? [entry('load at the ball, machine on the edge', loadInPrint(tail.ball.value), tail.verdict), entry('rear legs must take', loadInPrint(tail.legs.value))] : []),
+  ...(setting ? [entry('ramps may be set from', showFeetInches(setting.lower.at.value), setting.empty ? 'NO setting serves' : `to ${showFeetInches(setting.upper.at.value)}, middle to middle`)] : []),
 ];
 
 /** Jack, ramps, tiedowns. */

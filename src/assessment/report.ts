@@ -2,7 +2,7 @@
 import type { Check, Note } from '../ratings/index.js';
 import { show, showBrief } from '../units/index.js';
 import type { Assessment } from './assess.js';
-import { buildLines, gearLines, placeLines, ruleLines, scaleLines, towLines } from './report-parts.js';
+import { attitudeLines, buildLines, gearLines, placeLines, ruleLines, scaleLines, towLines } from './report-parts.js';
 import { bare, capacityInPrint, entry, folded, loadInPrint, remark, row, section, shareInPrint, usedInPrint, width } from './layout.js';
 
 /** The usual cautions; every report ends with them. */
@@ -100,6 +100,7 @@ export function report(assessment: Assessment): string {
     ...section('THE TOW VEHICLE', towLines(assessment)),
     ...section(`WHERE THE MACHINE MAY STAND${assessment.place.machine === undefined ? '' : `: ${assessment.place.machine}`}`, placeLines(assessment)),
     ...section('JACK, LOADING, TIEDOWNS', gearLines(assessment)),
+    ...section('HOW IT STANDS', attitudeLines(assessment)),
     ...section('SCALE TICKETS', scaleLines(assessment)),
     ...section('PUBLISHED LINES', ruleLines(assessment)),
     ...section('NOTES', notes.map((each) => remark(noteText(each)))),

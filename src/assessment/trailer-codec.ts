@@ -20,8 +20,13 @@ const axleCodec = closedRecord('an axle', {}, {
 
 const itemCodec = closedRecord('a part of the trailer', { name: words, weight: weightOf('weight'), at: lengthOf('position', -120) }, { count: count(1, 500) });
 
+/** A tongue weighed with a bathroom scale and a beam, the coupler resting on the beam. */
+const leverCodec = closedRecord('tongue by beam and scale', {
+  reading: weightOf('scale reading', 'scale'), beamTare: weightOf('beam alone', 'scale'), pipeToTongue: lengthOf('pipe to tongue', 1), tongueToScale: lengthOf('tongue to scale'),
+}, {});
+
 const curbCodec = closedRecord('the empty trailer: weighed, or built up from items, frame and deck', {}, {
-  weight: weightOf('trailer weight'), tongue: weightOf('trailer tongue load'), items: listOf('items', itemCodec), frame: cutListCodec, deck: deckCodec,
+  weight: weightOf('trailer weight'), tongue: weightOf('trailer tongue load'), tongueByLever: leverCodec, items: listOf('items', itemCodec), frame: cutListCodec, deck: deckCodec,
   grows: listOf('names of the lines that grow with the deck', words), tolerance: shareOf('tolerance of the built-up weight', '0'),
 });
 
@@ -29,6 +34,7 @@ const bandCodec = closedRecord('a band of tongue shares', { low: shareOf('guidel
 
 const rampsCodec = closedRecord('ramps', { length: lengthOf('ramp length', 1), height: lengthOf('deck height at the ramps', 1) }, {
   rating: ratingOf('rating of the ramp pair'), basis: oneOf('axle', 'machine'),
+  setting: closedRecord('where the ramps can be set', { width: lengthOf('ramp width', 1), margin: lengthOf('margin beside the tire'), closest: lengthOf('closest setting'), widest: lengthOf('widest setting') }, {}),
   dovetail: closedRecord('dovetail', { angle: angleOf('dovetail angle'), length: lengthOf('dovetail length', 1) }, {}),
 });
 
@@ -39,6 +45,7 @@ export const trailerCodec = closedRecord('a trailer', { hitch: oneOf('ball', 'go
   jack: closedRecord('jack', { rating: ratingOf('jack rating'), at: lengthOf('jack position'), margin: shareOf('margin on the jack load', '1', '5') }, {}),
   deck: closedRecord('deck', { front: lengthOf('deck front end', -120), rear: lengthOf('deck rear end') }, {}),
   ramps: rampsCodec, width: lengthOf('overall width', 1), length: lengthOf('overall length', 1), guideline: bandCodec,
+  track: lengthOf('track, middle to middle of the tires', 1), ballAboveLevel: lengthOf('ball above the height at which the trailer stands level', -60),
 });
 
 export type TrailerSpec = t.TypeOf<typeof trailerCodec>;

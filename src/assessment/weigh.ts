@@ -5,6 +5,7 @@ import { type Balance, balance, type BalanceError, type CurbWeight, inInches, in
 import { note, type Note } from '../ratings/index.js';
 import type { MembersError } from '../members/index.js';
 import { converted, type Decision, decide, type Derived, difference, named, product, sum } from '../trace/index.js';
+import { leverScale, type TowingError } from '../towing/index.js';
 import type { CargoSpec, CurbSpec, Spec } from './codec.js';
 import type { UndecodableSpec } from './errors.js';
 import { builtUp } from './frame.js';
@@ -48,7 +49,7 @@ function againstScale(weighed: Lb, built: CurbWeight, tolerance: CurbSpec['toler
 }
 
 /** The scale outranks the list; when there are both, the difference is told. */
-function emptyTrailer(curb: CurbSpec | undefined): Either<MembersError | BalanceError, Empty> {
+function emptyTrailer(curb: CurbSpec | undefined): Either<MembersError | BalanceError | TowingError, Empty> {
   const known = emptyFrom(curb);
   if (isLeft(known)) return known;
   const { item, decisions } = known.right;
@@ -61,15 +62,17 @@ function emptyTrailer(curb: CurbSpec | undefined): Either<MembersError | Balance
 }
 
 /** What is known of the empty trailer by scale, by list or by both. */
-function emptyFrom(curb: CurbSpec | undefined): Either<MembersError | BalanceError, Empty> {
+function emptyFrom(curb: CurbSpec | undefined): Either<MembersError | BalanceError | TowingError, Empty> {
   const found = builtUp(curb ?? {});
   if (isLeft(found)) return found;
   const built = found.right?.curb;
   const decisions = found.right?.decisions ?? [];
   const weight = curb?.weight === undefined ? undefined : inPounds('trailer weight', curb.weight);
-  const tongue = curb?.tongue === undefined ? undefined : inPounds('trailer tongue load', curb.tongue);
+  const lever = curb?.tongueByLever === undefined || curb.tongue !== undefined ? undefined : leverScale({ ...curb.tongueByLever, tongueRestsAt: 'coupler' });
+  if (lever !== undefined && isLeft(lever)) return left({ ...lever.left, path: 'trailer.curb.tongueByLever' });
+  const tongue = curb?.tongue === undefined ? lever?.right.tongue : inPounds('trailer tongue load', curb.tongue);
   const told = built === undefined || weight === undefined ? { notes: [], decisions: [] } : againstScale(weight, built, curb?.tolerance);
-  const base = { notes: told.notes, notChecked: [], decisions: [...decisions, ...told.decisions], ...(built && { built }) };
+  const base = { notes: told.notes, notChecked: [], decisions: [...decisions, ...told.decisions, ...(lever?.right.decisions ?? [])], ...(built && { built }) };
   if (weight !== undefined && tongue !== undefined) return right({ ...base, curb: weight, item: { name: 'trailer', weight, tongue } });
   if (built !== undefined && weight === undefined && tongue !== undefined) {
     const says = 'The empty trailer is built up from its parts and its tongue load is given: the tongue load governs where the weight acts.';
@@ -99,7 +102,7 @@ function placedTwice(pieces: readonly CargoSpec[]): UndecodableSpec | undefined 
 }
 
 /** Weighs a spec: gross always when the weights are known, the balance when the places are known too. */
-export function weigh(spec: Spec, group: AxleGroup | undefined): Either<BalanceError | MembersError | UndecodableSpec, Weighed> {
+export function weigh(spec: Spec, group: AxleGroup | undefined): Either<BalanceError | TowingError | MembersError | UndecodableSpec, Weighed> {
   const read = emptyTrailer(spec.trailer.curb);
   if (isLeft(read)) return left({ ...read.left, path: read.left.path ?? 'trailer.curb' });
   const empty = read.right;

@@ -1,0 +1,89 @@
+/** How the laden trailer stands: side to side, off level on independent axles, and how its weight is spread along it. */
+import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
+import { type Item, inInches, inPounds, type LoadingError, lateralCentre, tandemSplit, type TandemSplit, wheelShares, type WheelShares, yawInertia, type YawInertia } from '../load/index.js';
+import { check, note, rating, weight } from '../ratings/index.js';
+import { constant, type Derived, difference, greatestOf, product, quotient } from '../trace/index.js';
+import { inch, ratio } from '../units/index.js';
+import type { Spec } from './codec.js';
+import type { AxleLoad } from './loads.js';
+import { emptyPart, open, type Part } from './part.js';
+import type { Stack } from './stack.js';
+import type { Weighed } from './weigh.js';
+
+export interface AttitudePart extends Part {
+  readonly sides?: WheelShares;
+  readonly offLevel?: TandemSplit;
+  readonly yaw?: YawInertia;
+}
+
+type Found = Either<LoadingError, AttitudePart>;
+
+/** The heavier side of each axle against its tires: the load of the group splits alike over its axles. */
+function sidesOf({ trailer: { track }, cargo = [] }: Spec, { systems, tires }: Stack, { trailer, cargo: placed, balance }: Weighed, loads: readonly AxleLoad[]): Found {
+  const offset = cargo.map(({ rightOfMiddle }) => rightOfMiddle);
+  if (track === undefined || offset.some((each) => each === undefined)) return right(cargo.length === 0 ? emptyPart : open('side to side', track === undefined ? 'track of the trailer' : 'how far the cargo stands from the middle'));
+  if (trailer === undefined || balance === undefined) return right(open('side to side', 'balance of the trailer'));
+  const across = [{ name: trailer.name, weight: trailer.weight, rightOfMiddle: constant(inch(0)) }, ...placed.map(({ name, weight: w }, i) => ({ name, weight: w, rightOfMiddle: offset[i] as NonNullable<(typeof offset)[number]> }))];
+  const centre = lateralCentre(across);
+  if (isLeft(centre)) return centre;
+  const sides = wheelShares(balance.axleLoad, centre.right.rightOfMiddle, track);
+  if (isLeft(sides)) return sides;
+  const heavier = greatestOf('heavier side of the axles', [sides.right.left, sides.right.right]);
+  const checks = systems.flatMap(({ of }, i) => {
+    const [each, axle] = [tires[i], loads[i]];
+    const limit = each?.asRun ?? each?.rating?.rating;
+    if (each === undefined || axle === undefined || limit === undefined) return [];
+    const perTire = quotient(`${of} tire load, heavier side`, product(null, heavier, quotient(null, axle.load, balance.axleLoad)), constant(ratio(each.spec.count / 2)));
+    return [check(rating('tire', limit, { of: `${of} heavier side` }), weight('tire load', perTire))];
+  });
+  return right({ ...emptyPart, sides: sides.right, checks, notes: sides.right.notes, decisions: [...centre.right.decisions, ...sides.right.decisions] });
+}
+
+/** Independent axles with known rates, the ball off the height at which the trailer stands level. */
+function offLevelOf({ trailer: { sharing, ballAboveLevel, axles } }: Spec, { systems }: Stack, { balance }: Weighed): Found {
+  if (sharing !== 'independent' || axles.length < 2) return right(emptyPart);
+  const sprung = axles.flatMap(({ at, rate }) => (at === undefined || rate === undefined ? [] : [{ at, rate: rate as Derived<'lb/in'> }]));
+  if (ballAboveLevel === undefined || sprung.length < axles.length || balance === undefined) return right(open('independent axles off level', 'spring rates, and how far the ball stands from level'));
+  const split = tandemSplit(balance.axleLoad, { suspension: 'independent', axles: sprung, ballAboveLevel });
+  if (isLeft(split)) return split;
+  const checks = systems.flatMap(({ of, rating: limit }, i) => {
+    const load = split.right.loads[i];
+    return load === undefined ? [] : [check(rating('weakest part', limit, { of: `${of} off level,` }), weight('axle load', load))];
+  });
+  return right({ ...emptyPart, offLevel: split.right, checks, notes: split.right.notes, decisions: split.right.decisions });
+}
+
+/** Where the weight of an item acts; a trailer known by its tongue load acts at `a (W - T) / W`. */
+function placeOf(item: Item, axlesAt: Derived<'in'>): Derived<'in'> {
+  if ('at' in item) return inInches(`${item.name} position`, item.at);
+  const own = inPounds(`${item.name} weight`, item.weight);
+  return quotient(`${item.name} position`, product(null, difference(null, own, inPounds(`${item.name} tongue load`, item.tongue)), axlesAt), own);
+}
+
+/** For comparing layouts; a piece without a length counts as a point, which is said. */
+function yawOf({ trailer: { length }, cargo = [] }: Spec, { trailer, cargo: placed, balance }: Weighed): Found {
+  if (trailer === undefined || balance === undefined || placed.length < cargo.length) return right(emptyPart);
+  const items = [
+    { name: trailer.name, weight: trailer.weight, at: placeOf(trailer, balance.axlesAt), length: length ?? ('point' as const) },
+    ...placed.map((item, i) => ({ ...item, length: cargo[i]?.length ?? ('point' as const) })),
+  ];
+  const yaw = yawInertia(items);
+  if (isLeft(yaw)) return yaw;
+  const points = items.filter((item) => item.length === 'point').map(({ name }) => name);
+  const told = points.length === 0 ? [] : [note('CountedAsPoints', `For the spread of weight these count as points, for want of a length: ${points.join(', ')}.`)];
+  return right({ ...emptyPart, yaw: yaw.right, notes: told, decisions: yaw.right.decisions });
+}
+
+/** Asks all three. */
+export function attitudePart(spec: Spec, stack: Stack, weighed: Weighed, loads: readonly AxleLoad[]): Found {
+  const parts: AttitudePart[] = [];
+  for (const [path, found] of [['trailer.track', sidesOf(spec, stack, weighed, loads)], ['trailer.ballAboveLevel', offLevelOf(spec, stack, weighed)], ['cargo', yawOf(spec, weighed)]] as const) {
+    if (isLeft(found)) return left({ ...found.left, path });
+    parts.push(found.right);
+  }
+  return right({
+    ...parts.reduce<Partial<AttitudePart>>((all, part) => ({ ...all, ...part }), {}),
+    checks: parts.flatMap(({ checks }) => checks), notes: parts.flatMap(({ notes }) => notes),
+    notChecked: parts.flatMap(({ notChecked }) => notChecked), decisions: parts.flatMap(({ decisions }) => decisions),
+  });
+}

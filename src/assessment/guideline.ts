@@ -1,0 +1,10 @@
+/** The band of tongue shares a spec is held to. */
+import { type Either, right } from 'fp-ts/lib/Either.js';
+import { guideline, type Guideline, guidelineFor, type ShareOutOfRange } from '../load/index.js';
+import type { TrailerSpec } from './codec.js';
+
+/** The trailer's own band, or the editable default of its kind of hitch. */
+export function guidelineOf({ guideline: own, hitch }: TrailerSpec): Either<ShareOutOfRange, Guideline> {
+  return own === undefined ? right(guidelineFor(hitch)) : guideline(own.low, own.high, { id: 'spec', title: own.source, grade: 'memory' });
+}
+
