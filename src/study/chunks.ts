@@ -9,7 +9,7 @@ import { exactly } from './exact-numbers.js';
 import { type Chunk, type Desk, deskFor } from './desk.js';
 import { allPlaces, figureColumns, gather, type Group, groupsOf, sortMarked } from './gather.js';
 import { type Names, namesOf } from './names.js';
-import type { Resolved } from './resolve.js';
+import type { OtherWays, Resolved } from './resolve.js';
 import { changed } from './spec-paths.js';
 import { blockRows, enoughColumns } from './tape.js';
 import type { Measure, Variant } from './variant.js';
@@ -19,6 +19,9 @@ export type { Chunk };
 
 /** Fewer rows than this are assessed from their specs rather than given a tape of their own. */
 const worthATape = 4;
+
+/** Rows of a chunk that turn out to stand alone before the rest of it is assessed row by row too. */
+const mostAlone = 16;
 
 export class Chunks {
   private readonly governing: Names = namesOf();
@@ -86,18 +89,33 @@ export class Chunks {
     }
     const first = this.onTape(desk, start, rows, variant.right, places, names);
     if (first.otherWay.length === 0) return first;
-    const { ways, record } = this.resolved.otherWays(indexes);
-    let { otherWay, exactRows } = first;
-    for (let turn = 0; otherWay.length > 0; turn += 1) {
-      const spec = this.specAt(start + (otherWay[0] as number));
-      const way = ways[turn] ?? (otherWay.length < worthATape || isLeft(spec) ? undefined : record(spec.right));
-      if (way === undefined) break;
-      const done = this.onTape(desk, start, otherWay.length, way, otherWay, names);
-      otherWay = done.otherWay;
+    const found = this.onOtherWays(desk, start, first.otherWay, this.resolved.otherWays(indexes), names);
+    for (const i of found.rest) this.wholeRow(desk, start, i, names);
+    return { figures: first.figures, exactRows: first.exactRows + found.exactRows + found.rest.length };
+  }
+
+  /** Rows that go another way: on the tapes met so far, then on new ones. What is handed back is to be assessed row by row. */
+  private onOtherWays(desk: Desk, start: number, rows: readonly number[], { ways, record, keep }: OtherWays, names: readonly string[]): { rest: readonly number[]; exactRows: number } {
+    let rest = rows;
+    let exactRows = 0;
+    const runOn = (way: Variant): void => {
+      const done = this.onTape(desk, start, rest.length, way, rest, names);
+      rest = done.otherWay;
       exactRows += done.exactRows;
+    };
+    for (const way of ways) if (rest.length > 0) runOn(way);
+    const alone: number[] = [];
+    while (rest.length >= worthATape && alone.length < mostAlone) {
+      const row = rest[0] as number;
+      const spec = this.specAt(start + row);
+      const way = isLeft(spec) ? undefined : record(spec.right);
+      if (way === 'no more') break;
+      if (way !== undefined) runOn(way);
+      // A row without an answer has no tape, and one recorded on the very edge of a decision speaks for no row, its own included.
+      if (way !== undefined && rest[0] !== row) keep(way);
+      else { alone.push(row); rest = rest.filter((i) => i !== row); }
     }
-    for (const i of otherWay) this.wholeRow(desk, start, i, names);
-    return { figures: first.figures, exactRows: exactRows + otherWay.length };
+    return { rest: [...alone, ...rest], exactRows };
   }
 
   /** Runs rows on one tape; those that go another way are handed back. */

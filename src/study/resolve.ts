@@ -18,8 +18,10 @@ const mostWays = 24;
 
 export interface OtherWays {
   readonly ways: readonly Variant[];
-  /** Records the way of a row; nothing when it has no answer, or when there are ways enough. */
-  readonly record: (spec: unknown) => Variant | undefined;
+  /** Records the way of a row: nothing when it has no answer, `no more` when there are ways enough. */
+  readonly record: (spec: unknown) => Variant | 'no more' | undefined;
+  /** Keeps a way for rows to come. */
+  readonly keep: (way: Variant) => void;
 }
 
 export interface Resolved {
@@ -99,13 +101,12 @@ export function resolve(base: unknown, vary: Readonly<Record<string, Variation>>
     const key = indexes.join();
     const known = ways.get(key) ?? [];
     ways.set(key, known);
-    const record = (spec: unknown): Variant | undefined => {
-      const way = known.length >= mostWays ? undefined : variantOf(spec, inputs, units, measure);
-      if (way === undefined || isLeft(way)) return undefined;
-      known.push(way.right);
-      return way.right;
+    const record = (spec: unknown): Variant | 'no more' | undefined => {
+      if (known.length >= mostWays) return 'no more';
+      const way = variantOf(spec, inputs, units, measure);
+      return isLeft(way) ? undefined : way.right;
     };
-    return { ways: known, record };
+    return { ways: known, record, keep: (way) => { known.push(way); } };
   };
   const combination = (place: number): readonly number[] => {
     const indexes: number[] = [];
