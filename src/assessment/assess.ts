@@ -13,7 +13,7 @@ import { decodeSpec } from './decode.js';
 import { type Longer, longer } from './frame.js';
 import { gearPart, type GearPart } from './gear.js';
 import { linesPart, type LinesPart } from './lines.js';
-import { axleChecks, type AxleLoad, axleLoadsOf, grossChecks, pressuresFor } from './loads.js';
+import { axleChecks, type AxleLoad, axleLoadsOf, grossChecks, pressuresFor, tireLoadsOf } from './loads.js';
 import type { NotChecked } from './not-checked.js';
 import { placePart, type PlacePart } from './place.js';
 import { scalePart, type ScalePart } from './scale.js';
@@ -121,15 +121,16 @@ export function assessSpec(spec: Spec): Either<TrailerError, Assessment> {
   const more = longer(trailer, curb);
   if (isLeft(more)) return left({ ...more.left, path: more.left.path ?? 'trailer.curb.grows' });
 
+  const onTires = tireLoadsOf(stack, axleLoads);
   const whole = grossChecks(gvwr, weighed);
   const parts = [brakes.right, tow.right, place.right, gear.right, climb.right, scale.right];
-  const checks = [...whole.checks, ...axleChecks(stack, axleLoads), ...parts.flatMap((part) => part.checks)];
+  const checks = [...whole.checks, ...axleChecks(stack, axleLoads, onTires), ...parts.flatMap((part) => part.checks)];
   const partChecks = [...stack.systems.flatMap((system) => system.checks), ...brakes.right.againstLabel];
   const presses = balance === undefined ? [] : [decide(balance.axleLoad, '<=', balance.gross)];
   const lifted = presses.some(({ holds }) => !holds);
   const lift = lifted && balance !== undefined ? [note('NegativeTongue', 'The trailer lifts the ball: move the load forward.', [balance.tongue])] : [];
   return right({
-    spec, stack, weighed, axleLoads, pressures: pressuresFor(stack, axleLoads), checks, partChecks, tightest: tightest(checks),
+    spec, stack, weighed, axleLoads, pressures: pressuresFor(stack, onTires), checks, partChecks, tightest: tightest(checks),
     holds: !lifted && [...checks, ...partChecks].every(({ verdict }) => verdict === 'within'),
     brakes: brakes.right, tow: tow.right, place: place.right, gear: gear.right, climb: climb.right, scale: scale.right, lines: lines.right,
     notes: [...stack.notes, ...weighed.notes, ...lift, ...parts.flatMap((part) => part.notes), ...lines.right.notes],
@@ -141,8 +142,10 @@ export function assessSpec(spec: Spec): Either<TrailerError, Assessment> {
   });
 }
 
+const bands = { ball: guidelineFor('ball'), gooseneck: guidelineFor('gooseneck') };
+
 /** The trailer's own band, or the editable default of its kind of hitch. */
 function guidelineOf({ guideline: own, hitch }: TrailerSpec): Either<TrailerError, Guideline> {
-  return own === undefined ? right(guidelineFor(hitch)) : guideline(own.low, own.high, { id: 'spec', title: own.source, grade: 'memory' });
+  return own === undefined ? right(bands[hitch]) : guideline(own.low, own.high, { id: 'spec', title: own.source, grade: 'memory' });
 }
 

@@ -49,11 +49,22 @@ export function snappedSum(terms: readonly Decimal[]): Decimal {
   return cancelled ? zero : total;
 }
 
-/** -1, 0 or 1 after the snap. */
+/**
+ * -1, 0 or 1 after the snap. Figures of one size whose first digits lie apart cannot be the same to 24, and short ones are
+ * told by their first digits alone: only the others are subtracted. (`d` holds the digits in groups of seven, `e` the size.)
+ */
 export function compareDecimals(first: Decimal, second: Decimal): -1 | 0 | 1 {
-  const difference = snappedDifference(first, second);
-  return difference.isZero() ? 0 : difference.isNegative() ? -1 : 1;
+  if (second.isZero()) return signOf(first);
+  if (first.s === second.s && first.e === second.e) {
+    const apart = (first.d[0] as number) - (second.d[0] as number);
+    const isShort = first.d.length === 1 && second.d.length === 1;
+    if (isShort && apart === 0) return 0;
+    if (isShort || apart > 1 || apart < -1) return (apart > 0) === (first.s > 0) ? 1 : -1;
+  }
+  return signOf(snappedDifference(first, second));
 }
+
+const signOf = (figure: Decimal): -1 | 0 | 1 => (figure.isZero() ? 0 : figure.isNegative() ? -1 : 1);
 
 export type RoundingMode = 'down' | 'up' | 'nearest' | 'nearest-down';
 
