@@ -35,8 +35,15 @@ function timeOf(run: Contender['run'], batch: number): number {
   return Number(process.hrtime.bigint() - begun) / batch;
 }
 
+/** A second of it before anything counts, so that the compiler has done with it; a long working needs thousands of runs for that. */
+function warmUp(run: Contender['run']): void {
+  const until = performance.now() + 1000;
+  while (performance.now() < until) sink += run()[0]!;
+}
+
 /** How many jobs fill about five milliseconds. */
 function batchFor(run: Contender['run']): number {
+  warmUp(run);
   let batch = 1;
   while (timeOf(run, batch) * batch < 5e6) batch *= 2;
   return batch;

@@ -15,8 +15,9 @@ import { type Longer, longer } from './frame.js';
 import { gearPart, type GearPart } from './gear.js';
 import { guidelineOf } from './guideline.js';
 import { linesPart, type LinesPart } from './lines.js';
-import { axleChecks, type AxleLoad, axleLoadsOf, grossChecks, pressuresFor } from './loads.js';
+import { axleChecks, type AxleLoad, axleLoadsOf, grossChecks, pressuresFor, tireLoadsOf } from './loads.js';
 import type { NotChecked } from './not-checked.js';
+import { joined, together } from './part.js';
 import { placePart, type PlacePart } from './place.js';
 import { scalePart, type ScalePart } from './scale.js';
 import { type Stack, stackOf } from './stack.js';
@@ -122,26 +123,26 @@ export function assessSpec(spec: Spec): Either<TrailerError, Assessment> {
   const limits = [...trailerLimits(gvwr, stack, trailer.coupler), ...towLimits(tow.right)];
   const carried = curb === undefined || limits.length === 0 ? undefined : carry(curb, share, limits, gvwr);
   if (carried !== undefined && isLeft(carried)) return carried;
-
   const more = longer(trailer, curb);
   if (isLeft(more)) return left({ ...more.left, path: more.left.path ?? 'trailer.curb.grows' });
-
+  const onTires = tireLoadsOf(stack, axleLoads);
   const whole = grossChecks(gvwr, weighed);
-  const parts = [brakes.right, tow.right, place.right, gear.right, climb.right, attitude.right, scale.right];
-  const checks = [...whole.checks, ...axleChecks(stack, axleLoads), ...parts.flatMap((part) => part.checks)];
-  const partChecks = [...stack.systems.flatMap((system) => system.checks), ...brakes.right.againstLabel];
+  const parts = together([brakes.right, tow.right, place.right, gear.right, climb.right, attitude.right, scale.right]);
+  const checks = joined([whole.checks, axleChecks(stack, axleLoads, onTires), parts.checks]);
+  const partChecks = joined([...stack.systems.map((system) => system.checks), brakes.right.againstLabel]);
   const presses = balance === undefined ? [] : [decide(balance.axleLoad, '<=', balance.gross)];
   const lifted = presses.some(({ holds }) => !holds);
   const lift = lifted && balance !== undefined ? [note('NegativeTongue', 'The trailer lifts the ball: move the load forward.', [balance.tongue])] : [];
-  return right({
-    spec, stack, weighed, axleLoads, pressures: pressuresFor(stack, axleLoads), checks, partChecks, tightest: tightest(checks),
-    holds: !lifted && [...checks, ...partChecks].every(({ verdict }) => verdict === 'within'),
+  const answer: { -readonly [K in keyof Assessment]: Assessment[K] } = {
+    spec, stack, weighed, axleLoads, pressures: pressuresFor(stack, onTires), checks, partChecks, tightest: tightest(checks),
+    holds: !lifted && [checks, partChecks].every((all) => all.every(({ verdict }) => verdict === 'within')),
     brakes: brakes.right, tow: tow.right, place: place.right, gear: gear.right, climb: climb.right, attitude: attitude.right, scale: scale.right, lines: lines.right,
-    notes: [...stack.notes, ...weighed.notes, ...lift, ...parts.flatMap((part) => part.notes), ...lines.right.notes],
-    notChecked: [...stack.notChecked, ...weighed.notChecked, ...whole.notChecked, ...parts.flatMap((part) => part.notChecked), ...lines.right.notChecked],
-    decisions: [...stack.decisions, ...weighed.decisions, ...presses, ...(more.right?.decisions ?? []), ...band.right.decisions, ...(carried?.right.payload.decisions ?? []), ...parts.flatMap((part) => part.decisions)],
-    ...(balance && { advice: tongueAdvice(balance, band.right) }),
-    ...(carried && { carry: carried.right }),
-    ...(more.right && { longer: more.right }),
-  });
+    notes: joined([stack.notes, weighed.notes, lift, parts.notes, lines.right.notes]),
+    notChecked: joined([stack.notChecked, weighed.notChecked, whole.notChecked, parts.notChecked, lines.right.notChecked]),
+    decisions: joined([stack.decisions, weighed.decisions, presses, more.right?.decisions ?? [], band.right.decisions, carried?.right.payload.decisions ?? [], parts.decisions]),
+  };
+  if (balance !== undefined) answer.advice = tongueAdvice(balance, band.right);
+  if (carried !== undefined) answer.carry = carried.right;
+  if (more.right !== undefined) answer.longer = more.right;
+  return right(answer);
 }

@@ -6,7 +6,7 @@ import { constant, type Derived, difference, greatestOf, product, quotient } fro
 import { inch, ratio } from '../units/index.js';
 import type { Spec } from './codec.js';
 import type { AxleLoad } from './loads.js';
-import { emptyPart, open, type Part } from './part.js';
+import { emptyPart, open, type Part, together } from './part.js';
 import type { Stack } from './stack.js';
 import type { Weighed } from './weigh.js';
 
@@ -83,7 +83,6 @@ export function attitudePart(spec: Spec, stack: Stack, weighed: Weighed, loads: 
   }
   return right({
     ...parts.reduce<Partial<AttitudePart>>((all, part) => ({ ...all, ...part }), {}),
-    checks: parts.flatMap(({ checks }) => checks), notes: parts.flatMap(({ notes }) => notes),
-    notChecked: parts.flatMap(({ notChecked }) => notChecked), decisions: parts.flatMap(({ decisions }) => decisions),
+    ...together(parts),
   });
 }

@@ -3,7 +3,7 @@ import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { balance, type BalanceError, crestClearance, type CrestClearance, crestsOf, type LoadingError, rampAngle, rampSpacing, type RampSpacing, tailLift, type TailLift } from '../load/index.js';
 import type { Derived } from '../trace/index.js';
 import type { Spec } from './codec.js';
-import { emptyPart, open, type Part } from './part.js';
+import { emptyPart, open, type Part, together } from './part.js';
 import type { Weighed } from './weigh.js';
 
 export interface ClimbPart extends Part {
@@ -62,7 +62,7 @@ export function climbPart(spec: Spec, weighed: Weighed, axlesAt: Derived<'in'> |
   if (isLeft(setting)) return left({ ...setting.left, path: 'trailer.ramps.setting' });
   const parts = [crest.right, tail.right, setting.right];
   return right({
-    checks: [], notes: parts.flatMap(({ notes }) => notes), notChecked: parts.flatMap(({ notChecked }) => notChecked), decisions: parts.flatMap(({ decisions }) => decisions),
+    ...together(parts),
     ...(crest.right.crests && { crests: crest.right.crests }), ...(tail.right.tail && { tail: tail.right.tail }), ...(setting.right.setting && { setting: setting.right.setting }),
   });
 }

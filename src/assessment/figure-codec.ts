@@ -20,7 +20,11 @@ interface Field<D extends Dimension> {
 
 export type Figure<D extends Dimension> = Derived<UnitOf<D>>;
 
-export const pathOf = (context: t.Context): string => context.map(({ key }) => key).filter((key) => key !== '').join('.');
+export function pathOf(context: t.Context): string {
+  let path = '';
+  for (const { key } of context) if (key !== '') path = path === '' ? key : `${path}.${key}`;
+  return path;
+}
 
 interface Said { readonly figure: unknown; readonly basis: Basis | undefined; readonly wrong?: string }
 

@@ -6,7 +6,7 @@ import { jackLoad, type TowingError } from '../towing/index.js';
 import type { Derived, NotTabulated } from '../trace/index.js';
 import { inPounds } from '../load/index.js';
 import type { CargoSpec, Spec, TiedownSpec } from './codec.js';
-import { emptyPart, open, type Part } from './part.js';
+import { emptyPart, open, type Part, together } from './part.js';
 
 export interface GearPart extends Part {
   readonly jackFoot?: Derived<'lb'>;
@@ -79,9 +79,9 @@ export function gearPart(spec: Spec, tongue: Derived<'lb'> | undefined, axlesAt:
     if (isLeft(part)) return part;
     all.push({ tied: [], ...part.right });
   }
+  const { checks, notChecked, decisions, notes } = together(all);
   return right({
-    checks: all.flatMap(({ checks }) => checks), notChecked: all.flatMap(({ notChecked }) => notChecked), decisions: all.flatMap(({ decisions }) => decisions),
-    notes: all.flatMap(({ notes }) => notes).filter((each, i, notes) => notes.findIndex(({ says }) => says === each.says) === i),
+    checks, notChecked, decisions, notes: notes.filter((each, i) => notes.findIndex(({ says }) => says === each.says) === i),
     tied: all.flatMap(({ tied }) => tied), ...Object.assign({}, ...all.map(({ jackFoot, ramp }) => ({ ...(jackFoot && { jackFoot }), ...(ramp && { ramp }) }))),
   });
 }

@@ -1,9 +1,10 @@
 /** Which published lines the combination of a spec crosses, its axle groups, and its place in the user's step tables. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { AxleGroup } from '../axles/index.js';
+import { orThrow } from '../errors.js';
 import { inInches, inPounds } from '../load/index.js';
 import { note, type Note } from '../ratings/index.js';
-import { type AxleGroupFinding, axleGroups, type Facts, federalRules, type Finding, type LocalRules, readLocalRules, type RulesError, screen, type StepFinding, stepForFacts } from '../rules/index.js';
+import { type AxleGroupFinding, axleGroups, type Facts, federalRules, type Finding, type LocalRules, readLocalRules, type Rule, type RulesError, screen, type StepFinding, stepForFacts } from '../rules/index.js';
 import { constant, decide, type Derived, greatestOf, sum } from '../trace/index.js';
 import { inch, lb } from '../units/index.js';
 import type { Spec } from './codec.js';
@@ -14,6 +15,7 @@ import type { Weighed } from './weigh.js';
 
 /** Findings keep their decisions to themselves: a study's rows carry no findings. */
 export interface LinesPart {
+  /** Worked out when first read. */
   readonly findings: readonly Finding[];
   readonly notes: readonly Note[];
   /** Every run of consecutive axles, where places and loads of all are known and the spec says how groups are counted. */
@@ -77,14 +79,26 @@ function stepsOf(local: LocalRules | undefined, facts: Facts): Pick<LinesPart, '
   };
 }
 
-/** An overload is an answer: that all is within its ratings is not taken as told where the weights contradict it, and that is said. */
-function screenAsFound(facts: Facts, rules: Parameters<typeof screen>[1]): Either<RulesError, Pick<LinesPart, 'findings' | 'notes'>> {
-  const screened = screen(facts, rules);
-  if (!isLeft(screened)) return right({ findings: screened.right.findings, notes: [] });
-  if (screened.left.tag !== 'ContradictoryFacts' || facts['actual weights within ratings'] !== true) return screened;
-  const again = screen({ ...facts, 'actual weights within ratings': false }, rules);
+/** Makes a value at the first question and keeps it. */
+function once<A>(make: () => A): () => A {
+  let made: { readonly value: A } | undefined;
+  return () => (made ??= { value: make() }).value;
+}
+
+/**
+ * The findings are worked out when somebody reads them: most who ask for loads and reserves never do, and a study never does.
+ * That the facts do not contradict each other, and that the user's own rules can be asked, is settled before.
+ *
+ * An overload is an answer: that all is within its ratings is not taken as told where the weights contradict it, and that is said.
+ */
+function screenAsFound(facts: Facts, own: readonly Rule[]): Either<RulesError, { readonly findings: () => readonly Finding[]; readonly notes: readonly Note[] }> {
+  const told = screen(facts, own);
+  const sound = isLeft(told) && told.left.tag === 'ContradictoryFacts' && facts['actual weights within ratings'] === true
+    ? { ...facts, 'actual weights within ratings': false } : facts;
+  const again = sound === facts ? told : screen(sound, own);
+  if (isLeft(again)) return again;
   const says = 'The spec says that actual weights are within the ratings; a gross weight is above its GVWR, and the published lines are read by that.';
-  return isLeft(again) ? again : right({ findings: again.right.findings, notes: [note('NotWithinRatings', says)] });
+  return right({ findings: once(() => orThrow(screen(sound, [...federalRules, ...own])).findings), notes: sound === facts ? [] : [note('NotWithinRatings', says)] });
 }
 
 /** Screens the spec against the federal lines and whatever local rules it brings. */
@@ -96,9 +110,10 @@ export function linesPart(rig: Rig): Either<RulesError, LinesPart> {
   if (isLeft(grouped)) return left({ ...grouped.left, path: grouped.left.path ?? 'rules.axleGroups' });
   const groups = grouped.right?.groups ?? [];
   const facts = factsOf(rig, groups);
-  const screened = screenAsFound(facts, [...federalRules, ...(local?.right.rules ?? [])]);
+  const screened = screenAsFound(facts, local?.right.rules ?? []);
   if (isLeft(screened)) return screened;
   const { steps, notChecked } = stepsOf(local?.right, facts);
   const unasked = rules?.axleGroups !== undefined && grouped.right === undefined ? [{ what: 'axle groups', missing: 'every axle of truck and trailer on the ground, wheelbase and measured overhang' }] : [];
-  return right({ ...screened.right, groups, steps, notChecked: [...notChecked, ...unasked] });
+  const { findings, notes } = screened.right;
+  return right({ get findings() { return findings(); }, notes, groups, steps, notChecked: [...notChecked, ...unasked] });
 }

@@ -23,6 +23,7 @@ export interface MadeOf {
 /** A record with required and optional keys and no others. */
 export function closedRecord<R extends Shape, O extends Shape>(name: string, required: R, optional: O): t.Type<Decoded<R, O>, unknown, unknown> & MadeOf {
   const keys = [...Object.keys(required), ...Object.keys(optional)];
+  const known = new Set(keys);
   const codec = new t.Type<Decoded<R, O>, unknown, unknown>(
     name,
     (input): input is Decoded<R, O> => isRecord(input),
@@ -31,18 +32,17 @@ export function closedRecord<R extends Shape, O extends Shape>(name: string, req
       const errors: t.Errors = [];
       const decoded: Record<string, unknown> = {};
       for (const key of Object.keys(input)) {
-        if (keys.includes(key)) continue;
+        if (known.has(key)) continue;
         const place = t.appendContext(context, key.slice(0, 40), t.unknown, input[key]);
         errors.push({ value: `${key.slice(0, 40)}`, context: place, message: `a known key: ${nearestKeys(keys, (other) => editDistance(key, other)).join(', ')}` });
       }
       for (const key of keys) {
         const codec = (required[key] ?? optional[key]) as t.Any;
-        const present = Object.hasOwn(input, key) && input[key] !== undefined;
-        const place = t.appendContext(context, key, codec, present ? input[key] : undefined);
-        if (!present) {
-          if (Object.hasOwn(required, key)) errors.push({ value: undefined, context: place, message: codec.name });
+        if (!Object.hasOwn(input, key) || input[key] === undefined) {
+          if (Object.hasOwn(required, key)) errors.push({ value: undefined, context: t.appendContext(context, key, codec), message: codec.name });
           continue;
         }
+        const place = t.appendContext(context, key, codec, input[key]);
         const value = codec.validate(input[key], place);
         if (isLeft(value)) pushAll(errors, value.left);
         else decoded[key] = value.right;

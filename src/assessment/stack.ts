@@ -8,6 +8,7 @@ import { type Decision, type Derived, named } from '../trace/index.js';
 import type { AxleSpec, TrailerSpec } from './codec.js';
 import type { MissingFact } from './errors.js';
 import type { NotChecked } from './not-checked.js';
+import { joined } from './part.js';
 import { type AxleTires, tiresOf } from './tires.js';
 
 export interface Stack {
@@ -57,7 +58,7 @@ export function stackOf(trailer: TrailerSpec): Either<Problem, Stack> {
     if (system.right.notGiven.length > 0) notChecked.push({ what: `${of} parts`, missing: `ratings of ${system.right.notGiven.join(', ')}` });
   }
   const notes = tires.flatMap((tire) => tire?.notes ?? []);
-  const base = { systems, tires, notes, notChecked, decisions: [...systems, ...tires].flatMap((part) => part?.decisions ?? []) };
+  const base = { systems, tires, notes, notChecked, decisions: joined([...systems, ...tires].map((part) => part?.decisions ?? [])) };
   if (systems.length === 0) return left({ chapter: 'axles', tag: 'NoAxles', path: 'trailer.axles' });
   const { sharing } = trailer;
   if (systems.length > 1 && sharing === undefined) {
@@ -70,5 +71,5 @@ export function stackOf(trailer: TrailerSpec): Either<Problem, Stack> {
   if (standing.length < systems.length) return right({ ...base, notChecked: [...notChecked, { what: 'axle loads, tongue, and payload by axles and tires', missing: 'places of the axles' }] });
   const group = axleGroup(standing, sharing ?? 'equalised');
   if (isLeft(group)) return left({ ...group.left, path: 'trailer.axles' });
-  return right({ ...base, group: group.right, notes: [...notes, ...group.right.notes], decisions: [...base.decisions, ...group.right.decisions] });
+  return right({ systems, tires, group: group.right, notes: joined([notes, group.right.notes]), notChecked, decisions: joined([base.decisions, group.right.decisions]) });
 }

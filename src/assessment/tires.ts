@@ -44,17 +44,20 @@ const open = (what: string, error: TiresError): NotChecked => ({ what, missing: 
 export function tiresOf(spec: TireSpec, of: string): Either<TiresError, AxleTires> {
   const tire = tireOf(spec, of);
   const service = { fitment: spec.fitment, on: 'trailer' } as const;
+  const about = (notes: readonly Note[]): readonly Note[] => notes.map((each) => note(each.tag, `${of}: ${each.says}`, each.figures));
+  const run = spec.pressure === undefined ? undefined : tireLoadAsRun(tire, service, inPsi(`${of} cold pressure`, spec.pressure));
+  if (run !== undefined && !isLeft(run)) {
+    const { rating, load, notes, decisions } = run.right;
+    return right({ of, spec, rating, asRun: load, notes: about(notes), notChecked: [], decisions });
+  }
   const rated = tireLoadRating(tire, service);
   if (isLeft(rated)) {
     return isUnreadable(rated.left) ? left(rated.left) : right({ of, spec, notes: [], notChecked: [open(`${of} tires`, rated.left)], decisions: [] });
   }
-  const about = (notes: readonly Note[]): readonly Note[] => notes.map((each) => note(each.tag, `${of}: ${each.says}`, each.figures));
   const base = { of, spec, rating: rated.right, notes: about(rated.right.notes), decisions: rated.right.decisions };
   const what = `${of} tires at the pressure they run`;
-  if (spec.pressure === undefined) return right({ ...base, notChecked: [{ what, missing: 'cold pressure as run' }] });
-  const run = tireLoadAsRun(tire, service, inPsi(`${of} cold pressure`, spec.pressure));
-  if (isLeft(run)) return isUnreadable(run.left) ? left(run.left) : right({ ...base, notChecked: [open(what, run.left)] });
-  return right({ ...base, asRun: run.right.load, notes: about(run.right.notes), notChecked: [], decisions: run.right.decisions });
+  if (run === undefined) return right({ ...base, notChecked: [{ what, missing: 'cold pressure as run' }] });
+  return isUnreadable(run.left) ? left(run.left) : right({ ...base, notChecked: [open(what, run.left)] });
 }
 
 /** The pressure the load on one tire needs, by the printed rows; a passenger tire needs that of 1.10 times the load. Nothing when no row says. */

@@ -110,8 +110,9 @@ export function weigh(spec: Spec, group: AxleGroup | undefined): Either<BalanceE
   const twice = placedTwice(pieces);
   if (twice !== undefined) return left(twice);
   const noCargo = spec.cargo === undefined ? [{ what: 'the laden trailer (this is the empty one)', missing: 'cargo' }] : [];
-  const cargo = pieces.map(placed).filter((item) => item !== undefined);
-  const unplaced = pieces.filter((piece) => placed(piece) === undefined);
+  const places = pieces.map(placed);
+  const cargo = places.filter((item) => item !== undefined);
+  const unplaced = pieces.filter((_, index) => places[index] === undefined);
   const notChecked = [...empty.notChecked, ...noCargo, ...unplaced.map(({ name }) => ({ what: 'axle loads and tongue', missing: `where ${name} stands` }))];
   const base = { cargo, notes: empty.notes, notChecked, decisions: empty.decisions, ...(empty.built && { built: empty.built }) };
   if (empty.curb === undefined) return right(base);

@@ -7,7 +7,7 @@ import { sources } from './data/sources.js';
 import type { Designation, TireFamily } from './designation.js';
 import type { TiresError } from './errors.js';
 import { inPounds, inPsi } from './known-load.js';
-import { readDesignation } from './read-designation.js';
+import { designationOf } from './kept.js';
 
 /** The maximum load of a tire and the cold pressure that belongs to it, both as molded. */
 export interface RatedAt {
@@ -49,7 +49,7 @@ const lowestTabulated = constant(psi(15), 'lowest tabulated pressure', sources.s
  * @source derived from the tables of this chapter; exponent 0.8 also a secondary reading of a European formula, grade C
  */
 export function estimateLoadAtPressure(designation: string | Designation, rated: RatedAt, pressure: Known<'psi' | 'kPa'>, exponent?: Known<'ratio'>): Either<TiresError, LoadEstimate> {
-  const read = typeof designation === 'string' ? readDesignation(designation) : right(designation);
+  const read = designationOf(designation);
   if (isLeft(read)) return read;
   const most = inPounds('rated load', rated.load, 'label');
   if (isLeft(most)) return most;

@@ -6,6 +6,7 @@ import { inch, quantity, ratio, show } from '../units/index.js';
 import { sources } from './data/sources.js';
 import type { Designation, MetricSize } from './designation.js';
 import type { NotPositive, TiresError } from './errors.js';
+import { designationOf } from './kept.js';
 import { readDesignation } from './read-designation.js';
 import { showSize, sizeKey } from './show-designation.js';
 import { aliasTable, diameterTables } from './tables.js';
@@ -89,7 +90,7 @@ function computed(size: MetricSize, aspect: NonNullable<MetricSize['aspect']>): 
  * @source arithmetic of the size code; published diameters of a size chart and two maker sheets, grade B and C
  */
 export function tireGeometry(designation: string | Designation): Either<TiresError, TireGeometry> {
-  const read = typeof designation === 'string' ? readDesignation(designation) : right(designation);
+  const read = designationOf(designation);
   if (isLeft(read)) return read;
   const { size } = read.right;
   const published = publishedDiameters(read.right);

@@ -8,7 +8,7 @@ import type { TiresError } from './errors.js';
 import { inPounds, inPsi } from './known-load.js';
 import { disagreement, pressureSteps, type PressureStep, type PressureSteps } from './pressure-steps.js';
 import type { Fitment } from './published-rows.js';
-import { readDesignation } from './read-designation.js';
+import { designationOf } from './kept.js';
 import { showDesignation } from './show-designation.js';
 
 export interface TableChoice {
@@ -41,7 +41,7 @@ const outside = (d: Designation, asked: string, nearest: readonly (PressureStep 
   notTabulated('tire load and pressure tables', `${showDesignation(d)}, ${asked}`, nearest.flatMap((step) => (step === undefined ? [] : [rowText(step)])));
 
 function begin(designation: string | Designation, fitment: Fitment, choice: TableChoice): Either<TiresError, { d: Designation; found: PressureSteps }> {
-  const read = typeof designation === 'string' ? readDesignation(designation) : right(designation);
+  const read = designationOf(designation);
   if (isLeft(read)) return read;
   const found = pressureSteps(read.right, fitment, choice.table);
   return isLeft(found) ? found : right({ d: read.right, found: found.right });

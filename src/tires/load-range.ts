@@ -6,7 +6,7 @@ import { type Note, note } from '../ratings/index.js';
 import type { Designation, LoadRangeLetter, TireFamily } from './designation.js';
 import type { TiresError } from './errors.js';
 import { publishedRows, ratedRows } from './published-rows.js';
-import { readDesignation } from './read-designation.js';
+import { designationOf } from './kept.js';
 import { familyPressureTable, type FamilyPressureRow, loadRangeTable } from './tables.js';
 
 export interface LoadRange {
@@ -68,7 +68,7 @@ export function rangePressure(family: TireFamily, letter: string, size?: string 
   const key = letter.slice(0, 8).toUpperCase();
   const row = familyPressureTable.rows.find(([of, at]) => of === family && at === key);
   if (size === undefined) return row === undefined ? left(familyOnly(family, key)) : right(ofFamily(row, []));
-  const read = typeof size === 'string' ? readDesignation(size) : right(size);
+  const read = designationOf(size);
   if (isLeft(read)) return read;
   const printed = ofSize(read.right, key);
   if (row !== undefined && (printed.length === 0 || read.right.size.form !== 'numeric')) {

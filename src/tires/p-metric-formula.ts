@@ -7,7 +7,7 @@ import { sources } from './data/sources.js';
 import type { Designation } from './designation.js';
 import type { TiresError } from './errors.js';
 import type { LoadEstimate } from './estimate.js';
-import { readDesignation } from './read-designation.js';
+import { designationOf } from './kept.js';
 import { showSize } from './show-designation.js';
 
 const fixed = (digits: Digits, symbol?: string): Derived<'ratio'> => constant(ratio(digits), symbol, sources.pl2);
@@ -30,7 +30,7 @@ const inMm = (symbol: string, length: Derived<'mm'>): Derived<'ratio'> => quotie
  * @source engineering text of 2005-08-22 quoting the association's P-metric formula, grade C
  */
 export function estimatePMetricLoad(designation: string | Designation, pressure: Known<'kPa' | 'psi'>): Either<TiresError, LoadEstimate> {
-  const read = typeof designation === 'string' ? readDesignation(designation) : right(designation);
+  const read = designationOf(designation);
   if (isLeft(read)) return read;
   const { family, size } = read.right;
   if (family !== 'P-metric' || size.form !== 'metric' || size.aspect === undefined) return left({ chapter: 'tires', tag: 'NoAspectRatio', size: showSize(read.right) });

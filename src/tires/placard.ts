@@ -6,7 +6,7 @@ import { kg, lb, show, showBrief } from '../units/index.js';
 import type { Designation } from './designation.js';
 import type { TiresError } from './errors.js';
 import { inPounds, inPsi } from './known-load.js';
-import { readDesignation } from './read-designation.js';
+import { designationOf } from './kept.js';
 import { showSize } from './show-designation.js';
 
 export interface PlacardTire {
@@ -85,7 +85,7 @@ export function placard(facts: PlacardFacts): Either<TiresError, Placard> {
 }
 
 function readTire({ where, designation, coldPressure }: PlacardTire): Either<TiresError, Placard['tires'][number]> {
-  const read = typeof designation === 'string' ? readDesignation(designation) : right(designation);
+  const read = designationOf(designation);
   if (isLeft(read)) return read;
   const figure = known('cold pressure', coldPressure);
   const pressure = inPsi('cold pressure', figure);

@@ -4,6 +4,7 @@ import { type Note, note } from '../ratings/index.js';
 import { type Derived, type NotTabulated, notTabulated } from '../trace/index.js';
 import { type Designation, designationNotes, isPassenger } from './designation.js';
 import type { TiresError } from './errors.js';
+import { keptFor } from './kept.js';
 import { plyOf } from './ply.js';
 import { type Fitment, governing, type PublishedRow, publishedRows, ratedRows, tableLetter } from './published-rows.js';
 import { showDesignation } from './show-designation.js';
@@ -43,8 +44,7 @@ function usable(d: Designation, rows: readonly PublishedRow[]): { rows: readonly
   return { rows: rows.filter((row) => withinLetter(row, letter) && (most === undefined || row.pressure.value.value.lte(most))), most };
 }
 
-/** The steps that belong to a tire. The rows are the table's, so sorting and grouping them is no decision about a given figure. */
-export function pressureSteps(d: Designation, fitment: Fitment, tableName: string | undefined): Either<TiresError, PressureSteps> {
+function stepsFor(d: Designation, fitment: Fitment, tableName: string | undefined): Either<TiresError, PressureSteps> {
   const found = publishedRows(d, tableName);
   if (isLeft(found)) return found;
   const { rows, most } = usable(d, found.right);
@@ -64,6 +64,12 @@ export function pressureSteps(d: Designation, fitment: Fitment, tableName: strin
   const top = steps.at(-1)?.pressure.value.value;
   return right({ steps, capped: most !== undefined && top?.eq(most) === true, notes: notesOn(d) });
 }
+
+const ofAllTables = { single: keptFor((d) => stepsFor(d, 'single', undefined)), dual: keptFor((d) => stepsFor(d, 'dual', undefined)) };
+
+/** The steps that belong to a tire. The rows are the table's, so sorting and grouping them is no decision about a given figure. */
+export const pressureSteps = (d: Designation, fitment: Fitment, tableName: string | undefined): Either<TiresError, PressureSteps> =>
+  (tableName === undefined ? ofAllTables[fitment](d) : stepsFor(d, fitment, tableName));
 
 const noRows = (d: Designation, rows: readonly PublishedRow[]): NotTabulated =>
   notTabulated('tire load and pressure tables', showDesignation(d), [...new Set(rows.map((row) => row.key))].slice(0, 3));

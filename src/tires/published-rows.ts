@@ -3,6 +3,7 @@ import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type Derived, editDistance, leastOf, lookedUp, nearestKeys, type NotTabulated, notTabulated } from '../trace/index.js';
 import { lb, psi } from '../units/index.js';
 import { isPassenger, type Construction, type Designation } from './designation.js';
+import { keptFor } from './kept.js';
 import { readDesignation } from './read-designation.js';
 import { sizeKey } from './show-designation.js';
 import { aliasTable, type InflationTable, inflationTables } from './tables.js';
@@ -66,16 +67,23 @@ function searched(d: Designation): string {
   return aliasTable.rows.find(([written]) => written === key)?.[1] ?? key;
 }
 
-/** Every printed row of this size, least pressure first; of one table when it is named. */
-export function publishedRows(d: Designation, tableName?: string): Either<NotTabulated, readonly PublishedRow[]> {
-  const known = inflationTables.map(({ name }) => name);
-  if (tableName !== undefined && !known.includes(tableName)) return left(notTabulated('tire load and pressure tables', `table ${tableName.slice(0, 40)}`, known));
+function rowsFor(d: Designation, tableName: string | undefined): Either<NotTabulated, readonly PublishedRow[]> {
   const key = searched(d);
   const rows = (allRows().get(key) ?? []).filter((row) => speaksFor(row, d.size.construction) && (tableName === undefined || row.table.name === tableName));
   if (rows.length > 0) return right([...rows].sort((a, b) => a.pressure.value.value.comparedTo(b.pressure.value.value)));
   const where = tableName === undefined ? 'tire load and pressure tables' : `tire load and pressure table ${tableName}`;
   const asked = d.size.construction === 'unstated' ? `${key}, construction unstated` : key;
   return left(notTabulated(where, asked, nearestKeys([...allRows().keys()], (other) => editDistance(key, other))));
+}
+
+const ofAllTables = keptFor((d) => rowsFor(d, undefined));
+
+/** Every printed row of this size, least pressure first; of one table when it is named. */
+export function publishedRows(d: Designation, tableName?: string): Either<NotTabulated, readonly PublishedRow[]> {
+  if (tableName === undefined) return ofAllTables(d);
+  const known = inflationTables.map(({ name }) => name);
+  if (!known.includes(tableName)) return left(notTabulated('tire load and pressure tables', `table ${tableName.slice(0, 40)}`, known));
+  return rowsFor(d, tableName);
 }
 
 /** The letter under which tables list the tire: its load range, or for a passenger tire its load version (SL when unmarked). */

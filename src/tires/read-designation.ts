@@ -44,6 +44,9 @@ function readParts(scan: Scan): Designation | undefined {
   return { family: familyOf(found), prefix, size, suffix, service, second, range, version, setAside: setAside.length > 1 ? setAside.sort() : setAside };
 }
 
+const metricByPrefix = { P: 'P-metric', LT: 'LT-metric', ST: 'ST-metric', T: 'temporary spare', S: 'other metric' } as const;
+const metricBySuffix = { C: 'commercial', LT: 'LT-metric', ST: 'ST-metric', MH: 'mobile home' } as const;
+
 /** The family by prefix, suffix and form. Rims of 12 in and less without a prefix are small trailer sizes unless radial. */
 function familyOf({ prefix, size, suffix, service }: Markings): TireFamily {
   const rim = plainInches(size.rim);
@@ -52,8 +55,8 @@ function familyOf({ prefix, size, suffix, service }: Markings): TireFamily {
     case 'letter': return 'ST-letter';
     case 'diameter and width': return small && size.construction !== 'R' && suffix === '' ? 'small trailer' : 'LT-flotation';
     case 'metric':
-      if (prefix !== '') return ({ P: 'P-metric', LT: 'LT-metric', ST: 'ST-metric', T: 'temporary spare', S: 'other metric' } as const)[prefix];
-      if (suffix !== '') return ({ C: 'commercial', LT: 'LT-metric', ST: 'ST-metric', MH: 'mobile home' } as const)[suffix];
+      if (prefix !== '') return metricByPrefix[prefix];
+      if (suffix !== '') return metricBySuffix[suffix];
       if (!Number.isInteger(rim)) return 'truck metric';
       return small && size.construction !== 'R' && size.construction !== 'ZR' ? 'small trailer' : 'Euro-metric';
     case 'numeric':

@@ -23,26 +23,26 @@ export function readSize(scan: Scan): SizeRead | undefined {
   const first = number(scan, 'width');
   if (first === undefined) return undefined;
   if (first === '') return fail(scan, 'MissingWidth', 'width', 'the width of the tire', at);
-  const whole = !first.includes('.');
   skipSpaces(scan);
-  if (whole && Number(first) >= 60) return metric(scan, letters, first, at);
+  const size = Number(first);
+  if (size >= 60 && !first.includes('.')) return metric(scan, letters, size, at);
   if (letters === 'P' || letters === 'T' || letters === 'S') return fail(scan, 'WidthOutOfRange', 'width', 'a width in millimetres behind this prefix', at);
   if (take(scan, 'X')) return withDiameter(scan, letters, first, at);
   return numeric(scan, letters, first, at);
 }
 
-function metric(scan: Scan, prefix: Designation['prefix'], width: string, at: number): SizeRead | undefined {
-  const size = Number(width);
-  if (size < 100 || size > 650) return fail(scan, 'WidthOutOfRange', 'width', 'a width of 100 to 650 mm', at);
-  let aspect: string | undefined;
+function metric(scan: Scan, prefix: Designation['prefix'], width: number, at: number): SizeRead | undefined {
+  if (width < 100 || width > 650) return fail(scan, 'WidthOutOfRange', 'width', 'a width of 100 to 650 mm', at);
+  let aspect: number | undefined;
   if (take(scan, '/')) {
     skipSpaces(scan);
     const begin = scan.at;
-    aspect = number(scan, 'aspect');
-    if (aspect === undefined) return undefined;
-    if (aspect === '') return fail(scan, 'MissingAspect', 'aspect', 'the height as a percentage of the width', begin);
-    if (Number(aspect) < 20 || Number(aspect) > 100) return fail(scan, 'AspectOutOfRange', 'aspect', 'a percentage of 20 to 100', begin);
-    if (Number(aspect) % 5 !== 0) return fail(scan, 'UnknownSize', 'aspect', 'an aspect of a listed series: a multiple of 5', begin);
+    const text = number(scan, 'aspect');
+    if (text === undefined) return undefined;
+    if (text === '') return fail(scan, 'MissingAspect', 'aspect', 'the height as a percentage of the width', begin);
+    aspect = Number(text);
+    if (aspect < 20 || aspect > 100) return fail(scan, 'AspectOutOfRange', 'aspect', 'a percentage of 20 to 100', begin);
+    if (aspect % 5 !== 0) return fail(scan, 'UnknownSize', 'aspect', 'an aspect of a listed series: a multiple of 5', begin);
   } else if (prefix !== '' || (codeAt(scan) !== 82 && codeAt(scan) !== 90)) {
     return fail(scan, 'MissingAspect', 'aspect', 'a slash and the height as a percentage of the width');
   }
@@ -93,19 +93,24 @@ function numeric(scan: Scan, prefix: Designation['prefix'], first: string, at: n
 
 /** A width in inches as it is written: whole, or with two decimals. */
 function widthCode(scan: Scan, text: string, at: number): string | undefined {
-  if (!(Number(text) >= 3 && Number(text) <= 40)) return fail(scan, 'WidthOutOfRange', 'width', 'a width of 3 to 40 in', at);
-  if (!text.includes('.')) return text;
-  const [whole = '', decimals = ''] = text.split('.');
-  return decimals.length > 2 ? fail(scan, 'WidthOutOfRange', 'width', 'a width with at most two decimals', at) : `${Number(whole)}.${decimals.padEnd(2, '0')}`;
+  const width = Number(text);
+  if (!(width >= 3 && width <= 40)) return fail(scan, 'WidthOutOfRange', 'width', 'a width of 3 to 40 in', at);
+  const point = text.indexOf('.');
+  if (point < 0) return text;
+  const decimals = text.length - point - 1;
+  if (decimals > 2) return fail(scan, 'WidthOutOfRange', 'width', 'a width with at most two decimals', at);
+  return decimals === 2 && !text.startsWith('0') ? text : width.toFixed(2);
 }
 
 const startsConstruction = (scan: Scan): boolean => [82, 68, 66, 90, 45].includes(codeAt(scan));
 
+/** R, D, a hyphen and B, by their character codes. */
+const constructions: Readonly<Record<number, Construction>> = { 82: 'R', 68: 'D', 45: 'D', 66: 'B' };
+
 function readConstruction(scan: Scan, slashAllowed: boolean): Construction | undefined {
   skipSpaces(scan);
-  if (take(scan, 'R')) return 'R';
-  if (take(scan, 'D') || take(scan, '-')) return 'D';
-  if (take(scan, 'B')) return 'B';
+  const plain = constructions[codeAt(scan)];
+  if (plain !== undefined) { scan.at += 1; return plain; }
   if (codeAt(scan) === 90 && codeAt(scan, scan.at + 1) === 82) { scan.at += 2; return 'ZR'; }
   if (slashAllowed && (take(scan, '/') || take(scan, 'X'))) return 'unstated';
   return fail(scan, codeAt(scan) === 0 ? 'MissingRim' : 'MissingConstruction', 'construction', 'R, D, B, ZR or a hyphen, then the rim');
@@ -122,7 +127,7 @@ function readRim(scan: Scan): TireSize['rim'] | undefined {
 function rimOf(scan: Scan, text: string, at: number): TireSize['rim'] | undefined {
   const size = Number(text);
   if (size < 3 || size > 30 || size % 0.5 !== 0) return fail(scan, 'RimOutOfRange', 'rim', 'a rim of 3 to 30 in, whole or half', at);
-  return inches(String(size));
+  return inches(size);
 }
 
 /** H78-15, or HR78-15 for radial. */

@@ -42,26 +42,29 @@ export function take(scan: Scan, character: string): boolean {
 }
 
 export function skipSpaces(scan: Scan): void {
-  while (isSpace(codeAt(scan))) scan.at += 1;
+  while (isSpace(scan.text.charCodeAt(scan.at))) scan.at += 1;
 }
 
 /** A run of letters, as capitals; empty when there is none. */
 export function word(scan: Scan): string {
   const from = scan.at;
   let small = false;
-  while (isLetter(codeAt(scan))) {
-    small ||= scan.text.charCodeAt(scan.at) >= 97;
+  for (let code = codeAt(scan); isLetter(code); code = codeAt(scan)) {
+    small ||= scan.text.charCodeAt(scan.at) !== code;
     scan.at += 1;
   }
+  if (scan.at === from) return '';
   const text = scan.text.slice(from, scan.at);
   return small ? text.toUpperCase() : text;
 }
 
 /** A run of digits as text; empty when there is none. */
 export function digits(scan: Scan): string {
-  const from = scan.at;
-  while (isDigit(codeAt(scan))) scan.at += 1;
-  return scan.text.slice(from, scan.at);
+  const { text, at: from } = scan;
+  let at = from;
+  while (isDigit(text.charCodeAt(at))) at += 1;
+  scan.at = at;
+  return text.slice(from, at);
 }
 
 /** OWL and OBL are sidewall styles that may follow a number; any other O there is a zero written wrong. */

@@ -6,7 +6,7 @@ import { mph, percent, psi } from '../units/index.js';
 import { sources } from './data/sources.js';
 import type { Designation } from './designation.js';
 import type { TiresError } from './errors.js';
-import { readDesignation } from './read-designation.js';
+import { designationOf } from './kept.js';
 import { speedSymbol } from './speed-symbol.js';
 
 /** What texts say about a speed. There is no load in it that could be put in place of a rating. */
@@ -46,7 +46,7 @@ export const serviceNotes: readonly Note[] = [notForRatings, bonus];
  * @source speed-band convention of the association's book for ST tires, from two copies, grade C; agency letter 2672y, grade A
  */
 export function speedInformation(designation: string | Designation, speed: Known<'mph' | 'km/h'>): Either<TiresError, SpeedInformation> {
-  const read = typeof designation === 'string' ? readDesignation(designation) : right(designation);
+  const read = designationOf(designation);
   if (isLeft(read)) return read;
   const run = known('speed', speed);
   const symbol = read.right.service?.symbol;

@@ -66,20 +66,20 @@ export function tireLoadAsRun(tire: Tire, service: Service, pressure: Known<'psi
   const full = ratedPressure(tire, rating.designation);
   if (isLeft(full)) return full;
   const below = decide(run.right, '<', full.right);
-  const common = { rating, decisions: [...rating.decisions, below] };
+  const decisions = [...rating.decisions, below];
   if (!below.holds) {
     const above = decide(run.right, '>', full.right);
     const more = above.holds ? [note('PressureAboveRated', 'run above the rated pressure: no more load for it, and the molded pressure is the limit', [run.right, full.right])] : [];
-    return right({ ...common, load: rating.rating, from: 'rating', notes: [...rating.notes, ...more], decisions: [...common.decisions, above] });
+    return right({ load: rating.rating, rating, from: 'rating', notes: [...rating.notes, ...more], decisions: [...decisions, above] });
   }
   const listed = loadAtPressure(rating.designation, run.right, service.fitment, tire.table === undefined ? {} : { table: tire.table });
   if (!isLeft(listed)) {
     const load = leastOf(name, [rating.rating, inService(rating.designation, service, listed.right.load)]);
-    return right({ ...common, load, from: 'table', notes: [...rating.notes, ...listed.right.notes], decisions: [...common.decisions, ...listed.right.decisions] });
+    return right({ load, rating, from: 'table', notes: [...rating.notes, ...listed.right.notes], decisions: [...decisions, ...listed.right.decisions] });
   }
   const estimate = estimateLoadAtPressure(rating.designation, { load: rating.rating, pressure: full.right }, run.right);
   if (isLeft(estimate)) return estimate;
   const load = leastOf(name, [rating.rating, estimate.right.load]);
   const off = offTheRows(rating.designation, service, tire.table, run.right);
-  return right({ ...common, load, from: 'estimate', notes: [...rating.notes, ...estimate.right.notes], decisions: [...common.decisions, ...off, ...estimate.right.decisions] });
+  return right({ load, rating, from: 'estimate', notes: [...rating.notes, ...estimate.right.notes], decisions: [...decisions, ...off, ...estimate.right.decisions] });
 }

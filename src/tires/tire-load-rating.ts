@@ -9,7 +9,7 @@ import type { TiresError } from './errors.js';
 import { loadIndex } from './load-index.js';
 import { moldedLoad } from './molded-load.js';
 import { type Fitment, governing, publishedRows, ratedRows, tableLetter } from './published-rows.js';
-import { readDesignation } from './read-designation.js';
+import { designationOf, keptFor } from './kept.js';
 import { showDesignation } from './show-designation.js';
 
 /** A tire as it is found: what the sidewall says. Molded figures outrank everything else. */
@@ -40,25 +40,38 @@ type From = TireRating['from'];
 /** A passenger-car tire counts for its load over this on anything but a passenger car. */
 export const passengerDivisor: Derived<'ratio'> = constant(ratio('1.10'), 'passenger tire divisor', sources.passenger);
 
-/** The load from the index, from the tables, or none. */
-function byIndex(d: Designation, fitment: Fitment): Either<TiresError, Derived<'lb'> | undefined> {
+/** Loads printed for a size and letter: all of them, the least, and whether they differ. */
+interface Printed {
+  readonly loads: readonly Derived<'lb'>[];
+  readonly least: Derived<'lb'> | undefined;
+  readonly differ: boolean;
+}
+
+function indexLoad(d: Designation, fitment: Fitment): Either<TiresError, Derived<'lb'> | undefined> {
   const index = fitment === 'single' ? d.service?.single : d.service?.dual;
   if (index === undefined) return right(undefined);
   const found = loadIndex(index);
   return isLeft(found) ? found : right(found.right.lb);
 }
 
-function byTable(d: Designation, fitment: Fitment, table: string | undefined): Either<TiresError, readonly Derived<'lb'>[]> {
+function tableLoads(d: Designation, fitment: Fitment, table: string | undefined): Either<TiresError, Printed> {
   const letter = tableLetter(d);
   if (letter === undefined) return left({ chapter: 'tires', tag: 'LoadRangeNeeded', designation: showDesignation(d) });
   const rows = publishedRows(d, table);
   if (isLeft(rows)) return rows;
   const rated = ratedRows(rows.right, letter);
   const loads = rated.flatMap((row) => row[fitment] ?? []);
-  if (loads.length > 0) return right(loads);
+  if (loads.length > 0) {
+    const differ = new Set(loads.map((load) => load.value.value.toFixed())).size > 1;
+    return right({ loads: Object.freeze(loads), least: governing('least of the printed loads', loads), differ });
+  }
   if (fitment === 'dual' && rated.length > 0) return left({ chapter: 'tires', tag: 'NoDualRating', designation: showDesignation(d) });
   return left({ chapter: 'trace', tag: 'NotTabulated', table: table ?? 'tire load and pressure tables', asked: `${showDesignation(d)}, load range ${letter}`, nearest: [...new Set(rows.right.map((row) => row.key))].slice(0, 3) });
 }
+
+/** The load from the index, from the tables, or none. */
+const byIndex = { single: keptFor((d) => indexLoad(d, 'single')), dual: keptFor((d) => indexLoad(d, 'dual')) };
+const byAllTables = { single: keptFor((d) => tableLoads(d, 'single', undefined)), dual: keptFor((d) => tableLoads(d, 'dual', undefined)) };
 
 const isDivided = (d: Designation, service: Service): boolean => isPassenger(d.family) && service.on !== 'passenger car';
 
@@ -106,17 +119,17 @@ function disagreements(governs: { from: From; load: Derived<'lb'> }, others: rea
  * @source 49 CFR 571.120 S5.1.2 as read in agency letter nht76-1.47 (1.10); order of sources: common practice, no source
  */
 export function tireLoadRating(tire: Tire, service: Service): Either<TiresError, TireRating> {
-  const read = typeof tire.designation === 'string' ? readDesignation(tire.designation) : right(tire.designation);
+  const read = designationOf(tire.designation);
   if (isLeft(read)) return read;
   const designation = read.right;
   const { fitment } = service;
   const molded = moldedLoad(tire.molded ?? {}, fitment);
   if (isLeft(molded)) return molded;
-  const indexed = byIndex(designation, fitment);
+  const indexed = byIndex[fitment](designation);
   if (isLeft(indexed)) return indexed;
-  const listed = byTable(designation, fitment, tire.table);
+  const listed = tire.table === undefined ? byAllTables[fitment](designation) : tableLoads(designation, fitment, tire.table);
   if (isLeft(listed) && tire.table !== undefined) return listed;
-  const table = isLeft(listed) || showsSingleOnly(tire, fitment) ? undefined : governing('least of the printed loads', listed.right);
+  const table = isLeft(listed) || showsSingleOnly(tire, fitment) ? undefined : listed.right.least;
   const capped = (load: Derived<'lb'> | undefined): Derived<'lb'> | undefined => notAboveSingle(load, fitment, molded.right.single);
   const all: readonly { from: From; load: Derived<'lb'> | undefined }[] = [
     { from: 'molded', load: molded.right.load }, { from: 'index', load: capped(indexed.right) }, { from: 'table', load: capped(table) },
@@ -125,8 +138,8 @@ export function tireLoadRating(tire: Tire, service: Service): Either<TiresError,
   const [governs, ...others] = found;
   if (governs === undefined) return left(noRating(designation, tire, fitment, isLeft(listed) ? listed.left : { chapter: 'tires', tag: 'NoDualRating', designation: showDesignation(designation) }));
   const { notes, decisions } = disagreements(governs, others);
-  if (table !== undefined && !isLeft(listed) && listed.right.length > 1 && new Set(listed.right.map((load) => load.value.value.toFixed())).size > 1) {
-    notes.push(note('TablesDisagree', 'printed tables give different loads; the lowest is taken', listed.right));
+  if (table !== undefined && !isLeft(listed) && listed.right.differ) {
+    notes.push(note('TablesDisagree', 'printed tables give different loads; the lowest is taken', listed.right.loads));
   }
   if (isDivided(designation, service)) notes.push(note('PassengerTire', 'a passenger-car tire on a trailer or truck: its load is divided by 1.10'));
   return right({ designation, rating: inService(designation, service, governs.load), from: governs.from, notes: [...designationNotes(designation), ...notes], decisions: [...molded.right.decisions, ...decisions] });

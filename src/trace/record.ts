@@ -23,7 +23,7 @@ function step<U extends Unit>(symbol: Name, operation: Operation, parts: readonl
   for (let i = 0; i < parts.length; i += 1) {
     const { why } = parts[i] as Derived<Unit>;
     of[i] = why;
-    basis = weaker(basis, why.basis);
+    if (why.basis !== basis) basis = weaker(basis, why.basis);
   }
   const why: Computed = {
     kind: 'computed', operation, of, value: quantity, basis, symbol: symbol ?? undefined, source, factor: extra?.factor, rounding: extra?.rounding,

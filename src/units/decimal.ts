@@ -12,38 +12,59 @@ export const Decimal = Base.clone({ defaults: true, precision: 34, rounding: Bas
 export const zero: Decimal = new Decimal(0);
 export const one: Decimal = new Decimal(1);
 
-/** Two figures that agree to this share of the larger one are the same figure: 24 digits where 34 are carried. */
-const sameness = new Decimal('1e-24');
+/**
+ * Whether `small` is at most 10^-places of `large`, whatever their signs. The powers of ten settle it, save where they meet;
+ * only there the figures are compared in full.
+ */
+function isWithin(small: Decimal, large: Decimal, places: number): boolean {
+  if (small.isZero() || large.isZero()) return small.isZero();
+  const apart = large.e - places - small.e;
+  return apart === 0 ? small.abs().lte(large.abs().times(`1e-${places}`)) : apart > 0;
+}
+
+/** Two figures that agree to this many places of the larger one are the same figure: 24 digits where 34 are carried. */
+const sameness = 24;
 
 /**
  * A quotient cut at 34 digits does not come back to the exact figure when multiplied again. A value that stands within
  * 1e-30 of a figure of at most 24 digits *is* that figure; any other value is left alone.
  */
 export function snap(value: Decimal): Decimal {
+  if (value.precision() <= 24) return value;
   const short = value.toSignificantDigits(24);
-  return value.minus(short).abs().lte(short.abs().times('1e-30')) ? short : value;
+  return isWithin(value.minus(short), short, 30) ? short : value;
 }
 
 /** The difference, and exactly zero when the two agree to 24 digits: the one gate before any comparison with zero. */
 export function snappedDifference(first: Decimal, second: Decimal): Decimal {
   const difference = first.minus(second);
   if (difference.isZero()) return zero;
-  const size = Base.max(first.abs(), second.abs());
-  return difference.abs().lte(size.times(sameness)) ? zero : difference;
+  return isWithin(difference, first, sameness) || isWithin(difference, second, sameness) ? zero : difference;
 }
 
 /** The sum, and exactly zero when terms of both signs cancel to 24 digits. */
 export function snappedSum(terms: readonly Decimal[]): Decimal {
   const total = terms.reduce((sum, term) => sum.plus(term), zero);
-  const cancelled = terms.some((term) => term.isNegative()) && terms.some((term) => total.abs().lte(term.abs().times(sameness)));
+  const cancelled = terms.some((term) => term.isNegative()) && terms.some((term) => isWithin(total, term, sameness));
   return cancelled ? zero : total;
 }
 
-/** -1, 0 or 1 after the snap. */
+/**
+ * -1, 0 or 1 after the snap. Figures of one size whose first digits lie apart cannot be the same to 24, and short ones are
+ * told by their first digits alone: only the others are subtracted. (`d` holds the digits in groups of seven, `e` the size.)
+ */
 export function compareDecimals(first: Decimal, second: Decimal): -1 | 0 | 1 {
-  const difference = snappedDifference(first, second);
-  return difference.isZero() ? 0 : difference.isNegative() ? -1 : 1;
+  if (second.isZero()) return signOf(first);
+  if (first.s === second.s && first.e === second.e) {
+    const apart = (first.d[0] as number) - (second.d[0] as number);
+    const isShort = first.d.length === 1 && second.d.length === 1;
+    if (isShort && apart === 0) return 0;
+    if (isShort || apart > 1 || apart < -1) return (apart > 0) === (first.s > 0) ? 1 : -1;
+  }
+  return signOf(snappedDifference(first, second));
 }
+
+const signOf = (figure: Decimal): -1 | 0 | 1 => (figure.isZero() ? 0 : figure.isNegative() ? -1 : 1);
 
 export type RoundingMode = 'down' | 'up' | 'nearest' | 'nearest-down';
 

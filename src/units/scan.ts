@@ -76,11 +76,16 @@ const spellings: Readonly<Record<string, Unit>> = {
   percent: '%', 'lb/in2': 'psi', 'lbs/ft': 'lb/ft', plf: 'lb/ft', psf: 'lb/ft2', pcf: 'lb/ft3', '': 'ratio',
 };
 
+const exact: ReadonlyMap<string, Unit> = new Map(allUnits.map((unit) => [unit, unit]));
+
+/** In small letters; of two units that differ in capitals only, the one that stands first in the list. */
+const small: ReadonlyMap<string, Unit> = new Map([...allUnits].reverse().map((unit) => [unit.toLowerCase(), unit]));
+
 /** The unit a word means, or nothing. `lb\u00b7in` and `lb*in` are one. */
 export function unitNamed(word: string): Unit | undefined {
-  const plain = word.replaceAll('\u00b7', '*');
-  const exact = allUnits.find((unit) => unit === plain);
-  if (exact !== undefined) return exact;
+  const plain = word.includes('\u00b7') ? word.replaceAll('\u00b7', '*') : word;
+  const found = exact.get(plain);
+  if (found !== undefined) return found;
   const lower = plain.toLowerCase();
-  return Object.hasOwn(spellings, lower) ? spellings[lower] : allUnits.find((unit) => unit.toLowerCase() === lower);
+  return Object.hasOwn(spellings, lower) ? spellings[lower] : small.get(lower);
 }

@@ -84,6 +84,14 @@ it('an overload is an answer, though the spec says that all is within its rating
   expect(over.lines.findings.length).toBe(rightOf(assess(tiltDeck())).lines.findings.length);
 });
 
+it('findings are worked out once, when read, and read like any other part of the answer', () => {
+  const { lines } = rightOf(assess(tiltDeck()));
+  expect(lines.findings).toBe(lines.findings);
+  expect(Object.keys(lines)).toContain('findings');
+  expect({ ...lines }.findings).toBe(lines.findings);
+  expect(JSON.stringify(lines)).toContain(lines.findings[0]?.rule.id);
+});
+
 describe('the empty trailer', () => {
   const items = [{ name: 'frame', weight: '1,500 lb', at: '150 in' }, { name: 'axle', weight: '500 lb', at: '204 in', count: 2 }, { name: 'deck', weight: '1,100 lb', at: '180 in' }];
   const empty = (curb: unknown) => run(changed(changed(tiltDeck(), 'trailer.curb', curb), 'cargo', []));
