@@ -68,7 +68,7 @@ const mathSpec = {
   axleLimits: ['14000', '14000', '14400', '14000', '15000', '14080'].map(mathLb), share: math.bignumber('0.12'), rest: math.bignumber('0.88'), two: math.bignumber(2),
 };
 
-function coreWithMathjs(): readonly number[] {
+export function coreWithMathjs(): readonly number[] {
   const s = mathSpec;
   const gross = math.add(s.curb, s.cargo);
   const axlesAt = math.divide(math.add(s.first, s.second), s.two) as Unit;
@@ -91,7 +91,7 @@ const qtySpec = {
   gvwr: qtyLb(14000), gawr: qtyLb(7000), tire: qtyLb(3520), couplerGross: qtyLb(15000), couplerTongue: qtyLb(2000), axleLimits: [14000, 14000, 14400, 14000, 15000, 14080].map(qtyLb),
 };
 
-function coreWithQuantities(): readonly number[] {
+export function coreWithQuantities(): readonly number[] {
   const s = qtySpec;
   const gross = s.curb.add(s.cargo);
   const axlesAt = s.first.add(s.second).div(2);

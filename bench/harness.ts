@@ -74,3 +74,10 @@ export function printMachine(): void {
   console.log(`${processor?.model.trim()} x ${cpus().length}, ${process.platform} ${process.arch}, Node ${process.version}`);
   console.log(`decimal.js ${versionOf('../node_modules/decimal.js/package.json')}, mathjs ${versionOf('./node_modules/mathjs/package.json')}, js-quantities ${versionOf('./node_modules/js-quantities/package.json')}`);
 }
+
+/** The median time of one job in nanoseconds, over 21 rounds after a warm-up. */
+export function medianTime(run: Contender['run']): number {
+  const batch = batchFor(run);
+  for (let round = 0; round < 5; round += 1) timeOf(run, batch);
+  return median(Array.from({ length: 21 }, () => timeOf(run, batch)));
+}

@@ -9,7 +9,9 @@ import { evaluateBlock } from '../src/study/evaluate.js';
 import { blockRows, enoughColumns, isVaried, runBlock } from '../src/study/tape.js';
 import { standardMeasure, variantOf } from '../src/study/variant.js';
 import { verdictsFor } from '../src/study/verdicts.js';
-import { compare, table } from './harness.js';
+import { assessByHand, readByHand } from './assess-by-hand.js';
+import { coreWithMathjs, coreWithQuantities } from './assess.js';
+import { compare, medianTime, table } from './harness.js';
 
 const base = JSON.parse(readFileSync(new URL('../tests/study/plain-deck.json', import.meta.url), 'utf8')) as unknown;
 const paths = ['cargo.0.weight', 'cargo.0.front'] as const;
@@ -117,6 +119,16 @@ export function benchStudy(): void {
     { name: 'tape, figures and shares', run: () => { runBlock(variant.tape, columns, blockRows); return [1]; } },
     { name: 'tape, guarded verdicts and governing check', run: () => { judge(); return [1]; } },
   ]);
+  const handSpec = readByHand(base);
+  const oneBlock = new Float64Array(blockRows);
+  const perRow = (work: () => unknown, rows: number) => (): readonly number[] => { for (let i = 0; i < rows; i += 1) work(); return [1]; };
+  const peers = [
+    { name: 'tape, guarded verdicts and governing check', rows: blockRows, run: () => { judge(); return [oneBlock.length]; } },
+    { name: 'decimal.js by hand', rows: 4, run: perRow(() => assessByHand(handSpec), 4) },
+    { name: 'mathjs units, the core of it', rows: 4, run: perRow(coreWithMathjs, 4) },
+    { name: 'js-quantities, the core of it', rows: 4, run: perRow(coreWithQuantities, 4) },
+  ];
+  table('One variant, against other ways to work it out', peers.map(({ name, rows, run }) => ({ name, figure: medianTime(run) / rows })), 'ns a row');
   table('Growth of a whole study with its rows', [1e4, 1e5, 1e6, 1e7].map((rows) => {
     const whole = made(rows);
     const begun = performance.now();
