@@ -42,7 +42,7 @@ export const loaded = orThrow(balance([emptyTrailer, excavatorOnDeck], { axlesAt
 /** The yard's own truck: heavy, weighed alone with its driver; the hitch parts were still on the bench. */
 export const yardTruck: TowVehicle = {
   hitch: 'ball behind', front: given('front axle, truck alone', lb(5150), 'scale'), rear: given('rear axle, truck alone', lb(3650), 'scale'),
-  gvwr: lb(14000), frontGawr: lb(6000), rearGawr: lb(9650), gcwr: lb(30000), wheelbase: inch(176), overhang: inch(54), hitchHardware: lb(60),
+  gvwr: lb(11800), frontGawr: lb(6000), rearGawr: lb(9650), gcwr: lb(30000), wheelbase: inch(176), overhang: inch(54), hitchHardware: lb(60),
   receiver: { gross: lb(20000), tongue: lb(2000) }, ballMount: { gross: lb(16000), tongue: lb(1600) }, ball: { gross: lb(16000) },
   trailerRating: lb(18000), tongueRating: lb(1800), placard: { limit: lb(4200), people: lb(400), cargo: lb(250) },
 };
