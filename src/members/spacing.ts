@@ -7,12 +7,6 @@ import type { CountRule } from './cut-list.js';
 const one = ratio(1);
 const single = constant(one);
 
-export interface Spaced {
-  readonly count: Derived<'ratio'>;
-  /** Behind the coupler. */
-  readonly at: Derived<'in'>;
-}
-
 /** The caller has ruled out a spacing or a length of zero, and rules out a count of zero before the place is asked for. */
 export function countOf(name: string, spacing: Derived<'in'>, over: Derived<'in'>, rule: CountRule): Derived<'ratio'> {
   const spaces = quotient(null, over, spacing);

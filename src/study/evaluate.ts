@@ -3,9 +3,9 @@
  * with exact decimals, and a row for which the program would have gone another way is marked, for another tape or for `assess` itself.
  */
 import { compareDecimals } from '../units/internal.js';
-import { decimalReading, type Node, readNode } from '../trace/index.js';
+import { figureWith, type Node } from '../trace/index.js';
 import type { Decimal } from '../units/index.js';
-import { guardShare, tightened } from './bounds.js';
+import { type ColumnBound, guardShare } from './bounds.js';
 import { below, outside, outsideTwo, rank, verdicts as judge } from './judging.js';
 import type { Operand } from './steps.js';
 import { isVaried, runBlock } from './tape.js';
@@ -22,31 +22,21 @@ interface Block { readonly variant: Variant; readonly columns: readonly Float64A
 const columnOf = ({ columns, rows }: Block, operand: Operand, spare: Float64Array): Float64Array =>
   (isVaried(operand) ? (columns[operand.column] as Float64Array) : spare.fill(operand.value, 0, rows));
 
-const exact = (node: Node, figures: ReadonlyMap<string, Decimal>): Decimal =>
-  readNode(node, decimalReading, new Map(), (leaf) => (leaf.kind === 'given' && leaf.path !== undefined ? figures.get(leaf.path) : undefined));
-
-/** What each column must lie between: what its input may be, and what the decisions ask. */
-interface Ends { readonly values: Float64Array; readonly low: number; readonly high: number }
-
 /** Which mark a row outside gets: an input outside what it may be cannot be answered by any tape. */
-function markOf({ variant: { leaves, tape }, columns }: Block, row: number): number {
-  const inside = (column: number, low: number, high: number): boolean => { const x = (columns[column] as Float64Array)[row] as number; return x >= low && x <= high; };
-  const answerable = leaves.every((leaf, input) => leaf !== undefined && (leaf.between === undefined || inside(input, leaf.between[0].toNumber(), leaf.between[1].toNumber())));
-  const sameWay = tape.bounds.every(({ column, low, high }) => inside(column, low, high));
-  return (answerable ? 0 : mark.elsewhere) | (sameWay ? 0 : mark.otherWay);
+function markOf({ variant: { inputBounds, tape }, columns }: Block, row: number): number {
+  const inside = ({ column, low, high }: ColumnBound): boolean => { const x = (columns[column] as Float64Array)[row] as number; return x >= low && x <= high; };
+  return (inputBounds.every(inside) ? 0 : mark.elsewhere) | (tape.bounds.every(inside) ? 0 : mark.otherWay);
 }
 
 /** Rows with an input outside what it may be or without that input at all, and rows that go another way or are too near to tell. */
 function markOutsiders(block: Block): void {
-  const { variant: { leaves, tape }, columns, rows, verdicts } = block;
-  const byInput = leaves.map((leaf, column) => (leaf === undefined ? { column, low: 1, high: 0 }
-    : { column, low: leaf.between?.[0].toNumber() ?? Number.NEGATIVE_INFINITY, high: leaf.between?.[1].toNumber() ?? Number.POSITIVE_INFINITY }));
-  const ends = tightened([...byInput, ...tape.bounds]).map(({ column, low, high }): Ends => ({ values: columns[column] as Float64Array, low, high }));
+  const { variant: { allBounds }, columns, rows, verdicts } = block;
   const found = (row: number): void => setMark(verdicts, row, markOf(block, row));
-  for (let k = 0; k < ends.length; k += 2) {
-    const [a, b] = [ends[k] as Ends, ends[k + 1]];
-    if (b === undefined) outside(a.values, a.low, a.high, rows, found);
-    else outsideTwo(a.values, a.low, a.high, b.values, b.low, b.high, rows, found);
+  const values = ({ column }: ColumnBound): Float64Array => columns[column] as Float64Array;
+  for (let k = 0; k < allBounds.length; k += 2) {
+    const [a, b] = [allBounds[k] as ColumnBound, allBounds[k + 1]];
+    if (b === undefined) outside(values(a), a.low, a.high, rows, found);
+    else outsideTwo(values(a), a.low, a.high, values(b), b.low, b.high, rows, found);
   }
 }
 
@@ -61,7 +51,7 @@ function decideShares({ variant: { shares }, columns, verdicts, exactRow }: Bloc
   for (const share of shares) {
     const { check: { load, limit } } = share;
     const used = usedAt(share, columns, row);
-    if (Math.abs(used - 1) <= 3 * guardShare && compareDecimals(exact(load.why, figures), exact(limit.why, figures)) > 0) verdicts.holds[row] = 0;
+    if (Math.abs(used - 1) <= 3 * guardShare && compareDecimals(figureWith(load.why, figures), figureWith(limit.why, figures)) > 0) verdicts.holds[row] = 0;
   }
 }
 
@@ -70,7 +60,7 @@ function decideReserve({ verdicts, exactRow }: Block, node: Node, row: number): 
   setMark(verdicts, row, mark.exact);
   const sides = node.kind === 'computed' && node.operation === 'difference' ? node.of : undefined;
   const figures = exactRow(row);
-  const side = sides === undefined ? exact(node, figures).comparedTo(0) : compareDecimals(exact(sides[0] as Node, figures), exact(sides[1] as Node, figures));
+  const side = sides === undefined ? figureWith(node, figures).comparedTo(0) : compareDecimals(figureWith(sides[0] as Node, figures), figureWith(sides[1] as Node, figures));
   if (side < 0) verdicts.holds[row] = 0;
 }
 
@@ -80,7 +70,7 @@ function breakTie({ variant: { shares }, columns, verdicts, exactRow }: Block, r
   const most = verdicts.most[row] as number;
   const close = shares.flatMap((share, k) => {
     const { check: { load, limit } } = share;
-    return most - usedAt(share, columns, row) <= 2 * guardShare * Math.abs(most) ? [{ k, load: exact(load.why, figures), limit: exact(limit.why, figures) }] : [];
+    return most - usedAt(share, columns, row) <= 2 * guardShare * Math.abs(most) ? [{ k, load: figureWith(load.why, figures), limit: figureWith(limit.why, figures) }] : [];
   });
   const order = (a: (typeof close)[number], b: (typeof close)[number]): number => compareDecimals(a.load.times(b.limit), b.load.times(a.limit));
   const worst = close.reduce((best, next) => (order(next, best) > 0 ? next : best));

@@ -20,9 +20,10 @@ export const numberForm = (at: Decimal): Form => ({ at, terms: none });
 export const columnForm = (column: number): Form => ({ at: zero, terms: new Map([[column, one]]) });
 export const isFixed = ({ terms }: Form): boolean => terms.size === 0;
 
-function scaled({ at, terms }: Form, times: Decimal): Form {
-  return times.isZero() ? numberForm(zero) : { at: at.times(times), terms: new Map([...terms].map(([column, factor]) => [column, factor.times(times)])) };
-}
+/** Every number of a form taken through one multiplication or division. */
+const each = ({ at, terms }: Form, through: (x: Decimal) => Decimal): Form => ({ at: through(at), terms: new Map([...terms].map(([column, factor]) => [column, through(factor)])) });
+
+const scaled = (form: Form, times: Decimal): Form => (times.isZero() ? numberForm(zero) : each(form, (x) => x.times(times)));
 
 /** `a - b` */
 export const gapOf = (a: Form, b: Form): Form => added(a, scaled(b, one.neg()));
@@ -44,10 +45,10 @@ export function linearStep(node: Computed, parts: readonly Form[]): Form | undef
     case 'difference': return gapOf(a, b);
     case 'relabel': return a;
     case 'product': return isFixed(a) ? scaled(b, a.at) : isFixed(b) ? scaled(a, b.at) : undefined;
-    case 'quotient': return isFixed(b) && !b.at.isZero() ? scaled(a, one.div(b.at)) : undefined;
+    case 'quotient': return isFixed(b) && !b.at.isZero() ? each(a, (x) => x.div(b.at)) : undefined;
     case 'convert': {
       const { times, over } = node.factor as NonNullable<Computed['factor']>;
-      return scaled(a, times.div(over));
+      return each(a, (x) => x.times(times).div(over));
     }
     default: return undefined;
   }

@@ -7,7 +7,7 @@ import { type Decision, type Derived, type Given, type Node, nodesOf } from '../
 import type { Unit } from '../units/index.js';
 import { leavesOf } from './spec-paths.js';
 import { isVaried, type Tape, tapeOf } from './tape.js';
-import { guardShare } from './bounds.js';
+import { type ColumnBound, guardShare, tightened } from './bounds.js';
 import type { Operand } from './steps.js';
 
 /** The figures a study prints, taken from an assessment; absent ones make a row unanswered. */
@@ -47,8 +47,10 @@ export interface Variant {
   readonly reserves: readonly Guarded[];
   /** The shares used, one for each distinct check; equal checks of equal axles are one, under both names. */
   readonly shares: readonly Share[];
-  /** The varied leaves, in the order of the tape's inputs; undefined when this alternative has no such figure, or has it in another unit. */
-  readonly leaves: readonly (Given | undefined)[];
+  /** What each input may be; nothing is inside where this alternative has no such figure, or has it in another unit. */
+  readonly inputBounds: readonly ColumnBound[];
+  /** Those and the bounds of the decisions, one a column. */
+  readonly allBounds: readonly ColumnBound[];
   /** True when a reserve that does not vary is over: then no row of this variant holds. */
   readonly overAnyway: boolean;
 }
@@ -78,6 +80,12 @@ function shareNode({ reserve, limit, used }: Check, inputs: readonly string[]): 
   return varies ? { node: used.why, times: 1, plus: 0 } : { node: reserve.why, times: -1 / limit.value.value.toNumber(), plus: 1 };
 }
 
+/** The ends of an input on its column. */
+function inputBound(leaf: Given | undefined, unit: Unit | undefined, column: number): ColumnBound {
+  if (leaf === undefined || leaf.value.unit !== unit) return { column, low: 1, high: 0 };
+  return { column, low: leaf.between?.[0].toNumber() ?? Number.NEGATIVE_INFINITY, high: leaf.between?.[1].toNumber() ?? Number.POSITIVE_INFINITY };
+}
+
 /** Records an alternative. `units` are those in which the inputs vary. */
 export function variantOf(spec: unknown, inputs: readonly string[], units: readonly Unit[], measure: Measure): Either<TrailerError, Variant> {
   const assessed = assess(spec);
@@ -97,11 +105,12 @@ export function variantOf(spec: unknown, inputs: readonly string[], units: reado
   const reserves: Guarded[] = guarded.map((each) => ({ ...each, at: take() }));
   const shares = spoken.map(({ check, times, plus }): Share => ({ name: check.what, check, at: take(), times, plus }));
   const leaves = leavesOf(assessment.spec);
+  const inputBounds = inputs.map((path, column) => inputBound(leaves.get(path), units[column], column));
   const fixed = [...reserves.filter(({ at }) => !isVaried(at)).map(({ node }) => node), ...shares.flatMap(({ at, check }) => (isVaried(at) ? [] : [check.reserve.why]))];
   return right({
     spec, assessment, tape, figures, shares: distinct(shares),
     reserves: distinct(reserves.filter(({ at }) => isVaried(at)).map((reserve) => ({ ...reserve, name: '' }))),
-    leaves: inputs.map((path, i) => (leaves.get(path)?.value.unit === units[i] ? leaves.get(path) : undefined)),
+    inputBounds, allBounds: tightened([...inputBounds, ...tape.bounds]),
     overAnyway: fixed.some(({ value }) => value.value.isNegative()),
   });
 }

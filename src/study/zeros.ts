@@ -1,6 +1,6 @@
 /** Where a working is zero over one input: exactly when it is linear in it, otherwise bracketed. */
 import { Decimal, zero } from '../units/internal.js';
-import { decimalReading, type Node, readNode } from '../trace/index.js';
+import { figureWith, type Node } from '../trace/index.js';
 import { lineOf } from './linear.js';
 
 /** How close a bracketed solution is, in the unit of the input. */
@@ -11,7 +11,7 @@ const scanSteps = 200;
 
 /** The figure of a working with another figure at `path`. */
 export const figureAt = (node: Node, path: string, x: Decimal): Decimal =>
-  readNode(node, decimalReading, new Map(), (leaf) => (leaf.kind === 'given' && leaf.path === path ? x : undefined));
+  figureWith(node, new Map([[path, x]]));
 
 export interface Zeros {
   readonly at: readonly Decimal[];

@@ -11,7 +11,7 @@ export { constant, given, known, lookedUp, named } from './leaves.js';
 export type { Computed, Constant, Derived, Given, Known, LookedUp, Node, Operation } from './node.js';
 export { decimalReading, type Reading, readNode, readOperation } from './reading.js';
 export * from './record.js';
-export { nodesOf, replay } from './replay.js';
+export { figureWith, nodesOf, replay } from './replay.js';
 export { type Footing, restsOn } from './rests-on.js';
 export { citation, commonPractice, fromMemory, type Grade, type Source, statics, wantsVerifying } from './source.js';
 export { editDistance, findRow, nearestKeys, notTabulated, type Table } from './table.js';

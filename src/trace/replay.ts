@@ -12,9 +12,13 @@ import { decimalReading, readNode } from './reading.js';
  * @example compare(replay(grossWeight), grossWeight.value) // 0, for every working
  */
 export function replay<U extends Unit>(derived: Derived<U>, changed?: ReadonlyMap<string, Decimal>): Quantity<U> {
+  return ofDecimal(figureWith(derived.why, changed), derived.value.unit);
+}
+
+/** The bare figure of a node, read again from its leaves with other figures at some paths. @example figureWith(grossWeight.why, new Map()) // 12400 */
+export function figureWith(node: Node, changed?: ReadonlyMap<string, Decimal>): Decimal {
   const leafOf = (leaf: Node): Decimal | undefined => (leaf.kind === 'given' && leaf.path !== undefined ? changed?.get(leaf.path) : undefined);
-  const value = readNode(derived.why, decimalReading, new Map(), changed === undefined ? undefined : leafOf);
-  return ofDecimal(value, derived.value.unit);
+  return readNode(node, decimalReading, new Map(), changed === undefined ? undefined : leafOf);
 }
 
 /** Every node of a working, leaves first, each once. @example nodesOf([grossWeight.why]).length // 3 */
