@@ -28,6 +28,7 @@ export interface HandAnswer {
   readonly claimed: Figure; readonly claimedGross: Figure; readonly claim: HandCheck;
   readonly least: Figure; readonly most: Figure; readonly aboveLeast: Figure; readonly belowMost: Figure; readonly stands: string;
   readonly pressures: readonly { readonly pressure: Figure; readonly carries: Figure }[]; readonly moldedAgreesWithTable: readonly boolean[];
+  readonly yaw: { readonly centre: Figure; readonly index: Figure; readonly radius: Figure };
 }
 
 const zero = new Digits(0);
@@ -66,6 +67,14 @@ function partsOf(axle: HandAxle): readonly Figure[] {
   return parts;
 }
 
+/** How widely the weight is spread along the trailer: empty trailer and machine as points about their common centre. */
+function yawOf(curb: Figure, trailerMoment: Figure, cargo: Figure, at: Figure, gross: Figure): HandAnswer['yaw'] {
+  const centre = trailerMoment.plus(cargo.times(at)).div(gross);
+  const [trailerOff, cargoOff] = [trailerMoment.div(curb).minus(centre), at.minus(centre)];
+  const index = curb.times(trailerOff.times(trailerOff)).plus(cargo.times(cargoOff.times(cargoOff)));
+  return { centre, index, radius: index.div(gross).sqrt() };
+}
+
 const partNames = ['beam', 'springs', 'hubs', 'wheels', 'tires'];
 
 export function assessByHand(spec: HandSpec): HandAnswer {
@@ -82,7 +91,8 @@ export function assessByHand(spec: HandSpec): HandAnswer {
   must(axlesAt.gt(zero) && curbTongue.lte(curb), 'axles stand behind the coupler, and the tongue load is part of the weight');
   const gross = curb.plus(cargo);
   must(gross.gt(zero), 'something is weighed');
-  const moment = curb.minus(curbTongue).times(axlesAt).plus(cargo.times(front.plus(balancePoint)));
+  const [trailerMoment, cargoAt] = [curb.minus(curbTongue).times(axlesAt), front.plus(balancePoint)];
+  const moment = trailerMoment.plus(cargo.times(cargoAt));
   const axleLoad = moment.div(axlesAt);
   const tongue = gross.minus(axleLoad);
   must(tongue.lte(gross), 'the tongue load is part of the gross weight');
@@ -122,7 +132,7 @@ export function assessByHand(spec: HandSpec): HandAnswer {
     holds: !tongue.isNegative() && checks.every(({ holds }) => holds), bounds, payload, governs,
     claimed, claimedGross, claim: check('the claim against GVWR', gvwr, claimedGross),
     least, most, stands: tongue.lt(least) ? 'light' : tongue.gt(most) ? 'heavy' : 'inside', aboveLeast: tongue.minus(least), belowMost: most.minus(tongue),
-    pressures, moldedAgreesWithTable,
+    pressures, moldedAgreesWithTable, yaw: yawOf(curb, trailerMoment, cargo, cargoAt, gross),
   };
 }
 

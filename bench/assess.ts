@@ -32,6 +32,7 @@ const ofOurs = (a: Assessment): Figures => {
     figure(advice?.least), figure(advice?.most), figure(advice?.aboveLeast), figure(advice?.belowMost), advice?.stands ?? '',
     ...a.pressures.flatMap(({ needed }) => [figure(needed.pressure), figure(needed.carries)]),
     ...stack.tires.map((tire) => (tire?.notes.some(({ tag }) => tag === 'MoldedDiffersFromTable') ? 0 : 1)),
+    figure(a.attitude.yaw?.centre), figure(a.attitude.yaw?.index), figure(a.attitude.yaw?.radius),
   ];
 };
 
@@ -41,6 +42,7 @@ const ofHand = (a: HandAnswer): Figures => {
     a.gross, a.axleLoad, a.tongue, a.tongueShare, a.axlesAt, a.capacity, a.sumOfRatings, ...a.axleLoads, ...checked(a.checks), ...checked(a.parts), a.tightest.length, a.holds ? 1 : 0,
     ...a.bounds, a.payload, a.governs.length, a.claimed, a.claimedGross, ...checked([a.claim]), a.least, a.most, a.aboveLeast, a.belowMost, a.stands,
     ...a.pressures.flatMap(({ pressure, carries }) => [pressure, carries]), ...a.moldedAgreesWithTable.map((agrees) => (agrees ? 1 : 0)),
+    a.yaw.centre, a.yaw.index, a.yaw.radius,
   ];
   return told.map((each) => (typeof each === 'object' ? each.toFixed() : each));
 };

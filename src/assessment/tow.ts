@@ -1,7 +1,7 @@
 /** The tow side of a spec: the chain of checks, spring bars, the largest trailer, and what it leaves for payload. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { LadenLimit } from '../load/index.js';
-import { type HitchedAxleLoads, largestTrailer, type LargestTrailer, towChecks, type TowingError, type TowVehicle, weightDistribution, type WeightDistribution } from '../towing/index.js';
+import { couplerChecks, type HitchedAxleLoads, largestTrailer, type LargestTrailer, towChecks, type TowedTrailer, type TowingError, type TowVehicle, weightDistribution, type WeightDistribution } from '../towing/index.js';
 import type { AxleGroup } from '../axles/index.js';
 import type { Derived } from '../trace/index.js';
 import type { ShareBand } from '../load/index.js';
@@ -16,13 +16,8 @@ export interface TowPart extends Part {
   readonly largest?: LargestTrailer;
 }
 
-const vehicleOf = ({ tow = {}, trailer }: Spec): TowVehicle => ({ ...tow, hitch: trailer.hitch === 'ball' ? 'ball behind' : 'gooseneck' });
-
 const joined = (missing: readonly { what: string; missing: readonly string[] }[]): readonly NotChecked[] =>
   missing.map(({ what, missing: facts }) => ({ what, missing: facts.join(', ') }));
-
-/** Coupler and chains belong to the trailer: they are asked for even when nothing tows it. */
-const ofTrailer = ({ what }: NotChecked): boolean => what.includes('coupler') || what.includes('chains');
 
 function barsOf(spec: Spec, gross: Derived<'lb'>, tongue: Derived<'lb'>, group: AxleGroup): Either<TowingError, WeightDistribution | undefined> {
   const { tow } = spec;
@@ -39,18 +34,23 @@ function barsOf(spec: Spec, gross: Derived<'lb'>, tongue: Derived<'lb'>, group: 
 export function towPart(spec: Spec, gross: Derived<'lb'> | undefined, tongue: Derived<'lb'> | undefined, group: AxleGroup | undefined, share: ShareBand): Either<TowingError, TowPart> {
   if (gross === undefined) return right(open('coupler, chains and tow vehicle', 'gross weight'));
   const { coupler, chains } = spec.trailer;
-  const vehicle = vehicleOf(spec);
-  const chain = towChecks(vehicle, { gross, tongue, coupler, chains: chains && { each: chains.each, count: chains.count === 1 ? 1 : 2 } });
+  const trailer: TowedTrailer = { gross, tongue, coupler, chains: chains && { each: chains.each, count: chains.count === 1 ? 1 : 2 } };
+  if (spec.tow === undefined) {
+    const coupled = couplerChecks(trailer);
+    if (isLeft(coupled)) return left({ ...coupled.left, path: coupled.left.path ?? 'trailer' });
+    const { checks, notes, decisions, notChecked } = coupled.right;
+    return right({ checks, notes, decisions, notChecked: [...joined(notChecked), { what: 'tow vehicle', missing: 'anything about it' }] });
+  }
+  const vehicle: TowVehicle = { ...spec.tow, hitch: spec.trailer.hitch === 'ball' ? 'ball behind' : 'gooseneck' };
+  const chain = towChecks(vehicle, trailer);
   if (isLeft(chain)) return left({ ...chain.left, path: chain.left.path ?? 'tow' });
   const notChecked = joined(chain.right.notChecked);
-  const base = { ...chain.right, notChecked };
-  if (spec.tow === undefined) return right({ ...base, notChecked: [...notChecked.filter(ofTrailer), { what: 'tow vehicle', missing: 'anything about it' }] });
   const bars = tongue === undefined || group === undefined ? right(undefined) : barsOf(spec, gross, tongue, group);
   if (isLeft(bars)) return left({ ...bars.left, path: bars.left.path ?? 'tow.bars' });
   const largest = largestTrailer({ vehicle, coupler, tongueShare: share.high });
   const unset = spec.tow.bars !== undefined && bars.right === undefined ? [{ what: 'weight distributing bars', missing: 'axles alone, wheelbase and measured overhang' }] : [];
   return right({
-    ...base, notChecked: [...notChecked, ...unset],
+    ...chain.right, notChecked: [...notChecked, ...unset],
     ...(bars.right && { bars: bars.right, checks: [...chain.right.checks, ...bars.right.findings.barsOn.checks], notes: [...chain.right.notes, ...bars.right.notes], decisions: [...chain.right.decisions, ...bars.right.decisions] }),
     ...(isLeft(largest) ? {} : { largest: largest.right }),
   });

@@ -28,12 +28,12 @@ export interface Payload {
 const none = constant(ratio(0));
 const whole = constant(ratio(1));
 
-/** The heaviest gross weight that keeps within a limit: divided last, at the end of the band that is the harder one. */
-function grossAllowed({ name, on, limit }: LadenLimit, share: ShareBand): Derived<'lb'> {
+/** The heaviest gross weight that keeps within a limit: divided last. */
+function grossAllowed({ name, on, limit }: LadenLimit, onAxles: Derived<'ratio'>, onTongue: Derived<'ratio'>): Derived<'lb'> {
   switch (on) {
     case 'gross': return limit;
-    case 'axles': return quotient(`gross weight allowed by ${name}`, limit, difference(null, whole, share.low));
-    case 'tongue': return quotient(`gross weight allowed by ${name}`, limit, share.high);
+    case 'axles': return quotient(`gross weight allowed by ${name}`, limit, onAxles);
+    case 'tongue': return quotient(`gross weight allowed by ${name}`, limit, onTongue);
   }
 }
 
@@ -57,7 +57,9 @@ export function payload(curb: Derived<'lb'>, share: ShareBand, limits: readonly 
   if (limits.length === 0) return left({ chapter: 'load', tag: 'NoLimits' });
   const decisions = [decide(share.low, '>', none), decide(share.low, '<=', share.high), decide(share.high, '<', whole)];
   if (decisions.some(({ holds }) => !holds)) return left({ chapter: 'load', tag: 'ShareOutOfRange', low: share.low.value, high: share.high.value });
-  const bounds = limits.map((limit) => ({ name: limit.name, limit: difference(`payload by ${limit.name}`, grossAllowed(limit, share), curb) }));
+  // The end of the band that is the harder one: the axles carry most at the lower share, the tongue at the higher.
+  const onAxles = difference(null, whole, share.low);
+  const bounds = limits.map((limit) => ({ name: limit.name, limit: difference(`payload by ${limit.name}`, grossAllowed(limit, onAxles, share.high), curb) }));
   const governed = governedBy('payload', bounds);
   return right({ most: governed.least, governed, decisions });
 }

@@ -1,6 +1,6 @@
 /** How widely is the load spread along the trailer? A way to compare layouts, and nothing more. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { inch, ratio } from '../units/index.js';
+import { ratio } from '../units/index.js';
 import { type Decision, type Derived, difference, product, quotient, type Source, squareRoot, statics, sum } from '../trace/index.js';
 import { note, type Note } from '../ratings/index.js';
 import { inInches, inPounds } from './item.js';
@@ -49,18 +49,18 @@ const research: Source = {
 export function yawInertia(items: readonly SpreadItem[]): Either<LoadingError, YawInertia> {
   if (items.length === 0) return left({ chapter: 'load', tag: 'NothingGiven', what: 'items along the trailer' });
   const read = items.map(({ name, weight, at, length }) => ({
-    name, w: inPounds(`${name} weight`, weight), x: inInches(`${name} position`, at), l: length === 'point' ? fixed(inch(0)) : inInches(`${name} length`, length),
+    name, w: inPounds(`${name} weight`, weight), x: inInches(`${name} position`, at), l: length === 'point' ? undefined : inInches(`${name} length`, length),
   }));
   const gross = sum('gross weight', read.map(({ w }) => w));
   const guarded = allHold([
-    ...read.flatMap(({ name, w, l }) => [mustNotBeNegative(`${name} weight`, w), mustNotBeNegative(`${name} length`, l)]), mustBeAboveZero('gross weight', gross),
+    ...read.flatMap(({ name, w, l }) => [mustNotBeNegative(`${name} weight`, w), ...(l === undefined ? [] : [mustNotBeNegative(`${name} length`, l)])]), mustBeAboveZero('gross weight', gross),
   ]);
   if (isLeft(guarded)) return guarded;
   const centre = quotient('centre of gravity', sum(null, read.map(({ w, x }) => product(null, w, x))), gross, statics);
   const index = sum('yaw inertia index', read.map(({ w, x, l }) => {
     const off = difference(null, x, centre);
-    const bar = quotient(null, product(null, l, l), fixed(ratio(12)));
-    return product(null, w, sum(null, [product(null, off, off), bar]));
+    const square = product(null, off, off);
+    return product(null, w, l === undefined ? square : sum(null, [square, quotient(null, product(null, l, l), fixed(ratio(12)))]));
   }), statics);
   return right({
     gross, centre, index, radius: squareRoot('radius of gyration', quotient(null, index, gross)), decisions: guarded.right,

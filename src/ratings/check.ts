@@ -1,5 +1,5 @@
 /** A rating against the weight it limits, or a component against the rating it must bear. */
-import { compareDecimals } from '../units/internal.js';
+import { compareDecimals, type Decimal, signOf } from '../units/internal.js';
 import { type Derived, difference, type Known, known, quotient, type Source } from '../trace/index.js';
 import type { ComponentKind, Limits, RatingKind, Supports, WeightKind } from './kinds.js';
 
@@ -44,7 +44,7 @@ export interface Check {
 }
 
 function positive(figure: Derived<'lb'>, what: string): Derived<'lb'> {
-  if (!figure.value.value.gt(0)) throw new RangeError(`${what} is greater than zero`);
+  if (signOf(figure.value.value) <= 0) throw new RangeError(`${what} is greater than zero`);
   return figure;
 }
 
@@ -105,8 +105,13 @@ export function bears<C extends ComponentKind>(component: Capacity<C>, demand: R
 
 /** Every check that uses the greatest share of its limit; more than one when they tie. Shares are compared by cross-multiplication. @example tightest([check(rating('GVWR', lb(14000)), weight('gross', grossWeight))])[0].what // gross against GVWR */
 export function tightest<C extends Pick<Check, 'limit' | 'load'>>(checks: readonly C[]): readonly C[] {
-  const order = (a: C, b: C): number => compareDecimals(a.load.value.value.times(b.limit.value.value), b.load.value.value.times(a.limit.value.value));
-  const worst = checks.reduce<C | undefined>((best, next) => (best === undefined || order(next, best) > 0 ? next : best), undefined);
-  return worst === undefined ? [] : checks.filter((candidate) => order(candidate, worst) === 0);
+  const bare = ({ value }: Derived<'lb'>): Decimal => value.value;
+  let worst: C[] = [];
+  for (const next of checks) {
+    const [best] = worst;
+    const order = best === undefined ? 1 : compareDecimals(bare(next.load).times(bare(best.limit)), bare(best.load).times(bare(next.limit)));
+    if (order > 0) worst = [next];
+    else if (order === 0) worst.push(next);
+  }
+  return worst;
 }
-

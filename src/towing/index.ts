@@ -4,6 +4,7 @@
  * @module towing
  */
 export * from './combination.js';
+export * from './coupler-checks.js';
 export * from './coupler-class.js';
 export * from './errors.js';
 export type { AnyLength, AnyMoment, AnyShare, AnyWeight } from './figures.js';

@@ -1,13 +1,12 @@
 /** The whole chain of checks on the tow side. */
-import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
+import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import type { Note } from '../ratings/index.js';
-import { type Decision, decide, type Derived } from '../trace/index.js';
+import type { Decision, Derived } from '../trace/index.js';
 import { combinationWeight } from './combination.js';
+import { couplerChecks } from './coupler-checks.js';
 import type { TowingError } from './errors.js';
-import { allAboveZero, pounds } from './figures.js';
 import { ask, type Findings, gathered, isMissing, loadFrom } from './findings.js';
-import { hitchedBy, type HitchedAxleLoads, tongueRemark } from './hitched-axle-loads.js';
-import { safetyChainChecks } from './safety-chains.js';
+import { hitchedBy, type HitchedAxleLoads } from './hitched-axle-loads.js';
 import { missingOf, readFacts, sumLoads, sumOrMissing, towFacts } from './tow-facts.js';
 import type { TowedTrailer, TowVehicle } from './tow-vehicle.js';
 
@@ -36,16 +35,12 @@ export interface TowChecks extends Findings {
  * @source vehicle owner manuals, trailer worked example, 2008-2010; 49 CFR 567.4 for GVWR and GAWR; chains: see safetyChainChecks
  */
 export function towChecks(vehicle: TowVehicle, trailer: TowedTrailer): Either<TowingError, TowChecks> {
-  const gross = pounds('trailer gross', trailer.gross);
-  const above = allAboveZero([['trailer gross', gross]]);
-  if (isLeft(above)) return above;
+  const coupled = couplerChecks(trailer);
+  if (isLeft(coupled)) return coupled;
+  const { gross, tongue } = coupled.right;
   const read = towFacts(vehicle);
   if (isLeft(read)) return read;
   const { front, rear, hardware, alone, lever } = read.right;
-  const { 'tongue load': tongue } = readFacts({ 'tongue load': trailer.tongue });
-  const possible = tongue === undefined ? undefined : decide(tongue, '<=', gross);
-  if (tongue !== undefined && possible?.holds === false) return left({ chapter: 'towing', tag: 'TongueAboveGross', tongue: tongue.value, gross: gross.value });
-
   const onTongue = loadFrom(tongue, 'tongue load');
   const onBall = sumOrMissing('load on the ball', { 'tongue load': tongue, ...hardware });
   const combination = isMissing(alone) ? alone : combinationWeight(alone, gross);
@@ -53,8 +48,6 @@ export function towChecks(vehicle: TowVehicle, trailer: TowedTrailer): Either<To
   const axleFacts = missingOf(alone, onBall, lever);
   const { placard = {} } = vehicle;
   const aboard = sumOrMissing('people, cargo and tongue', { ...readFacts({ 'people aboard': placard.people, 'cargo aboard': placard.cargo }), 'tongue load': tongue, ...hardware });
-  const chains = trailer.chains === undefined ? ask('safety chains', 'gross', undefined, gross) : safetyChainChecks(trailer.chains, gross);
-  if (isLeft(chains)) return chains;
 
   const found = gathered([
     ask('tow vehicle GVWR', 'tow vehicle hitched', vehicle.gvwr, sumLoads('tow vehicle hitched', alone, onTongue)),
@@ -66,18 +59,15 @@ export function towChecks(vehicle: TowVehicle, trailer: TowedTrailer): Either<To
     ...(vehicle.hitch === 'gooseneck' && vehicle.ballMount === undefined ? [] : [
       ask('ball mount gross', 'gross', vehicle.ballMount?.gross, gross), ask('ball mount tongue', 'tongue', vehicle.ballMount?.tongue, onTongue)]),
     ask('ball gross', 'gross', vehicle.ball?.gross, gross),
-    ask('coupler gross', 'gross', trailer.coupler?.gross, gross),
-    ask('coupler tongue', 'tongue', trailer.coupler?.tongue, onTongue),
-    chains,
+    coupled,
     ask('trailer tow rating', 'gross', vehicle.trailerRating, gross),
     ask('tow vehicle tongue', 'tongue', vehicle.tongueRating, onTongue),
     ask('occupant and cargo placard', 'tow vehicle load', placard.limit, aboard),
   ]);
   if (isLeft(found)) return found;
-  const remark = tongue === undefined ? { notes: [], decisions: [] } : tongueRemark(tongue);
   return right({
     ...found.right, ...(hitched && { hitched }), ...(isMissing(combination) ? {} : { combination }),
-    notes: [...read.right.notes, ...remark.notes, ...(hitched?.notes ?? []), ...('notes' in chains.right ? chains.right.notes as readonly Note[] : [])],
-    decisions: [...above.right, ...read.right.decisions, ...(possible === undefined ? [] : [possible]), ...remark.decisions, ...(hitched?.decisions ?? [])],
+    notes: [...read.right.notes, ...coupled.right.notes, ...(hitched?.notes ?? [])],
+    decisions: [...coupled.right.decisions, ...read.right.decisions, ...(hitched?.decisions ?? [])],
   });
 }

@@ -8,7 +8,7 @@ export type Basis = (typeof bases)[number];
 const rank: Readonly<Record<Basis, number>> = { scale: 0, label: 1, published: 2, computed: 3, stated: 4, estimated: 5 };
 
 /** The weaker of two bases. @example weaker('scale', 'stated') // stated */
-export const weaker = (a: Basis, b: Basis): Basis => (rank[a] >= rank[b] ? a : b);
+export const weaker = (a: Basis, b: Basis): Basis => (a === b || rank[a] >= rank[b] ? a : b);
 
 /** Whether a word names a basis. @example isBasis('label') // true */
 export const isBasis = (text: string): text is Basis => Object.hasOwn(rank, text);

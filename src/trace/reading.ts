@@ -3,7 +3,7 @@
  * replay uses it again; the tests bring a reading of exact fractions; the tape of a study is the reading in Float64.
  */
 import { applyFactor, type Factor } from '../units/convert.js';
-import { Decimal, roundToStep, snap, snappedDifference, snappedSum } from '../units/decimal.js';
+import { compareDecimals, Decimal, roundToStep, snap, snappedDifference, snappedSum } from '../units/decimal.js';
 import type { RoundingMode } from '../units/index.js';
 import type { Computed, Node } from './node.js';
 
@@ -43,8 +43,8 @@ export const decimalReading: Reading<Decimal> = {
   difference: snappedDifference,
   product: (a, b) => a.times(b),
   quotient: (a, b) => finite(a.div(b), 'quotient'),
-  least: (terms) => terms.reduce((best, term) => (term.lt(best) ? term : best)),
-  greatest: (terms) => terms.reduce((best, term) => (term.gt(best) ? term : best)),
+  least: (terms) => terms.reduce((best, term) => (compareDecimals(term, best) < 0 ? term : best)),
+  greatest: (terms) => terms.reduce((best, term) => (compareDecimals(term, best) > 0 ? term : best)),
   convert: (a, factor) => applyFactor(a, factor),
   round: (a, step, mode) => roundToStep(a, step, mode),
   squareRoot: (a) => finite(a.sqrt(), 'square root'),

@@ -16,19 +16,18 @@ import type { Source } from './source.js';
 export type Name = string | null;
 type Extra = Pick<Computed, 'factor' | 'rounding'>;
 
-function step<U extends Unit>(symbol: Name, operation: Operation, parts: readonly Derived<Unit>[], value: Decimal, unit: U, source: Source | undefined, extra?: Extra): Derived<U> {
-  const quantity = ofDecimal(value, unit);
+const plainStep: Extra = {};
+
+function step<U extends Unit>(symbol: Name, operation: Operation, parts: readonly Derived<Unit>[], figure: Decimal, unit: U, source: Source | undefined, { factor, rounding } = plainStep): Derived<U> {
+  const value = ofDecimal(figure, unit);
+  const of: Node[] = [];
   let basis: Basis = 'scale';
-  const of: Node[] = new Array(parts.length);
-  for (let i = 0; i < parts.length; i += 1) {
-    const { why } = parts[i] as Derived<Unit>;
-    of[i] = why;
-    if (why.basis !== basis) basis = weaker(basis, why.basis);
+  for (const { why } of parts) {
+    of.push(why);
+    basis = weaker(basis, why.basis);
   }
-  const why: Computed = {
-    kind: 'computed', operation, of, value: quantity, basis, symbol: symbol ?? undefined, source, factor: extra?.factor, rounding: extra?.rounding,
-  };
-  return { value: quantity, why };
+  const why: Computed = { kind: 'computed', operation, of, value, basis, symbol: symbol ?? undefined, source, factor, rounding };
+  return { value, why };
 }
 
 function sameUnits(first: Derived<Unit>, others: readonly Derived<Unit>[]): void {

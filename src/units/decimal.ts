@@ -12,12 +12,15 @@ export const Decimal = Base.clone({ defaults: true, precision: 34, rounding: Bas
 export const zero: Decimal = new Decimal(0);
 export const one: Decimal = new Decimal(1);
 
+/** -1, 0 or 1; a zero has no sign here. (`s` is the sign of a decimal, `e` its power of ten, `d` its digits in groups of seven.) */
+export const signOf = (figure: Decimal): -1 | 0 | 1 => (figure.d[0] === 0 ? 0 : figure.s > 0 ? 1 : -1);
+
 /**
  * Whether `small` is at most 10^-places of `large`, whatever their signs. The powers of ten settle it, save where they meet;
  * only there the figures are compared in full.
  */
 function isWithin(small: Decimal, large: Decimal, places: number): boolean {
-  if (small.isZero() || large.isZero()) return small.isZero();
+  if (signOf(small) === 0 || signOf(large) === 0) return signOf(small) === 0;
   const apart = large.e - places - small.e;
   return apart === 0 ? small.abs().lte(large.abs().times(`1e-${places}`)) : apart > 0;
 }
@@ -38,33 +41,43 @@ export function snap(value: Decimal): Decimal {
 /** The difference, and exactly zero when the two agree to 24 digits: the one gate before any comparison with zero. */
 export function snappedDifference(first: Decimal, second: Decimal): Decimal {
   const difference = first.minus(second);
-  if (difference.isZero()) return zero;
+  if (signOf(difference) === 0) return zero;
   return isWithin(difference, first, sameness) || isWithin(difference, second, sameness) ? zero : difference;
 }
 
 /** The sum, and exactly zero when terms of both signs cancel to 24 digits. */
 export function snappedSum(terms: readonly Decimal[]): Decimal {
-  const total = terms.reduce((sum, term) => sum.plus(term), zero);
-  const cancelled = terms.some((term) => term.isNegative()) && terms.some((term) => isWithin(total, term, sameness));
+  let total = zero;
+  for (const term of terms) total = total === zero ? term : total.plus(term);
+  const cancelled = signOf(total) === 0 || (terms.some(({ s }) => s < 0) && terms.some((term) => isWithin(total, term, sameness)));
   return cancelled ? zero : total;
 }
 
+/** Three groups of digits are at most 21 digits and at least 15: what differs by more than one there differs within 24 digits. */
+const leadingGroups = 3;
+
 /**
- * -1, 0 or 1 after the snap. Figures of one size whose first digits lie apart cannot be the same to 24, and short ones are
- * told by their first digits alone: only the others are subtracted. (`d` holds the digits in groups of seven, `e` the size.)
+ * The order of two figures of one sign as their first digits tell it, without subtracting; undefined where they do not.
+ * Figures of at most three groups are told by them whole.
  */
-export function compareDecimals(first: Decimal, second: Decimal): -1 | 0 | 1 {
-  if (second.isZero()) return signOf(first);
-  if (first.s === second.s && first.e === second.e) {
-    const apart = (first.d[0] as number) - (second.d[0] as number);
-    const isShort = first.d.length === 1 && second.d.length === 1;
-    if (isShort && apart === 0) return 0;
-    if (isShort || apart > 1 || apart < -1) return (apart > 0) === (first.s > 0) ? 1 : -1;
+function orderOfSizes(first: Decimal, second: Decimal): number | undefined {
+  if (first.e !== second.e) return Math.abs(first.e - second.e) > 1 ? first.e - second.e : undefined;
+  const isShort = first.d.length <= leadingGroups && second.d.length <= leadingGroups;
+  for (let group = 0; group < leadingGroups; group += 1) {
+    const apart = (first.d[group] ?? 0) - (second.d[group] ?? 0);
+    if (apart !== 0) return isShort || apart > 1 || apart < -1 ? apart : undefined;
   }
-  return signOf(snappedDifference(first, second));
+  return isShort ? 0 : undefined;
 }
 
-const signOf = (figure: Decimal): -1 | 0 | 1 => (figure.isZero() ? 0 : figure.isNegative() ? -1 : 1);
+/** -1, 0 or 1 after the snap. */
+export function compareDecimals(first: Decimal, second: Decimal): -1 | 0 | 1 {
+  const [sign, other] = [signOf(first), signOf(second)];
+  if (sign !== other || sign === 0) return sign === other ? 0 : sign > other ? 1 : -1;
+  const order = orderOfSizes(first, second);
+  if (order === undefined) return signOf(snappedDifference(first, second));
+  return order === 0 ? 0 : (order > 0) === (sign > 0) ? 1 : -1;
+}
 
 export type RoundingMode = 'down' | 'up' | 'nearest' | 'nearest-down';
 

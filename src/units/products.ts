@@ -69,19 +69,27 @@ export type Quotient<A extends Unit, B extends Unit> =
 /** The units that `A` may be divided by. */
 export type Divisor<A extends Unit> = { [B in Unit]: [Quotient<A, B>] extends [never] ? never : B }[Unit];
 
-const key = (first: Unit, second: Unit): string => `${first}|${second}`;
-const made = new Map<string, Unit>();
-const left = new Map<string, Unit>();
+type ByPair = Map<Unit, Map<Unit, Unit>>;
+const made: ByPair = new Map();
+const left: ByPair = new Map();
+
+function enter(table: ByPair, first: Unit, second: Unit, result: Unit): void {
+  const row = table.get(first) ?? new Map<Unit, Unit>();
+  table.set(first, row.set(second, result));
+}
+
 for (const [first, second, result] of products) {
-  made.set(key(first, second), result).set(key(second, first), result);
-  left.set(key(result, second), first).set(key(result, first), second);
+  enter(made, first, second, result);
+  enter(made, second, first, result);
+  enter(left, result, second, first);
+  enter(left, result, first, second);
 }
 
 /** The unit of a product; the types have already refused what is not in the table. */
 export function unitOfProduct(first: Unit, second: Unit): Unit {
   if (second === 'ratio') return first;
   if (first === 'ratio') return second;
-  const unit = made.get(key(first, second));
+  const unit = made.get(first)?.get(second);
   if (unit === undefined) throw new TypeError(`no product of ${first} and ${second} in the table`);
   return unit;
 }
@@ -90,7 +98,7 @@ export function unitOfProduct(first: Unit, second: Unit): Unit {
 export function unitOfQuotient(first: Unit, second: Unit): Unit {
   if (first === second) return 'ratio';
   if (second === 'ratio') return first;
-  const unit = left.get(key(first, second));
+  const unit = left.get(first)?.get(second);
   if (unit === undefined) throw new TypeError(`no quotient of ${first} and ${second} in the table`);
   return unit;
 }
