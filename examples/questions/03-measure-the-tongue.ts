@@ -12,7 +12,7 @@ import { loadUp, number, tell, trailer } from './yard.js';
 
 const plank = { reading: lb(145), beamTare: lb(15), pipeToTongue: foot(1), tongueToScale: foot(3) };
 const atCoupler = orThrow(leverScale({ ...plank, tongueRestsAt: 'coupler' }));
-const atJack = orThrow(leverScale({ ...plank, tongueRestsAt: { jackBehindBall: inch(20), ballToAxles: trailer.axlesAt } }));
+const atJack = orThrow(leverScale({ ...plank, tongueRestsAt: { jackBehindBall: inch(20), axlesAt: trailer.axlesAt } }));
 
 tell('How do I measure the tongue load at home?', [
   `Scale 145 lb with the tongue on the plank, 15 lb with the plank alone, one foot and three feet: the factor is ${number(atCoupler.factor)}.`,

@@ -10,7 +10,7 @@ import { jackLoad } from '../../src/towing/index.js';
 import { lb } from '../../src/units/index.js';
 import { capacityDown, loaded, loadUp, tell, trailer } from './yard.js';
 
-const spot = { tongue: loaded.tongue, jackBehindBall: trailer.jack.at, ballToAxles: trailer.axlesAt, margin: trailer.jack.margin };
+const spot = { tongue: loaded.tongue, jackBehindBall: trailer.jack.at, axlesAt: trailer.axlesAt, margin: trailer.jack.margin };
 const small = orThrow(jackLoad({ ...spot, rating: lb(2000) }));
 const fitted = orThrow(jackLoad({ ...spot, rating: trailer.jack.rating }));
 

@@ -55,7 +55,7 @@ export const pickup = {
 } as const satisfies TowVehicle;
 
 /** What the customer pulls with it: a smaller trailer, loaded. */
-export const smallTrailer = { gross: given('trailer gross', lb(7500), 'scale'), tongue: given('tongue load', lb(950), 'scale'), ballToAxles: inch(170), axleGroup: lb(7000) };
+export const smallTrailer = { gross: given('trailer gross', lb(7500), 'scale'), tongue: given('tongue load', lb(950), 'scale'), axlesAt: inch(170), axleGroup: lb(7000) };
 
 const places = (digits: number) => '0.'.padEnd(digits + 1, '0') + '1';
 /** A load in whole pounds, up. */

@@ -20,7 +20,7 @@ type Found = Either<Problem, Part & Partial<Omit<GearPart, keyof Part>>>;
 function jackOf({ trailer: { jack } }: Spec, tongue: Derived<'lb'> | undefined, axlesAt: Derived<'in'> | undefined): Found {
   if (jack === undefined) return right(open('jack against tongue', 'jack rating and place'));
   if (tongue === undefined || axlesAt === undefined) return right(open('jack against tongue', 'tongue load'));
-  const answer = jackLoad({ tongue, jackBehindBall: jack.at, ballToAxles: axlesAt, rating: jack.rating, margin: jack.margin });
+  const answer = jackLoad({ tongue, jackBehindBall: jack.at, axlesAt, rating: jack.rating, margin: jack.margin });
   if (isLeft(answer)) return answer.left.tag === 'NotAboveZero' ? right(open('jack against tongue', 'a tongue load above zero')) : left({ ...answer.left, path: 'trailer.jack' });
   return right({ ...emptyPart, checks: [answer.right.check], decisions: answer.right.decisions, jackFoot: answer.right.foot });
 }

@@ -57,16 +57,10 @@ function factsOf({ spec: { trailer, tow, cargo = [], rules }, weighed: { gross, 
   const [single, tandem] = [heaviest(groups, 'single'), heaviest(groups, 'tandem')];
   const chain = trailer.chains && inPounds('breaking strength of a chain', trailer.chains.each);
   return {
-    ...(trailer.gvwr && { 'trailer GVWR': trailer.gvwr }), ...(gross && { 'trailer gross': gross }), ...(curb && { 'trailer unloaded': curb }),
-    ...(tow?.gvwr && { 'tow vehicle GVWR': tow.gvwr }), ...(truck && { 'tow vehicle gross': truck, 'towing axle weights': truck }),
-    ...(balance && { 'weight on tow vehicle': balance.tongue, 'trailer axle weights': balance.axleLoad }),
-    ...(article && { 'cargo article weight': article }), ...(single && { 'heaviest single axle': single }), ...(tandem && { 'heaviest tandem': tandem }),
-    ...(chain && { 'safety device strength': trailer.chains?.count === 2 ? sum('chains together', [chain, chain]) : chain }),
-    ...(trailer.width && { 'overall width': trailer.width }), ...(trailer.length && { 'overall length': trailer.length }),
-    ...(rules?.commercial !== undefined && { commercial: rules.commercial }), ...(rules?.interstate !== undefined && { interstate: rules.interstate }),
-    ...(rules?.actualWithinRatings !== undefined && { 'actual weights within ratings': rules.actualWithinRatings }),
-    ...(rules?.labelGcwr !== undefined && { 'label GCWR': rules.labelGcwr }),
-    'full trailer': false,
+    'trailer GVWR': trailer.gvwr, 'trailer gross': gross, 'trailer unloaded': curb, 'tow vehicle GVWR': tow?.gvwr, 'tow vehicle gross': truck, 'towing axle weights': truck,
+    'weight on tow vehicle': balance?.tongue, 'trailer axle weights': balance?.axleLoad, 'cargo article weight': article, 'heaviest single axle': single, 'heaviest tandem': tandem,
+    'safety device strength': trailer.chains?.count === 2 && chain ? sum('chains together', [chain, chain]) : chain, 'overall width': trailer.width, 'overall length': trailer.length,
+    commercial: rules?.commercial, interstate: rules?.interstate, 'actual weights within ratings': rules?.actualWithinRatings, 'label GCWR': rules?.labelGcwr, 'full trailer': false,
   };
 }
 

@@ -14,10 +14,10 @@ export interface ScalePart extends Part {
 }
 
 /** Reads the tickets. They do not change the reckoning: the weighed figures belong in the spec, with the basis `scale`. */
-export function scalePart({ tickets }: Spec, { gross, balance }: Weighed, ballToAxles: Derived<'in'> | undefined): Either<TowingError, ScalePart> {
+export function scalePart({ tickets }: Spec, { gross, balance }: Weighed, axlesAt: Derived<'in'> | undefined): Either<TowingError, ScalePart> {
   if (tickets === undefined) return right({ ...emptyPart, gaps: [] });
   const { division, ...passes } = tickets;
-  const read = readScaleTickets({ tickets: passes, division, ballToAxles });
+  const read = readScaleTickets({ tickets: passes, division, axlesAt });
   if (isLeft(read)) return left({ ...read.left, path: read.left.path ?? 'tickets' });
   const { cannotTell, notes, decisions } = read.right;
   const gapOf = (what: string, weighed: Derived<'lb'> | undefined, reckoned: Derived<'lb'> | undefined): ScalePart['gaps'] =>

@@ -25,7 +25,7 @@ function barsOf(spec: Spec, gross: Derived<'lb'>, tongue: Derived<'lb'>, group: 
   const { overhang } = tow;
   if (overhang === undefined || overhang === 'unknown') return right(undefined);
   return weightDistribution({
-    front: tow.front, rear: tow.rear, gross, tongue, wheelbase: tow.wheelbase, overhang, ballToAxles: group.at, bars: tow.bars,
+    front: tow.front, rear: tow.rear, gross, tongue, wheelbase: tow.wheelbase, overhang, axlesAt: group.at, bars: tow.bars,
     ratings: { front: tow.frontGawr, rear: tow.rearGawr, trailerAxles: group.capacity },
   });
 }

@@ -85,15 +85,15 @@ export interface ComparedLayout extends YawInertia {
  *
  * Each layout's `yawInertia`, its tongue load `T = W - sum of (w_i x_i) / a`, and its index over the first one's.
  *
- * @param couplerToAxles coupler to the centre of the axle group, in
+ * @param axlesAt coupler to the centre of the axle group, in
  * @param layouts the same things in other places; compare layouts of one tongue load, or the answer mixes two effects
  * @returns Left as `yawInertia`; `MustBeAboveZero` for the axle place or a first layout without any spread
  * @example orThrow(compareLayouts(inch(190), [compact, spread]))[1].toFirst // 1.6
  * @source mechanics, derived
  */
-export function compareLayouts(couplerToAxles: AnyLength, layouts: readonly Layout[]): Either<LoadingError, readonly ComparedLayout[]> {
+export function compareLayouts(axlesAt: AnyLength, layouts: readonly Layout[]): Either<LoadingError, readonly ComparedLayout[]> {
   if (layouts.length === 0) return left({ chapter: 'load', tag: 'NothingGiven', what: 'layouts to compare' });
-  const a = inInches('coupler to axles', couplerToAxles);
+  const a = inInches('coupler to axles', axlesAt);
   const compared: ComparedLayout[] = [];
   for (const { name, items } of layouts) {
     const one = yawInertia(items);

@@ -4,7 +4,7 @@
  * A part knows its area, its own second moments and how far its centre of gravity stands from the two reference lines. `x` runs
  * across, `y` up; a part without x or y has its centre of gravity on that line. A hole is taken off.
  */
-import { type Derived, difference, product, quotient, sum } from '../trace/index.js';
+import { type Derived, difference, product, quotient, sum, type Terms } from '../trace/index.js';
 import { number, pi } from './constants.js';
 
 export interface Part {
@@ -73,7 +73,7 @@ export function quarterRing(inside: Derived<'in'>, outside: Derived<'in'>): Quar
 export function net<U extends 'in2' | 'in3' | 'in4'>(symbol: string | null, parts: readonly Part[], of: (part: Part) => Derived<U>): Derived<U> {
   const total = (hole: boolean, name: string | null): Derived<U> | undefined => {
     const terms = parts.filter((part) => (part.hole ?? false) === hole).map((part): Derived<U> => (part.times === 1 ? of(part) : product(null, number(part.times), of(part) as Derived<'in2'>) as Derived<'in2' | U> as Derived<U>));
-    return terms.length === 0 ? undefined : terms.length === 1 && name === null ? terms[0] : sum(name, terms);
+    return terms.length === 0 ? undefined : terms.length === 1 && name === null ? terms[0] : sum(name, terms as readonly Derived<U>[] as Terms<U>);
   };
   const holes = total(true, null);
   const solid = total(false, holes === undefined ? symbol : null) as Derived<U>;

@@ -1,7 +1,7 @@
 /** Several limits on one figure: the least of them, and whose it is. */
 import { compareDecimals } from '../units/internal.js';
 import type { Unit } from '../units/index.js';
-import { type Derived, leastOf } from '../trace/index.js';
+import { type Derived, leastOf, type Terms } from '../trace/index.js';
 
 /** One limit and the part or rule it comes from. */
 export interface Bound<U extends Unit = 'lb'> {
@@ -25,6 +25,6 @@ export interface Governed<U extends Unit = 'lb'> {
  * @example governedBy('rating', [{ name: 'beam', limit: given('beam', lb(5200)) }]).by[0].name // beam
  */
 export function governedBy<U extends Unit>(symbol: string, bounds: readonly Bound<U>[]): Governed<U> {
-  const least = leastOf(symbol, bounds.map(({ limit }) => limit));
+  const least = leastOf(symbol, bounds.map(({ limit }) => limit) as readonly Derived<U>[] as Terms<U>);
   return { least, bounds, by: bounds.filter(({ limit }) => compareDecimals(limit.value.value, least.value.value) === 0) };
 }

@@ -1,9 +1,10 @@
 /** Facts that cannot all be true are refused before any rule is asked. Only what is really contradictory is. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { converted, decide, type Decision, type Derived } from '../trace/index.js';
+import { signOf } from '../units/internal.js';
 import { dimensionOf, show, type UnitOf } from '../units/index.js';
 import { rulesError, type RulesError } from './errors.js';
-import { dimensionOfFact, type Facts, isYesNoFact, isWeightName, lengthFacts, weightFacts, type WeightFact } from './facts.js';
+import { dimensionOfFact, type Facts, isGivenFact, isYesNoFact, isWeightName, lengthFacts, weightFacts, type WeightFact } from './facts.js';
 import { pathOf } from './pounds.js';
 import { givenFact } from './resolve.js';
 
@@ -30,16 +31,13 @@ const anySign: ReadonlySet<string> = new Set(['weight on tow vehicle', 'added we
  */
 export function consistent(facts: Facts): Either<RulesError, readonly Decision[]> {
   for (const name of Object.keys(facts)) {
-    if (!isYesNoFact(name) && !weightFacts.some((fact) => fact === name) && !lengthFacts.some((fact) => fact === name)) {
-      return left(rulesError({ tag: 'UnknownFact', found: name, known: [...weightFacts, ...lengthFacts] }, name));
-    }
-  }
-  for (const name of [...weightFacts, ...lengthFacts]) {
+    if (isYesNoFact(name)) continue;
+    if (!isGivenFact(name)) return left(rulesError({ tag: 'UnknownFact', found: name, known: [...weightFacts, ...lengthFacts] }, name));
     const figure = givenFact(facts, name);
     if (figure === undefined) continue;
     const { unit, value } = figure.value;
     if (dimensionOf(unit) !== dimensionOfFact(name)) return left(rulesError({ tag: 'WrongRuleUnit', fact: name, found: unit, needed: dimensionOfFact(name) }, pathOf(figure)));
-    if (!anySign.has(name) && !value.gt(0)) {
+    if (!anySign.has(name) && signOf(value) <= 0) {
       return left(rulesError({ tag: 'OutOfRange', what: name, found: show(figure.value), needed: `a ${isWeightName(name) ? 'weight' : 'length'} greater than zero` }, pathOf(figure)));
     }
   }

@@ -41,16 +41,19 @@ export type FactName = WeightName | LengthFact;
  * above a GVWR; it stands in for the two gross weights where a rule takes the greater of rating and weight.
  */
 export type Facts =
-  & { readonly [F in Exclude<WeightFact, 'label GCWR'>]?: Known<UnitOf<'mass'>> }
-  & { readonly 'label GCWR'?: Known<UnitOf<'mass'>> | 'not shown' }
-  & { readonly [F in LengthFact]?: Known<UnitOf<'length'>> }
-  & { readonly [F in YesNoFact]?: boolean };
+  & { readonly [F in Exclude<WeightFact, 'label GCWR'>]?: Known<UnitOf<'mass'>> | undefined }
+  & { readonly 'label GCWR'?: Known<UnitOf<'mass'>> | 'not shown' | undefined }
+  & { readonly [F in LengthFact]?: Known<UnitOf<'length'>> | undefined }
+  & { readonly [F in YesNoFact]?: boolean | undefined };
 
 const lengths: ReadonlySet<string> = new Set(lengthFacts);
+const given: ReadonlySet<string> = new Set([...weightFacts, ...lengthFacts]);
 const names: ReadonlySet<string> = new Set([...weightFacts, ...computedWeights, ...lengthFacts]);
 const questions: ReadonlySet<string> = new Set(yesNoFacts);
 const weights: ReadonlySet<string> = new Set([...weightFacts, ...computedWeights]);
 
+/** Whether a word names a figure that somebody has to tell us. */
+export const isGivenFact = (text: string): text is WeightFact | LengthFact => given.has(text);
 export const isFactName = (text: string): text is FactName => names.has(text);
 export const isWeightName = (text: string): text is WeightName => weights.has(text);
 export const isYesNoFact = (text: string): text is YesNoFact => questions.has(text);

@@ -2,7 +2,7 @@
  * Weights that are known in part. All weights are greater than zero, so the greatest and the sum of the known parts are
  * lower bounds of the whole: enough to say that a line is crossed, never enough to say that it is not.
  */
-import { type Derived, greatestOf, sum } from '../trace/index.js';
+import { type Derived, greatestOf, sum, type Terms } from '../trace/index.js';
 import type { Unit } from '../units/index.js';
 
 /** A figure, and the facts it still lacks. With facts missing it is a lower bound; with no figure nothing is known. */
@@ -20,11 +20,11 @@ const figuresOf = <U extends Unit>(parts: readonly Partly<U>[]): readonly Derive
 /** The greatest of what is known. */
 export function greatestKnown<U extends Unit>(symbol: string, parts: readonly Partly<U>[]): Partly<U> {
   const figures = figuresOf(parts);
-  return { figure: figures.length === 0 ? undefined : greatestOf(symbol, figures), missing: missingOf(parts) };
+  return { figure: figures.length === 0 ? undefined : greatestOf(symbol, figures as Terms<U>), missing: missingOf(parts) };
 }
 
 /** The sum of what is known. */
 export function sumKnown<U extends Unit>(symbol: string, parts: readonly Partly<U>[]): Partly<U> {
   const figures = figuresOf(parts);
-  return { figure: figures.length === 0 ? undefined : sum(symbol, figures), missing: missingOf(parts) };
+  return { figure: figures.length === 0 ? undefined : sum(symbol, figures as Terms<U>), missing: missingOf(parts) };
 }

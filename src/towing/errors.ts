@@ -61,7 +61,7 @@ export interface TongueAboveGross extends Where {
 export interface JackBehindAxles extends Where {
   readonly tag: 'JackBehindAxles';
   readonly jackBehindBall: Quantity<'in'>;
-  readonly ballToAxles: Quantity<'in'>;
+  readonly axlesAt: Quantity<'in'>;
 }
 
 /** A scale shows less with the tongue on the beam than with the beam alone. */

@@ -1,7 +1,7 @@
 /** Where the ball stands from the tow vehicle's axles, and what that leverage does with a load on the ball. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type Note, note } from '../ratings/index.js';
-import { constant, type Decision, decide, type Derived, given, product, quotient, type Source, sum } from '../trace/index.js';
+import { constant, type Decision, decide, type Derived, given, product, quotient, type Source, sum, type Terms } from '../trace/index.js';
 import { ratio, type Unit } from '../units/index.js';
 import { publishedOverhangBound } from './data/sources.js';
 import type { HitchKind, TowingError } from './errors.js';
@@ -37,7 +37,7 @@ function placed<U extends Unit>(hitch: HitchKind, overhang: Derived<U>, front: D
   const contradicts = (needed: string): Either<TowingError, never> => left({ chapter: 'towing', tag: 'HitchContradicts', hitch, overhang: overhang.value, needed });
   const side = decide(overhang, hitch === 'gooseneck' ? '<=' : '>=', none);
   if (!side.holds) return contradicts(hitch === 'gooseneck' ? 'an overhang of zero or less: the ball is ahead of the axle' : 'an overhang of zero or more, or the hitch called a gooseneck');
-  const behindFront = decide(sum(null, [overhang, front]), '>', none);
+  const behindFront = decide(sum(null, [overhang, front] as readonly Derived<U>[] as Terms<U>), '>', none);
   if (!behindFront.holds) return contradicts('a ball behind the front axle');
   const over = decide(overhang, '=', none);
   return right({ notes: over.holds ? [overAxle] : [], decisions: [side, behindFront, over] });

@@ -9,7 +9,7 @@ import { jackSpot } from './lever-scale.js';
 export interface JackQuestion {
   readonly tongue: AnyWeight;
   readonly jackBehindBall: AnyLength;
-  readonly ballToAxles: AnyLength;
+  readonly axlesAt: AnyLength;
   /** The static lift rating stamped on the jack. */
   readonly rating: AnyWeight;
   /** What the load is multiplied by before it is compared: the margin somebody chose, 1 for none. */
@@ -32,7 +32,7 @@ export interface JackLoad {
  *
  * @param question the greatest tongue load the trailer will have; the margin is an argument, there is no printed one
  * @returns lb. Left `NotAboveZero` (tongue, length, rating, margin), `BelowZero`, `JackBehindAxles`
- * @example jackLoad({ tongue: lb(1400), jackBehindBall: inch(20), ballToAxles: inch(190), rating: lb(2000), margin: ratio(1) }) // Right foot 1,564.7 lb
+ * @example jackLoad({ tongue: lb(1400), jackBehindBall: inch(20), axlesAt: inch(190), rating: lb(2000), margin: ratio(1) }) // Right foot 1,564.7 lb
  * @source static equilibrium, derived; the margin: common practice, no source
  */
 export function jackLoad(question: JackQuestion): Either<TowingError, JackLoad> {

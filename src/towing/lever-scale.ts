@@ -7,7 +7,7 @@ import { allAboveZero, type AnyLength, type AnyWeight, inches, noneBelowZero, po
 /** Where the tongue rests on the beam: at the coupler, or at the jack some way behind the ball. */
 export type TonguePoint =
   | 'coupler'
-  | { readonly jackBehindBall: AnyLength; readonly ballToAxles: AnyLength };
+  | { readonly jackBehindBall: AnyLength; readonly axlesAt: AnyLength };
 
 export interface LeverScaleQuestion {
   /** The scale with the tongue on the beam. */
@@ -75,13 +75,13 @@ export interface JackSpot {
 }
 
 /** Reads where a jack stands: behind the ball and ahead of the axles. */
-export function jackSpot(place: { readonly jackBehindBall: AnyLength; readonly ballToAxles: AnyLength }): Either<TowingError, JackSpot> {
-  const [jack, axles] = [inches('ball to jack', place.jackBehindBall), inches('ball to trailer axles', place.ballToAxles)];
+export function jackSpot(place: { readonly jackBehindBall: AnyLength; readonly axlesAt: AnyLength }): Either<TowingError, JackSpot> {
+  const [jack, axles] = [inches('ball to jack', place.jackBehindBall), inches('ball to trailer axles', place.axlesAt)];
   const long = allAboveZero([['ball to trailer axles', axles]]);
   if (isLeft(long)) return long;
   const behind = noneBelowZero([['ball to jack', jack]]);
   if (isLeft(behind)) return behind;
   const before = decide(jack, '<', axles);
-  if (!before.holds) return left({ chapter: 'towing', tag: 'JackBehindAxles', jackBehindBall: jack.value, ballToAxles: axles.value });
+  if (!before.holds) return left({ chapter: 'towing', tag: 'JackBehindAxles', jackBehindBall: jack.value, axlesAt: axles.value });
   return right({ axles, ahead: difference('jack to trailer axles', axles, jack), decisions: [...long.right, ...behind.right, before] });
 }

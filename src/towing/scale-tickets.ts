@@ -14,7 +14,7 @@ export interface TicketQuestion {
   /** What one platform rounds to: the division on the ticket or the scale's plate; `scaleDivision` is 20 lb, from memory. */
   readonly division: AnyWeight;
   /** Ball to the centre of the trailer's axles; only the moment of the bars asks for it. */
-  readonly ballToAxles?: AnyLength | undefined;
+  readonly axlesAt?: AnyLength | undefined;
 }
 
 /** A figure that these tickets do not contain, and the pass that would bring it. */
@@ -54,7 +54,7 @@ export function readScaleTickets(question: TicketQuestion): Either<TowingError, 
   const passes = passesOf(question.tickets);
   if (passes.length === 0) return left({ chapter: 'towing', tag: 'TicketsCannotTell', asked: 'scale tickets', passes, needed: 'at least one pass' });
   const division = pounds('scale division', question.division);
-  const length = question.ballToAxles === undefined ? undefined : inches('ball to trailer axles', question.ballToAxles);
+  const length = question.axlesAt === undefined ? undefined : inches('ball to trailer axles', question.axlesAt);
   const above = allAboveZero([['scale division', division], ...(length === undefined ? [] : [['ball to trailer axles', length] as const])]);
   if (isLeft(above)) return above;
   const readings = readTickets(question.tickets);

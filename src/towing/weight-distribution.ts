@@ -28,7 +28,7 @@ export interface WeightDistributionQuestion {
   readonly wheelbase: AnyLength;
   readonly overhang: AnyLength;
   /** Ball to the centre of the trailer's axles. */
-  readonly ballToAxles: AnyLength;
+  readonly axlesAt: AnyLength;
   readonly bars: BarSetting;
   /** The trailer axles' rating is that of the group; each axle has its own check in the axles chapter. */
   readonly ratings?: { readonly front?: AnyWeight | undefined; readonly rear?: AnyWeight | undefined; readonly trailerAxles?: AnyWeight | undefined } | undefined;
@@ -91,14 +91,14 @@ const notRestorable = note('NothingToRestore', 'The tongue takes nothing off the
  * frame or truck whose maker does not allow bars.
  *
  * @returns loads in lb. Left `NotAboveZero`, `BelowZero`, `NotAShare`, `TongueAboveGross`, `BarsNeedBallBehind`, `NothingToRestore`
- * @example weightDistribution({ front: lb(3200), rear: lb(2600), gross: lb(7000), tongue: lb(1000), wheelbase: inch(130), overhang: inch(65), ballToAxles: inch(200), bars: { restore: percent(50) } }) // Right moment 24,528.3 lb*in, rear with bars off 4,100 lb
+ * @example weightDistribution({ front: lb(3200), rear: lb(2600), gross: lb(7000), tongue: lb(1000), wheelbase: inch(130), overhang: inch(65), axlesAt: inch(200), bars: { restore: percent(50) } }) // Right moment 24,528.3 lb*in, rear with bars off 4,100 lb
  * @source static equilibrium, derived; guidance on the fraction: SAE committee report
  */
 export function weightDistribution(question: WeightDistributionQuestion): Either<TowingError, WeightDistribution> {
   const [front, rear, tongue, gross] = [
     pounds('front axle, truck alone', question.front), pounds('rear axle, truck alone', question.rear), pounds('tongue load', question.tongue), pounds('gross weight', question.gross),
   ];
-  const [b, o, a] = [inches('wheelbase', question.wheelbase), inches('overhang', question.overhang), inches('ball to trailer axles', question.ballToAxles)];
+  const [b, o, a] = [inches('wheelbase', question.wheelbase), inches('overhang', question.overhang), inches('ball to trailer axles', question.axlesAt)];
   const above = allAboveZero([['wheelbase', b], ['ball to trailer axles', a], ['gross weight', gross]]);
   if (isLeft(above)) return above;
   const weighed = noneBelowZero([['front axle, truck alone', front], ['rear axle, truck alone', rear]]);

@@ -19,7 +19,7 @@ export function wordsForTowing(error: TowingError): Words {
     case 'TongueAboveGross':
       return { asked: 'a trailer on its tongue and axles', found: `a tongue load of ${show(error.tongue)} on a gross weight of ${show(error.gross)}`, needed: 'a tongue load not above the gross weight' };
     case 'JackBehindAxles':
-      return { asked: 'the load at the jack', found: `a jack ${show(error.jackBehindBall)} behind the ball, axles ${show(error.ballToAxles)} behind it`, needed: 'a jack ahead of the axles' };
+      return { asked: 'the load at the jack', found: `a jack ${show(error.jackBehindBall)} behind the ball, axles ${show(error.axlesAt)} behind it`, needed: 'a jack ahead of the axles' };
     case 'ReadingBelowTare':
       return { asked: 'the tongue on a lever', found: `a reading of ${show(error.reading)}, beam alone ${show(error.tare)}`, needed: 'a reading not below that of the beam alone' };
     case 'TicketsDoNotClose':

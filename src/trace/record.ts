@@ -30,6 +30,12 @@ function step<U extends Unit>(symbol: Name, operation: Operation, parts: readonl
   return { value, why };
 }
 
+/** For one unit this adds nothing to a type; for a union of units it is what no list has, and its name is the compiler's message. */
+type InOneUnit<U extends Unit, V extends Unit = U> = U extends unknown ? ([V] extends [U] ? unknown : { readonly 'not in one unit': V }) : never;
+
+/** Figures of one unit: pounds beside feet in one list do not compile. */
+export type Terms<U extends Unit> = readonly Derived<U>[] & InOneUnit<U>;
+
 function sameUnits(first: Derived<Unit>, others: readonly Derived<Unit>[]): void {
   for (const other of others) {
     if (other.value.unit !== first.value.unit) throw new TypeError(`${other.value.unit} is not ${first.value.unit}: convert it by name first`);
@@ -38,8 +44,8 @@ function sameUnits(first: Derived<Unit>, others: readonly Derived<Unit>[]): void
 
 const bare = (parts: readonly Derived<Unit>[]): Decimal[] => parts.map((part) => part.value.value);
 
-/** `a + b + ...` in one unit; at least one term. A list of several units is no `Derived` of any of them, and throws. @example sum('gross', [given('trailer', lb(3200)), given('machine', lb(9200))]) // 12,400 lb */
-export function sum<U extends Unit>(symbol: Name, terms: readonly Derived<U>[], source?: Source): Derived<U> {
+/** `a + b + ...` in one unit; at least one term. @example sum('gross', [given('trailer', lb(3200)), given('machine', lb(9200))]) // 12,400 lb */
+export function sum<U extends Unit>(symbol: Name, terms: Terms<U>, source?: Source): Derived<U> {
   const first = terms[0];
   if (first === undefined) throw new RangeError('a sum of nothing has no unit');
   sameUnits(first, terms);
@@ -65,7 +71,7 @@ export function quotient<A extends Unit, B extends Divisor<A>>(symbol: Name, a: 
 }
 
 /** The least of one or more figures in one unit. @example leastOf('axle rating', [given('beam', lb(5200)), given('tires', lb(5080))]) // 5,080 lb */
-export function leastOf<U extends Unit>(symbol: Name, terms: readonly Derived<U>[], source?: Source): Derived<U> {
+export function leastOf<U extends Unit>(symbol: Name, terms: Terms<U>, source?: Source): Derived<U> {
   const first = terms[0];
   if (first === undefined) throw new RangeError('the least of nothing');
   sameUnits(first, terms);
@@ -73,7 +79,7 @@ export function leastOf<U extends Unit>(symbol: Name, terms: readonly Derived<U>
 }
 
 /** The greatest of one or more figures in one unit. @example greatestOf('longer', [given('left', inch(96)), given('right', inch(97))]) // 97 in */
-export function greatestOf<U extends Unit>(symbol: Name, terms: readonly Derived<U>[], source?: Source): Derived<U> {
+export function greatestOf<U extends Unit>(symbol: Name, terms: Terms<U>, source?: Source): Derived<U> {
   const first = terms[0];
   if (first === undefined) throw new RangeError('the greatest of nothing');
   sameUnits(first, terms);

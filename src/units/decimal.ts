@@ -55,19 +55,22 @@ export function snappedSum(terms: readonly Decimal[]): Decimal {
 
 /** Three groups of digits are at most 21 digits and at least 15: what differs by more than one there differs within 24 digits. */
 const leadingGroups = 3;
+const groupOf = (powerOfTen: number): number => Math.floor(powerOfTen / 7);
 
-/**
- * The order of two figures of one sign as their first digits tell it, without subtracting; undefined where they do not.
- * Figures of at most three groups are told by them whole.
- */
+/** The order of two figures of one sign as their digits tell it, without subtracting; undefined where they do not. */
 function orderOfSizes(first: Decimal, second: Decimal): number | undefined {
-  if (first.e !== second.e) return Math.abs(first.e - second.e) > 1 ? first.e - second.e : undefined;
-  const isShort = first.d.length <= leadingGroups && second.d.length <= leadingGroups;
-  for (let group = 0; group < leadingGroups; group += 1) {
-    const apart = (first.d[group] ?? 0) - (second.d[group] ?? 0);
-    if (apart !== 0) return isShort || apart > 1 || apart < -1 ? apart : undefined;
+  const ahead = groupOf(first.e) - groupOf(second.e);
+  if (ahead !== 0) {
+    const leading = (ahead > 0 ? first : second).d[0] as number;
+    return Math.abs(ahead) > 1 || leading > 1 ? ahead : undefined;
   }
-  return isShort ? 0 : undefined;
+  const groups = Math.max(first.d.length, second.d.length);
+  for (let group = 0; group < groups; group += 1) {
+    const apart = (first.d[group] ?? 0) - (second.d[group] ?? 0);
+    // One apart may be less than that, by the digits that follow.
+    if (apart !== 0) return groups <= leadingGroups || (group < leadingGroups && Math.abs(apart) > 1) ? apart : undefined;
+  }
+  return 0;
 }
 
 /** -1, 0 or 1 after the snap. */

@@ -9,7 +9,7 @@ import { expectReplays } from '../helpers/working.js';
 
 const rig = fc.record({
   front: fc.integer({ min: 1500, max: 6000 }), rear: fc.integer({ min: 1200, max: 6000 }), tongue: fc.integer({ min: -400, max: 3000 }),
-  wheelbase: fc.integer({ min: 90, max: 220 }), overhang: fc.integer({ min: 1, max: 80 }), ballToAxles: fc.integer({ min: 100, max: 400 }),
+  wheelbase: fc.integer({ min: 90, max: 220 }), overhang: fc.integer({ min: 1, max: 80 }), axlesAt: fc.integer({ min: 100, max: 400 }),
   gross: fc.integer({ min: 3001, max: 26000 }), gain: fc.integer({ min: 0, max: 600 }),
 });
 const same = (a: Decimal, b: Decimal): void => expect(compareDecimals(a, b), `${a.toFixed()} and ${b.toFixed()}`).toBe(0);
@@ -44,13 +44,13 @@ describe('hitched axle loads', () => {
 });
 
 describe('spring bars', () => {
-  const ask = (r: { front: number; rear: number; tongue: number; gross: number; wheelbase: number; overhang: number; ballToAxles: number }, bars: Parameters<typeof weightDistribution>[0]['bars']) =>
-    rightOf(weightDistribution({ front: lb(r.front), rear: lb(r.rear), gross: lb(r.gross), tongue: lb(r.tongue), wheelbase: inch(r.wheelbase), overhang: inch(r.overhang), ballToAxles: inch(r.ballToAxles), bars }));
+  const ask = (r: { front: number; rear: number; tongue: number; gross: number; wheelbase: number; overhang: number; axlesAt: number }, bars: Parameters<typeof weightDistribution>[0]['bars']) =>
+    rightOf(weightDistribution({ front: lb(r.front), rear: lb(r.rear), gross: lb(r.gross), tongue: lb(r.tongue), wheelbase: inch(r.wheelbase), overhang: inch(r.overhang), axlesAt: inch(r.axlesAt), bars }));
   it('move load and make none: the moves sum to zero and balance about the ball', () => {
     fc.assert(fc.property(rig, (r) => {
       const wd = ask(r, { trailerGain: lb(r.gain) });
       same(wd.ontoTrailer.value.value.plus(wd.ontoFront.value.value), wd.offRear.value.value);
-      const aboutBall = wd.ontoFront.value.value.times(r.overhang + r.wheelbase).minus(wd.offRear.value.value.times(r.overhang)).minus(wd.ontoTrailer.value.value.times(r.ballToAxles));
+      const aboutBall = wd.ontoFront.value.value.times(r.overhang + r.wheelbase).minus(wd.offRear.value.value.times(r.overhang)).minus(wd.ontoTrailer.value.value.times(r.axlesAt));
       same(aboutBall.plus(1), lb(1).value);
       const all = (loads: typeof wd.barsOn): Decimal => loads.front.value.value.plus(loads.rear.value.value).plus(loads.trailerAxles.value.value);
       same(all(wd.barsOn), lb(r.front + r.rear + r.gross).value);

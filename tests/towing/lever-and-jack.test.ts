@@ -15,7 +15,7 @@ describe('the lever scale', () => {
     expectReplays(read.tongue, read.factor, read.atPoint);
   });
   it('brings the load at the jack to the ball', () => {
-    const read = rightOf(leverScale({ ...lever, tongueRestsAt: { jackBehindBall: inch(20), ballToAxles: inch(200) } }));
+    const read = rightOf(leverScale({ ...lever, tongueRestsAt: { jackBehindBall: inch(20), axlesAt: inch(200) } }));
     expect([read.atPoint, read.tongue].map(({ value }) => show(value))).toEqual(['600 lb', '540 lb']);
     expectReplays(read.tongue);
   });
@@ -25,14 +25,14 @@ describe('the lever scale', () => {
     expect(tag({ tongueToScale: inch(-1) })).toBe('BelowZero');
     expect(tag({ beamTare: lb(-1) })).toBe('BelowZero');
     expect(tag({ reading: lb(19) })).toBe('ReadingBelowTare');
-    expect(tag({ tongueRestsAt: { jackBehindBall: inch(200), ballToAxles: inch(200) } })).toBe('JackBehindAxles');
-    expect(tag({ tongueRestsAt: { jackBehindBall: inch(20), ballToAxles: inch(0) } })).toBe('NotAboveZero');
-    expect(tag({ tongueRestsAt: { jackBehindBall: inch(-1), ballToAxles: inch(200) } })).toBe('BelowZero');
+    expect(tag({ tongueRestsAt: { jackBehindBall: inch(200), axlesAt: inch(200) } })).toBe('JackBehindAxles');
+    expect(tag({ tongueRestsAt: { jackBehindBall: inch(20), axlesAt: inch(0) } })).toBe('NotAboveZero');
+    expect(tag({ tongueRestsAt: { jackBehindBall: inch(-1), axlesAt: inch(200) } })).toBe('BelowZero');
   });
 });
 
 describe('the jack', () => {
-  const jack: JackQuestion = { tongue: lb(1400), jackBehindBall: inch(20), ballToAxles: inch(190), rating: lb(2000), margin: ratio(1) };
+  const jack: JackQuestion = { tongue: lb(1400), jackBehindBall: inch(20), axlesAt: inch(190), rating: lb(2000), margin: ratio(1) };
   it('carries more than the tongue load', () => {
     const { foot: load, check } = rightOf(jackLoad(jack));
     expect(showBrief(load.value, 1)).toBe('1,564.7 lb');

@@ -18,7 +18,7 @@ const shown = (read: object): Record<string, string> => Object.fromEntries(Objec
 
 describe('scale tickets', () => {
   it('tell everything from three passes', () => {
-    const read = rightOf(ask({ barsOn, barsOff, truckAlone }, { ballToAxles: inch(190) }));
+    const read = rightOf(ask({ barsOn, barsOff, truckAlone }, { axlesAt: inch(190) }));
     expect(shown(read)).toEqual({
       tongue: '1,400 lb', tongueWithin: '40 lb', gross: '12,400 lb', combination: '19,800 lb', towVehicleAlone: '7,400 lb', offFront: '455 lb', ontoRear: '1,855 lb',
       overhangOverWheelbase: '0.325', trailerGain: '160 lb', frontGain: '242 lb', restored: '0.5319', moment: '30,400 lb\u00b7in',
@@ -32,7 +32,7 @@ describe('scale tickets', () => {
     const rig = { front: lb(4300), rear: lb(3100), tongue: lb(1400), wheelbase: inch(160), overhang: inch(52) };
     const hitched = rightOf(hitchedAxleLoads({ hitch: 'ball behind', ...rig }));
     expect([hitched.front, hitched.rear].map(({ value }) => show(value))).toEqual([show(barsOff.steer), show(barsOff.drive)]);
-    const wd = rightOf(weightDistribution({ ...rig, gross: lb(12400), ballToAxles: inch(190), bars: { trailerGain: lb(160) } }));
+    const wd = rightOf(weightDistribution({ ...rig, gross: lb(12400), axlesAt: inch(190), bars: { trailerGain: lb(160) } }));
     expect([wd.barsOn.front, wd.barsOn.rear, wd.barsOn.trailerAxles].map(({ value }) => showBrief(value))).toEqual([show(barsOn.steer), show(barsOn.drive), show(barsOn.trailer)]);
   });
   it('tell tongue, gross and leverage from two passes with bars off', () => {
@@ -54,7 +54,7 @@ describe('scale tickets', () => {
     expectReplays(read.tongue!, read.towVehicleAlone!);
   });
   it('tell what the bars move, and no tongue, from two coupled passes', () => {
-    const read = rightOf(ask({ barsOn, barsOff }, { ballToAxles: inch(190) }));
+    const read = rightOf(ask({ barsOn, barsOff }, { axlesAt: inch(190) }));
     expect(shown(read)).toEqual({ combination: '19,800 lb', trailerGain: '160 lb', frontGain: '242 lb', moment: '30,400 lb\u00b7in' });
   });
   it('do not state a ratio over a weight that is within the rounding of the scale', () => {
@@ -84,7 +84,7 @@ describe('scale tickets', () => {
     expect(leftOf(ask({ barsOff: { ...barsOff, drive: lb(-20) } }))).toMatchObject({ tag: 'BelowZero', what: 'drive, coupled, bars off' });
     expect(leftOf(ask({ trailerAlone: lb(-1) })).tag).toBe('BelowZero');
     expect(leftOf(ask({ barsOff }, { division: lb(0) })).tag).toBe('NotAboveZero');
-    expect(leftOf(ask({ barsOff }, { ballToAxles: inch(0) })).tag).toBe('NotAboveZero');
+    expect(leftOf(ask({ barsOff }, { axlesAt: inch(0) })).tag).toBe('NotAboveZero');
   });
   it('give the tongue that the statics put there, whatever the rig', () => {
     const rig = fc.record({ steer: fc.integer({ min: 2000, max: 5000 }), drive: fc.integer({ min: 2000, max: 5000 }), off: fc.integer({ min: 30, max: 900 }), tongue: fc.integer({ min: 200, max: 2500 }), axles: fc.integer({ min: 1000, max: 20000 }) });

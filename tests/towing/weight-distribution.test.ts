@@ -6,7 +6,7 @@ import { leftOf, rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
 
 const rig: WeightDistributionQuestion = {
-  front: lb(3200), rear: lb(2600), gross: lb(7000), tongue: lb(1000), wheelbase: inch(130), overhang: inch(65), ballToAxles: inch(200), bars: { restore: percent(50) },
+  front: lb(3200), rear: lb(2600), gross: lb(7000), tongue: lb(1000), wheelbase: inch(130), overhang: inch(65), axlesAt: inch(200), bars: { restore: percent(50) },
 };
 
 describe('weight distribution', () => {

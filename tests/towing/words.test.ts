@@ -15,7 +15,7 @@ const every: { readonly [Tag in TowingError['tag']]: Extract<TowingError, { tag:
   BarsNeedBallBehind: { chapter, tag: 'BarsNeedBallBehind', overhang: inch(-4) },
   NothingToRestore: { chapter, tag: 'NothingToRestore', offFront: lb(0) },
   TongueAboveGross: { chapter, tag: 'TongueAboveGross', tongue: lb(2), gross: lb(1) },
-  JackBehindAxles: { chapter, tag: 'JackBehindAxles', jackBehindBall: inch(9), ballToAxles: inch(8) },
+  JackBehindAxles: { chapter, tag: 'JackBehindAxles', jackBehindBall: inch(9), axlesAt: inch(8) },
   ReadingBelowTare: { chapter, tag: 'ReadingBelowTare', reading: lb(1), tare: lb(2) },
   TicketsDoNotClose: { chapter, tag: 'TicketsDoNotClose', what: 'the rig', first: lb(2), second: lb(1), gap: lb(1), allowed: lb(0) },
   TicketsCannotTell: { chapter, tag: 'TicketsCannotTell', asked: 'the tongue load', passes: [], needed: 'a pass' },

@@ -63,7 +63,7 @@ describe('a working', () => {
     const [zero, minus] = [constant(ratio(0)), constant(ratio(-2))];
     const slips = [
       () => quotient('q', given('a', lb(1)), zero), () => quotient('q', zero, zero), () => squareRoot('r', minus), () => power('p', minus, constant(ratio('0.5'))),
-      () => power('p', zero, minus), () => arcSine('s', minus), () => rounded('r', given('a', lb(1)), lb(0), 'up'), () => sum('s', []), () => leastOf('l', []), () => greatestOf('g', []),
+      () => power('p', zero, minus), () => arcSine('s', minus), () => rounded('r', given('a', lb(1)), lb(0), 'up'), () => sum<'lb'>('s', []), () => leastOf<'lb'>('l', []), () => greatestOf<'lb'>('g', []),
     ];
     for (const slip of slips) expect(slip).toThrow(RangeError);
     const feet = given('f', foot(1) as Quantity<Unit> as Quantity<'lb'>);

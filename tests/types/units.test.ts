@@ -1,6 +1,6 @@
 /** Lines that must not compile: each stands under an expectation, and the type check fails when one is accepted. */
 import { expect, it } from 'vitest';
-import { converted, type Derived, difference, given, leastOf, product, quotient, sum } from '../../src/trace/index.js';
+import { converted, type Derived, difference, given, greatestOf, leastOf, product, quotient, sum } from '../../src/trace/index.js';
 import {
   add, compare, convert, divide, foot, inch, kg, lb, lbf, lbPerFt, least, multiply, parseQuantity, psi, quantity, type Quantity, roundLoadUp, subtract, weightToForce,
 } from '../../src/units/index.js';
@@ -50,12 +50,14 @@ export function mustNotCompile(weightOfMachine: Quantity<'lb'>, working: Derived
 
   // @ts-expect-error a working in feet is not one in pounds
   const wrong: Derived<'lb'> = given('length', foot(1));
-  // @ts-expect-error a sum with feet in it is not in pounds
-  takesWorking(sum('s', [working, given('length', foot(1))]));
+  // @ts-expect-error a sum with feet in it is none at all
+  sum('s', [working, given('length', foot(1))]);
   // @ts-expect-error differences too
   difference('d', working, given('length', foot(1)));
-  // @ts-expect-error nor is the least
-  takesWorking(leastOf('l', [working, given('mass', kg(1))]));
+  // @ts-expect-error nor is there a least of pounds and kilograms
+  leastOf('l', [working, given('mass', kg(1))]);
+  // @ts-expect-error nor a greatest
+  greatestOf('g', [working, given('mass', kg(1))]);
   // @ts-expect-error a figure without a working is not a recorded one
   difference('d', working, lb(1));
   // @ts-expect-error pounds times pounds

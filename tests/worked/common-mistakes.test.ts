@@ -117,7 +117,7 @@ describe('common mistakes', () => {
 });
 
 describe('common mistakes, further ones of towing', () => {
-  const bars = { front: lb(3200), rear: lb(2600), gross: lb(7000), tongue: lb(1000), wheelbase: inch(130), overhang: inch(65), ballToAxles: inch(200) };
+  const bars = { front: lb(3200), rear: lb(2600), gross: lb(7000), tongue: lb(1000), wheelbase: inch(130), overhang: inch(65), axlesAt: inch(200) };
   // The bars may not be counted on for the rear axle.
   it('the rear axle judged with bars on', () => {
     const wd = rightOf(weightDistribution({ ...bars, bars: { restore: percent(100) }, ratings: { rear: lb(3800) } }));

@@ -58,7 +58,7 @@ describe('the constructed reference rig', () => {
 });
 
 describe('spring bars', () => {
-  const rig = { front: lb(3200), rear: lb(2600), gross: lb(7000), tongue: lb(1000), wheelbase: inch(130), overhang: inch(65), ballToAxles: inch(200) };
+  const rig = { front: lb(3200), rear: lb(2600), gross: lb(7000), tongue: lb(1000), wheelbase: inch(130), overhang: inch(65), axlesAt: inch(200) };
   it('put 300 lb on the trailer axles from 2,000 lb at 30 in bars', () => {
     // web example (the 300 lb printed), reproduced by statics
     const wd = rightOf(weightDistribution({ ...rig, bars: { barLoad: lb(2000), barLength: inch(30) } }));
