@@ -1,10 +1,10 @@
 /** The whole stack in one call: do the ratings stack up, what may it carry, which part is the limit? */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { TrailerError } from '../errors.js';
-import { inPounds, tongueAdvice, type TongueAdvice } from '../load/index.js';
+import { tongueAdvice, type TongueAdvice } from '../load/index.js';
 import { type Check, note, type Note, rating, tightest } from '../ratings/index.js';
 import type { PressureForLoad } from '../tires/index.js';
-import { type Decision, decide } from '../trace/index.js';
+import { decide, type Decision, inPounds } from '../trace/index.js';
 import { attitudePart, type AttitudePart } from './attitude.js';
 import { type BrakesPart, brakesPart } from './brakes.js';
 import { type Carry, carry, shareBand, trailerLimits } from './carry.js';

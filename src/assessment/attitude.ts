@@ -1,8 +1,8 @@
 /** How the laden trailer stands: side to side, off level on independent axles, and how its weight is spread along it. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { type Item, inInches, inPounds, type LoadingError, lateralCentre, tandemSplit, type TandemSplit, wheelShares, type WheelShares, yawInertia, type YawInertia } from '../load/index.js';
+import { type Item, lateralCentre, type LoadingError, tandemSplit, type TandemSplit, wheelShares, type WheelShares, yawInertia, type YawInertia } from '../load/index.js';
 import { check, note, rating, weight } from '../ratings/index.js';
-import { constant, type Derived, difference, greatestOf, product, quotient } from '../trace/index.js';
+import { constant, type Derived, difference, greatestOf, inInches, inPounds, product, quotient } from '../trace/index.js';
 import { inch, ratio } from '../units/index.js';
 import type { Spec } from './codec.js';
 import type { AxleLoad } from './loads.js';

@@ -1,9 +1,9 @@
 /** What a spec's build may carry: every limit it knows, on the whole, on the axles, on the tongue. */
 import { type Either, isRight } from 'fp-ts/lib/Either.js';
-import { type Guideline, inPounds, type LadenLimit, type NoLimits, payload, type Payload, type PayloadClaim, payloadClaim, type ShareBand, type ShareOutOfRange } from '../load/index.js';
+import { type Guideline, type LadenLimit, type NoLimits, payload, type Payload, type PayloadClaim, payloadClaim, type ShareBand, type ShareOutOfRange } from '../load/index.js';
 import type { Stack } from './stack.js';
 import type { Rating } from '../ratings/index.js';
-import { constant, converted, type Derived, leastOf, product } from '../trace/index.js';
+import { constant, converted, type Derived, inPounds, leastOf, product } from '../trace/index.js';
 import { ratio } from '../units/index.js';
 import type { Spec, TrailerSpec } from './codec.js';
 

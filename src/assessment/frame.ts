@@ -1,8 +1,8 @@
 /** A trailer built up from its cut list and deck, and what more deck costs. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
-import { type BalanceError, curbWeight, type CurbWeight, inInches, inPounds, type PlacedItem } from '../load/index.js';
+import { type BalanceError, curbWeight, type CurbWeight, type PlacedItem } from '../load/index.js';
 import { deckWeight, type DeckGrowth, frameWeight, type GrowthPerFoot, type MembersError, payloadByLength, type PayloadByLength, weightPerFootOfDeck } from '../members/index.js';
-import { constant, converted, type Decision, type Derived, difference, named, product, sum } from '../trace/index.js';
+import { constant, converted, type Decision, type Derived, difference, inInches, inPounds, named, product, sum } from '../trace/index.js';
 import { foot, ratio } from '../units/index.js';
 import type { CurbSpec, TrailerSpec } from './codec.js';
 

@@ -3,8 +3,7 @@ import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type LoadingError, rampAngle, type RampAngle, rampCapacity, gripNeeded, type Climb, type Tiedown, type TiedownAnswer, tiedowns, tiedownWll } from '../load/index.js';
 import { rating } from '../ratings/index.js';
 import { jackLoad, type TowingError } from '../towing/index.js';
-import type { Derived, NotTabulated } from '../trace/index.js';
-import { inPounds } from '../load/index.js';
+import { type Derived, inPounds, type NotTabulated } from '../trace/index.js';
 import type { CargoSpec, Spec, TiedownSpec } from './codec.js';
 import { emptyPart, open, type Part, together } from './part.js';
 

@@ -2,10 +2,9 @@
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { AxleGroup } from '../axles/index.js';
 import { orThrow } from '../errors.js';
-import { inInches, inPounds } from '../load/index.js';
 import { note, type Note } from '../ratings/index.js';
 import { type AxleGroupFinding, axleGroups, type Facts, federalRules, type Finding, type LocalRules, readLocalRules, type Rule, type RulesError, screen, type StepFinding, stepForFacts } from '../rules/index.js';
-import { constant, decide, type Derived, greatestOf, sum } from '../trace/index.js';
+import { constant, decide, type Derived, greatestOf, inInches, inPounds, sum } from '../trace/index.js';
 import { inch, lb } from '../units/index.js';
 import type { Spec } from './codec.js';
 import type { AxleLoad } from './loads.js';

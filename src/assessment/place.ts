@@ -1,9 +1,9 @@
 /** Where the machine of a spec may stand: the window of the first piece of cargo whose length is known, the others staying put. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { AxleGroup } from '../axles/index.js';
-import { type BalanceError, type Guideline, heaviestMachine, type HeaviestMachine, inInches, inPounds, type LoadingError, placementWindow, type PlacementWindow, type TrailerForPlacing } from '../load/index.js';
+import { type BalanceError, type Guideline, heaviestMachine, type HeaviestMachine, type LoadingError, placementWindow, type PlacementWindow, type TrailerForPlacing } from '../load/index.js';
 import { note, rating } from '../ratings/index.js';
-import { constant, type Derived, known, named } from '../trace/index.js';
+import { constant, type Derived, inInches, inPounds, known, named } from '../trace/index.js';
 import { inch } from '../units/index.js';
 import type { Spec } from './codec.js';
 import { emptyPart, open, type Part } from './part.js';

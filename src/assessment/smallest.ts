@@ -2,15 +2,14 @@
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import type { TrailerError } from '../errors.js';
 import { compareDecimals } from '../units/internal.js';
-import { inPounds } from '../load/index.js';
-import { type Derived, difference, type Known, known } from '../trace/index.js';
-import { lb, type UnitOf } from '../units/index.js';
+import { type AnyWeight, type Derived, difference, inPounds, known } from '../trace/index.js';
+import { lb } from '../units/index.js';
 import { assess, type Assessment } from './assess.js';
 
 /** What it must carry: a payload, and what is to be left of it. */
 export interface Need {
-  readonly payload: Known<UnitOf<'mass'>>;
-  readonly reserve?: Known<UnitOf<'mass'>>;
+  readonly payload: AnyWeight;
+  readonly reserve?: AnyWeight;
 }
 
 export interface Candidate {

@@ -1,10 +1,9 @@
 /** The running gear of a spec: each axle rated by its weakest part, and the axles as a group. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type AxleGroup, axleGroup, type AxlesError, type AxleSystem, axleSystem } from '../axles/index.js';
-import { inInches, inPounds } from '../load/index.js';
 import type { Note } from '../ratings/index.js';
 import type { TiresError } from '../tires/index.js';
-import { type Decision, type Derived, named } from '../trace/index.js';
+import { type Decision, type Derived, inInches, inPounds, named } from '../trace/index.js';
 import type { AxleSpec, TrailerSpec } from './codec.js';
 import type { MissingFact } from './errors.js';
 import type { NotChecked } from './not-checked.js';

@@ -1,10 +1,10 @@
 /** The weights of a spec: the empty trailer as weighed or as built up, the cargo, and how they balance. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { AxleGroup } from '../axles/index.js';
-import { type Balance, balance, type BalanceError, type CurbWeight, inInches, inPounds, type Item, type PlacedItem } from '../load/index.js';
+import { type Balance, balance, type BalanceError, type CurbWeight, type Item, type PlacedItem } from '../load/index.js';
 import { note, type Note } from '../ratings/index.js';
 import type { MembersError } from '../members/index.js';
-import { converted, type Decision, decide, type Derived, difference, named, product, sum } from '../trace/index.js';
+import { converted, decide, type Decision, type Derived, difference, inInches, inPounds, named, product, sum } from '../trace/index.js';
 import { leverScale, type TowingError } from '../towing/index.js';
 import type { CargoSpec, CurbSpec, Spec } from './codec.js';
 import type { UndecodableSpec } from './errors.js';

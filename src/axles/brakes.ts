@@ -1,19 +1,18 @@
 /** Brakes against the axles they sit on. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { bears, capacity, type Check, check, note, type Note, rating, weight } from '../ratings/index.js';
-import { constant, converted, type Decision, decide, type Derived, type Known, known, pressing, product, quotient, statics, sum } from '../trace/index.js';
-import { ratio, type UnitOf } from '../units/index.js';
+import { type AnyLength, type AnyShare, type AnyWeight, constant, converted, decide, type Decision, type Derived, inPounds, known, pressing, product, quotient, statics, sum } from '../trace/index.js';
+import { ratio } from '../units/index.js';
 import type { HardwareError } from './hardware-errors.js';
-import { allPositive, weightIn } from './hardware-guards.js';
+import { allPositive } from './hardware-guards.js';
 
-type Mass = Known<UnitOf<'mass'>>;
 
 /** An axle and its brakes; without `brakes` it rolls free. */
 export interface BrakedAxle {
   readonly of: string;
-  readonly gawr: Mass;
+  readonly gawr: AnyWeight;
   /** The rating of the left and of the right brake, by the brake maker's sheet. */
-  readonly brakes?: readonly [left: Mass, right: Mass] | undefined;
+  readonly brakes?: readonly [left: AnyWeight, right: AnyWeight] | undefined;
 }
 
 export interface BrakeCapacity {
@@ -57,8 +56,8 @@ function pairChecks({ of, gawr, brakes }: Pair): readonly Check[] {
  */
 export function brakeCapacity(axles: readonly BrakedAxle[]): Either<HardwareError, BrakeCapacity> {
   const read = axles.map(({ of, gawr, brakes }) => ({
-    of, gawr: weightIn(`${of} GAWR`, gawr, 'label'),
-    brakes: brakes === undefined ? [] : [weightIn(`${of} left brake`, brakes[0], 'label'), weightIn(`${of} right brake`, brakes[1], 'label')],
+    of, gawr: inPounds(`${of} GAWR`, gawr, 'label'),
+    brakes: brakes === undefined ? [] : [inPounds(`${of} left brake`, brakes[0], 'label'), inPounds(`${of} right brake`, brakes[1], 'label')],
   }));
   const positive = allPositive(read.flatMap(({ of, gawr, brakes }) => [[`${of} GAWR`, gawr] as const, ...brakes.map((brake) => [`brake of ${of}`, brake] as const)]));
   if (isLeft(positive)) return positive;
@@ -76,11 +75,11 @@ export function brakeCapacity(axles: readonly BrakedAxle[]): Either<HardwareErro
 
 /** What the brakes are to do: which weight, at which share of it, with how many brakes at which rolling radius. */
 export interface BrakeTorqueQuestion {
-  readonly braked: Mass;
+  readonly braked: AnyWeight;
   /** Braking force over weight: `percent('43.5')`. */
-  readonly share: Known<UnitOf<'ratio'>>;
+  readonly share: AnyShare;
   readonly brakes: number;
-  readonly loadedRadius: Known<UnitOf<'length'>>;
+  readonly loadedRadius: AnyLength;
 }
 
 /**
@@ -95,7 +94,7 @@ export interface BrakeTorqueQuestion {
  * @source static equilibrium, derived
  */
 export function brakeTorque(question: BrakeTorqueQuestion): Either<HardwareError, Derived<'lbf*ft'>> {
-  const braked = weightIn('braked weight', question.braked);
+  const braked = inPounds('braked weight', question.braked);
   const share = converted(null, known('braking share', question.share), 'ratio');
   const count = constant(ratio(Number.isFinite(question.brakes) ? question.brakes : 0), 'number of brakes');
   const radius = converted(null, known('loaded radius', question.loadedRadius), 'in');

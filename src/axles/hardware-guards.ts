@@ -1,11 +1,8 @@
 /** Guards for brakes and wheels: what must be greater than zero is. */
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
-import { constant, converted, type Decision, decide, type Derived, type Known, known } from '../trace/index.js';
-import { quantity, type Unit, type UnitOf } from '../units/index.js';
+import { constant, type Decision, decide, type Derived } from '../trace/index.js';
+import { quantity, type Unit } from '../units/index.js';
 import type { HardwareNotAboveZero } from './hardware-errors.js';
-
-/** A weight in any unit, in pounds. */
-export const weightIn = (symbol: string, figure: Known<UnitOf<'mass'>>, basis: 'label' | 'stated' = 'stated'): Derived<'lb'> => converted(null, known(symbol, figure, basis), 'lb');
 
 /** Every figure greater than zero, or the first that is not. */
 export function allPositive(figures: readonly (readonly [what: string, figure: Derived<Unit>])[]): Either<HardwareNotAboveZero, readonly Decision[]> {

@@ -1,9 +1,9 @@
 /** Deceleration and the length of a stop, brakes only. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
-import { constant, converted, type Derived, type Known, known, pressing, product, quotient, type Source } from '../trace/index.js';
+import { type AnyWeight, constant, converted, type Derived, inPounds, type Known, known, pressing, product, quotient, type Source } from '../trace/index.js';
 import { gravity, ratio, type UnitOf } from '../units/index.js';
 import type { HardwareError } from './hardware-errors.js';
-import { allPositive, weightIn } from './hardware-guards.js';
+import { allPositive } from './hardware-guards.js';
 
 const kinematics: Source = { id: 'kinematics', title: 'uniform deceleration, derived', grade: 'derived' };
 
@@ -16,8 +16,8 @@ const kinematics: Source = { id: 'kinematics', title: 'uniform deceleration, der
  * @example deceleration(lbf(5100), lb(20500)) // Right 8 ft/s2; that is 0.249 g
  * @source uniform deceleration, derived
  */
-export function deceleration(force: Known<UnitOf<'force'>>, weight: Known<UnitOf<'mass'>>): Either<HardwareError, Derived<'ft/s2'>> {
-  const [held, moved] = [converted(null, known('braking force', force), 'lbf'), weightIn('weight to be stopped', weight)];
+export function deceleration(force: Known<UnitOf<'force'>>, weight: AnyWeight): Either<HardwareError, Derived<'ft/s2'>> {
+  const [held, moved] = [converted(null, known('braking force', force), 'lbf'), inPounds('weight to be stopped', weight)];
   const positive = allPositive([['braking force', held], ['weight to be stopped', moved]]);
   if (isLeft(positive)) return positive;
   const standard = converted(null, constant(gravity(1), 'standard gravity'), 'ft/s2');

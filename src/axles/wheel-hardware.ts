@@ -1,7 +1,7 @@
 /** Wheel nuts, hubs and bolt circles: what charts print. None of it says what an axle may carry. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { constant, converted, type Derived, type Known, known, lookedUp, nearestKeys, type NotTabulated, notTabulated, quotient, sine, type Source } from '../trace/index.js';
-import { degree, quantity, ratio, type UnitOf } from '../units/index.js';
+import { type AnyLength, constant, converted, type Derived, known, lookedUp, nearestKeys, notTabulated, type NotTabulated, quotient, sine, type Source } from '../trace/index.js';
+import { degree, quantity, ratio } from '../units/index.js';
 import { hubConventions } from './data/hub-conventions.js';
 import { type TorqueRange, wheelTorque, type WheelTorqueRow } from './data/wheel-torque.js';
 import type { HardwareError } from './hardware-errors.js';
@@ -82,7 +82,7 @@ export const usualHubs = hubConventions.rows;
  * @example boltCircle(inch('2.645'), 5) // Right 4.5 in
  * @source plane geometry, derived
  */
-export function boltCircle(betweenNeighbours: Known<UnitOf<'length'>>, studs: 4 | 5 | 6 | 8 | 10): Either<HardwareError, Derived<'in'>> {
+export function boltCircle(betweenNeighbours: AnyLength, studs: 4 | 5 | 6 | 8 | 10): Either<HardwareError, Derived<'in'>> {
   const chord = converted(null, known('between neighbouring studs', betweenNeighbours), 'in');
   const positive = allPositive([['between neighbouring studs', chord]]);
   if (isLeft(positive)) return positive;

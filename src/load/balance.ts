@@ -1,9 +1,9 @@
 /** The seesaw of a trailer: what stands where decides what the axles carry and what the coupler carries. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { constant, type Decision, decide, type Derived, difference, type Known, product, quotient, statics, sum } from '../trace/index.js';
-import { lb, inch, type UnitOf } from '../units/index.js';
+import { type AnyLength, constant, decide, type Decision, type Derived, difference, inInches, inPounds, product, quotient, statics, sum } from '../trace/index.js';
+import { lb, inch } from '../units/index.js';
 import type { BalanceError } from './errors.js';
-import { inInches, inPounds, type Item } from './item.js';
+import type { Item } from './item.js';
 
 /** One line of the balance: what an item weighs and its moment about the coupler. */
 export interface BalanceLine {
@@ -55,7 +55,7 @@ function lineOf(item: Item, axlesAt: Derived<'in'>, decisions: Decision[]): Eith
  * @example orThrow(balance([{ name: 'trailer', weight: lb(3200), tongue: lb(480) }, { name: 'machine', weight: lb(9200), at: inch(171) }], { axlesAt: inch(190) })).tongue // 1,400 lb
  * @source static equilibrium, derived
  */
-export function balance(items: readonly Item[], geometry: { readonly axlesAt: Known<UnitOf<'length'>> }): Either<BalanceError, Balance> {
+export function balance(items: readonly Item[], geometry: { readonly axlesAt: AnyLength }): Either<BalanceError, Balance> {
   const axlesAt = inInches('axle position', geometry.axlesAt);
   const decisions = [decide(axlesAt, '>', atCoupler)];
   if (!decisions[0]?.holds) return left({ chapter: 'load', tag: 'AxlesNotBehindCoupler', axlesAt: axlesAt.value });

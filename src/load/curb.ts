@@ -1,9 +1,9 @@
 /** The weight of the trailer as it stands empty. */
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
-import { constant, type Decision, decide, type Derived, product, quotient, sum } from '../trace/index.js';
+import { constant, decide, type Decision, type Derived, inInches, inPounds, product, quotient, sum } from '../trace/index.js';
 import { lb } from '../units/index.js';
 import type { NothingWeighed } from './errors.js';
-import { inInches, inPounds, type PlacedItem } from './item.js';
+import type { PlacedItem } from './item.js';
 
 export interface CurbWeight {
   readonly weight: Derived<'lb'>;

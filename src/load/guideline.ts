@@ -1,8 +1,8 @@
 /** What share of the gross weight the tongue should carry: guidance with a source, never a law. */
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
 import { compareDecimals } from '../units/internal.js';
-import { constant, converted, type Decision, decide, type Derived, difference, type Known, known, product, type Source } from '../trace/index.js';
-import { percent, ratio, type UnitOf } from '../units/index.js';
+import { type AnyShare, constant, converted, decide, type Decision, type Derived, difference, known, product, type Source } from '../trace/index.js';
+import { percent, ratio } from '../units/index.js';
 import type { Balance } from './balance.js';
 import type { ShareOutOfRange } from './errors.js';
 import { tongueGuidance } from './data/tongue-guidance.js';
@@ -54,7 +54,7 @@ export const guidelineFor = (hitch: 'ball' | 'gooseneck'): Guideline => {
  * @example orThrow(guideline(percent(12), percent(14), commonPractice)).low // 0.12
  * @source the one that is given
  */
-export function guideline(low: Known<UnitOf<'ratio'>>, high: Known<UnitOf<'ratio'>>, source: Source): Either<ShareOutOfRange, Guideline> {
+export function guideline(low: AnyShare, high: AnyShare, source: Source): Either<ShareOutOfRange, Guideline> {
   const from = converted('guideline low', known('guideline low', low) as Derived<'%'>, 'ratio');
   const to = converted('guideline high', known('guideline high', high) as Derived<'%'>, 'ratio');
   const decisions = [decide(from, '>', none), decide(from, '<=', to), decide(to, '<', whole)];

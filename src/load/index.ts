@@ -7,7 +7,7 @@ export * from './balance.js';
 export * from './curb.js';
 export * from './errors.js';
 export * from './guideline.js';
-export { inInches, inPounds, type CoupledItem, type Item, type PlacedItem } from './item.js';
+export type { CoupledItem, Item, PlacedItem } from './item.js';
 export * from './payload.js';
 export * from './loading.js';
 export { loadTables } from './tables.js';

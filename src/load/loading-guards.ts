@@ -5,17 +5,9 @@
  * that a study knows for which of its variants the recorded working still speaks.
  */
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
-import { quantity, type Quantity, type Unit, type UnitOf } from '../units/index.js';
-import { constant, converted, decide, type Decision, type Derived, type Known, known } from '../trace/index.js';
+import { quantity, type Quantity, type Unit } from '../units/index.js';
+import { constant, decide, type Decision, type Derived } from '../trace/index.js';
 import type { LoadingError } from './loading-errors.js';
-
-/** A weight in any unit. */
-export type AnyWeight = Known<UnitOf<'mass'>>;
-/** A length in any unit. */
-export type AnyLength = Known<UnitOf<'length'>>;
-
-/** A length as a figure in feet, the conversion recorded: for rules that print feet. */
-export const inFeet = (symbol: string, figure: AnyLength): Derived<'ft'> => converted(symbol, known(symbol, figure), 'ft');
 
 /** A comparison that must hold, and what is wrong when it does not. */
 export interface Guard {

@@ -1,6 +1,5 @@
 /** Placing a machine, tandems, ramps and tiedowns: everything of the chapter beyond weights and balance. */
 export * from './heaviest-machine.js';
-export type { AnyLength, AnyWeight } from './loading-guards.js';
 export type { MachineShape, PlacedLimit, PlacementLimit, TongueRatingKind, TrailerForPlacing } from './placement-limits.js';
 export * from './loading-errors.js';
 export * from './machine-balance.js';
@@ -14,7 +13,7 @@ export * from './ramps-capacity.js';
 export * from './ramps-crest.js';
 export * from './ramps-edges.js';
 export * from './ramps-spacing.js';
-export { type AnyAngle, type Climb, gripNeeded, rampAngle, type RampAngle, rampLength, type RampLength } from './ramps.js';
+export { type Climb, gripNeeded, rampAngle, type RampAngle, rampLength, type RampLength } from './ramps.js';
 export * from './tail-lift.js';
 export type { ChainGrade, ChainRow } from './data/chain-wll.js';
 export type { Direction, SecurementBasis } from './data/securement-forces.js';

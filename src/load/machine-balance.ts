@@ -1,8 +1,7 @@
 /** Where does this machine balance? Two scale readings, one under each axle, say it better than any brochure. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
-import { type Decision, type Derived, product, quotient, statics, sum } from '../trace/index.js';
-import { inInches, inPounds } from './item.js';
-import { allHold, type AnyLength, type AnyWeight, mustBeAboveZero, mustNotBeNegative } from './loading-guards.js';
+import { type AnyLength, type AnyWeight, type Decision, type Derived, inInches, inPounds, product, quotient, statics, sum } from '../trace/index.js';
+import { allHold, mustBeAboveZero, mustNotBeNegative } from './loading-guards.js';
 import type { LoadingError } from './loading-errors.js';
 
 export interface MachineBalance {

@@ -1,11 +1,11 @@
 /** Where must the machine stand for the tongue share one wants? */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
-import { percent, ratio, type UnitOf } from '../units/index.js';
-import { converted, type Decision, type Derived, difference, type Known, known, product, quotient, statics, sum } from '../trace/index.js';
+import { percent, ratio } from '../units/index.js';
+import { type AnyLength, type AnyShare, type AnyWeight, converted, type Decision, type Derived, difference, inPounds, known, product, quotient, statics, sum } from '../trace/index.js';
 import { balance } from './balance.js';
 import type { BalanceError } from './errors.js';
-import { inPounds, type Item } from './item.js';
-import { allHold, type AnyLength, type AnyWeight, between, fixed, mustBeAboveZero } from './loading-guards.js';
+import type { Item } from './item.js';
+import { allHold, between, fixed, mustBeAboveZero } from './loading-guards.js';
 import type { LoadingError } from './loading-errors.js';
 
 export interface PlaceForTongue {
@@ -33,7 +33,7 @@ export interface PlaceForTongue {
 export function placeForTongueShare(
   trailer: { readonly items: readonly Item[]; readonly axlesAt: AnyLength },
   machineWeight: AnyWeight,
-  share: Known<UnitOf<'ratio'>>,
+  share: AnyShare,
 ): Either<BalanceError | LoadingError, PlaceForTongue> {
   const without = balance(trailer.items, { axlesAt: trailer.axlesAt });
   if (isLeft(without)) return without;

@@ -7,13 +7,13 @@
  */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { inch, quantity } from '../units/index.js';
-import { type Decision, type Derived, difference, named, product, quotient, type Source, statics, sum } from '../trace/index.js';
+import { type AnyLength, type Decision, type Derived, difference, inInches, named, product, quotient, type Source, statics, sum } from '../trace/index.js';
 import type { Limits, Rating, RatingKind } from '../ratings/index.js';
 import { balance } from './balance.js';
 import type { BalanceError } from './errors.js';
 import type { Guideline } from './guideline.js';
-import { inInches, type Item } from './item.js';
-import { allHold, type AnyLength, between, fixed, inOrder, mustBeAboveZero, mustNotBeNegative } from './loading-guards.js';
+import type { Item } from './item.js';
+import { allHold, between, fixed, inOrder, mustBeAboveZero, mustNotBeNegative } from './loading-guards.js';
 import type { LoadingError } from './loading-errors.js';
 import type { EndLimit } from './span.js';
 

@@ -1,11 +1,10 @@
 /** Where may the machine stand? The interval of places that every limit leaves, or the two limits that leave none. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { compare, showBrief } from '../units/index.js';
-import { type Decision, type Derived, difference, product, quotient, statics, sum } from '../trace/index.js';
+import { type AnyWeight, type Decision, type Derived, difference, inPounds, product, quotient, statics, sum } from '../trace/index.js';
 import { note, type Note } from '../ratings/index.js';
 import type { BalanceError } from './errors.js';
-import { inPounds } from './item.js';
-import { allHold, type AnyWeight, mustBeAboveZero } from './loading-guards.js';
+import { allHold, mustBeAboveZero } from './loading-guards.js';
 import type { LoadingError } from './loading-errors.js';
 import { type Lines, linesOf, type MachineShape, madeSure, placed, type PlacedLimit, type TrailerForPlacing } from './placement-limits.js';
 import { type Span, type SpanEnd, spanOf } from './span.js';

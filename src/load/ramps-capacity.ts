@@ -1,10 +1,9 @@
 /** Are the ramps strong enough, by the basis their rating states? */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { lb } from '../units/index.js';
-import { type Decision, greatestOf } from '../trace/index.js';
+import { type AnyWeight, type Decision, greatestOf, inPounds } from '../trace/index.js';
 import { check, type Check, type Rating, weight } from '../ratings/index.js';
-import { inPounds } from './item.js';
-import { allHold, type AnyWeight, between, fixed, mustBeAboveZero } from './loading-guards.js';
+import { allHold, between, fixed, mustBeAboveZero } from './loading-guards.js';
 import type { LoadingError } from './loading-errors.js';
 
 /** What the machine weighs, and what each of its axles carries when that is known. */

@@ -1,12 +1,11 @@
 /** Does a wheeled machine hang up where the ramp meets the deck? */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { compare, degree, inch, ratio } from '../units/index.js';
-import { arcTangent, type Decision, type Derived, difference, known, leastOf, product, quotient, sine, type Source, squareRoot, sum, tangent } from '../trace/index.js';
+import { type AnyAngle, type AnyLength, arcTangent, type Decision, type Derived, difference, inInches, known, leastOf, product, quotient, sine, type Source, squareRoot, sum, tangent } from '../trace/index.js';
 import { note, type Note } from '../ratings/index.js';
-import { inInches } from './item.js';
-import { allHold, type AnyLength, between, fixed, mustBeAboveZero, mustNotBeNegative } from './loading-guards.js';
+import { allHold, between, fixed, mustBeAboveZero, mustNotBeNegative } from './loading-guards.js';
 import type { LoadingError } from './loading-errors.js';
-import { type AnyAngle, belowUpright } from './ramps.js';
+import { belowUpright } from './ramps.js';
 
 const geometry: Source = { id: 'crest-geometry', title: 'plane geometry, derived', grade: 'derived' };
 

@@ -1,12 +1,11 @@
 /** Which edges does a machine drive over between ramp and deck, and how sharp is each? */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
-import { decide, type Decision, difference, known } from '../trace/index.js';
+import { type AnyAngle, type AnyLength, decide, type Decision, difference, inInches, known } from '../trace/index.js';
 import { note, type Note } from '../ratings/index.js';
-import { inInches } from './item.js';
-import { allHold, type AnyLength, between, mustBeAboveZero, mustNotBeNegative } from './loading-guards.js';
+import { allHold, between, mustBeAboveZero, mustNotBeNegative } from './loading-guards.js';
 import type { LoadingError } from './loading-errors.js';
 import type { Crest } from './ramps-crest.js';
-import { type AnyAngle, belowUpright, flat } from './ramps.js';
+import { belowUpright, flat } from './ramps.js';
 
 /** A dovetail: how far it falls from the deck, and how long it is along its surface. */
 export interface Dovetail {

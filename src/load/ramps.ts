@@ -1,13 +1,9 @@
 /** How steep is the ramp, how long must it be, and will the machine climb it? */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { degree, type UnitOf } from '../units/index.js';
-import { arcSine, decide, type Decision, type Derived, type Known, known, product, quotient, sine, statics, tangent } from '../trace/index.js';
-import { inInches, inPounds } from './item.js';
-import { allHold, type AnyLength, type AnyWeight, between, fixed, type Guard, mustBeAboveZero, mustNotBeNegative } from './loading-guards.js';
+import { degree } from '../units/index.js';
+import { type AnyAngle, type AnyLength, type AnyWeight, arcSine, decide, type Decision, type Derived, inInches, inPounds, known, product, quotient, sine, statics, tangent } from '../trace/index.js';
+import { allHold, between, fixed, type Guard, mustBeAboveZero, mustNotBeNegative } from './loading-guards.js';
 import type { LoadingError } from './loading-errors.js';
-
-/** An angle of a slope, in degrees from level. */
-export type AnyAngle = Known<UnitOf<'angle'>>;
 
 export const flat = fixed(degree(0));
 export const upright = fixed(degree(90));

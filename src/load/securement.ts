@@ -1,11 +1,10 @@
 /** Does the securement stand the forces of braking and turning? Two tests, on two strengths, kept apart by type. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { compare, ratio } from '../units/index.js';
-import { type Decision, type Derived, difference, lookedUp, product, type Source } from '../trace/index.js';
+import { type AnyWeight, type Decision, type Derived, difference, inPounds, lookedUp, product, type Source } from '../trace/index.js';
 import { note, type Note } from '../ratings/index.js';
 import { type Direction, type SecurementBasis, securementForces } from './data/securement-forces.js';
-import { inPounds } from './item.js';
-import { allHold, type AnyWeight, fixed, mustBeAboveZero, mustNotBeNegative } from './loading-guards.js';
+import { allHold, fixed, mustBeAboveZero, mustNotBeNegative } from './loading-guards.js';
 import type { LoadingError } from './loading-errors.js';
 
 const directions = ['forward', 'rearward', 'sideways'] as const satisfies readonly Direction[];

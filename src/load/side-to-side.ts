@@ -1,10 +1,9 @@
 /** Does the load sit on the left wheels or on the right? */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { compare, lb, ratio } from '../units/index.js';
-import { type Decision, type Derived, difference, product, quotient, statics, sum } from '../trace/index.js';
+import { type AnyLength, type AnyWeight, type Decision, type Derived, difference, inInches, inPounds, product, quotient, statics, sum } from '../trace/index.js';
 import { note, type Note } from '../ratings/index.js';
-import { inInches, inPounds } from './item.js';
-import { allHold, type AnyLength, type AnyWeight, fixed, mustBeAboveZero } from './loading-guards.js';
+import { allHold, fixed, mustBeAboveZero } from './loading-guards.js';
 import type { LoadingError } from './loading-errors.js';
 
 export interface WheelShares {

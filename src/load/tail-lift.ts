@@ -1,10 +1,9 @@
 /** Does the machine on the ramps lift the tongue, and what must hold it? */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { compare, inch, lb } from '../units/index.js';
-import { decide, type Decision, type Derived, difference, greatestOf, product, quotient, statics, sum } from '../trace/index.js';
+import { type AnyLength, type AnyWeight, decide, type Decision, type Derived, difference, greatestOf, inInches, inPounds, product, quotient, statics, sum } from '../trace/index.js';
 import { note, type Note } from '../ratings/index.js';
-import { inInches, inPounds } from './item.js';
-import { allHold, type AnyLength, type AnyWeight, fixed, mustBeAboveZero, mustNotBeNegative } from './loading-guards.js';
+import { allHold, fixed, mustBeAboveZero, mustNotBeNegative } from './loading-guards.js';
 import type { LoadingError } from './loading-errors.js';
 
 /** The tow vehicle alone, as weighed. Overhang: rear axle to ball; below zero for a gooseneck ahead of the axle. */

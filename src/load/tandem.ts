@@ -1,10 +1,9 @@
 /** How do the axles of one trailer share their load? Equalised axles always alike; independent ones by their springs. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { compare, inch, lb } from '../units/index.js';
-import { type Decision, type Derived, difference, type Known, known, product, quotient, statics, sum } from '../trace/index.js';
+import { type AnyLength, type AnyWeight, type Decision, type Derived, difference, inInches, inPounds, type Known, known, product, quotient, statics, sum } from '../trace/index.js';
 import { note, type Note } from '../ratings/index.js';
-import { inInches, inPounds } from './item.js';
-import { allHold, type AnyLength, type AnyWeight, mustBeAboveZero, wholeCount } from './loading-guards.js';
+import { allHold, mustBeAboveZero, wholeCount } from './loading-guards.js';
 import type { LoadingError } from './loading-errors.js';
 
 /** Rockers or walking beams between the springs: loads stay alike whatever the attitude. */

@@ -1,10 +1,9 @@
 /** How many tiedowns does the rule ask for, whatever their strength? Every reading of the rule is kept. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { foot, lb, ratio } from '../units/index.js';
-import { constant, decide, type Decision, type Derived, difference, greatestOf, quotient, roundedUp, type Source, sum } from '../trace/index.js';
+import { type AnyLength, type AnyWeight, constant, decide, type Decision, type Derived, difference, greatestOf, inFeet, inPounds, quotient, roundedUp, type Source, sum } from '../trace/index.js';
 import { note, type Note } from '../ratings/index.js';
-import { inPounds } from './item.js';
-import { allHold, type AnyLength, type AnyWeight, fixed, inFeet, mustBeAboveZero } from './loading-guards.js';
+import { allHold, fixed, mustBeAboveZero } from './loading-guards.js';
 import type { LoadingError } from './loading-errors.js';
 
 /** Which section of the rules the article is tied by: the carrier's choice below 10,000 lb, so it is an argument. */

@@ -1,12 +1,11 @@
 /** What do the printed tables say a chain, a strap or a rope may pull at work? */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { kg, lb, ratio } from '../units/index.js';
-import { type Derived, findRow, lookedUp, type NotTabulated, product, type Source, type Table } from '../trace/index.js';
+import { type AnyWeight, type Derived, findRow, inPounds, lookedUp, type NotTabulated, product, type Source, type Table } from '../trace/index.js';
 import { chainWll, type ChainGrade } from './data/chain-wll.js';
 import { webbingWll } from './data/webbing-wll.js';
 import { wireRopeWll } from './data/wire-rope-wll.js';
-import { inPounds } from './item.js';
-import { type AnyWeight, fixed } from './loading-guards.js';
+import { fixed } from './loading-guards.js';
 
 /** A printed working load limit in both printed units. */
 export interface PrintedWll {

@@ -1,12 +1,11 @@
 /** How many of these tiedowns, or which size of so many? */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { lb, ratio } from '../units/index.js';
-import { decide, type Decision, type Derived, greatestOf, lookedUp, product, quotient, roundedUp } from '../trace/index.js';
+import { decide, type Decision, type Derived, greatestOf, inPounds, lookedUp, product, quotient, roundedUp } from '../trace/index.js';
 import type { Note } from '../ratings/index.js';
 import { chainWll, type ChainGrade } from './data/chain-wll.js';
 import { webbingWll } from './data/webbing-wll.js';
 import { wireRopeWll } from './data/wire-rope-wll.js';
-import { inPounds } from './item.js';
 import { allHold, mustBeAboveZero, wholeCount } from './loading-guards.js';
 import type { LoadingError } from './loading-errors.js';
 import { type Attachment, carrierNote, countedOf, type CountVerdict, judgeCounts, neededFor, overall, type Tiedown, type TiedownAnswer } from './tiedowns.js';

@@ -1,11 +1,10 @@
 /** What may this tiedown pull at work? Its weakest part says, by its marking or by the printed table. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { compare } from '../units/index.js';
-import { type Decision, type Derived, leastOf, type NotTabulated } from '../trace/index.js';
+import { type AnyWeight, type Decision, type Derived, inPounds, leastOf, type NotTabulated } from '../trace/index.js';
 import { note, type Note } from '../ratings/index.js';
 import type { ChainGrade } from './data/chain-wll.js';
-import { inPounds } from './item.js';
-import { allHold, type AnyWeight, mustBeAboveZero } from './loading-guards.js';
+import { allHold, mustBeAboveZero } from './loading-guards.js';
 import type { LoadingError } from './loading-errors.js';
 import { chainLimit, plainSize, type PrintedWll, webbingLimit, wireRopeLimit } from './tiedowns-limits.js';
 

@@ -1,10 +1,9 @@
 /** Are these tiedowns enough? */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { compare, lb, ratio } from '../units/index.js';
-import { constant, type Decision, type Derived, difference, product, type Source, sum } from '../trace/index.js';
+import { type AnyWeight, constant, type Decision, type Derived, difference, inPounds, product, type Source, sum } from '../trace/index.js';
 import { note, type Note } from '../ratings/index.js';
-import { inPounds } from './item.js';
-import { allHold, type AnyWeight, fixed, mustBeAboveZero } from './loading-guards.js';
+import { allHold, fixed, mustBeAboveZero } from './loading-guards.js';
 import type { LoadingError } from './loading-errors.js';
 import { type CountReading, type TiedArticle, tiedownCount } from './tiedowns-count.js';
 

@@ -1,10 +1,9 @@
 /** How widely is the load spread along the trailer? A way to compare layouts, and nothing more. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { ratio } from '../units/index.js';
-import { type Decision, type Derived, difference, product, quotient, type Source, squareRoot, statics, sum } from '../trace/index.js';
+import { type AnyLength, type AnyWeight, type Decision, type Derived, difference, inInches, inPounds, product, quotient, type Source, squareRoot, statics, sum } from '../trace/index.js';
 import { note, type Note } from '../ratings/index.js';
-import { inInches, inPounds } from './item.js';
-import { allHold, type AnyLength, type AnyWeight, fixed, mustBeAboveZero, mustNotBeNegative } from './loading-guards.js';
+import { allHold, fixed, mustBeAboveZero, mustNotBeNegative } from './loading-guards.js';
 import type { LoadingError } from './loading-errors.js';
 
 /** A weight with its place and how long it is along the trailer. */

@@ -1,17 +1,17 @@
 /** Boards and bars: solid rectangles and rounds by the foot. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
-import { converted, type Derived, findRow, lookedUp, product, quotient } from '../trace/index.js';
+import { type AnyDensity, type AnyLength, converted, type Derived, findRow, inInches, lookedUp, product, quotient } from '../trace/index.js';
 import { inch } from '../units/index.js';
 import { number, pi } from './constants.js';
 import { lumberSizes } from './data/lumber-sizes.js';
 import type { MembersError } from './errors.js';
-import { aboveZero, type Density, inInches, inPoundsPerCubicFoot, type Length, met } from './figures.js';
+import { aboveZero, inPoundsPerCubicFoot, met } from './figures.js';
 import type { Member } from './member.js';
 import { squared } from './parts.js';
 import { densityOfWood, type Wood } from './wood.js';
 
 /** A dressed size of the table, or measured: hardwood and sizes of 6x and up are measured. */
-export type BoardSize = string | { readonly thickness: Length; readonly width: Length };
+export type BoardSize = string | { readonly thickness: AnyLength; readonly width: AnyLength };
 
 export interface Board extends Member {
   readonly thickness: Derived<'in'>;
@@ -77,7 +77,7 @@ export function board(size: BoardSize, wood: Wood): Either<MembersError, Board> 
  * @example bar(inch('0.25'), inch(3), steelDensity) // Right 2.552 lb/ft
  * @source geometry, derived
  */
-export function bar(thickness: Length, width: Length, density: Density): Either<MembersError, Member> {
+export function bar(thickness: AnyLength, width: AnyLength, density: AnyDensity): Either<MembersError, Member> {
   const [t, b, perCubicFoot] = [inInches('bar thickness', thickness), inInches('bar width', width), inPoundsPerCubicFoot('density', density)];
   const tested = met([aboveZero('bar thickness', t), aboveZero('bar width', b), aboveZero('density', perCubicFoot)]);
   return isLeft(tested) ? tested : right({ designation: 'flat bar', weightPerFoot: product('bar weight per foot', perCubicFoot, converted(null, product(null, t, b), 'ft2')) });
@@ -93,7 +93,7 @@ export function bar(thickness: Length, width: Length, density: Density): Either<
  * @example roundBar(inch(1), steelDensity) // Right 2.673 lb/ft
  * @source geometry, derived
  */
-export function roundBar(diameter: Length, density: Density): Either<MembersError, Member> {
+export function roundBar(diameter: AnyLength, density: AnyDensity): Either<MembersError, Member> {
   const [d, perCubicFoot] = [inInches('bar diameter', diameter), inPoundsPerCubicFoot('density', density)];
   const tested = met([aboveZero('bar diameter', d), aboveZero('density', perCubicFoot)]);
   if (isLeft(tested)) return tested;

@@ -1,25 +1,24 @@
 /** A cut list: what the frame is made of, how long, how many, and where. Places are behind the coupler. */
-import type { Known } from '../trace/index.js';
-import type { Length, Weight } from './figures.js';
+import type { AnyLength, AnyWeight, Known } from '../trace/index.js';
 import type { Member } from './member.js';
 
 interface Pieces {
   readonly name: string;
   readonly member: Member;
   /** Cut length of one piece. */
-  readonly length: Length;
+  readonly length: AnyLength;
 }
 
 /** Pieces that run lengthwise: a rail, a side tube. `from` is their front end. */
 export interface LengthwiseLine extends Pieces {
   readonly count: Known<'ratio'>;
-  readonly from: Length;
+  readonly from: AnyLength;
 }
 
 /** Pieces at one place: a header, a pair of uprights. `at` is their centre of gravity. */
 export interface PlacedLine extends Pieces {
   readonly count: Known<'ratio'>;
-  readonly at: Length;
+  readonly at: AnyLength;
 }
 
 /**
@@ -32,17 +31,17 @@ export type CountRule = 'first at the start' | 'first at the start, last at the 
 
 /** Pieces at a spacing: crossmembers at 16 in over 18 ft. Each lies across, its centre of gravity at its place. */
 export interface SpacedLine extends Pieces {
-  readonly spacing: Length;
-  readonly over: Length;
-  readonly from: Length;
+  readonly spacing: AnyLength;
+  readonly over: AnyLength;
+  readonly from: AnyLength;
   readonly rule: CountRule;
 }
 
 /** Something of known weight: a coupler, a box of gussets. */
 export interface WeighedLine {
   readonly name: string;
-  readonly weight: Weight;
-  readonly at: Length;
+  readonly weight: AnyWeight;
+  readonly at: AnyLength;
 }
 
 export type CutLine = LengthwiseLine | PlacedLine | SpacedLine | WeighedLine;

@@ -1,16 +1,16 @@
 /** What one more foot of deck weighs, and what it costs in payload. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { converted, type Decision, decide, type Derived, difference, type Known, known, product, quotient, sum } from '../trace/index.js';
+import { type AnyAreaWeight, type AnyLength, type AnyWeight, converted, decide, type Decision, type Derived, difference, inFeet, inPounds, type Known, known, product, quotient, sum } from '../trace/index.js';
 import type { UnitOf } from '../units/index.js';
 import type { MembersError } from './errors.js';
-import { aboveZero, type AreaWeight, type Demand, inFeet, inPounds, inPoundsPerSquareFoot, type Length, met, type Weight } from './figures.js';
+import { aboveZero, type Demand, inPoundsPerSquareFoot, met } from './figures.js';
 import type { Member } from './member.js';
 
 /** What grows with the deck: lengthwise members, crossmembers at their spacing, the deck surface. */
 export interface DeckGrowth {
   readonly rails: readonly { readonly name: string; readonly member: Member; readonly count: Known<'ratio'> }[];
-  readonly crossmembers: readonly { readonly name: string; readonly member: Member; readonly length: Length; readonly spacing: Length }[];
-  readonly surfaces: readonly { readonly name: string; readonly width: Length; readonly weight: AreaWeight }[];
+  readonly crossmembers: readonly { readonly name: string; readonly member: Member; readonly length: AnyLength; readonly spacing: AnyLength }[];
+  readonly surfaces: readonly { readonly name: string; readonly width: AnyLength; readonly weight: AnyAreaWeight }[];
 }
 
 export interface GrowthPerFoot {
@@ -59,13 +59,13 @@ export function weightPerFootOfDeck(growth: DeckGrowth): Either<MembersError, Gr
 
 export interface LengthsOfOneDesign {
   /** From the label. */
-  readonly gvwr: Weight;
+  readonly gvwr: AnyWeight;
   /** Empty weight of the trailer at `baseLength`, options fitted. */
-  readonly baseWeight: Weight;
-  readonly baseLength: Length;
+  readonly baseWeight: AnyWeight;
+  readonly baseLength: AnyLength;
   /** From `weightPerFootOfDeck`. */
   readonly perFoot: Known<UnitOf<'weight per length'>>;
-  readonly lengths: readonly Length[];
+  readonly lengths: readonly AnyLength[];
 }
 
 export interface PayloadAtLength {

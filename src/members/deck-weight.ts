@@ -1,20 +1,20 @@
 /** The weight of a deck, area by area, each with its place. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
-import { converted, product, quotient, sum } from '../trace/index.js';
+import { type AnyAreaWeight, type AnyLength, converted, inInches, product, quotient, sum } from '../trace/index.js';
 import { number } from './constants.js';
 import type { MembersError } from './errors.js';
-import { aboveZero, type AreaWeight, inInches, inPoundsPerSquareFoot, type Length, met } from './figures.js';
+import { aboveZero, inPoundsPerSquareFoot, met } from './figures.js';
 import { weighAll, type WeightList } from './frame-weight.js';
 
 /** One area of deck: the main deck, a beavertail, a wheel-well filler. */
 export interface DeckArea {
   readonly name: string;
-  readonly length: Length;
-  readonly width: Length;
+  readonly length: AnyLength;
+  readonly width: AnyLength;
   /** Front edge, behind the coupler. */
-  readonly from: Length;
+  readonly from: AnyLength;
   /** Weight per area: `board(...).weightPerSquareFoot`, `plateWeight`, `floorPlateWeight(...).weight`. */
-  readonly surface: AreaWeight;
+  readonly surface: AnyAreaWeight;
 }
 
 export type Deck = readonly DeckArea[];

@@ -1,22 +1,11 @@
 /** Figures on their way in: taken under a name, brought to the working unit, and tested before they are used. */
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
-import { type Comparison, constant, converted, type Decision, decide, type Derived, type Known, known } from '../trace/index.js';
-import { type AnyQuantity, quantity, type Unit, type UnitOf } from '../units/index.js';
+import { type AnyAreaWeight, type AnyDensity, type Comparison, constant, converted, type Decision, decide, type Derived, known } from '../trace/index.js';
+import { type AnyQuantity, quantity, type Unit } from '../units/index.js';
 import type { MembersError } from './errors.js';
 
-/** A length in any unit. */
-export type Length = Known<UnitOf<'length'>>;
-/** A density in any unit. */
-export type Density = Known<UnitOf<'density'>>;
-
-/** A length as a figure in inches, the conversion recorded. */
-export const inInches = (symbol: string, length: Length): Derived<'in'> => converted(symbol, known(symbol, length) as Derived<'ft'>, 'in');
-
-/** A length as a figure in feet, the conversion recorded. */
-export const inFeet = (symbol: string, length: Length): Derived<'ft'> => converted(symbol, known(symbol, length) as Derived<'in'>, 'ft');
-
 /** A density as a figure in lb/ft3, the conversion recorded. */
-export const inPoundsPerCubicFoot = (symbol: string, density: Density): Derived<'lb/ft3'> =>
+export const inPoundsPerCubicFoot = (symbol: string, density: AnyDensity): Derived<'lb/ft3'> =>
   converted(symbol, known(symbol, density) as Derived<'lb/in3'>, 'lb/ft3');
 
 /** One thing that must hold before a figure is used: the decision, and the error when it does not hold. */
@@ -58,14 +47,6 @@ export function met(demands: readonly Demand[]): Either<MembersError, readonly D
   return broken === undefined ? right(demands.map(({ decision }) => decision)) : left(broken.otherwise());
 }
 
-/** A weight in any unit. */
-export type Weight = Known<UnitOf<'mass'>>;
-/** A weight per area in any unit. */
-export type AreaWeight = Known<UnitOf<'weight per area'>>;
-
-/** A weight as a figure in pounds, the conversion recorded. */
-export const inPounds = (symbol: string, weight: Weight): Derived<'lb'> => converted(symbol, known(symbol, weight) as Derived<'kg'>, 'lb');
-
 /** A weight per area as a figure in lb/ft2, the conversion recorded. */
-export const inPoundsPerSquareFoot = (symbol: string, weight: AreaWeight): Derived<'lb/ft2'> =>
+export const inPoundsPerSquareFoot = (symbol: string, weight: AnyAreaWeight): Derived<'lb/ft2'> =>
   converted(symbol, known(symbol, weight) as Derived<'kg/m2'>, 'lb/ft2');

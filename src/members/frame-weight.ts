@@ -1,11 +1,11 @@
 /** The weight of a frame from its cut list, line by line, each with its place. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { constant, converted, type Decision, decide, type Derived, known, product, quotient, rounded, sum } from '../trace/index.js';
+import { constant, converted, decide, type Decision, type Derived, inInches, inPounds, known, product, quotient, rounded, sum } from '../trace/index.js';
 import { type AnyQuantity, ratio } from '../units/index.js';
 import { number } from './constants.js';
 import type { CutLine, CutList, SpacedLine } from './cut-list.js';
 import type { MembersError } from './errors.js';
-import { aboveZero, type Demand, demand, inInches, inPounds, met } from './figures.js';
+import { aboveZero, type Demand, demand, met } from './figures.js';
 import { countOf, placeOf } from './spacing.js';
 
 /** One line of a weight list: it feeds curb weight and balance as it stands. */

@@ -5,7 +5,6 @@
  */
 export { type ReadDesignation, readDesignation } from './designation.js';
 export * from './errors.js';
-export type { Density, Length } from './figures.js';
 export * from './member.js';
 export type * from './rows.js';
 export type * from './stock-rows.js';

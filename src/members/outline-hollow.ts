@@ -1,8 +1,8 @@
 /** Hollow outlines in parts: rectangular tube with rounded corners, round tube and pipe. */
-import { constant, type Derived, difference, fromMemory, product } from '../trace/index.js';
+import { constant, type Derived, difference, fromMemory, inInches, product } from '../trace/index.js';
 import { ratio } from '../units/index.js';
 import { squareCorner } from './corners.js';
-import { aboveZero, type Demand, fits, inInches } from './figures.js';
+import { aboveZero, type Demand, fits } from './figures.js';
 import type { RectangularTube, RoundTube, WallForProperties } from './outline.js';
 import { disc, fourth, half, type Part, rectangle, squared, twice } from './parts.js';
 import type { Taken } from './taken.js';

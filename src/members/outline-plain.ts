@@ -1,6 +1,6 @@
 /** Bent and plain outlines in parts: formed channel, angle, flat. */
-import { type Derived, difference, sum } from '../trace/index.js';
-import { aboveZero, fits, inInches, notBelowZero } from './figures.js';
+import { type Derived, difference, inInches, sum } from '../trace/index.js';
+import { aboveZero, fits, notBelowZero } from './figures.js';
 import type { Angle, Flat, FormedChannel } from './outline.js';
 import { half, type Part, quarterRing, rectangle, twice } from './parts.js';
 import type { Taken } from './taken.js';

@@ -1,8 +1,8 @@
 /** Rolled outlines in parts: tapered and parallel flanges, channels and beams. */
-import { type Derived, difference, known, product, quotient, sum } from '../trace/index.js';
+import { type Derived, difference, inInches, known, product, quotient, sum } from '../trace/index.js';
 import { number } from './constants.js';
 import { type Corner, slopedCorner, squareCorner } from './corners.js';
-import { aboveZero, fits, inInches, notBelowZero } from './figures.js';
+import { aboveZero, fits, notBelowZero } from './figures.js';
 import type { ParallelBeam, ParallelChannel, TaperedBeam, TaperedChannel } from './outline.js';
 import { fourth, half, type Part, rectangle, squared, twice, wedge } from './parts.js';
 import type { Taken } from './taken.js';

@@ -1,24 +1,23 @@
 /** Outlines of sections: the dimensions from which properties are computed. Lengths in any unit; all outside dimensions. */
-import type { Known } from '../trace/index.js';
-import type { Length } from './figures.js';
+import type { AnyLength, Known } from '../trace/index.js';
 
 interface Flanged {
   readonly name?: string;
-  readonly depth: Length;
-  readonly flangeWidth: Length;
+  readonly depth: AnyLength;
+  readonly flangeWidth: AnyLength;
   /** Web thickness. */
-  readonly web: Length;
+  readonly web: AnyLength;
   /** Flange thickness; of a tapered flange the mean, halfway out on the overhang. */
-  readonly flange: Length;
+  readonly flange: AnyLength;
   /** Radius of the fillet between web and flange; zero when there is none. */
-  readonly rootRadius: Length;
+  readonly rootRadius: AnyLength;
 }
 
 interface Tapered extends Flanged {
   /** Slope of the inner flange face: 1/6 for C and S shapes (`standardTaper`). */
   readonly slope: Known<'ratio'>;
   /** Radius at the inner edge of the flange tip; zero when it is sharp. */
-  readonly toeRadius: Length;
+  readonly toeRadius: AnyLength;
 }
 
 /** A rolled channel with tapered flanges: C shapes. */
@@ -34,37 +33,37 @@ export interface ParallelChannel extends Flanged { readonly kind: 'parallel chan
 export interface FormedChannel {
   readonly kind: 'formed channel';
   readonly name?: string;
-  readonly depth: Length;
-  readonly flangeWidth: Length;
-  readonly thickness: Length;
+  readonly depth: AnyLength;
+  readonly flangeWidth: AnyLength;
+  readonly thickness: AnyLength;
   /** Inside radius of the bends. */
-  readonly insideRadius: Length;
+  readonly insideRadius: AnyLength;
 }
 
 /**
  * Which wall area and properties are computed with. Weight is always that of the nominal wall.
  * 'nominal wall': tube made to its full wall. '0.93 of nominal wall': the rule for common welded tube. Or the design wall of a table.
  */
-export type WallForProperties = 'nominal wall' | '0.93 of nominal wall' | { readonly designWall: Length };
+export type WallForProperties = 'nominal wall' | '0.93 of nominal wall' | { readonly designWall: AnyLength };
 
 export interface RectangularTube {
   readonly kind: 'rectangular tube';
   readonly name?: string;
-  readonly height: Length;
-  readonly width: Length;
+  readonly height: AnyLength;
+  readonly width: AnyLength;
   /** Nominal wall. */
-  readonly wall: Length;
+  readonly wall: AnyLength;
   readonly properties: WallForProperties;
   /** Outside corner radius; the inside radius is one wall less. Published tables take twice the wall. */
-  readonly outsideRadius: 'twice the wall' | Length;
+  readonly outsideRadius: 'twice the wall' | AnyLength;
 }
 
 export interface RoundTube {
   readonly kind: 'round tube';
   readonly name?: string;
-  readonly outside: Length;
+  readonly outside: AnyLength;
   /** Nominal wall. */
-  readonly wall: Length;
+  readonly wall: AnyLength;
   readonly properties: WallForProperties;
 }
 
@@ -72,17 +71,17 @@ export interface RoundTube {
 export interface Angle {
   readonly kind: 'angle';
   readonly name?: string;
-  readonly uprightLeg: Length;
-  readonly flatLeg: Length;
-  readonly thickness: Length;
+  readonly uprightLeg: AnyLength;
+  readonly flatLeg: AnyLength;
+  readonly thickness: AnyLength;
 }
 
 /** A solid rectangle: flat bar, plate strip, board. */
 export interface Flat {
   readonly kind: 'flat';
   readonly name?: string;
-  readonly height: Length;
-  readonly width: Length;
+  readonly height: AnyLength;
+  readonly width: AnyLength;
 }
 
 export type Outline = TaperedChannel | TaperedBeam | ParallelBeam | ParallelChannel | FormedChannel | RectangularTube | RoundTube | Angle | Flat;

@@ -1,13 +1,13 @@
 /** Flat steel and everything else that is weighed by the square foot. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { converted, type Derived, findRow, lookedUp, product, type Source, wantsVerifying } from '../trace/index.js';
+import { type AnyDensity, type AnyLength, converted, type Derived, findRow, inInches, lookedUp, product, type Source, wantsVerifying } from '../trace/index.js';
 import { type Note, note } from '../ratings/index.js';
 import { inch, lbPerFt2 } from '../units/index.js';
 import { expandedMetal } from './data/expanded-metal.js';
 import { floorPlate } from './data/floor-plate.js';
 import { sheetGauges } from './data/sheet-gauges.js';
 import type { MembersError } from './errors.js';
-import { aboveZero, type Density, inInches, inPoundsPerCubicFoot, type Length, met } from './figures.js';
+import { aboveZero, inPoundsPerCubicFoot, met } from './figures.js';
 
 /**
  * What does a sheet or plate of this thickness weigh per square foot?
@@ -22,7 +22,7 @@ import { aboveZero, type Density, inInches, inPoundsPerCubicFoot, type Length, m
  * @example plateWeight(inch('0.25'), steelDensity) // Right 10.2083 lb/ft2
  * @source Iowa DOT IM 569 for 490 lb/ft3
  */
-export function plateWeight(thickness: Length, density: Density): Either<MembersError, Derived<'lb/ft2'>> {
+export function plateWeight(thickness: AnyLength, density: AnyDensity): Either<MembersError, Derived<'lb/ft2'>> {
   const inches = inInches('thickness', thickness);
   const perCubicFoot = inPoundsPerCubicFoot('density', density);
   const tested = met([aboveZero('thickness', inches), aboveZero('density', perCubicFoot)]);

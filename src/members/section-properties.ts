@@ -1,9 +1,9 @@
 /** Properties of a section from its outline. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
-import { converted, type Decision, type Derived, difference, greatestOf, product, quotient, squareRoot } from '../trace/index.js';
+import { type AnyDensity, converted, type Decision, type Derived, difference, greatestOf, product, quotient, squareRoot } from '../trace/index.js';
 import { compose, type Composed } from './compose.js';
 import type { MembersError } from './errors.js';
-import { aboveZero, type Density, inPoundsPerCubicFoot, met } from './figures.js';
+import { aboveZero, inPoundsPerCubicFoot, met } from './figures.js';
 import type { Member } from './member.js';
 import type { Outline } from './outline.js';
 import { takeRectangularTube, takeRoundTube } from './outline-hollow.js';
@@ -81,7 +81,7 @@ function assemble(outline: Outline, taken: Taken, all: Composed, density: Derive
  * @example sectionProperties({ kind: 'flat', height: inch(3), width: inch('0.25') }, steelDensity) // A 0.75 in2, Sx 0.375 in3
  * @source parallel-axis theorem, derived; corner pieces by integration, derived
  */
-export function sectionProperties(outline: Outline, density: Density): Either<MembersError, SectionProperties> {
+export function sectionProperties(outline: Outline, density: AnyDensity): Either<MembersError, SectionProperties> {
   const taken = take(outline);
   const perCubicFoot = inPoundsPerCubicFoot('density', density);
   const tested = met([...taken.demands, aboveZero('density', perCubicFoot)]);

@@ -1,8 +1,8 @@
 /** Deck surfaces as they stand in JSON. */
+import type { AnyAreaWeight } from '../trace/index.js';
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import * as t from 'io-ts';
 import type { MembersError } from './errors.js';
-import type { AreaWeight } from './figures.js';
 import { at, closed, decodeAt, measure, oneOf, onlyKey, placed, under } from './measure-codec.js';
 import { readBoard } from './member-codec.js';
 import { expandedMetalWeight, floorPlateWeight, gaugeSystems, type GaugeSystem, plateWeight, sheetWeight } from './plate.js';
@@ -12,7 +12,7 @@ const plate = closed('a plate', { thickness: measure('length'), material: t.unkn
 const sheet = closed('a sheet', { gauge: t.number, system: oneOf(...Object.keys(gaugeSystems) as [GaugeSystem, ...GaugeSystem[]]) });
 
 /** A surface: a record with one of `boards`, `plate`, `sheet`, `floorPlate`, `expandedMetal`, `weightPerSquareFoot`. @example readSurface({ weightPerSquareFoot: '4.75 lb/ft2' }, 'deck.0.surface') // Right 4.75 lb/ft2 */
-export function readSurface(input: unknown, path: string): Either<MembersError, AreaWeight> {
+export function readSurface(input: unknown, path: string): Either<MembersError, AnyAreaWeight> {
   const chosen = onlyKey(input, ['boards', 'plate', 'sheet', 'floorPlate', 'expandedMetal', 'weightPerSquareFoot'], path);
   if (isLeft(chosen)) return chosen;
   const { kind, inside, path: here } = chosen.right;

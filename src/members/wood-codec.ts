@@ -1,8 +1,7 @@
 /** Materials and woods as they stand in JSON. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import * as t from 'io-ts';
-import type { Derived, Known } from '../trace/index.js';
-import type { UnitOf } from '../units/index.js';
+import type { AnyDensity, Derived } from '../trace/index.js';
 import { aluminiumDensity, steelDensity, steelDensityOf40_8 } from './constants.js';
 import type { MembersError } from './errors.js';
 import { closed, decodeAt, measure, oneOf, placed, undecodable, under } from './measure-codec.js';
@@ -12,7 +11,7 @@ const density = measure('density');
 const materials: Readonly<Record<string, Derived<'lb/ft3'> | Derived<'lb/in3'>>> = { steel: steelDensity, 'steel at 40.8 lb/ft2 per inch': steelDensityOf40_8, aluminium: aluminiumDensity };
 
 /** `steel`, `aluminium`, or a density. */
-export function readMaterial(input: unknown, path: string): Either<MembersError, Known<UnitOf<'density'>>> {
+export function readMaterial(input: unknown, path: string): Either<MembersError, AnyDensity> {
   if (typeof input === 'string' && Object.hasOwn(materials, input)) return right(materials[input] as Derived<'lb/ft3'>);
   const read = decodeAt(density, input, path);
   return isLeft(read) ? left(undecodable(input, `${Object.keys(materials).join(', ')}, or a density such as "72 lb/ft3"`, path)) : right(placed('density', read.right, path));

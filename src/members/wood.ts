@@ -1,13 +1,13 @@
 /** The density of wood: by species and moisture, two kinds of specific gravity kept apart. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { constant, converted, decide, type Derived, findRow, type Known, known, lookedUp, product, quotient, sum, type Table } from '../trace/index.js';
-import { type AnyQuantity, lbPerFt3, percent, ratio, type UnitOf } from '../units/index.js';
+import { type AnyDensity, type AnyShare, constant, converted, decide, type Derived, findRow, known, lookedUp, product, quotient, sum, type Table } from '../trace/index.js';
+import { type AnyQuantity, lbPerFt3, percent, ratio } from '../units/index.js';
 import { number, waterDensity } from './constants.js';
 import { ndsGravity } from './data/nds-gravity.js';
 import { treatedWood } from './data/treated-wood.js';
 import { woodDensity } from './data/wood-density.js';
 import type { MembersError } from './errors.js';
-import { aboveZero, type Density, demand, inPoundsPerCubicFoot, met, notBelowZero } from './figures.js';
+import { aboveZero, demand, inPoundsPerCubicFoot, met, notBelowZero } from './figures.js';
 import type { TreatedWoodRow } from './stock-rows.js';
 
 /**
@@ -15,11 +15,11 @@ import type { TreatedWoodRow } from './stock-rows.js';
  * they are two figures for one species, and each goes with its own formula.
  */
 export type Wood =
-  | { readonly by: 'NDS gravity'; readonly species: string; readonly moisture: Known<UnitOf<'ratio'>> }
+  | { readonly by: 'NDS gravity'; readonly species: string; readonly moisture: AnyShare }
   | { readonly by: 'handbook gravity at 12 %'; readonly species: string }
   | { readonly by: 'air-dry range'; readonly species: string; readonly end: 'low' | 'high' }
   | { readonly by: 'treated'; readonly state: TreatedWoodRow['state']; readonly end: 'low' | 'high' }
-  | { readonly by: 'density'; readonly density: Density };
+  | { readonly by: 'density'; readonly density: AnyDensity };
 
 const gravity = (species: string, digits: string, table: Table<unknown>, source = table.source): Derived<'ratio'> =>
   lookedUp(`${species} specific gravity`, ratio(digits), { table: table.name, key: species, source });
@@ -30,7 +30,7 @@ const empty = (table: Table<unknown>, row: string, column: string): Either<Membe
 /** Above about 30 % the volume no longer follows the water (fibre saturation, from memory). */
 const mostMoisture = constant(percent(30), 'fibre saturation');
 
-function byNds(species: string, moisture: Known<UnitOf<'ratio'>>): Either<MembersError, Derived<'lb/ft3'>> {
+function byNds(species: string, moisture: AnyShare): Either<MembersError, Derived<'lb/ft3'>> {
   const found = findRow(ndsGravity, (row) => row.species, species);
   if (isLeft(found)) return found;
   const share = converted('moisture', known('moisture', moisture) as Derived<'ratio'>, '%');

@@ -1,7 +1,7 @@
 /** Weight added before the first sale: how much before the capacity figure must be corrected. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
-import { constant, type Derived, type Known, leastOf, product } from '../trace/index.js';
-import { lb, ratio, type UnitOf } from '../units/index.js';
+import { type AnyWeight, constant, type Derived, leastOf, product } from '../trace/index.js';
+import { lb, ratio } from '../units/index.js';
 import type { RulesError } from './errors.js';
 import { federalRule } from './federal.js';
 import { pounds } from './pounds.js';
@@ -20,7 +20,7 @@ import { sourceOfRule } from './rule.js';
  * @example addedWeightLimit(lb(5000)) // Right 75 lb
  * @source 49 CFR 571.110 S10, 571.120 S10 (section number from memory); final rule of 2007-12-04, draft text
  */
-export function addedWeightLimit(gvwr: Known<UnitOf<'mass'>>): Either<RulesError, Derived<'lb'>> {
+export function addedWeightLimit(gvwr: AnyWeight): Either<RulesError, Derived<'lb'>> {
   const rated = pounds('trailer GVWR', gvwr, 'label');
   if (isLeft(rated)) return rated;
   const source = sourceOfRule(federalRule('relabel'));

@@ -1,7 +1,7 @@
 /** What a group of axles may weigh on the Interstate system: the formula, the caps and the two-tandem exception. */
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
-import { constant, converted, decide, type Decision, type Derived, given, greatestOf, type Known, known, leastOf, sum } from '../trace/index.js';
-import { dimensionOf, foot, inch, ratio, show, type UnitOf } from '../units/index.js';
+import { type AnyLength, constant, converted, decide, type Decision, type Derived, given, greatestOf, known, leastOf, sum } from '../trace/index.js';
+import { dimensionOf, foot, inch, ratio, show } from '../units/index.js';
 import { type AxleGroupOptions, axleGroupFormula, bridgeLaw } from './axle-group-formula.js';
 import { rulesError, type RulesError } from './errors.js';
 import { printedLine } from './federal.js';
@@ -10,7 +10,7 @@ import { pathOf } from './pounds.js';
 /** A run of consecutive axles, by number and by the distance between the first and the last. */
 export interface AxleRun {
   readonly count: number;
-  readonly length: Known<UnitOf<'length'>>;
+  readonly length: AnyLength;
   /** True when the run is two consecutive tandems. A count and a length do not say so. */
   readonly twoTandems: boolean;
 }

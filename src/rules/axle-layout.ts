@@ -1,8 +1,8 @@
 /** Every group of consecutive axles of a combination, each with its limit and, when the axles were weighed, its check. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { check, type Check, rating, weight } from '../ratings/index.js';
-import { converted, decide, type Decision, type Derived, difference, type Known, known, sum } from '../trace/index.js';
-import { dimensionOf, show, type UnitOf } from '../units/index.js';
+import { type AnyLength, type AnyWeight, converted, decide, type Decision, type Derived, difference, known, sum } from '../trace/index.js';
+import { dimensionOf, show } from '../units/index.js';
 import { type AxleGroupOptions, bridgeLaw } from './axle-group-formula.js';
 import { type AxleGroupLimit, limitOf, spreadKind } from './axle-groups.js';
 import { rulesError, type RulesError } from './errors.js';
@@ -10,8 +10,8 @@ import { pathOf, pounds } from './pounds.js';
 
 /** One axle: how far it stands behind any fixed point, and what a scale read under it, when one did. */
 export interface PlacedAxle {
-  readonly behind: Known<UnitOf<'length'>>;
-  readonly weight?: Known<UnitOf<'mass'>>;
+  readonly behind: AnyLength;
+  readonly weight?: AnyWeight;
 }
 
 /** A group from one axle to another, counted from 1 at the front. */

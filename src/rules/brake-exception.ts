@@ -1,18 +1,17 @@
 /** The light-trailer exception from the brakes of a commercial motor vehicle. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { decide, type Decision, type Derived, difference, type Known, known, converted, product } from '../trace/index.js';
-import { dimensionOf, show, type UnitOf } from '../units/index.js';
+import { type AnyWeight, converted, decide, type Decision, type Derived, difference, known, product } from '../trace/index.js';
+import { dimensionOf, show } from '../units/index.js';
 import { rulesError, type RulesError } from './errors.js';
 import { federalRule, printedLine, printedShare } from './federal.js';
 import { pounds } from './pounds.js';
 import type { Rule } from './rule.js';
 
-type Mass = Known<UnitOf<'mass'>>;
 
 /** A semitrailer rests partly on the towing vehicle; a full trailer stands on its own axles. */
 export type LightTrailer =
-  | { readonly kind: 'semitrailer'; readonly gross: Mass; readonly weightOnTowVehicle: Mass; readonly towingAxleWeights: Mass }
-  | { readonly kind: 'full trailer'; readonly gross: Mass; readonly trailerAxleWeights: Mass; readonly towingAxleWeights: Mass };
+  | { readonly kind: 'semitrailer'; readonly gross: AnyWeight; readonly weightOnTowVehicle: AnyWeight; readonly towingAxleWeights: AnyWeight }
+  | { readonly kind: 'full trailer'; readonly gross: AnyWeight; readonly trailerAxleWeights: AnyWeight; readonly towingAxleWeights: AnyWeight };
 
 export interface BrakeException {
   /** True when the section asks for no brakes on this trailer. */
@@ -59,7 +58,7 @@ export function brakeException(trailer: LightTrailer): Either<RulesError, BrakeE
 }
 
 /** The load on the hitch may have any sign, but it must be a weight. */
-function resting(figure: Mass): Either<RulesError, Derived<'lb'>> {
+function resting(figure: AnyWeight): Either<RulesError, Derived<'lb'>> {
   const taken = known('weight on tow vehicle', figure);
   if (dimensionOf(taken.value.unit) !== 'mass') return left(rulesError({ tag: 'OutOfRange', what: 'weight on tow vehicle', found: show(taken.value), needed: 'a weight' }));
   return right(converted('weight on tow vehicle', taken, 'lb'));

@@ -1,8 +1,8 @@
 /** What the axles carry when the coupled trailer weighs its GVWR: the question the trailer letters put to the GAWRs. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { check, type Check, rating, weight } from '../ratings/index.js';
-import { constant, converted, decide, type Decision, type Derived, difference, type Known, known, product, type Source } from '../trace/index.js';
-import { ratio, show, type UnitOf } from '../units/index.js';
+import { type AnyWeight, constant, converted, decide, type Decision, type Derived, difference, type Known, known, product, type Source } from '../trace/index.js';
+import { ratio, show } from '../units/index.js';
 import { rulesError, type RulesError } from './errors.js';
 import { pounds } from './pounds.js';
 
@@ -32,7 +32,7 @@ export interface CoupledAxleLoad {
  * @example coupledAxleLoad({ gvwr: lb(7000), tongueShare: percent(10), sumOfGawrs: lb(7000) }) // Right: axle load 6,300 lb
  * @source agency letters nht72-6.32, nht75-5.2, nht76-3.20 (letters are guidance)
  */
-export function coupledAxleLoad(trailer: { readonly gvwr: Known<UnitOf<'mass'>>; readonly tongueShare: Known<'ratio' | '%'>; readonly sumOfGawrs: Known<UnitOf<'mass'>> }): Either<RulesError, CoupledAxleLoad> {
+export function coupledAxleLoad(trailer: { readonly gvwr: AnyWeight; readonly tongueShare: Known<'ratio' | '%'>; readonly sumOfGawrs: AnyWeight }): Either<RulesError, CoupledAxleLoad> {
   const gvwr = pounds('GVWR', trailer.gvwr, 'label');
   if (isLeft(gvwr)) return gvwr;
   const gawrs = pounds('sum of GAWRs', trailer.sumOfGawrs, 'label');

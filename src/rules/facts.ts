@@ -1,6 +1,6 @@
 /** The facts a rule can ask for. The list is closed: a rule that asks for anything else does not compile, or is refused. */
-import type { Known } from '../trace/index.js';
-import type { Dimension, UnitOf } from '../units/index.js';
+import type { AnyLength, AnyWeight } from '../trace/index.js';
+import type { Dimension } from '../units/index.js';
 
 /** Weights and ratings that somebody has to tell us. Gross is the whole laden trailer, tongue load included. */
 export const weightFacts = [
@@ -41,9 +41,9 @@ export type FactName = WeightName | LengthFact;
  * above a GVWR; it stands in for the two gross weights where a rule takes the greater of rating and weight.
  */
 export type Facts =
-  & { readonly [F in Exclude<WeightFact, 'label GCWR'>]?: Known<UnitOf<'mass'>> | undefined }
-  & { readonly 'label GCWR'?: Known<UnitOf<'mass'>> | 'not shown' | undefined }
-  & { readonly [F in LengthFact]?: Known<UnitOf<'length'>> | undefined }
+  & { readonly [F in Exclude<WeightFact, 'label GCWR'>]?: AnyWeight | undefined }
+  & { readonly 'label GCWR'?: AnyWeight | 'not shown' | undefined }
+  & { readonly [F in LengthFact]?: AnyLength | undefined }
   & { readonly [F in YesNoFact]?: boolean | undefined };
 
 const lengths: ReadonlySet<string> = new Set(lengthFacts);

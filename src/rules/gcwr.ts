@@ -1,15 +1,15 @@
 /** The combination rating by its definition. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { constant, decide, type Decision, type Derived, greatestOf, type Known, sum } from '../trace/index.js';
-import { lb, show, type UnitOf } from '../units/index.js';
+import { type AnyWeight, constant, decide, type Decision, type Derived, greatestOf, sum } from '../trace/index.js';
+import { lb, show } from '../units/index.js';
 import { rulesError, type RulesError } from './errors.js';
 import { greatestKnown, type Partly, sumKnown, wholly } from './partial.js';
 import { pounds } from './pounds.js';
 
 /** One vehicle: the rating on its label, and what it weighs loaded (or the statement that it is not above the rating). */
 export interface VehicleWeights {
-  readonly gvwr: Known<UnitOf<'mass'>>;
-  readonly gross: Known<UnitOf<'mass'>> | 'not above GVWR';
+  readonly gvwr: AnyWeight;
+  readonly gross: AnyWeight | 'not above GVWR';
 }
 
 /** A power unit and what it tows; an empty list when nothing is towed. */
@@ -17,7 +17,7 @@ export interface CombinationWeights {
   readonly powerUnit: VehicleWeights;
   readonly towed: readonly VehicleWeights[];
   /** The GCWR on the certification label of the power unit, or `'not shown'` when the label has none. */
-  readonly labelGcwr: Known<UnitOf<'mass'>> | 'not shown';
+  readonly labelGcwr: AnyWeight | 'not shown';
 }
 
 /** The combination rating, and the parts it came from. */
@@ -82,7 +82,7 @@ export function gcwrByDefinition({ powerUnit, towed, labelGcwr }: CombinationWei
 }
 
 /** The label GCWR in lb, when it is not below the GVWR beside it. */
-function labelAbove(labelGcwr: Known<UnitOf<'mass'>>, gvwr: Known<UnitOf<'mass'>>, decisions: Decision[]): Either<RulesError, Derived<'lb'>> {
+function labelAbove(labelGcwr: AnyWeight, gvwr: AnyWeight, decisions: Decision[]): Either<RulesError, Derived<'lb'>> {
   const shown = pounds('label GCWR', labelGcwr, 'label');
   if (isLeft(shown)) return shown;
   const rated = pounds('tow vehicle GVWR', gvwr, 'label');

@@ -1,7 +1,7 @@
 /** The lower bound of a GVWR, and the cargo that a GVWR leaves. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { constant, type Derived, difference, given, type Known, known, product, type Source, sum } from '../trace/index.js';
-import { lb, ratio, type UnitOf } from '../units/index.js';
+import { type AnyWeight, constant, type Derived, difference, given, known, product, type Source, sum } from '../trace/index.js';
+import { lb, ratio } from '../units/index.js';
 import { rulesError, type RulesError } from './errors.js';
 import { pounds } from './pounds.js';
 
@@ -25,7 +25,7 @@ function occupants(seats: number): Either<RulesError, Derived<'lb'>> {
  * @example gvwrLowerBound({ unloaded: lb(2000), ratedCargo: lb(5000), seats: 0 }) // Right 7,000 lb
  * @source 49 CFR 567.4(g)(3), as read in agency letters nht76-3.20 and aiam0613
  */
-export function gvwrLowerBound(trailer: { readonly unloaded: Known<UnitOf<'mass'>>; readonly ratedCargo: Known<UnitOf<'mass'>>; readonly seats: number }): Either<RulesError, Derived<'lb'>> {
+export function gvwrLowerBound(trailer: { readonly unloaded: AnyWeight; readonly ratedCargo: AnyWeight; readonly seats: number }): Either<RulesError, Derived<'lb'>> {
   const unloaded = pounds('unloaded weight', trailer.unloaded);
   if (isLeft(unloaded)) return unloaded;
   const cargo = pounds('rated cargo', trailer.ratedCargo);
@@ -47,7 +47,7 @@ export function gvwrLowerBound(trailer: { readonly unloaded: Known<UnitOf<'mass'
  * @example largestRatedCargo({ gvwr: lb(15000), unloaded: lb(8600), seats: 0 }) // Right 6,400 lb
  * @source 49 CFR 567.4(g)(3), 571.110 S3; agency letter GF004408
  */
-export function largestRatedCargo(trailer: { readonly gvwr: Known<UnitOf<'mass'>>; readonly unloaded: Known<UnitOf<'mass'>>; readonly seats: number }): Either<RulesError, Derived<'lb'>> {
+export function largestRatedCargo(trailer: { readonly gvwr: AnyWeight; readonly unloaded: AnyWeight; readonly seats: number }): Either<RulesError, Derived<'lb'>> {
   const gvwr = pounds('GVWR', trailer.gvwr, 'label');
   if (isLeft(gvwr)) return gvwr;
   const unloaded = pounds('unloaded weight', trailer.unloaded);
@@ -68,7 +68,7 @@ export function largestRatedCargo(trailer: { readonly gvwr: Known<UnitOf<'mass'>
  * @example placardLoadLeft(lb(1400), [lb(150), lb(150), lb(150), lb(150), lb(150)]) // Right 650 lb
  * @source 49 CFR 575.6(a)(5), steps for determining the load limit, as reproduced in vehicle manuals
  */
-export function placardLoadLeft(placard: Known<UnitOf<'mass'>>, people: readonly Known<UnitOf<'mass'>>[]): Either<RulesError, Derived<'lb'>> {
+export function placardLoadLeft(placard: AnyWeight, people: readonly AnyWeight[]): Either<RulesError, Derived<'lb'>> {
   const load = pounds('placard load', placard, 'label');
   if (isLeft(load)) return load;
   const each: Derived<'lb'>[] = [];

@@ -1,8 +1,7 @@
 /** Safety chains: breaking strength against the weight they must hold, counted both ways. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { check, type Check, note, type Note, rating, weight } from '../ratings/index.js';
-import { type Derived, type Known, sum } from '../trace/index.js';
-import type { UnitOf } from '../units/index.js';
+import { type AnyWeight, type Derived, sum } from '../trace/index.js';
 import { firstLeft } from './consistency.js';
 import { rulesError, type RulesError } from './errors.js';
 import { federalRule } from './federal.js';
@@ -32,7 +31,7 @@ export interface SafetyChains {
  * @example safetyChains([lb(7000), lb(7000)], lb(12400)) // Right: together within, each over
  * @source 49 CFR 393.70(d) (full trailers) and guidance question 2; N.H. RSA 266:63 for each chain by itself
  */
-export function safetyChains(strengths: readonly Known<UnitOf<'mass'>>[], gross: Known<UnitOf<'mass'>>): Either<RulesError, SafetyChains> {
+export function safetyChains(strengths: readonly AnyWeight[], gross: AnyWeight): Either<RulesError, SafetyChains> {
   if (strengths.length === 0) return left(rulesError({ tag: 'OutOfRange', what: 'safety chains', found: 'none', needed: 'the breaking strength of at least one' }));
   const held = pounds('gross', gross);
   if (isLeft(held)) return held;

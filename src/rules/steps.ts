@@ -1,6 +1,6 @@
 /** Step tables: which class a weight falls in, and how many pounds remain to the next. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { converted, decide, type Decision, type Derived, difference, type Grade, type Known, known, lookedUp, type Source } from '../trace/index.js';
+import { type AnyWeight, converted, decide, type Decision, type Derived, difference, type Grade, known, lookedUp, type Source } from '../trace/index.js';
 import { dimensionOf, quantity, show, showBrief, type UnitOf } from '../units/index.js';
 import { consistent } from './consistency.js';
 import { rulesError, type RulesError } from './errors.js';
@@ -58,7 +58,7 @@ const sourceOf = (table: StepTable): Source => ({ id: table.id, title: table.sou
  * @example stepFor(table, lb(19800)) // Right: class, 200 lb remain
  * @source the table of the user
  */
-export function stepFor(table: StepTable, figure: Known<UnitOf<'mass'>>): Either<RulesError, StepFinding> {
+export function stepFor(table: StepTable, figure: AnyWeight): Either<RulesError, StepFinding> {
   const taken = known(table.test, figure);
   if (dimensionOf(taken.value.unit) !== 'mass' || !taken.value.value.gt(0)) return left(rulesError({ tag: 'OutOfRange', what: table.test, found: show(taken.value), needed: 'a weight greater than zero' }));
   const weighed = converted(null, taken, table.unit) as Derived<'lb'>;

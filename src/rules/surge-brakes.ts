@@ -1,7 +1,6 @@
 /** Surge brakes: which pairs of trailer and tow vehicle the carrier rule accepts them for. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
-import { decide, type Decision, type Derived, difference, type Known, product } from '../trace/index.js';
-import type { UnitOf } from '../units/index.js';
+import { type AnyWeight, decide, type Decision, type Derived, difference, product } from '../trace/index.js';
 import type { RulesError } from './errors.js';
 import { federalRule, printedLine, printedShare } from './federal.js';
 import { pounds } from './pounds.js';
@@ -39,7 +38,7 @@ export type SurgeBrakes = {
  * @example surgeBrakes(lb(10500), lb(6000)) // Right: accepted, on the limit
  * @source 49 CFR 393.48(d)(1), 72 FR 9855, 2007-03-06 (reproduced; verify)
  */
-export function surgeBrakes(trailerGvwr: Known<UnitOf<'mass'>>, towVehicleGvwr: Known<UnitOf<'mass'>>): Either<RulesError, SurgeBrakes> {
+export function surgeBrakes(trailerGvwr: AnyWeight, towVehicleGvwr: AnyWeight): Either<RulesError, SurgeBrakes> {
   const trailer = pounds('trailer GVWR', trailerGvwr, 'label');
   if (isLeft(trailer)) return trailer;
   const tow = pounds('tow vehicle GVWR', towVehicleGvwr, 'label');

@@ -1,9 +1,9 @@
 /** The weight of tow vehicle and trailer together, and the weakest part of a hitch. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { governedBy, type Governed } from '../ratings/index.js';
-import { type Derived, sum } from '../trace/index.js';
+import { type AnyWeight, type Derived, inPounds, sum } from '../trace/index.js';
 import type { NothingLimits, NotAboveZero } from './errors.js';
-import { allAboveZero, type AnyWeight, pounds } from './figures.js';
+import { allAboveZero } from './figures.js';
 
 /**
  * What does the combination weigh?
@@ -18,7 +18,7 @@ import { allAboveZero, type AnyWeight, pounds } from './figures.js';
  * @source common practice, no source: the definition of a gross combination weight
  */
 export const combinationWeight = (towVehicle: AnyWeight, gross: AnyWeight): Derived<'lb'> =>
-  sum('combination', [pounds('tow vehicle alone', towVehicle), pounds('trailer gross', gross)]);
+  sum('combination', [inPounds('tow vehicle alone', towVehicle), inPounds('trailer gross', gross)]);
 
 /** A part and what it is rated for. */
 export interface RatedPart {
@@ -38,7 +38,7 @@ export interface RatedPart {
  */
 export function weakestPart(parts: readonly RatedPart[]): Either<NothingLimits | NotAboveZero, Governed> {
   if (parts.length === 0) return left({ chapter: 'towing', tag: 'NothingLimits', missing: ['receiver', 'ball mount', 'ball', 'coupler'] });
-  const bounds = parts.map(({ part, rating }) => ({ name: part, limit: pounds(`${part} rating`, rating, 'label') }));
+  const bounds = parts.map(({ part, rating }) => ({ name: part, limit: inPounds(`${part} rating`, rating, 'label') }));
   const above = allAboveZero(bounds.map(({ name, limit }) => [`${name} rating`, limit] as const));
   return isLeft(above) ? above : right(governedBy('weakest part', bounds));
 }

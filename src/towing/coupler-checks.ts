@@ -1,9 +1,9 @@
 /** The trailer's own side of the hitch: its coupler and chains, whatever tows it. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { Note } from '../ratings/index.js';
-import { type Decision, decide, type Derived } from '../trace/index.js';
+import { decide, type Decision, type Derived, inPounds } from '../trace/index.js';
 import type { TowingError } from './errors.js';
-import { allAboveZero, pounds } from './figures.js';
+import { allAboveZero } from './figures.js';
 import { ask, type Findings, gathered, loadFrom } from './findings.js';
 import { tongueRemark } from './hitched-axle-loads.js';
 import { safetyChainChecks } from './safety-chains.js';
@@ -30,10 +30,10 @@ export interface CouplerChecks extends Findings {
  * @source common practice, no source (coupler stampings are limits); chains: see safetyChainChecks
  */
 export function couplerChecks(trailer: TowedTrailer): Either<TowingError, CouplerChecks> {
-  const gross = pounds('trailer gross', trailer.gross);
+  const gross = inPounds('trailer gross', trailer.gross);
   const above = allAboveZero([['trailer gross', gross]]);
   if (isLeft(above)) return above;
-  const tongue = trailer.tongue === undefined ? undefined : pounds('tongue load', trailer.tongue);
+  const tongue = trailer.tongue === undefined ? undefined : inPounds('tongue load', trailer.tongue);
   const possible = tongue && decide(tongue, '<=', gross);
   if (tongue !== undefined && possible?.holds === false) return left({ chapter: 'towing', tag: 'TongueAboveGross', tongue: tongue.value, gross: gross.value });
   const chains = trailer.chains && safetyChainChecks(trailer.chains, gross);

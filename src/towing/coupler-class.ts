@@ -1,11 +1,11 @@
 /** Which coupler class a trailer falls in, and the strengths that class must show. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { type Decision, decide, type Derived, lookedUp, named, type NotTabulated, notTabulated, pressing, product } from '../trace/index.js';
+import { type AnyWeight, decide, type Decision, type Derived, inPounds, lookedUp, named, type NotTabulated, notTabulated, pressing, product } from '../trace/index.js';
 import { inch, lb, lbf, ratio, show } from '../units/index.js';
 import { couplerClasses, type CouplerClassRow, type PrintedStrength } from './data/coupler-classes.js';
 import { chainsEach } from './data/sources.js';
 import type { NotAboveZero } from './errors.js';
-import { allAboveZero, type AnyWeight, pounds } from './figures.js';
+import { allAboveZero } from './figures.js';
 
 export interface CouplerClass {
   readonly couplerClass: CouplerClassRow['couplerClass'];
@@ -43,7 +43,7 @@ function strength(symbol: string, printed: PrintedStrength, row: CouplerClassRow
  * @source Md. COMAR 11.13.08.04 and .10, current through 2024-12-27; chains: two secondary pages on SAE J684 (2005)
  */
 export function couplerClass(gross: AnyWeight): Either<NotAboveZero | NotTabulated, CouplerClass> {
-  const weight = pounds('maximum gross trailer weight', gross);
+  const weight = inPounds('maximum gross trailer weight', gross);
   const above = allAboveZero([['maximum gross trailer weight', weight]]);
   if (isLeft(above)) return above;
   const decisions: Decision[] = [...above.right];

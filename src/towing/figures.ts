@@ -1,20 +1,9 @@
-/** Reading the figures of a towing question: any unit in, pounds and inches on, and the guards that come before the steps. */
+/** Reading the figures of a towing question: any unit in, inPounds and inInches on, and the guards that come before the steps. */
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
-import { type Basis, constant, converted, type Decision, decide, type Derived, type Known, known, type Node } from '../trace/index.js';
-import { quantity, type Unit, type UnitOf } from '../units/index.js';
+import { type AnyShare, constant, converted, type Decision, decide, type Derived, known, type Node } from '../trace/index.js';
+import { quantity, type Unit } from '../units/index.js';
 import type { BelowZero, NotAboveZero, NotAShare } from './errors.js';
 
-/** A weight in any unit of weight, with or without its working. */
-export type AnyWeight = Known<UnitOf<'mass'>>;
-/** A length in any unit of length, with or without its working. */
-export type AnyLength = Known<UnitOf<'length'>>;
-/** A share: `ratio('0.12')` or `percent(12)`. */
-export type AnyShare = Known<UnitOf<'ratio'>>;
-/** A moment of a weight in any unit of it. */
-export type AnyMoment = Known<UnitOf<'weight moment'>>;
-
-export const pounds = (symbol: string, figure: AnyWeight, basis: Basis = 'stated'): Derived<'lb'> => converted(null, known(symbol, figure, basis), 'lb');
-export const inches = (symbol: string, figure: AnyLength): Derived<'in'> => converted(null, known(symbol, figure), 'in');
 export const plainShare = (symbol: string, figure: AnyShare): Derived<'ratio'> => converted(null, known(symbol, figure), 'ratio');
 
 /** Zero in a unit, for comparisons. */

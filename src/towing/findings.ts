@@ -1,9 +1,9 @@
 /** Checks, and what could not be checked: a missing rating or weight is named and never passes. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { type Check, check, type Limits, rating, type RatingKind, weight } from '../ratings/index.js';
-import type { Derived, Source } from '../trace/index.js';
+import { type AnyWeight, type Derived, inPounds, type Source } from '../trace/index.js';
 import type { TowingError } from './errors.js';
-import { allAboveZero, type AnyWeight, pounds } from './figures.js';
+import { allAboveZero } from './figures.js';
 
 /** A check that was not made, and the facts it wants. */
 export interface NotChecked {
@@ -30,7 +30,7 @@ export function ask<K extends RatingKind>(kind: K, against: Limits[K], limit: An
   const what = `${against} against ${kind}`;
   const wanting = [...(limit === undefined ? [kind] : []), ...(isMissing(load) ? load.missing : [])];
   if (limit === undefined || isMissing(load)) return right({ checks: [], notChecked: [{ what, missing: wanting }] });
-  const figure = pounds(kind, limit, 'label');
+  const figure = inPounds(kind, limit, 'label');
   const above = allAboveZero([[kind, figure]]);
   if (isLeft(above)) return above;
   return right({ checks: [check<RatingKind>(rating(kind, figure, options), weight(against, load))], notChecked: [] });

@@ -1,11 +1,11 @@
 /** Where the ball stands from the tow vehicle's axles, and what that leverage does with a load on the ball. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type Note, note } from '../ratings/index.js';
-import { constant, type Decision, decide, type Derived, given, product, quotient, type Source, sum, type Terms } from '../trace/index.js';
+import { type AnyLength, type AnyShare, constant, decide, type Decision, type Derived, given, inInches, product, quotient, type Source, sum, type Terms } from '../trace/index.js';
 import { ratio, type Unit } from '../units/index.js';
 import { publishedOverhangBound } from './data/sources.js';
 import type { HitchKind, TowingError } from './errors.js';
-import { allAboveZero, type AnyLength, type AnyShare, inches, noneOf, plainShare } from './figures.js';
+import { allAboveZero, noneOf, plainShare } from './figures.js';
 
 /** How far the ball stands behind the rear axle: a length (negative for a gooseneck), or that length over the wheelbase. */
 export type Overhang = AnyLength | { readonly ofWheelbase: AnyShare };
@@ -56,7 +56,7 @@ export function hitchLever(place: HitchPlace): Either<TowingError, LeverRead> {
     const read = placed(place.hitch, share, constant(ratio(1)));
     return isLeft(read) ? read : right({ lever: { by: 'share', share }, ...read.right });
   }
-  const [overhang, wheelbase] = [inches('overhang', place.overhang), inches('wheelbase', place.wheelbase as AnyLength)];
+  const [overhang, wheelbase] = [inInches('overhang', place.overhang), inInches('wheelbase', place.wheelbase as AnyLength)];
   const long = allAboveZero([['wheelbase', wheelbase]]);
   if (isLeft(long)) return long;
   const read = placed(place.hitch, overhang, wheelbase);

@@ -1,10 +1,10 @@
 /** The forces a hitch is tested with. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
-import { type Decision, type Derived, lookedUp, pressing, product, sum } from '../trace/index.js';
+import { type AnyWeight, type Decision, type Derived, inPounds, lookedUp, pressing, product, sum } from '../trace/index.js';
 import { lbf, quantity, ratio } from '../units/index.js';
 import { type HitchTestRow, hitchTestForceTable } from './data/hitch-test-forces.js';
 import type { NotAboveZero } from './errors.js';
-import { allAboveZero, type AnyWeight, pounds } from './figures.js';
+import { allAboveZero } from './figures.js';
 
 export interface HitchTestForce {
   readonly step: string;
@@ -36,7 +36,7 @@ const from = (row: HitchTestRow): { table: string; key: string; source: typeof h
  * @source Md. COMAR 11.13.08.10, table, current to 2024-12-27
  */
 export function hitchTestForces(rating: AnyWeight, hitch: HitchTestRow['hitch']): Either<NotAboveZero, HitchTest> {
-  const r = pounds('trailer gross weight rating', rating, 'label');
+  const r = inPounds('trailer gross weight rating', rating, 'label');
   const above = allAboveZero([['trailer gross weight rating', r]]);
   if (isLeft(above)) return above;
   const rows = (hitchTestForceTable.rows as readonly HitchTestRow[]).filter((row) => row.hitch === hitch);

@@ -1,9 +1,9 @@
 /** What the truck's axles feel when the trailer is on the ball. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { type Note, note } from '../ratings/index.js';
-import { type Decision, decide, type Derived, difference, statics, sum } from '../trace/index.js';
+import { type AnyWeight, decide, type Decision, type Derived, difference, inPounds, statics, sum } from '../trace/index.js';
 import type { TowingError } from './errors.js';
-import { type AnyWeight, noneBelowZero, noneOf, pounds } from './figures.js';
+import { noneBelowZero, noneOf } from './figures.js';
 import { hitchLever, type HitchPlace, type Lever, takenOffFront } from './hitch-lever.js';
 
 /** The tow vehicle as scaled alone, where its ball stands, and what the trailer puts on it. */
@@ -64,13 +64,13 @@ export function hitchedBy(lever: Lever, front: Derived<'lb'>, rear: Derived<'lb'
  * @source static equilibrium, derived; the bound: vehicle owner manuals, trailer worked example, 2008-2010
  */
 export function hitchedAxleLoads(question: HitchedQuestion): Either<TowingError, HitchedAxleLoads> {
-  const front = pounds('front axle, truck alone', question.front);
-  const rear = pounds('rear axle, truck alone', question.rear);
+  const front = inPounds('front axle, truck alone', question.front);
+  const rear = inPounds('rear axle, truck alone', question.rear);
   const weighed = noneBelowZero([['front axle, truck alone', front], ['rear axle, truck alone', rear]]);
   if (isLeft(weighed)) return weighed;
   const place = hitchLever(question);
   if (isLeft(place)) return place;
-  const tongue = pounds('tongue load', question.tongue);
+  const tongue = inPounds('tongue load', question.tongue);
   const remark = tongueRemark(tongue);
   const hitched = hitchedBy(place.right.lever, front, rear, tongue);
   return right({

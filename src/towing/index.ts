@@ -7,7 +7,6 @@ export * from './combination.js';
 export * from './coupler-checks.js';
 export * from './coupler-class.js';
 export * from './errors.js';
-export type { AnyLength, AnyMoment, AnyShare, AnyWeight } from './figures.js';
 export type { Findings, NotChecked } from './findings.js';
 export { hitchedAxleLoads, type HitchedAxleLoads, type HitchedQuestion } from './hitched-axle-loads.js';
 export type { HitchPlace, Overhang } from './hitch-lever.js';

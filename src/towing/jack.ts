@@ -1,9 +1,9 @@
 /** What the jack carries at its foot. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { type Check, check, rating, weight } from '../ratings/index.js';
-import { type Decision, type Derived, product, quotient, statics } from '../trace/index.js';
+import { type AnyLength, type AnyShare, type AnyWeight, type Decision, type Derived, inPounds, product, quotient, statics } from '../trace/index.js';
 import type { TowingError } from './errors.js';
-import { allAboveZero, type AnyLength, type AnyShare, type AnyWeight, plainShare, pounds } from './figures.js';
+import { allAboveZero, plainShare } from './figures.js';
 import { jackSpot } from './lever-scale.js';
 
 export interface JackQuestion {
@@ -36,7 +36,7 @@ export interface JackLoad {
  * @source static equilibrium, derived; the margin: common practice, no source
  */
 export function jackLoad(question: JackQuestion): Either<TowingError, JackLoad> {
-  const [tongue, limit] = [pounds('tongue load', question.tongue), pounds('jack rating', question.rating, 'label')];
+  const [tongue, limit] = [inPounds('tongue load', question.tongue), inPounds('jack rating', question.rating, 'label')];
   const margin = plainShare('margin', question.margin);
   const above = allAboveZero([['tongue load', tongue], ['jack rating', limit], ['margin', margin]]);
   if (isLeft(above)) return above;

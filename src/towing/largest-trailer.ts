@@ -1,9 +1,9 @@
 /** The heaviest trailer a set of limits allows, and the limit that says so. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { governedBy, type Note, note } from '../ratings/index.js';
-import { type Decision, decide, type Derived, greatestOf, product } from '../trace/index.js';
+import { type AnyShare, decide, type Decision, type Derived, greatestOf, product } from '../trace/index.js';
 import type { TowingError } from './errors.js';
-import { type AnyShare, aShare, noneOf, plainShare } from './figures.js';
+import { aShare, noneOf, plainShare } from './figures.js';
 import type { NotChecked } from './findings.js';
 import { towFacts } from './tow-facts.js';
 import type { HitchPart, TowVehicle } from './tow-vehicle.js';

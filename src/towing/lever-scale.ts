@@ -1,8 +1,8 @@
 /** Tongue load with a bathroom scale and a beam. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { type Decision, decide, type Derived, difference, product, quotient, statics, sum } from '../trace/index.js';
+import { type AnyLength, type AnyWeight, decide, type Decision, type Derived, difference, inInches, inPounds, product, quotient, statics, sum } from '../trace/index.js';
 import type { TowingError } from './errors.js';
-import { allAboveZero, type AnyLength, type AnyWeight, inches, noneBelowZero, pounds } from './figures.js';
+import { allAboveZero, noneBelowZero } from './figures.js';
 
 /** Where the tongue rests on the beam: at the coupler, or at the jack some way behind the ball. */
 export type TonguePoint =
@@ -46,8 +46,8 @@ export interface LeverScaleReading {
  * @source hitch and manual how-to pages; one trailer maker manual; the jack's correction is static equilibrium, derived
  */
 export function leverScale(question: LeverScaleQuestion): Either<TowingError, LeverScaleReading> {
-  const [reading, tare] = [pounds('scale reading', question.reading), pounds('beam alone', question.beamTare)];
-  const [p, q] = [inches('pipe to tongue', question.pipeToTongue), inches('tongue to scale', question.tongueToScale)];
+  const [reading, tare] = [inPounds('scale reading', question.reading), inPounds('beam alone', question.beamTare)];
+  const [p, q] = [inInches('pipe to tongue', question.pipeToTongue), inInches('tongue to scale', question.tongueToScale)];
   const above = allAboveZero([['pipe to tongue', p]]);
   if (isLeft(above)) return above;
   const others = noneBelowZero([['beam alone', tare], ['tongue to scale', q]]);
@@ -76,7 +76,7 @@ export interface JackSpot {
 
 /** Reads where a jack stands: behind the ball and ahead of the axles. */
 export function jackSpot(place: { readonly jackBehindBall: AnyLength; readonly axlesAt: AnyLength }): Either<TowingError, JackSpot> {
-  const [jack, axles] = [inches('ball to jack', place.jackBehindBall), inches('ball to trailer axles', place.axlesAt)];
+  const [jack, axles] = [inInches('ball to jack', place.jackBehindBall), inInches('ball to trailer axles', place.axlesAt)];
   const long = allAboveZero([['ball to trailer axles', axles]]);
   if (isLeft(long)) return long;
   const behind = noneBelowZero([['ball to jack', jack]]);

@@ -1,11 +1,10 @@
 /** Safety chains against the trailer they must hold, in both readings that are in print. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { type Note, note } from '../ratings/index.js';
-import { constant, type Derived, named, product } from '../trace/index.js';
+import { constant, type Derived, inPounds, named, product } from '../trace/index.js';
 import { ratio } from '../units/index.js';
 import { chainsEach, chainsTogether } from './data/sources.js';
 import type { TowingError } from './errors.js';
-import { pounds } from './figures.js';
 import { ask, type Findings, gathered, labelled } from './findings.js';
 import type { TrailerChains } from './tow-vehicle.js';
 
@@ -26,7 +25,7 @@ export interface ChainFindings extends Findings {
  * @source 49 CFR 393.70(d) and guidance (together); two secondary pages on SAE J684 (each)
  */
 export function safetyChainChecks(chains: TrailerChains, gross: Derived<'lb'>): Either<TowingError, ChainFindings> {
-  const one = pounds('breaking strength of one chain', chains.each, 'label');
+  const one = inPounds('breaking strength of one chain', chains.each, 'label');
   const both = product('chains together', one, constant(ratio(chains.count)));
   const findings = gathered([
     ...(chains.count === 1 ? [] : [labelled('together', ask('safety chains', 'gross', both, gross, { clause: chainsTogether }))]),

@@ -1,9 +1,9 @@
 /** What a set of scale tickets tells, and what it cannot. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type Note, note } from '../ratings/index.js';
-import { type Decision, decide, type Derived, product, quotient } from '../trace/index.js';
+import { type AnyLength, type AnyWeight, decide, type Decision, type Derived, inInches, inPounds, product, quotient } from '../trace/index.js';
 import type { TicketsCannotTell, TowingError } from './errors.js';
-import { allAboveZero, type AnyLength, type AnyWeight, inches, pounds } from './figures.js';
+import { allAboveZero } from './figures.js';
 import { tongueRemark } from './hitched-axle-loads.js';
 import type { Closure } from './ticket-closure.js';
 import { closuresOf, moves, type TicketFigures, tongueNeeds, wanted, weights } from './ticket-figures.js';
@@ -53,8 +53,8 @@ const barsOnOnly = (atLeast: Derived<'lb'> | undefined): Note =>
 export function readScaleTickets(question: TicketQuestion): Either<TowingError, TicketReading> {
   const passes = passesOf(question.tickets);
   if (passes.length === 0) return left({ chapter: 'towing', tag: 'TicketsCannotTell', asked: 'scale tickets', passes, needed: 'at least one pass' });
-  const division = pounds('scale division', question.division);
-  const length = question.axlesAt === undefined ? undefined : inches('ball to trailer axles', question.axlesAt);
+  const division = inPounds('scale division', question.division);
+  const length = question.axlesAt === undefined ? undefined : inInches('ball to trailer axles', question.axlesAt);
   const above = allAboveZero([['scale division', division], ...(length === undefined ? [] : [['ball to trailer axles', length] as const])]);
   if (isLeft(above)) return above;
   const readings = readTickets(question.tickets);

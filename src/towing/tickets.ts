@@ -1,8 +1,8 @@
-/** The passes over a platform scale, and their readings in pounds. */
+/** The passes over a platform scale, and their readings in inPounds. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
-import { type Decision, type Derived } from '../trace/index.js';
+import { type AnyWeight, type Decision, type Derived, inPounds } from '../trace/index.js';
 import type { TowingError } from './errors.js';
-import { type AnyWeight, noneBelowZero, pounds } from './figures.js';
+import { noneBelowZero } from './figures.js';
 
 /** One pass of the coupled rig, an axle or axle group on each platform. */
 export interface CoupledPass {
@@ -25,7 +25,7 @@ export interface Tickets {
 
 interface CoupledReading { readonly steer: Derived<'lb'>; readonly drive: Derived<'lb'>; readonly trailer: Derived<'lb'> }
 
-/** The same passes, in pounds, as weighed. */
+/** The same passes, in inPounds, as weighed. */
 export interface Readings {
   readonly barsOn?: CoupledReading;
   readonly barsOff?: CoupledReading;
@@ -41,7 +41,7 @@ export const passesOf = (tickets: Tickets): readonly string[] =>
   (Object.keys(passNames) as (keyof typeof passNames)[]).filter((pass) => tickets[pass] !== undefined).map((pass) => passNames[pass]);
 
 const coupled = ({ steer, drive, trailer }: CoupledPass, when: string): CoupledReading => ({
-  steer: pounds(`steer, ${when}`, steer, 'scale'), drive: pounds(`drive, ${when}`, drive, 'scale'), trailer: pounds(`trailer axles, ${when}`, trailer, 'scale'),
+  steer: inPounds(`steer, ${when}`, steer, 'scale'), drive: inPounds(`drive, ${when}`, drive, 'scale'), trailer: inPounds(`trailer axles, ${when}`, trailer, 'scale'),
 });
 
 /** Reads the passes. Left `BelowZero`: a platform never shows less than nothing. */
@@ -50,8 +50,8 @@ export function readTickets(tickets: Tickets): Either<TowingError, Readings> {
   const readings = {
     ...(barsOn && { barsOn: coupled(barsOn, 'bars on') }),
     ...(barsOff && { barsOff: coupled(barsOff, 'bars off') }),
-    ...(truckAlone && { truckAlone: { steer: pounds('steer, alone', truckAlone.steer, 'scale'), drive: pounds('drive, alone', truckAlone.drive, 'scale') } }),
-    ...(trailerAlone && { trailerAlone: pounds('trailer alone', trailerAlone, 'scale') }),
+    ...(truckAlone && { truckAlone: { steer: inPounds('steer, alone', truckAlone.steer, 'scale'), drive: inPounds('drive, alone', truckAlone.drive, 'scale') } }),
+    ...(trailerAlone && { trailerAlone: inPounds('trailer alone', trailerAlone, 'scale') }),
   };
   const platforms = Object.entries(readings).flatMap(([pass, reading]): (readonly [string, Derived<'lb'>])[] =>
     ('why' in reading ? [[pass, reading as Derived<'lb'>]] : Object.entries(reading as CoupledReading).map(([axle, load]) => [`${axle}, ${passNames[pass as keyof typeof passNames]}`, load as Derived<'lb'>])));

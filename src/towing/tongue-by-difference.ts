@@ -1,9 +1,9 @@
 /** Tongue load as what the trailer's own axles do not carry. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import type { Note } from '../ratings/index.js';
-import { type Decision, type Derived, difference, statics } from '../trace/index.js';
+import { type AnyWeight, type Decision, type Derived, difference, inPounds, statics } from '../trace/index.js';
 import type { TowingError } from './errors.js';
-import { allAboveZero, type AnyWeight, noneBelowZero, pounds } from './figures.js';
+import { allAboveZero, noneBelowZero } from './figures.js';
 import { tongueRemark } from './hitched-axle-loads.js';
 
 export interface TongueByDifference {
@@ -26,7 +26,7 @@ export interface TongueByDifference {
  * @source static equilibrium, derived
  */
 export function tongueByDifference(whole: AnyWeight, axlesCoupled: AnyWeight): Either<TowingError, TongueByDifference> {
-  const [gross, axles] = [pounds('trailer gross', whole), pounds('trailer axles, coupled', axlesCoupled)];
+  const [gross, axles] = [inPounds('trailer gross', whole), inPounds('trailer axles, coupled', axlesCoupled)];
   const above = allAboveZero([['trailer gross', gross]]);
   if (isLeft(above)) return above;
   const weighed = noneBelowZero([['trailer axles, coupled', axles]]);

@@ -1,9 +1,9 @@
-/** The facts of a tow vehicle, read once: figures in pounds, the leverage of its ball, and the names of what is wanting. */
+/** The facts of a tow vehicle, read once: figures in inPounds, the leverage of its ball, and the names of what is wanting. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { type Note, note } from '../ratings/index.js';
-import { type Decision, type Derived, sum } from '../trace/index.js';
+import { type AnyWeight, type Decision, type Derived, inPounds, sum } from '../trace/index.js';
 import type { TowingError } from './errors.js';
-import { type AnyWeight, type Called, noneBelowZero, pounds } from './figures.js';
+import { type Called, noneBelowZero } from './figures.js';
 import { isMissing, type LoadOrMissing } from './findings.js';
 import { hitchLever, type Lever, type LeverRead } from './hitch-lever.js';
 import type { TowVehicle } from './tow-vehicle.js';
@@ -23,9 +23,9 @@ export interface TowFacts {
   readonly decisions: readonly Decision[];
 }
 
-const ifGiven = (symbol: string, figure: AnyWeight | undefined): Derived<'lb'> | undefined => (figure === undefined ? undefined : pounds(symbol, figure));
+const ifGiven = (symbol: string, figure: AnyWeight | undefined): Derived<'lb'> | undefined => (figure === undefined ? undefined : inPounds(symbol, figure));
 
-/** Figures under their names, in pounds. */
+/** Figures under their names, in inPounds. */
 export const readFacts = (facts: Readonly<Record<string, AnyWeight | undefined>>): Facts =>
   Object.fromEntries(Object.entries(facts).map(([name, figure]) => [name, ifGiven(name, figure)]));
 

@@ -1,6 +1,6 @@
 /** The tow vehicle and the trailer as the chain of checks sees them. Everything but the kind of hitch may be wanting. */
+import type { AnyLength, AnyShare, AnyWeight } from '../trace/index.js';
 import type { HitchKind } from './errors.js';
-import type { AnyLength, AnyShare, AnyWeight } from './figures.js';
 
 /** A hitch part with a limit on the trailer's gross weight and another on the tongue load. */
 export interface HitchPart {

@@ -1,9 +1,9 @@
 /** What each limit of a tow vehicle and its hitch allows a trailer to weigh. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import type { Bound, RatingKind } from '../ratings/index.js';
-import { type Decision, decide, type Derived, difference, quotient } from '../trace/index.js';
+import { type AnyWeight, decide, type Decision, type Derived, difference, inPounds, quotient } from '../trace/index.js';
 import type { TowingError } from './errors.js';
-import { allAboveZero, type AnyWeight, noneOf, pounds } from './figures.js';
+import { allAboveZero, noneOf } from './figures.js';
 import { isMissing, loadFrom, type LoadOrMissing, type NotChecked } from './findings.js';
 import { hitchedBy } from './hitched-axle-loads.js';
 import { grossForFront, grossForRear, type Lever } from './hitch-lever.js';
@@ -78,7 +78,7 @@ export function trailerBounds(vehicle: TowVehicle, coupler: HitchPart | undefine
   const notChecked: NotChecked[] = [];
   const decisions: Decision[] = front === undefined ? [] : [front];
   for (const { limit, rating, trailer } of routes) {
-    const figure = rating === undefined ? undefined : pounds(limit, rating, 'label');
+    const figure = rating === undefined ? undefined : inPounds(limit, rating, 'label');
     const above = allAboveZero(figure === undefined ? [] : [[limit, figure]]);
     if (isLeft(above)) return above;
     decisions.push(...above.right);

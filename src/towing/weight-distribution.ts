@@ -1,9 +1,9 @@
 /** What spring bars move: load back to the front axle and onto the trailer axles. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type Note, note } from '../ratings/index.js';
-import { converted, type Decision, decide, type Derived, difference, known, product, quotient, statics, sum } from '../trace/index.js';
+import { type AnyLength, type AnyMoment, type AnyShare, type AnyWeight, converted, decide, type Decision, type Derived, difference, inInches, inPounds, known, product, quotient, statics, sum } from '../trace/index.js';
 import type { TowingError } from './errors.js';
-import { allAboveZero, type AnyLength, type AnyMoment, type AnyShare, type AnyWeight, aShare, inches, noneBelowZero, noneOf, plainShare, pounds } from './figures.js';
+import { allAboveZero, aShare, noneBelowZero, noneOf, plainShare } from './figures.js';
 import { ask, type Findings, gathered, labelled } from './findings.js';
 import { hitchedBy, tongueRemark } from './hitched-axle-loads.js';
 import { hitchLever } from './hitch-lever.js';
@@ -69,8 +69,8 @@ function momentOf(bars: BarSetting, a: Derived<'in'>, o: Derived<'in'>, tongue: 
     return right({ moment: quotient('hitch moment', wanted, sum(null, [a, o])), decisions: [...fraction.right, lost] });
   }
   const moment = 'moment' in bars ? converted(null, known('hitch moment', bars.moment), 'lb*in')
-    : 'trailerGain' in bars ? product('hitch moment', pounds('gain of the trailer axles', bars.trailerGain), a)
-      : product('hitch moment', pounds('lift at the bar ends', bars.barLoad), inches('bar length', bars.barLength));
+    : 'trailerGain' in bars ? product('hitch moment', inPounds('gain of the trailer axles', bars.trailerGain), a)
+      : product('hitch moment', inPounds('lift at the bar ends', bars.barLoad), inInches('bar length', bars.barLength));
   const lifts = noneBelowZero([['hitch moment', moment]]);
   return isLeft(lifts) ? lifts : right({ moment, decisions: lifts.right });
 }
@@ -96,9 +96,9 @@ const notRestorable = note('NothingToRestore', 'The tongue takes nothing off the
  */
 export function weightDistribution(question: WeightDistributionQuestion): Either<TowingError, WeightDistribution> {
   const [front, rear, tongue, gross] = [
-    pounds('front axle, truck alone', question.front), pounds('rear axle, truck alone', question.rear), pounds('tongue load', question.tongue), pounds('gross weight', question.gross),
+    inPounds('front axle, truck alone', question.front), inPounds('rear axle, truck alone', question.rear), inPounds('tongue load', question.tongue), inPounds('gross weight', question.gross),
   ];
-  const [b, o, a] = [inches('wheelbase', question.wheelbase), inches('overhang', question.overhang), inches('ball to trailer axles', question.axlesAt)];
+  const [b, o, a] = [inInches('wheelbase', question.wheelbase), inInches('overhang', question.overhang), inInches('ball to trailer axles', question.axlesAt)];
   const above = allAboveZero([['wheelbase', b], ['ball to trailer axles', a], ['gross weight', gross]]);
   if (isLeft(above)) return above;
   const weighed = noneBelowZero([['front axle, truck alone', front], ['rear axle, truck alone', rear]]);

@@ -1,5 +1,5 @@
 /** A step as people write it: `gross weight - axle load`, `12,400 lb - 10,848.42 lb`. */
-import { showBrief, showUnit } from '../units/index.js';
+import { showBrief, showUnit, type Unit } from '../units/index.js';
 import type { Computed, Node, Operation } from './node.js';
 
 /** How a figure is written for reading: two decimals, four below one. */
@@ -38,6 +38,9 @@ function rounding({ rounding: how, value }: Computed): string {
   }
 }
 
+/** `83 in in ft` would stutter. */
+const spelled: Partial<Record<Unit, string>> = { in: 'inches', ft: 'feet' };
+
 /** The right-hand side of a step; unnamed steps are written inside. */
 export function formula(node: Computed, write: Writer): string {
   const part = (index: number, place: Place = 'close'): string => inside(node.of[index] as Node, write, place);
@@ -49,7 +52,7 @@ export function formula(node: Computed, write: Writer): string {
     case 'least': return `least of (${list(node, write)})`;
     case 'greatest': return `greatest of (${list(node, write)})`;
     case 'convert': return node.value.unit === 'ratio' ? part(0) // a percentage and its share of one are one figure
-      : `${part(0)} in ${showUnit(node.value.unit)}`;
+      : `${part(0)} in ${spelled[node.value.unit] ?? showUnit(node.value.unit)}`;
     case 'relabel': return `${part(0)} as ${node.value.unit}`;
     case 'round': return `${part(0)} ${rounding(node)}`;
     case 'squareRoot': return `square root of (${part(0, 'alone')})`;

@@ -10,6 +10,7 @@ export { explain, fold, type WorkingLine, workingLines } from './explain.js';
 export { constant, given, known, lookedUp, named } from './leaves.js';
 export type { Computed, Constant, Derived, Given, Known, LookedUp, Node, Operation } from './node.js';
 export { decimalReading, type Reading, readNode, readOperation } from './reading.js';
+export * from './measures.js';
 export * from './record.js';
 export { figureWith, nodesOf, replay } from './replay.js';
 export { type Footing, restsOn } from './rests-on.js';

@@ -1,21 +1,11 @@
 /** What the empty trailer weighs, and what the axles and the coupler carry. */
 import { describe, expect, it } from 'vitest';
-import { balance, type BalanceError, curbWeight, inInches, inPounds, type Item, wordsForLoad } from '../../src/load/index.js';
+import { balance, type BalanceError, curbWeight, type Item, wordsForLoad } from '../../src/load/index.js';
 import { given, restsOn } from '../../src/trace/index.js';
-import { foot, inch, kg, lb, metre, mm, show, tonne } from '../../src/units/index.js';
+import { inch, lb, show } from '../../src/units/index.js';
 import { leftOf, rightOf } from '../helpers/either.js';
 import { workingsIn } from '../helpers/specs.js';
 import { expectReplays } from '../helpers/working.js';
-
-describe('figures in pounds and inches', () => {
-  it('are themselves, or a recorded conversion', () => {
-    expect([inPounds('w', lb(9200)), inPounds('w', kg('453.59237')), inPounds('w', tonne('0.45359237'))].map(({ value, why }) => [show(value), why.kind]))
-      .toEqual([['9,200 lb', 'given'], ['1,000 lb', 'computed'], ['1,000 lb', 'computed']]);
-    expect([inInches('x', inch(171)), inInches('x', mm(2540)), inInches('x', foot('16.5')), inInches('x', metre('2.54'))].map(({ value }) => show(value)))
-      .toEqual(['171 in', '100 in', '198 in', '100 in']);
-    expectReplays(inPounds('w', kg(1150)), inInches('x', mm(1234)));
-  });
-});
 
 describe('curb weight', () => {
   const parts = [{ name: 'frame', weight: lb(1000), at: inch(150) }, { name: 'axles', weight: lb(500), at: inch(180) }];

@@ -1,8 +1,8 @@
 /** Rating less unloaded weight, as letters and guides print it. */
 import { describe, expect, it } from 'vitest';
-import { balance, inPounds, payload } from '../../src/load/index.js';
+import { balance, payload } from '../../src/load/index.js';
 import { check, rating, weight } from '../../src/ratings/index.js';
-import { constant, converted, given, sum } from '../../src/trace/index.js';
+import { constant, converted, given, inPounds, sum } from '../../src/trace/index.js';
 import { kg, lb, inch, ratio, show } from '../../src/units/index.js';
 import { rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';

@@ -1,10 +1,10 @@
 /** A beam on two supports: reactions, shear, moment, deflection, bending stress. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { constant, converted, type Decision, decide, type Derived, difference, greatestOf, type Known, known, product, quotient } from '../../trace/index.js';
+import { type AnyLength, constant, converted, decide, type Decision, type Derived, difference, greatestOf, type Known, known, product, quotient } from '../../trace/index.js';
 import { type Note, note } from '../../ratings/index.js';
 import { type AnyQuantity, inch, lbf, quantity, type UnitOf } from '../../units/index.js';
 import type { MembersError } from '../errors.js';
-import { aboveZero, type Length, met } from '../figures.js';
+import { aboveZero, met } from '../figures.js';
 import type { Allowable } from './allowable.js';
 import { momentAt } from './brackets.js';
 import { atSupport, elasticCurve } from './elastic.js';
@@ -22,7 +22,7 @@ export interface BeamMember {
   readonly S: Known<'in3'>;
   readonly allowable: Allowable;
   /** Places, from the left end, at which figures are wanted besides the points that matter. */
-  readonly alsoAt?: readonly Length[];
+  readonly alsoAt?: readonly AnyLength[];
 }
 
 export interface BeamStation {

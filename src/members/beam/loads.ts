@@ -1,23 +1,23 @@
 /** Loads on a beam: at a point, or spread evenly over a length. Down is positive; places are measured from the left end. */
-import { constant, converted, decide, type Derived, difference, type Known, known, pressing, product, quotient } from '../../trace/index.js';
+import { type AnyLength, constant, converted, decide, type Derived, difference, inInches, type Known, known, pressing, product, quotient } from '../../trace/index.js';
 import { type AnyQuantity, foot, inch, type UnitOf } from '../../units/index.js';
 import type { MembersError } from '../errors.js';
-import { type Demand, demand, fits, inInches, type Length } from '../figures.js';
+import { type Demand, demand, fits } from '../figures.js';
 import type { Member } from '../member.js';
 
 export interface PointLoad {
   readonly kind: 'point';
   readonly name: string;
   readonly force: Known<UnitOf<'force'>>;
-  readonly at: Length;
+  readonly at: AnyLength;
 }
 
 export interface SpreadLoad {
   readonly kind: 'spread';
   readonly name: string;
   readonly perLength: Known<UnitOf<'force per length'>>;
-  readonly from: Length;
-  readonly to: Length;
+  readonly from: AnyLength;
+  readonly to: AnyLength;
 }
 
 export type Load = PointLoad | SpreadLoad;
@@ -60,7 +60,7 @@ export function placeLoad(load: Load, end: Derived<'in'>): { readonly placed: Pl
  * @example ownWeight(c6, inch(0), foot(20))
  * @source NIST SP 811, appendix B: the pound-force
  */
-export function ownWeight(member: Member, from: Length, to: Length): SpreadLoad {
+export function ownWeight(member: Member, from: AnyLength, to: AnyLength): SpreadLoad {
   const aFoot = constant(foot(1));
   const force = pressing(null, product(null, member.weightPerFoot, aFoot));
   return { kind: 'spread', name: `${member.designation} own weight`, perLength: quotient(`${member.designation} own weight`, force, aFoot), from, to };

@@ -1,12 +1,12 @@
 /** The beam and its two supports: places are measured from the left end. */
-import { type Derived, sum } from '../../trace/index.js';
-import { aboveZero, type Demand, inInches, type Length, notBelowZero } from '../figures.js';
+import { type AnyLength, type Derived, inInches, sum } from '../../trace/index.js';
+import { aboveZero, type Demand, notBelowZero } from '../figures.js';
 
 /** Two supports, and what hangs over on either side; an overhang may be zero. */
 export interface Spans {
-  readonly leftOverhang: Length;
-  readonly span: Length;
-  readonly rightOverhang: Length;
+  readonly leftOverhang: AnyLength;
+  readonly span: AnyLength;
+  readonly rightOverhang: AnyLength;
 }
 
 /** The places that follow from the spans. */

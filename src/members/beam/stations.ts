@@ -1,8 +1,7 @@
 /** The places that matter: ends, supports, point loads, ends of spread loads, midspan, places asked for. */
-import { constant, type Decision, decide, type Derived, quotient, sum } from '../../trace/index.js';
+import { type AnyLength, constant, decide, type Decision, type Derived, inInches, quotient, sum } from '../../trace/index.js';
 import { inch } from '../../units/index.js';
 import { number } from '../constants.js';
-import { inInches, type Length } from '../figures.js';
 import type { Placed } from './loads.js';
 import type { Supports } from './spans.js';
 
@@ -26,7 +25,7 @@ export function insert(list: readonly Station[], next: Station, keep: Keep): rea
 }
 
 /** All fixed places in order from the left. */
-export function fixedStations(loads: readonly Placed[], supports: Supports, alsoAt: readonly Length[], keep: Keep): readonly Station[] {
+export function fixedStations(loads: readonly Placed[], supports: Supports, alsoAt: readonly AnyLength[], keep: Keep): readonly Station[] {
   const places: Station[] = [
     { name: 'left end', at: constant(inch(0)) }, { name: 'left support', at: supports.left, held: true },
     { name: 'midspan', at: sum('midspan', [supports.left, quotient(null, supports.span, number(2))]) },

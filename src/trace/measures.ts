@@ -1,0 +1,52 @@
+/**
+ * Figures on their way in: any unit of their dimension, with or without their working. What is reckoned in pounds and inches
+ * is brought there by a recorded conversion.
+ */
+import type { UnitOf } from '../units/index.js';
+import type { Basis } from './basis.js';
+import { known } from './leaves.js';
+import type { Derived, Known } from './node.js';
+import { converted } from './record.js';
+
+/** A weight in any unit of weight. */
+export type AnyWeight = Known<UnitOf<'mass'>>;
+/** A length in any unit of length. */
+export type AnyLength = Known<UnitOf<'length'>>;
+/** A share: `ratio('0.12')` or `percent(12)`. */
+export type AnyShare = Known<UnitOf<'ratio'>>;
+/** An angle. */
+export type AnyAngle = Known<UnitOf<'angle'>>;
+/** A moment of a weight in any unit of it. */
+export type AnyMoment = Known<UnitOf<'weight moment'>>;
+/** A density in any unit. */
+export type AnyDensity = Known<UnitOf<'density'>>;
+/** A weight per area in any unit. */
+export type AnyAreaWeight = Known<UnitOf<'weight per area'>>;
+
+/**
+ * What does this weigh in pounds?
+ *
+ * The figure itself when it is in lb; otherwise a recorded conversion.
+ *
+ * @param symbol its name in formulas
+ * @param weight in lb, kg or t
+ * @param basis what a figure without working rests on
+ * @example inPounds('machine weight', kg('453.59237')) // 1,000 lb
+ * @source NIST SP 811, appendix B (1 lb = 0.45359237 kg)
+ */
+export const inPounds = (symbol: string, weight: AnyWeight, basis?: Basis): Derived<'lb'> => converted(symbol, known(symbol, weight, basis), 'lb');
+
+/**
+ * How long is this in inches?
+ *
+ * The figure itself when it is in inches; otherwise a recorded conversion.
+ *
+ * @param symbol its name in formulas
+ * @param length in any unit of length
+ * @example inInches('front face', mm(2540)) // 100 in
+ * @source NIST SP 811, appendix B (1 in = 25.4 mm)
+ */
+export const inInches = (symbol: string, length: AnyLength): Derived<'in'> => converted(symbol, known(symbol, length), 'in');
+
+/** The same in feet, for rules and tables that print feet. @example inFeet('deck', inch(240)) // 20 ft */
+export const inFeet = (symbol: string, length: AnyLength): Derived<'ft'> => converted(symbol, known(symbol, length), 'ft');
