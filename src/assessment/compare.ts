@@ -7,7 +7,7 @@ import { assess, type Assessment } from './assess.js';
 import { capacityInPrint, loadInPrint, remark, row, shareInPrint } from './layout.js';
 
 /** How a figure is printed: a load up, a capacity down, a share, a pressure as it stands. */
-type Print = 'load' | 'capacity' | 'share' | 'as it stands';
+export type Print = 'load' | 'capacity' | 'share' | 'as it stands';
 
 export interface ComparedFigure {
   readonly what: string;

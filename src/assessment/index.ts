@@ -4,14 +4,26 @@
  * @module assessment
  */
 export * from './assess.js';
+export type { AttitudePart } from './attitude.js';
+export type { BrakesPart } from './brakes.js';
 export type { Carry } from './carry.js';
+export type { ClimbPart } from './climb.js';
 export { type AxleSpec, type CargoSpec, type CurbSpec, type Spec, specCodec, type TireSpec, type TrailerSpec } from './codec.js';
 export { decodeSpec, readJson } from './decode.js';
 export { classUpText, type ClassUp, type LineCrossed, oneClassUp } from './class-up.js';
-export { changeOf, compare, type ComparedFigure, type Comparison, comparisonText } from './compare.js';
+export { changeOf, compare, type ComparedFigure, type Comparison, comparisonText, type Print } from './compare.js';
 export * from './errors.js';
+export type { Longer } from './frame.js';
+export type { GearPart } from './gear.js';
+export type { LinesPart } from './lines.js';
+export type { AxleLoad } from './loads.js';
 export type { NotChecked } from './not-checked.js';
+export type { Part } from './part.js';
+export type { PlacePart } from './place.js';
+export type { ScalePart } from './scale.js';
 export type { Stack } from './stack.js';
+export type { RatedTires } from './tires.js';
+export type { TowPart } from './tow.js';
 export type { Weighed } from './weigh.js';
 export { type Candidate, type Need, type Smallest, smallestThatCarries } from './smallest.js';
 export { wordsForAssessment } from './words.js';

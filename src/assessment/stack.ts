@@ -8,12 +8,12 @@ import type { AxleSpec, TrailerSpec } from './codec.js';
 import type { MissingFact } from './errors.js';
 import type { NotChecked } from './not-checked.js';
 import { joined } from './part.js';
-import { type AxleTires, tiresOf } from './tires.js';
+import { type RatedTires, tiresOf } from './tires.js';
 
 export interface Stack {
   readonly systems: readonly AxleSystem[];
   /** The tires of each axle; undefined where the spec has none. */
-  readonly tires: readonly (AxleTires | undefined)[];
+  readonly tires: readonly (RatedTires | undefined)[];
   /** Absent when the axles' places or their sharing are not given. */
   readonly group?: AxleGroup;
   readonly notes: readonly Note[];
@@ -26,7 +26,7 @@ type Problem = AxlesError | TiresError | MissingFact;
 const pounds = (symbol: string, figure: Derived<'lb' | 'kg' | 't'> | undefined): Derived<'lb'> | undefined =>
   figure === undefined ? undefined : inPounds(symbol, named(symbol, figure));
 
-function systemOf(axle: AxleSpec, of: string, tires: AxleTires | undefined): Either<AxlesError, AxleSystem> {
+function systemOf(axle: AxleSpec, of: string, tires: RatedTires | undefined): Either<AxlesError, AxleSystem> {
   const { wheels } = axle;
   return axleSystem({
     gawr: pounds(`${of} GAWR`, axle.gawr),
@@ -41,7 +41,7 @@ function systemOf(axle: AxleSpec, of: string, tires: AxleTires | undefined): Eit
 /** Rates every axle and, where their places are known, joins them into a group. */
 export function stackOf(trailer: TrailerSpec): Either<Problem, Stack> {
   const systems: AxleSystem[] = [];
-  const tires: (AxleTires | undefined)[] = [];
+  const tires: (RatedTires | undefined)[] = [];
   const notChecked: NotChecked[] = [];
   for (const [index, axle] of trailer.axles.entries()) {
     const of = `axle ${index + 1}`;

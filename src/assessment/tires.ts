@@ -7,7 +7,7 @@ import { converted, type Decision, type Derived, named, product } from '../trace
 import type { TireSpec } from './codec.js';
 import type { NotChecked } from './not-checked.js';
 
-export interface AxleTires {
+export interface RatedTires {
   readonly of: string;
   readonly spec: TireSpec;
   /** What one tire may carry at its rating; absent when no source says. */
@@ -41,7 +41,7 @@ function tireOf({ designation, molded }: TireSpec, of: string): Tire {
 const open = (what: string, error: TiresError): NotChecked => ({ what, missing: `a printed figure (${describeError(error)})` });
 
 /** Rates the tires of one axle. */
-export function tiresOf(spec: TireSpec, of: string): Either<TiresError, AxleTires> {
+export function tiresOf(spec: TireSpec, of: string): Either<TiresError, RatedTires> {
   const tire = tireOf(spec, of);
   const service = { fitment: spec.fitment, on: 'trailer' } as const;
   const about = (notes: readonly Note[]): readonly Note[] => notes.map((each) => note(each.tag, `${of}: ${each.says}`, each.figures));
@@ -61,7 +61,7 @@ export function tiresOf(spec: TireSpec, of: string): Either<TiresError, AxleTire
 }
 
 /** The pressure the load on one tire needs, by the printed rows; a passenger tire needs that of 1.10 times the load. Nothing when no row says. */
-export function pressureNeeded({ of, rating, spec: { fitment } }: AxleTires, load: Derived<'lb'>): PressureForLoad | undefined {
+export function pressureNeeded({ of, rating, spec: { fitment } }: RatedTires, load: Derived<'lb'>): PressureForLoad | undefined {
   if (rating === undefined) return undefined;
   const counted = isPassenger(rating.designation.family) ? product(`${of} tire load, as a passenger tire counts it`, load, passengerDivisor) : load;
   const found = pressureForLoad(rating.designation, counted, fitment);

@@ -67,7 +67,7 @@ function stepTableOf(file: FileStepTable, places: readonly string[], path: strin
  * @example readLocalRules(JSON.parse(text)) // Right { jurisdictions, rules, stepTables }
  * @source the file of the user
  */
-export function readLocalRules(input: unknown): Read<LocalRules> {
+export function readLocalRules(input: unknown): Either<RulesError, LocalRules> {
   const shape = localFile.decode(input);
   if (isLeft(shape)) {
     const { path, found, needed } = firstFault(shape.left);

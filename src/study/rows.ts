@@ -2,13 +2,15 @@
 import type { TrailerError } from '../errors.js';
 import type { Chunk } from './chunks.js';
 
+/** What the columns of a study are called, and their units. */
 export interface Header {
   readonly choices: readonly { readonly name: string; readonly choices: readonly string[] }[];
   readonly inputs: readonly { readonly path: string; readonly unit: string }[];
   readonly figures: readonly { readonly name: string; readonly unit: string }[];
 }
 
-interface Point {
+/** Where a row of a study stands: its number, the alternatives taken, the figures put in, by path. */
+export interface Point {
   readonly row: number;
   readonly choices: Readonly<Record<string, string>>;
   readonly inputs: Readonly<Record<string, number>>;

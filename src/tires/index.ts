@@ -24,8 +24,8 @@ export { serviceNotes, speedBands, type SpeedInformation, speedInformation } fro
 export { showDesignation, showSize } from './show-designation.js';
 export { type SpeedSymbol, speedSymbol } from './speed-symbol.js';
 export {
-  aliasTable, diameterTables, familyPressureTable, type InflationTable, inflationTables, loadIndexHighTable, loadIndexTable, loadRangeTable,
-  speedSymbolTable, tiresTables,
+  type AliasRow, aliasTable, type DiameterRow, diameterTables, type FamilyPressureRow, familyPressureTable, type InflationRow, type InflationTable, inflationTables,
+  loadIndexHighTable, type LoadIndexRow, loadIndexTable, type LoadRangeRow, loadRangeTable, type SpeedSymbolRow, speedSymbolTable, tiresTables,
 } from './tables.js';
 export { tireLoadAsRun, type TireLoadAsRun } from './tire-load-as-run.js';
 export { passengerDivisor, type Service, type Tire, tireLoadRating, type TireRating } from './tire-load-rating.js';
