@@ -21,7 +21,6 @@ export * from './gvwr-bound.js';
 export * from './letters.js';
 export { type LocalRules, readLocalRules } from './local.js';
 export { type Condition, generalCaution, type LeastLine, type Line, operators, type Operator, type PrintedLine, type Rule, type ShareLine, wantsLookingUp } from './rule.js';
-export * from './safety-chains.js';
 export { type Finding, findingText, type Outcome, screen, type Screening } from './screen.js';
 export * from './steps.js';
 export * from './surge-brakes.js';

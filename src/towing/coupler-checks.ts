@@ -6,7 +6,7 @@ import type { TowingError } from './errors.js';
 import { allAboveZero } from './figures.js';
 import { ask, type Findings, gathered, loadFrom } from './findings.js';
 import { tongueRemark } from './hitched-axle-loads.js';
-import { safetyChainChecks } from './safety-chains.js';
+import { safetyChains } from './safety-chains.js';
 import type { TowedTrailer } from './tow-vehicle.js';
 
 export interface CouplerChecks extends Findings {
@@ -27,7 +27,7 @@ export interface CouplerChecks extends Findings {
  * @returns checks in lb, and by name what could not be checked. Left `NotAboveZero` (gross, a rating), `TongueAboveGross`;
  * a tongue that pulls up is an answer with a note
  * @example couplerChecks({ gross: lb(12400), tongue: lb(1400), coupler: { gross: lb(14000), tongue: lb(1250) } }) // Right 'over' -150 lb
- * @source common practice, no source (coupler stampings are limits); chains: see safetyChainChecks
+ * @source common practice, no source (coupler stampings are limits); chains: see safetyChains
  */
 export function couplerChecks(trailer: TowedTrailer): Either<TowingError, CouplerChecks> {
   const gross = inPounds('trailer gross', trailer.gross);
@@ -36,7 +36,7 @@ export function couplerChecks(trailer: TowedTrailer): Either<TowingError, Couple
   const tongue = trailer.tongue === undefined ? undefined : inPounds('tongue load', trailer.tongue);
   const possible = tongue && decide(tongue, '<=', gross);
   if (tongue !== undefined && possible?.holds === false) return left({ chapter: 'towing', tag: 'TongueAboveGross', tongue: tongue.value, gross: gross.value });
-  const chains = trailer.chains && safetyChainChecks(trailer.chains, gross);
+  const chains = trailer.chains && safetyChains(trailer.chains, gross);
   if (chains !== undefined && isLeft(chains)) return chains;
   const found = gathered([
     ask('coupler gross', 'gross', trailer.coupler?.gross, gross),

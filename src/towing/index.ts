@@ -14,6 +14,7 @@ export * from './hitch-test-forces.js';
 export * from './jack.js';
 export * from './largest-trailer.js';
 export { leverScale, type LeverScaleQuestion, type LeverScaleReading, type TonguePoint } from './lever-scale.js';
+export * from './safety-chains.js';
 export * from './scale-tickets.js';
 export { type Closure, scaleDivision } from './ticket-closure.js';
 export type { TicketFigures } from './ticket-figures.js';

@@ -1,26 +1,9 @@
-/** Safety chains both ways, and what the combination functions refuse. */
+/** What the combination functions refuse. */
 import { describe, expect, it } from 'vitest';
 import { describeError } from '../../src/errors.js';
-import { brakeException, commercialByWeight, gcwrByDefinition, largestRatedCargo, licenceGroup, placardLoadLeft, safetyChains, addedWeightLimit, stepFor, type CombinationWeights, type RulesError, wordsForRules } from '../../src/rules/index.js';
+import { brakeException, commercialByWeight, gcwrByDefinition, largestRatedCargo, licenceGroup, placardLoadLeft, addedWeightLimit, stepFor, type CombinationWeights, type RulesError, wordsForRules } from '../../src/rules/index.js';
 import { inch, kg, lb, show } from '../../src/units/index.js';
-import { expectReplays } from '../helpers/working.js';
 import { leftOf, orFail } from './helpers.js';
-
-describe('safety chains', () => {
-  it.each([
-    [[12400], 'within', ['within'], 0], [[7000, 7000], 'within', ['over', 'over'], 1], [[6200, 6200], 'within', ['over', 'over'], 1],
-    [[6200, 6199], 'over', ['over', 'over'], 0], [[12400, 12399], 'within', ['within', 'over'], 1],
-  ])('%j against 12,400 lb: together %s', (strengths, together, each, notes) => {
-    const found = orFail(safetyChains(strengths.map((strength) => lb(strength)), lb(12400)));
-    expect([found.together.verdict, found.each.map(({ verdict }) => verdict), found.notes.length]).toEqual([together, each, notes]);
-    expectReplays(found.together.reserve, ...found.each.map(({ reserve }) => reserve));
-  });
-  it('refuses no chain and no weight', () => {
-    expect(leftOf(safetyChains([], lb(12400)))).toMatchObject({ tag: 'OutOfRange', found: 'none' });
-    expect(leftOf(safetyChains([lb(7000), lb(0)], lb(12400)))).toMatchObject({ what: 'chain 2 breaking strength' });
-    expect(leftOf(safetyChains([lb(7000)], lb(0)))).toMatchObject({ what: 'gross' });
-  });
-});
 
 describe('combinations that are refused', () => {
   const pair: CombinationWeights = { powerUnit: { gvwr: lb(11000), gross: lb(9000) }, towed: [{ gvwr: lb(14000), gross: 'not above GVWR' }], labelGcwr: 'not shown' };

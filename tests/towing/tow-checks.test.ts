@@ -1,7 +1,5 @@
 import { describe, expect, it } from 'vitest';
 import { towChecks, type TowVehicle, type TowedTrailer } from '../../src/towing/index.js';
-import { safetyChainChecks } from '../../src/towing/safety-chains.js';
-import { constant } from '../../src/trace/index.js';
 import { inch, lb, show } from '../../src/units/index.js';
 import { leftOf, rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
@@ -84,17 +82,5 @@ describe('the chain of checks', () => {
     expect(tag({}, { tongue: lb(12401) })).toBe('TongueAboveGross');
     expect(tag({}, { gross: lb(0) })).toBe('NotAboveZero');
     expect(tag({}, { chains: { each: lb(0), count: 2 } })).toBe('NotAboveZero');
-  });
-});
-
-describe('safety chains', () => {
-  it('are answered in both readings, and the difference is noted', () => {
-    const { checks, notes } = rightOf(safetyChainChecks({ each: lb(5000), count: 2 }, constant(lb(7000))));
-    expect(checks.map(({ of, verdict }) => `${of} ${verdict}`)).toEqual(['together within', 'each over']);
-    expect(notes.map(({ tag }) => tag)).toEqual(['ChainReadingsDiffer']);
-    expectReplays(...checks.map(({ reserve }) => reserve));
-  });
-  it('count one chain once', () => {
-    expect(rightOf(safetyChainChecks({ each: lb(7000), count: 1 }, constant(lb(7000)))).checks.map(({ of, verdict }) => `${of} ${verdict}`)).toEqual(['each within']);
   });
 });
