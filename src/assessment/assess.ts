@@ -4,7 +4,7 @@ import type { TrailerError } from '../errors.js';
 import { tongueAdvice, type TongueAdvice } from '../load/index.js';
 import { type Check, note, type Note, rating, tightest } from '../ratings/index.js';
 import type { PressureForLoad } from '../tires/index.js';
-import { decide, type Decision, inPounds } from '../trace/index.js';
+import { type Decision, inPounds } from '../trace/index.js';
 import { attitudePart, type AttitudePart } from './attitude.js';
 import { type BrakesPart, brakesPart } from './brakes.js';
 import { type Carry, carry, shareBand, trailerLimits } from './carry.js';
@@ -18,6 +18,7 @@ import { linesPart, type LinesPart } from './lines.js';
 import { axleChecks, type AxleLoad, axleLoadsOf, grossChecks, pressuresFor, tireLoadsOf } from './loads.js';
 import type { NotChecked } from './not-checked.js';
 import { joined, together } from './part.js';
+import { type Pressing, pressed } from './pressing.js';
 import { placePart, type PlacePart } from './place.js';
 import { scalePart, type ScalePart } from './scale.js';
 import { type Stack, stackOf } from './stack.js';
@@ -39,7 +40,11 @@ export interface Assessment {
   readonly partChecks: readonly Check[];
   /** The checks (of loads, not of parts) that use the greatest share of their limit. */
   readonly tightest: readonly Check[];
-  /** True when no check is over and the tongue presses down; says nothing of what was not checked. */
+  /** The tongue, the tow vehicle's axles, the sides: loads that must not be below zero. */
+  readonly mustPress: readonly Pressing[];
+  /** Those of them that are: the ball, an axle or a side leaves what it stands on. */
+  readonly lifted: readonly Pressing[];
+  /** True when no check is over and nothing is lifted; says nothing of what was not checked. */
   readonly holds: boolean;
   readonly carry?: Carry;
   /** What more deck costs; present when the spec says which of its lines grow with the deck. */
@@ -130,12 +135,11 @@ export function assessSpec(spec: Spec): Either<TrailerError, Assessment> {
   const parts = together([brakes.right, tow.right, place.right, gear.right, climb.right, attitude.right, scale.right]);
   const checks = joined([whole.checks, axleChecks(stack, axleLoads, onTires), parts.checks]);
   const partChecks = joined([...stack.systems.map((system) => system.checks), brakes.right.againstLabel]);
-  const presses = balance === undefined ? [] : [decide(balance.axleLoad, '<=', balance.gross)];
-  const lifted = presses.some(({ holds }) => !holds);
-  const lift = lifted && balance !== undefined ? [note('NegativeTongue', 'The trailer lifts the ball: move the load forward.', [balance.tongue])] : [];
+  const { mustPress, lifted, decisions: presses } = pressed(weighed, tow.right, attitude.right);
+  const lift = balance !== undefined && lifted.some(({ load }) => load === balance.tongue) ? [note('NegativeTongue', 'The trailer lifts the ball: move the load forward.', [balance.tongue])] : [];
   const answer: { -readonly [K in keyof Assessment]: Assessment[K] } = {
-    spec, stack, weighed, axleLoads, pressures: pressuresFor(stack, onTires), checks, partChecks, tightest: tightest(checks),
-    holds: !lifted && [checks, partChecks].every((all) => all.every(({ verdict }) => verdict === 'within')),
+    spec, stack, weighed, axleLoads, pressures: pressuresFor(stack, onTires), checks, partChecks, tightest: tightest(checks), mustPress, lifted,
+    holds: lifted.length === 0 && [checks, partChecks].every((all) => all.every(({ verdict }) => verdict === 'within')),
     brakes: brakes.right, tow: tow.right, place: place.right, gear: gear.right, climb: climb.right, attitude: attitude.right, scale: scale.right, lines: lines.right,
     notes: joined([stack.notes, weighed.notes, lift, parts.notes, lines.right.notes]),
     notChecked: joined([stack.notChecked, weighed.notChecked, whole.notChecked, parts.notChecked, lines.right.notChecked]),

@@ -44,8 +44,8 @@ function tailPart({ trailer: { deck }, tow, cargo = [] }: Spec, weighed: Weighed
   if (deck === undefined || axlesAt === undefined || weighed.trailer === undefined) return right(open(`lifting the tongue while ${machine.name} climbs`, 'rear end of the deck and balance of the empty trailer'));
   const empty = balance([weighed.trailer, ...weighed.cargo.filter(({ name }) => name !== machine.name)], { axlesAt });
   if (isLeft(empty)) return empty;
-  const { rear, wheelbase, overhang } = tow ?? {};
-  const truck = rear === undefined || wheelbase === undefined || overhang === undefined || overhang === 'unknown' ? 'not coupled' : { rearAxle: rear, wheelbase, overhang };
+  const { front, rear, wheelbase, overhang } = tow ?? {};
+  const truck = rear === undefined || wheelbase === undefined || overhang === undefined || overhang === 'unknown' ? 'not coupled' : { frontAxle: front, rearAxle: rear, wheelbase, overhang };
   const lift = tailLift({ tongue: empty.right.tongue, axlesAt, deckRear: deck.rear, machineWeight: machine.weight, truck });
   if (isLeft(lift)) return lift;
   const unknown = truck === 'not coupled' ? open('what the truck holds down while loading', 'its rear axle alone, wheelbase and measured overhang').notChecked : [];

@@ -20,6 +20,7 @@ export type { AxleLoad } from './loads.js';
 export type { NotChecked } from './not-checked.js';
 export type { Part } from './part.js';
 export type { PlacePart } from './place.js';
+export type { Pressing } from './pressing.js';
 export type { ScalePart } from './scale.js';
 export type { Stack } from './stack.js';
 export type { RatedTires } from './tires.js';

@@ -1,6 +1,6 @@
 /** Plain text in 80 columns: headings, label-and-figure lines, tables with right-aligned figures. */
 import { fold } from '../trace/index.js';
-import { convert, lb, percent, type Quantity, roundCapacityDown, roundLoadUp, roundNearest, show } from '../units/index.js';
+import { compare, convert, lb, percent, type Quantity, ratio, roundCapacityDown, roundLoadUp, roundNearest, show } from '../units/index.js';
 
 export const width = 80;
 
@@ -31,7 +31,7 @@ export function entry(label: string, value: string, tail = ''): string {
 export function row(first: string, cells: readonly string[], firstWidth: number, cellWidths: readonly number[]): string {
   const lines = folded(first, firstWidth, '  ').split('\n');
   const last = lines.pop() as string;
-  const tail = cells.map((cell, i) => cell.padStart(cellWidths[i] ?? 10)).join('');
+  const tail = cells.map((cell, i) => ` ${cell}`.padStart(cellWidths[i] ?? 10)).join('');
   return [...lines, `${last.padEnd(firstWidth)}${tail}`.trimEnd()].join('\n');
 }
 
@@ -46,7 +46,8 @@ export const loadInPrint = (q: Quantity<'lb'>): string => show(roundLoadUp(q, po
 /** Without the unit, for a column whose heading has it. */
 export const bare = (printed: string): string => printed.replace(/ lb$/, '');
 
-/** A share as a percentage, up to the next tenth: what is used of a limit. */
-export const usedInPrint = (q: Quantity<'ratio'>): string => `${show(roundLoadUp(percentOf(q), tenth)).replace(/ %$/, '')}%`;
+const tenfold = ratio(10);
+/** A share as a percentage, up to the next tenth: what is used of a limit; from tenfold on no more than that. */
+export const usedInPrint = (q: Quantity<'ratio'>): string => compare(q, tenfold) >= 0 ? '>999%' : `${show(roundLoadUp(percentOf(q), tenth)).replace(/ %$/, '')}%`;
 /** A share as a percentage to the nearest tenth. */
 export const shareInPrint = (q: Quantity<'ratio'>): string => show(roundNearest(percentOf(q), tenth));

@@ -1,6 +1,6 @@
 /** The assessment as a person at the yard reads it: 80 columns of text, our own layout, cautions at the end. */
 import type { Check, Note } from '../ratings/index.js';
-import { show, showBrief } from '../units/index.js';
+import { compare, lb, show, showBrief } from '../units/index.js';
 import type { Assessment } from './assess.js';
 import { attitudeLines, buildLines, gearLines, placeLines, ruleLines, scaleLines, towLines } from './report-parts.js';
 import { bare, capacityInPrint, entry, folded, loadInPrint, remark, row, section, shareInPrint, usedInPrint, width } from './layout.js';
@@ -18,9 +18,11 @@ const columns = [9, 9, 9, 7, 10] as const;
 const firstColumn = 36;
 
 function checkRow(check: Check, tightest: boolean): string {
-  const name = `${check.verdict === 'over' ? 'OVER' : '  ok'}${tightest ? '* ' : '  '}${check.what}`;
+  // A load below zero uses nothing of its limit, and is not well either.
+  const lifts = compare(check.load.value, lb(0)) < 0;
+  const name = `${check.verdict === 'over' ? 'OVER' : lifts ? 'LIFT' : '  ok'}${tightest ? '* ' : '  '}${check.what}`;
   const limitAndLoad = [bare(loadInPrint(check.load.value)), bare(capacityInPrint(check.limit.value)), bare(capacityInPrint(check.reserve.value))];
-  return row(name, [...limitAndLoad, usedInPrint(check.used.value), check.reserve.why.basis], firstColumn, columns);
+  return row(name, [...limitAndLoad, lifts ? '-' : usedInPrint(check.used.value), check.reserve.why.basis], firstColumn, columns);
 }
 
 function checkLines({ checks, tightest }: Assessment): readonly string[] {
@@ -66,13 +68,14 @@ function partLines({ partChecks }: Assessment): readonly string[] {
 const noteText = ({ says, figures = [] }: Note): string =>
   figures.length === 0 ? says : `${says} (${figures.map(({ value, why }) => `${why.symbol === undefined ? '' : `${why.symbol} `}${showBrief(value, 1)}`).join('; ')})`;
 
-function answer({ holds, checks: loads, partChecks, notChecked }: Assessment): string {
+function answer({ checks: loads, partChecks, lifted, notChecked }: Assessment): string {
   const checks = [...loads, ...partChecks];
   const over = checks.filter(({ verdict }) => verdict === 'over').length;
+  const lift = lifted.length === 0 ? '' : ` Lifted: ${lifted.map(({ what }) => what).join(', ')}.`;
   const open = notChecked.length === 0 ? '' : ` ${notChecked.length} question${notChecked.length === 1 ? ' is' : 's are'} open: see below.`;
   if (checks.length === 0) return `Nothing could be checked.${open}`;
-  if (holds) return `All ${checks.length} checks are within their limits.${open}`;
-  return over === 0 ? `The tongue is lifted.${open}` : `${over} of ${checks.length} checks ${over === 1 ? 'is' : 'are'} over.${open}`;
+  const told = over > 0 ? `${over} of ${checks.length} checks ${over === 1 ? 'is' : 'are'} over.` : lift === '' ? `All ${checks.length} checks are within their limits.` : 'No check is over.';
+  return `${told}${lift}${open}`;
 }
 
 /**

@@ -38,8 +38,7 @@ function judge(name: string, assessment: Assessment, need: Derived<'lb'>, reserv
   const rest = carry === undefined ? undefined : difference('payload left', difference(null, carry.payload.most, need), reserve);
   const short = rest === undefined ? ['its payload is not known'] : rest.value.value.isNegative() && compareDecimals(rest.value.value, lb(0).value) < 0 ? ['its payload falls short'] : [];
   const unlabelled = spec.trailer.gvwr === undefined ? ['its GVWR is not known'] : [];
-  const lifted = over.length === 0 && !assessment.holds ? ['its tongue is lifted'] : [];
-  const because = [...over, ...lifted, ...short, ...unlabelled];
+  const because = [...over, ...assessment.lifted.map(({ what }) => `${what} lifts`), ...short, ...unlabelled];
   return { name, assessment, left: rest, gvwr: spec.trailer.gvwr && inPounds('GVWR', spec.trailer.gvwr), carries: because.length === 0, because };
 }
 

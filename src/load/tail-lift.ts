@@ -1,13 +1,15 @@
 /** Does the machine on the ramps lift the tongue, and what must hold it? */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
-import { compare, inch, lb } from '../units/index.js';
-import { type AnyLength, type AnyWeight, decide, type Decision, type Derived, difference, greatestOf, inInches, inPounds, product, quotient, statics, sum } from '../trace/index.js';
+import { compare, inch, lb, ratio } from '../units/index.js';
+import { type AnyLength, type AnyWeight, decide, type Decision, type Derived, difference, greatestOf, inInches, inPounds, leastOf, product, quotient, statics, sum } from '../trace/index.js';
 import { note, type Note } from '../ratings/index.js';
 import { allHold, fixed, mustBeAboveZero, mustNotBeNegative } from './loading-guards.js';
 import type { LoadingError } from './loading-errors.js';
 
 /** The tow vehicle alone, as weighed. Overhang: rear axle to ball; below zero for a gooseneck ahead of the axle. */
 export interface HoldingTruck {
+  /** Asked of a gooseneck, whose pull lifts the front axle too. */
+  readonly frontAxle?: AnyWeight | undefined;
   readonly rearAxle: AnyWeight;
   readonly wheelbase: AnyLength;
   readonly overhang: AnyLength;
@@ -27,7 +29,7 @@ export interface TailLoading {
 export interface TailLift {
   /** Load at the ball with the machine's weight on the deck edge; below zero it pulls the ball up. */
   readonly ball: Derived<'lb'>;
-  /** The upward pull that would take the last load off the truck's rear axle; zero when not coupled. */
+  /** The upward pull that would take the last load off an axle of the truck; zero when not coupled. */
   readonly truckHolds: Derived<'lb'>;
   /** What rear legs must take so that the ball is never pulled up. */
   readonly legs: Derived<'lb'>;
@@ -36,25 +38,43 @@ export interface TailLift {
   readonly notes: readonly Note[];
 }
 
-function holdOf(truck: TailLoading['truck']): Either<LoadingError, { readonly hold: Derived<'lb'>; readonly decisions: readonly Decision[] }> {
-  if (truck === 'not coupled') return right({ hold: fixed(lb(0)), decisions: [] });
+interface Hold {
+  readonly hold: Derived<'lb'>;
+  readonly decisions: readonly Decision[];
+  readonly notes: readonly Note[];
+}
+
+const frontNotAsked = note('FrontAxleNotAsked', 'A pull on a gooseneck ball also lifts the front axle of the truck, and its weight was not given: only the rear axle is asked.');
+
+function holdOf(truck: TailLoading['truck']): Either<LoadingError, Hold> {
+  if (truck === 'not coupled') return right({ hold: fixed(lb(0)), decisions: [], notes: [] });
   const rear = inPounds('tow vehicle rear axle alone', truck.rearAxle);
   const base = inInches('tow vehicle wheelbase', truck.wheelbase);
-  const reach = sum('front axle to ball', [base, inInches('overhang', truck.overhang)]);
+  const overhang = inInches('overhang', truck.overhang);
+  const reach = sum('front axle to ball', [base, overhang]);
   const guarded = allHold([mustNotBeNegative('tow vehicle rear axle alone', rear), mustBeAboveZero('tow vehicle wheelbase', base), mustBeAboveZero('front axle to ball', reach)]);
   if (isLeft(guarded)) return guarded;
-  return right({ hold: quotient('what the truck holds down', product(null, rear, base), reach, statics), decisions: guarded.right });
+  const ahead = decide(overhang, '<', fixed(inch(0)));
+  const decisions = [...guarded.right, ahead];
+  const byRear = (symbol: string): Derived<'lb'> => quotient(symbol, product(null, rear, base), reach, statics);
+  if (!ahead.holds || truck.frontAxle === undefined) return right({ hold: byRear('what the truck holds down'), decisions, notes: ahead.holds ? [frontNotAsked] : [] });
+  const front = inPounds('tow vehicle front axle alone', truck.frontAxle);
+  const weighed = allHold([mustNotBeNegative('tow vehicle front axle alone', front)]);
+  if (isLeft(weighed)) return weighed;
+  const byFront = quotient('pull that empties the front axle', product(null, front, base), product(null, overhang, fixed(ratio(-1))), statics);
+  return right({ hold: leastOf('what the truck holds down', [byRear('pull that empties the rear axle'), byFront]), decisions: [...decisions, ...weighed.right], notes: [] });
 }
 
 /**
  * What happens at the ball while the machine stands on the ramps?
  *
  * With the whole machine weight P on the deck edge xe: `T = T0 - P (xe - a)/a`. The truck holds down `D (b / (b + o))`, D
- * its rear axle alone, b wheelbase, o overhang: with that pull its rear axle carries nothing. Rear legs that leave the
- * ball unloaded and no more take `P - T0 a/(xe - a)`.
+ * its rear axle alone, b wheelbase, o overhang: with that pull its rear axle carries nothing. A gooseneck (o below zero)
+ * holds down the lesser of that and `F b / -o`, F the front axle alone. Rear legs that leave the ball unloaded and no more
+ * take `P - T0 a/(xe - a)`.
  *
  * The whole machine on the edge is the worst moment and a little more than comes: part of it still rests on the ground.
- * A coupler latch is not made to lift by. A gooseneck (o below zero) also lifts the front axle; only the rear is asked here.
+ * A coupler latch is not made to lift by.
  *
  * @param loading weights by scale, places by tape
  * @returns lb. Left `MustBeAboveZero`, `MustNotBeNegative`. A lifted truck is an answer
@@ -82,6 +102,7 @@ export function tailLift(loading: TailLoading): Either<LoadingError, TailLift> {
   return right({
     ball, truckHolds: hold, legs, verdict, decisions: [...guarded.right, ...held.right.decisions, overhangs],
     notes: [
+      ...held.right.notes,
       note('Chock', 'Stay coupled and chock the trailer wheels before anything climbs the ramps.'),
       ...(verdict === 'presses on the ball' ? [] : [note('BallPulledUp', 'The ball is pulled up while loading: set the rear legs; the latch is no lifting part.', [ball, legs])]),
     ],

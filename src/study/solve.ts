@@ -40,10 +40,10 @@ interface Reserve {
   readonly node: Node;
 }
 
-/** Every reserve of an assessment, the tongue that must press down among them. */
-const reservesOf = ({ checks, partChecks, weighed }: Assessment): readonly Reserve[] => [
+/** Every reserve of an assessment, the loads that must press down among them. */
+const reservesOf = ({ checks, partChecks, mustPress }: Assessment): readonly Reserve[] => [
   ...[...checks, ...partChecks].map(({ what, reserve }) => ({ what, node: reserve.why })),
-  ...(weighed.balance ? [{ what: 'tongue presses down', node: weighed.balance.tongue.why }] : []),
+  ...mustPress.map(({ what, load }) => ({ what: `${what} presses down`, node: load.why })),
 ];
 
 interface Ready {

@@ -13,7 +13,6 @@ import type { Operand } from './steps.js';
 /** The figures a study prints, taken from an assessment; absent ones make a row unanswered. */
 export type Measure = (assessment: Assessment) => Readonly<Record<string, Derived<Unit>>>;
 
-/** Gross, tongue load and share, payload, and what is left of every check. */
 /** Gross, tongue load and share, payload, what is left of every check. @example Object.keys(standardMeasure(orThrow(assess(spec))))[0] // gross weight */
 export const standardMeasure: Measure = ({ weighed, carry, checks }) => ({
   ...(weighed.gross && { 'gross weight': weighed.gross }),
@@ -22,7 +21,7 @@ export const standardMeasure: Measure = ({ weighed, carry, checks }) => ({
   ...Object.fromEntries(checks.map(({ what, reserve }) => [`left: ${what}`, reserve])),
 });
 
-/** A comparison with zero that decides a verdict and has no share used: a part against its GAWR, the tongue that must press down. */
+/** A comparison with zero that decides a verdict and has no share used: a part against its GAWR, a load that must press down. */
 export interface Guarded {
   readonly node: Node;
   readonly at: Operand;
@@ -91,12 +90,13 @@ export function variantOf(spec: unknown, inputs: readonly string[], units: reado
   const assessed = assess(spec);
   if (isLeft(assessed)) return assessed;
   const assessment = assessed.right;
-  const { checks, partChecks, weighed } = assessment;
+  const { checks, partChecks, mustPress, weighed } = assessment;
   const measured = Object.entries(measure(assessment));
   const decisions = [...assessment.decisions, ...pressureDecisions(assessment, measured.map(([, figure]) => figure))];
   const parts = partChecks.map(({ reserve, limit }) => ({ node: reserve.why, edge: 4 * guardShare * limit.value.value.toNumber() }));
-  const tongue = weighed.balance === undefined ? [] : [{ node: weighed.balance.tongue.why, edge: 4 * guardShare * weighed.balance.gross.value.value.toNumber() }];
-  const guarded = [...parts, ...tongue];
+  const gross = weighed.gross?.value.value.toNumber() ?? 0;
+  const pressing = mustPress.map(({ load }) => ({ node: load.why, edge: 4 * guardShare * (gross + Math.abs(load.value.value.toNumber())) }));
+  const guarded = [...parts, ...pressing];
   const spoken = checks.map((check) => ({ check, ...shareNode(check, inputs) }));
   const tape = tapeOf([...measured.map(([, { why }]) => why), ...guarded.map(({ node }) => node), ...spoken.map(({ node }) => node)], inputs, decisions);
   let next = 0;

@@ -56,11 +56,23 @@ describe('what is printed', () => {
     expect(flat(print(spec))).toMatch(/OVER\*? gross against GVWR 14,001 14,000 -1 100\.1% stated/);
     expect(flat(print(change(['cargo.0.weight', '10,350 lb'])))).toMatch(/ok\*? gross against GVWR 14,000 14,000 0 100% stated/);
   });
-  it('says how many checks are over, or that the tongue is lifted', () => {
+  it('says how many checks are over, and what is lifted', () => {
     expect(flat(text)).toMatch(/All \d+ checks are within their limits\./);
     expect(flat(print(change(['trailer.gvwr', '12,000 lb'])))).toMatch(/1 of \d+ checks is over\./);
-    expect(flat(print(change(['cargo.0.front', '170 in'], ['tow', undefined], ['trailer.jack', undefined])))).toContain('The tongue is lifted.');
+    expect(flat(print(change(['cargo.0.front', '170 in'], ['tow', undefined], ['trailer.jack', undefined])))).toContain('No check is over. Lifted: tongue.');
     expect(flat(print({ trailer: { hitch: 'ball', axles: [{ gawr: '3,500 lb' }] } }))).toMatch(/Nothing could be checked\. \d+ questions are open: see below\./);
+  });
+  it('does not call a load below zero ok: a front axle that leaves the ground is told, and the answer does not hold', () => {
+    // A tongue of 1,491 lb on a ball a whole wheelbase and more behind a light truck; no rear rating is given, so that nothing is over.
+    const spec = change(['tow', { front: '1,600 lb', rear: '4,000 lb', frontGawr: '6,000 lb', wheelbase: '100 in', overhang: '110 in' }], ['trailer.jack', undefined]);
+    const { holds, checks, lifted } = answer(spec);
+    expect([holds, checks.some(({ verdict }) => verdict === 'over'), lifted.map(({ what }) => what)]).toEqual([false, false, ['tow vehicle front axle']]);
+    expect(flat(print(spec))).toMatch(/No check is over\. Lifted: tow vehicle front axle\./);
+    expect(flat(print(spec))).toMatch(/LIFT tow vehicle front axle against tow vehicle front GAWR -39 6,000 6,039 - stated/);
+  });
+  it('keeps columns apart for figures of seven digits', () => {
+    const blocks = Array.from({ length: 9 }, (_, i) => ({ name: `block ${i}`, weight: '199,999 lb', at: '150 in' }));
+    expect(print(change(['cargo', blocks]))).toMatch(/gross against GVWR +1,803,641 +14,000 +-1,789,641 +>999%/);
   });
   it('lists every open question', () => {
     const spec = change(['trailer.gvwr', undefined], ['trailer.axles.0.beam', undefined]);

@@ -153,6 +153,15 @@ describe('tailLift', () => {
   it('an uncoupled trailer is held by nothing', () => {
     expect(rightOf(tailLift({ ...r1, machineWeight: lb(3000), truck: 'not coupled' })).verdict).toBe('lifts the truck');
   });
+  it('a gooseneck is held by the axle that is emptied first, and says so when the front axle is not known', () => {
+    // Moments on the truck: 3,100 x 160/150 at the rear; 700 x 160/10 at the front. With the ball 100 in ahead: 3,100 x 160/60, and 4,300 x 160/100 governs.
+    const neck = (overhang: number, frontAxle?: number) => rightOf(tailLift({ ...r1, truck: { ...r1.truck, overhang: inch(overhang), frontAxle: frontAxle === undefined ? undefined : lb(frontAxle) } }));
+    expect([neck(-10, 700), neck(-100, 4300), neck(-100)].map(({ truckHolds }) => showBrief(truckHolds.value, 0))).toEqual(['3,307 lb', '6,880 lb', '8,267 lb']);
+    expect([neck(-10, 700), neck(-100)].map(({ notes }) => notes.some(({ tag }) => tag === 'FrontAxleNotAsked'))).toEqual([false, true]);
+    expect(rightOf(tailLift({ ...r1, truck: { ...r1.truck, frontAxle: lb(0) } })).truckHolds).toEqual(rightOf(tailLift(r1)).truckHolds);
+    expectReplays(neck(-10, 700).truckHolds, neck(-100, 4300).truckHolds);
+    expect(leftOf(tailLift({ ...r1, truck: { ...r1.truck, overhang: inch(-10), frontAxle: lb(-1) } })).tag).toBe('MustNotBeNegative');
+  });
   it('a deck that ends ahead of the axles cannot lift the tongue', () => {
     const answer = rightOf(tailLift({ ...r1, deckRear: inch(180) }));
     expect([answer.verdict, show(answer.legs.value)]).toEqual(['presses on the ball', '0 lb']);

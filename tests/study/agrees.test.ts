@@ -42,6 +42,18 @@ describe('a study of the example', () => {
     expect({ compared, answered, wrong }).toEqual({ compared: 37 * 51, answered: 37 * 51, wrong: [] });
   });
 
+  it('does not let a row hold whose tow vehicle is lifted off its front wheels or on one side, where no rating is passed', () => {
+    const light = { front: '1,600 lb', rear: '4,000 lb', frontGawr: '6,000 lb', wheelbase: '100 in', overhang: '110 in' };
+    const base = { ...tiltDeck, tow: light, trailer: { ...tiltDeck.trailer, track: '80 in' }, cargo: [{ ...tiltDeck.cargo[0], rightOfMiddle: '2 in' }] };
+    const made = rightOf(study({ base, design: { kind: 'grid' }, vary: { 'tow.front': range('1,500 lb', '1,800 lb', 31), 'cargo.0.rightOfMiddle': levels('0 in', '20 in', '60 in', '70 in') } }));
+    expect(wrongRows(made).wrong).toEqual([]);
+    const rows = [...made.rows()];
+    expect(rows.filter((row) => row.answered && row.holds).length).toBeGreaterThan(10);
+    const lifted = rows.map(({ row }) => rightOf(assess(rightOf(made.specAt(row))))).filter(({ holds, checks }) => !holds && checks.every(({ verdict }) => verdict === 'within'));
+    expect(lifted.length).toBeGreaterThan(10);
+    expect([...new Set(lifted.flatMap((each) => each.lifted.map(({ what }) => what)))]).toContain('tow vehicle front axle');
+  });
+
   it('gives the error of assess where a level makes the GAWR exceed the parts', () => {
     const made = rightOf(study({ base: tiltDeck, vary: { 'trailer.axles.1.gawr': levels('6,000 lb', '7,000 lb', '7,001 lb', '8,000 lb') }, design: { kind: 'grid' } }));
     const rows = [...made.rows()];
