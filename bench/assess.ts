@@ -8,6 +8,7 @@ import { all, create, type Unit } from 'mathjs';
 import { type Assessment, assess, assessSpec, decodeSpec } from '../dist/assessment.js';
 import { orThrow } from '../dist/errors.js';
 import { assessByHand, type HandAnswer, type HandCheck, readByHand } from './assess-by-hand.js';
+import { floorsOf } from './floor.js';
 import { compare } from './harness.js';
 
 const read = (file: string): unknown => JSON.parse(readFileSync(new URL(file, import.meta.url), 'utf8'));
@@ -115,11 +116,13 @@ const one = [1];
 export function benchAssess(): void {
   const [spec, handSpec] = [orThrow(decodeSpec(plain)), readByHand(plain)];
   mustBeTheSame(ofOurs(orThrow(assessSpec(spec))), ofHand(assessByHand(handSpec)));
+  const floors = floorsOf(orThrow(assessSpec(spec)));
   const run = (work: () => unknown) => (): readonly number[] => (work() === undefined ? [] : one);
   compare('The plain example from figures read already: every load, check, part, payload bound, claim, advice and pressure', [
     { name: 'decimal.js by hand, no working', run: run(() => assessByHand(handSpec)) },
     { name: 'assessSpec, full working', run: run(() => assessSpec(spec)) },
-    { name: 'assessSpec, and the published lines of the law read too', run: run(() => orThrow(assessSpec(spec)).lines.findings) },
+    { name: `its ${floors.steps} recorded steps alone: decimals, no objects`, run: run(floors.decimals) },
+    { name: `its ${floors.steps} recorded steps alone: frozen figures and nodes, no decimals`, run: run(floors.objects) },
   ]);
   compare('The plain example from its JSON', [
     { name: 'decimal.js by hand, no working, no codec', run: run(() => assessByHand(readByHand(plain))) },
@@ -129,6 +132,10 @@ export function benchAssess(): void {
     { name: 'assessSpec, full working, the whole answer', run: () => core(orThrow(assessSpec(spec))) },
     { name: 'mathjs units, 34 digits', run: coreWithMathjs },
     { name: 'js-quantities, binary floats', run: coreWithQuantities },
+  ], 21);
+  compare('The published lines of the law, worked out when somebody reads them', [
+    { name: 'assessSpec, full working', run: run(() => assessSpec(spec)) },
+    { name: 'assessSpec, and the published lines of the law', run: run(() => orThrow(assessSpec(spec)).lines.findings) },
   ], 21);
   compare('The demo trailer, every part of an assessment (no peer)', [{ name: 'assess, full working', run: run(() => assess(full)) }], 21);
 }

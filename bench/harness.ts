@@ -35,10 +35,17 @@ function timeOf(run: Contender['run'], batch: number): number {
   return Number(process.hrtime.bigint() - begun) / batch;
 }
 
-/** A second of it before anything counts, so that the compiler has done with it; a long working needs thousands of runs for that. */
+/** Until the compiler has done with it: a fifth of a second at a time, until five in a row have not been faster by a fiftieth. A long working needs many thousands of runs for that. */
 function warmUp(run: Contender['run']): void {
-  const until = performance.now() + 1000;
-  while (performance.now() < until) sink += run()[0]!;
+  let best = Infinity;
+  for (let idle = 0, spell = 0; idle < 5 && spell < 60; spell += 1) {
+    const begun = performance.now();
+    let jobs = 0;
+    for (; performance.now() - begun < 200; jobs += 1) sink += run()[0]!;
+    const each = (performance.now() - begun) / jobs;
+    idle = each < 0.98 * best ? 0 : idle + 1;
+    best = Math.min(best, each);
+  }
 }
 
 /** How many jobs fill about five milliseconds. */
