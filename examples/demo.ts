@@ -4,6 +4,9 @@ import { assess, classUpText, oneClassUp, readJson, report } from '../src/assess
 import { orThrow } from '../src/errors.js';
 import { explain } from '../src/trace/index.js';
 
+// A reader who has seen enough (`| head`) closes the pipe: that is no error.
+process.stdout.on('error', () => process.exit());
+
 const read = (name: string): unknown => orThrow(readJson(readFileSync(new URL(name, import.meta.url), 'utf8')));
 const spec = read('./tilt-deck.json');
 const assessment = orThrow(assess(spec));
