@@ -3,7 +3,6 @@ import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { TrailerError } from '../errors.js';
 import { tongueAdvice, type TongueAdvice } from '../load/index.js';
 import { type Check, note, type Note, rating, tightest } from '../ratings/index.js';
-import type { PressureForLoad } from '../tires/index.js';
 import { type Decision, inPounds } from '../trace/index.js';
 import { attitudePart, type AttitudePart } from './attitude.js';
 import { type BrakesPart, brakesPart } from './brakes.js';
@@ -15,13 +14,14 @@ import { type Longer, longer } from './frame.js';
 import { gearPart, type GearPart } from './gear.js';
 import { guidelineOf } from './guideline.js';
 import { linesPart, type LinesPart } from './lines.js';
-import { axleChecks, type AxleLoad, axleLoadsOf, grossChecks, pressuresFor, tireLoadsOf } from './loads.js';
+import { grossChecks, type NeededPressure, pressuresFor } from './loads.js';
 import type { NotChecked } from './not-checked.js';
 import { joined, together } from './part.js';
 import { type Pressing, pressed } from './pressing.js';
 import { placePart, type PlacePart } from './place.js';
 import { scalePart, type ScalePart } from './scale.js';
 import { type Stack, stackOf } from './stack.js';
+import { type AxleLoad, axleLoadsOf, checksOf, heaviestOnTires, heavierSideChecks, standingsOf } from './standing.js';
 import { towLimits, towPart, type TowPart } from './tow.js';
 import { weigh, type Weighed } from './weigh.js';
 
@@ -31,8 +31,8 @@ export interface Assessment {
   readonly weighed: Weighed;
   /** The load on each axle, in the order of the spec. */
   readonly axleLoads: readonly AxleLoad[];
-  /** The pressure each axle's tires need for their load, by the printed rows. */
-  readonly pressures: readonly { readonly of: string; readonly needed: PressureForLoad }[];
+  /** The cold pressure each axle's tires need for the heaviest load that one of them sees, by the printed rows. The placard's pressure governs. */
+  readonly pressures: readonly NeededPressure[];
   readonly advice?: TongueAdvice;
   /** Every load against the rating that limits it, as far as the spec lets us ask. */
   readonly checks: readonly Check[];
@@ -109,7 +109,7 @@ export function assessSpec(spec: Spec): Either<TrailerError, Assessment> {
   const { balance, gross, curb } = weighed;
   const tow = towPart(spec, gross, balance?.tongue, stack.group, share);
   if (isLeft(tow)) return tow;
-  const place = placePart(spec, weighed, stack.group, band.right);
+  const place = placePart(spec, weighed, stack, band.right);
   if (isLeft(place)) return place;
   const gear = gearPart(spec, balance?.tongue, stack.group?.at);
   if (isLeft(gear)) return gear;
@@ -120,29 +120,31 @@ export function assessSpec(spec: Spec): Either<TrailerError, Assessment> {
   const scale = scalePart(spec, weighed, stack.group?.at);
   if (isLeft(scale)) return scale;
   const axleLoads = axleLoadsOf(stack, weighed);
-  const attitude = attitudePart(spec, stack, weighed, axleLoads);
+  const attitude = attitudePart(spec, weighed);
   if (isLeft(attitude)) return attitude;
   const lines = linesPart({ spec, weighed, group: stack.group, axleLoads, tow: tow.right });
   if (isLeft(lines)) return lines;
   const gvwr = trailer.gvwr && rating('GVWR', inPounds('GVWR', trailer.gvwr));
   const limits = [...trailerLimits(gvwr, stack, trailer.coupler), ...towLimits(tow.right)];
-  const carried = curb === undefined || limits.length === 0 ? undefined : carry(curb, share, limits, gvwr);
+  const carried = curb === undefined || limits.length === 0 ? undefined : carry(curb, share, limits, gvwr, tow.right.putBack);
   if (carried !== undefined && isLeft(carried)) return carried;
   const more = longer(trailer, curb);
   if (isLeft(more)) return left({ ...more.left, path: more.left.path ?? 'trailer.curb.grows' });
-  const onTires = tireLoadsOf(stack, axleLoads);
+  const standings = standingsOf(stack, weighed, axleLoads, attitude.right, tow.right);
+  const [level, ...others] = standings;
+  const inflation = pressuresFor(stack, heaviestOnTires(stack, standings));
   const whole = grossChecks(gvwr, weighed);
   const parts = together([brakes.right, tow.right, place.right, gear.right, climb.right, attitude.right, scale.right]);
-  const checks = joined([whole.checks, axleChecks(stack, axleLoads, onTires), parts.checks]);
+  const checks = joined([whole.checks, checksOf(stack, level), parts.checks, heavierSideChecks(stack, level), ...others.flatMap((other) => [checksOf(stack, other), heavierSideChecks(stack, other)])]);
   const partChecks = joined([...stack.systems.map((system) => system.checks), brakes.right.againstLabel]);
   const { mustPress, lifted, decisions: presses } = pressed(weighed, tow.right, attitude.right);
   const lift = balance !== undefined && lifted.some(({ load }) => load === balance.tongue) ? [note('NegativeTongue', 'The trailer lifts the ball: move the load forward.', [balance.tongue])] : [];
   const answer: { -readonly [K in keyof Assessment]: Assessment[K] } = {
-    spec, stack, weighed, axleLoads, pressures: pressuresFor(stack, onTires), checks, partChecks, tightest: tightest(checks), mustPress, lifted,
+    spec, stack, weighed, axleLoads, pressures: inflation.pressures, checks, partChecks, tightest: tightest(checks), mustPress, lifted,
     holds: lifted.length === 0 && [checks, partChecks].every((all) => all.every(({ verdict }) => verdict === 'within')),
     brakes: brakes.right, tow: tow.right, place: place.right, gear: gear.right, climb: climb.right, attitude: attitude.right, scale: scale.right, lines: lines.right,
     notes: joined([stack.notes, weighed.notes, lift, parts.notes, lines.right.notes]),
-    notChecked: joined([stack.notChecked, weighed.notChecked, whole.notChecked, parts.notChecked, lines.right.notChecked]),
+    notChecked: joined([stack.notChecked, weighed.notChecked, whole.notChecked, inflation.notChecked, parts.notChecked, lines.right.notChecked]),
     decisions: joined([stack.decisions, weighed.decisions, presses, more.right?.decisions ?? [], band.right.decisions, carried?.right.payload.decisions ?? [], parts.decisions]),
   };
   if (balance !== undefined) answer.advice = tongueAdvice(balance, band.right);

@@ -1,13 +1,11 @@
 /** How the laden trailer stands: side to side, off level on independent axles, and how its weight is spread along it. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type Item, lateralCentre, type LoadingError, tandemSplit, type TandemSplit, wheelShares, type WheelShares, yawInertia, type YawInertia } from '../load/index.js';
-import { check, note, rating, weight } from '../ratings/index.js';
-import { constant, type Derived, difference, greatestOf, inInches, inPounds, product, quotient } from '../trace/index.js';
-import { inch, ratio } from '../units/index.js';
+import { note } from '../ratings/index.js';
+import { constant, decide, type Derived, difference, inInches, inPounds, product, quotient, statics } from '../trace/index.js';
+import { inch, lb } from '../units/index.js';
 import type { Spec } from './codec.js';
-import type { AxleLoad } from './loads.js';
 import { emptyPart, open, type Part, together } from './part.js';
-import type { Stack } from './stack.js';
 import type { Weighed } from './weigh.js';
 
 export interface AttitudePart extends Part {
@@ -18,39 +16,31 @@ export interface AttitudePart extends Part {
 
 type Found = Either<LoadingError, AttitudePart>;
 
-/** The heavier side of each axle against its tires: the load of the group splits alike over its axles. */
-function sidesOf({ trailer: { track }, cargo = [] }: Spec, { systems, tires }: Stack, { trailer, cargo: placed, balance }: Weighed, loads: readonly AxleLoad[]): Found {
+const nothing = constant(lb(0));
+
+/** The left and the right wheels. The ball stands in the middle and takes no roll, so the axles alone hold the whole moment across. */
+function sidesOf({ trailer: { track }, cargo = [] }: Spec, { trailer, cargo: placed, balance }: Weighed): Found {
   const offset = cargo.map(({ rightOfMiddle }) => rightOfMiddle);
   if (track === undefined || offset.some((each) => each === undefined)) return right(cargo.length === 0 ? emptyPart : open('side to side', track === undefined ? 'track of the trailer' : 'how far the cargo stands from the middle'));
   if (trailer === undefined || balance === undefined) return right(open('side to side', 'balance of the trailer'));
+  const presses = decide(balance.axleLoad, '>', nothing);
+  if (!presses.holds) return right({ ...open('side to side', 'a load on the axles'), decisions: [presses] });
   const across = [{ name: trailer.name, weight: trailer.weight, rightOfMiddle: constant(inch(0)) }, ...placed.map(({ name, weight: w }, i) => ({ name, weight: w, rightOfMiddle: offset[i] as NonNullable<(typeof offset)[number]> }))];
   const centre = lateralCentre(across);
   if (isLeft(centre)) return centre;
-  const sides = wheelShares(balance.axleLoad, centre.right.rightOfMiddle, track);
+  const sides = wheelShares(balance.axleLoad, quotient('what the axles carry, right of the middle', centre.right.moment, balance.axleLoad, statics), track);
   if (isLeft(sides)) return sides;
-  const heavier = greatestOf('heavier side of the axles', [sides.right.left, sides.right.right]);
-  const checks = systems.flatMap(({ of }, i) => {
-    const [each, axle] = [tires[i], loads[i]];
-    const limit = each?.asRun ?? each?.rating?.rating;
-    if (each === undefined || axle === undefined || limit === undefined) return [];
-    const perTire = quotient(`${of} tire load, heavier side`, product(null, heavier, quotient(null, axle.load, balance.axleLoad)), constant(ratio(each.spec.count / 2)));
-    return [check(rating('tire', limit, { of: `${of} heavier side` }), weight('tire load', perTire))];
-  });
-  return right({ ...emptyPart, sides: sides.right, checks, notes: sides.right.notes, decisions: [...centre.right.decisions, ...sides.right.decisions] });
+  return right({ ...emptyPart, sides: sides.right, notes: sides.right.notes, decisions: [presses, ...centre.right.decisions, ...sides.right.decisions] });
 }
 
 /** Independent axles with known rates, the ball off the height at which the trailer stands level. */
-function offLevelOf({ trailer: { sharing, ballAboveLevel, axles } }: Spec, { systems }: Stack, { balance }: Weighed): Found {
+function offLevelOf({ trailer: { sharing, ballAboveLevel, axles } }: Spec, { balance }: Weighed): Found {
   if (sharing !== 'independent' || axles.length < 2) return right(emptyPart);
   const sprung = axles.flatMap(({ at, rate }) => (at === undefined || rate === undefined ? [] : [{ at, rate: rate as Derived<'lb/in'> }]));
   if (ballAboveLevel === undefined || sprung.length < axles.length || balance === undefined) return right(open('independent axles off level', 'spring rates, and how far the ball stands from level'));
   const split = tandemSplit(balance.axleLoad, { suspension: 'independent', axles: sprung, ballAboveLevel });
   if (isLeft(split)) return split;
-  const checks = systems.flatMap(({ of, rating: limit }, i) => {
-    const load = split.right.loads[i];
-    return load === undefined ? [] : [check(rating('weakest part', limit, { of: `${of} off level,` }), weight('axle load', load))];
-  });
-  return right({ ...emptyPart, offLevel: split.right, checks, notes: split.right.notes, decisions: split.right.decisions });
+  return right({ ...emptyPart, offLevel: split.right, notes: split.right.notes, decisions: split.right.decisions });
 }
 
 /** Where the weight of an item acts; a trailer known by its tongue load acts at `a (W - T) / W`. */
@@ -75,9 +65,9 @@ function yawOf({ trailer: { length }, cargo = [] }: Spec, { trailer, cargo: plac
 }
 
 /** Asks all three. */
-export function attitudePart(spec: Spec, stack: Stack, weighed: Weighed, loads: readonly AxleLoad[]): Found {
+export function attitudePart(spec: Spec, weighed: Weighed): Found {
   const parts: AttitudePart[] = [];
-  for (const [path, found] of [['trailer.track', sidesOf(spec, stack, weighed, loads)], ['trailer.ballAboveLevel', offLevelOf(spec, stack, weighed)], ['cargo', yawOf(spec, weighed)]] as const) {
+  for (const [path, found] of [['trailer.track', sidesOf(spec, weighed)], ['trailer.ballAboveLevel', offLevelOf(spec, weighed)], ['cargo', yawOf(spec, weighed)]] as const) {
     if (isLeft(found)) return left({ ...found.left, path });
     parts.push(found.right);
   }

@@ -3,7 +3,7 @@ import { type Either, isRight } from 'fp-ts/lib/Either.js';
 import { type Guideline, type LadenLimit, type NoLimits, payload, type Payload, type PayloadClaim, payloadClaim, type ShareBand, type ShareOutOfRange } from '../load/index.js';
 import type { Stack } from './stack.js';
 import type { Rating } from '../ratings/index.js';
-import { constant, converted, type Derived, inPounds, leastOf, product } from '../trace/index.js';
+import { constant, converted, type Derived, inPounds, product } from '../trace/index.js';
 import { ratio } from '../units/index.js';
 import type { Spec, TrailerSpec } from './codec.js';
 
@@ -20,28 +20,33 @@ export function shareBand(spec: Spec, band: Guideline): ShareBand {
   return { low: share, high: share };
 }
 
-/** The limits of the trailer itself: its label, its axles part by part, its coupler. */
-export function trailerLimits(gvwr: Rating<'GVWR'> | undefined, stack: Stack, coupler: TrailerSpec['coupler']): readonly LadenLimit[] {
+/** What the axles carry with every tire full at the pressure it runs, which is never above its rating; where every pressure is known. */
+export function tiresAsRun({ tires, group }: Stack): Derived<'lb'> | undefined {
+  const asRun = tires.flatMap((each) => (each?.asRun === undefined ? [] : [product(`${each.of} tires as they run`, each.asRun, constant(ratio(each.spec.count)))]));
+  return group === undefined || asRun.length < group.axles.length ? undefined : group.capacityFor('axle group by tires as they run', asRun);
+}
+
+/** The axles' limits: part by part, or axle by axle where they share by their springs; the tires as they run. */
+function axleLimits(stack: Stack): readonly LadenLimit[] {
   const asRun = tiresAsRun(stack);
-  const axles = (stack.group?.limits ?? []).map(({ name, limit }) => ({ name, on: 'axles', limit: name === 'tires' ? (asRun ?? limit) : limit }) as const);
+  const limits = stack.group?.limits ?? [];
+  const rated = limits.map(({ name, limit }) => ({ name, on: 'axles', limit: name === 'tires' ? (asRun ?? limit) : limit }) as const);
+  return asRun === undefined || limits.some(({ name }) => name === 'tires') ? rated : [...rated, { name: 'tires', on: 'axles', limit: asRun }];
+}
+
+/** The limits of the trailer itself: its label, its axles, its coupler. */
+export function trailerLimits(gvwr: Rating<'GVWR'> | undefined, stack: Stack, coupler: TrailerSpec['coupler']): readonly LadenLimit[] {
   return [
     ...(gvwr === undefined ? [] : [{ name: 'GVWR', on: 'gross', limit: gvwr.limit } as const]),
-    ...axles,
+    ...axleLimits(stack),
     ...(coupler?.gross === undefined ? [] : [{ name: 'coupler gross', on: 'gross', limit: inPounds('coupler gross rating', coupler.gross) } as const]),
     ...(coupler?.tongue === undefined ? [] : [{ name: 'coupler tongue', on: 'tongue', limit: inPounds('coupler tongue rating', coupler.tongue) } as const]),
   ];
 }
 
-/** What the axles carry with every tire full at the pressure it runs, which is never above its rating; where all axles share alike and every pressure is known. */
-function tiresAsRun({ tires, group }: Stack): Derived<'lb'> | undefined {
-  const asRun = tires.flatMap((each) => (each?.asRun === undefined ? [] : [product(`${each.of} tires as they run`, each.asRun, constant(ratio(each.spec.count)))]));
-  if (group === undefined || asRun.length < group.axles.length || group.notes.some(({ tag }) => tag === 'SharedByRate')) return undefined;
-  return asRun.length === 1 ? asRun[0] : product('axle group by tires as they run', leastOf(null, asRun), constant(ratio(asRun.length)));
-}
-
 /** The payload, and the claim that adds the tongue load beside its check. */
-export function carry(curb: Derived<'lb'>, share: ShareBand, limits: readonly LadenLimit[], gvwr: Rating<'GVWR'> | undefined): Either<ShareOutOfRange | NoLimits, Carry> {
-  const most = payload(curb, share, limits);
+export function carry(curb: Derived<'lb'>, share: ShareBand, limits: readonly LadenLimit[], gvwr: Rating<'GVWR'> | undefined, putBack: Derived<'ratio'> | undefined): Either<ShareOutOfRange | NoLimits, Carry> {
+  const most = payload(curb, share, limits, { putBack });
   return isRight(most)
     ? { _tag: 'Right', right: { payload: most.right, share, ...(gvwr && { claim: payloadClaim(curb, share.high, gvwr) }) } }
     : most;

@@ -7,7 +7,7 @@ import { type AxleGroupFinding, axleGroups, type Facts, federalRules, type Findi
 import { constant, decide, type Derived, greatestOf, inInches, inPounds, sum } from '../trace/index.js';
 import { inch, lb } from '../units/index.js';
 import type { Spec } from './codec.js';
-import type { AxleLoad } from './loads.js';
+import type { AxleLoad } from './standing.js';
 import type { NotChecked } from './not-checked.js';
 import type { TowPart } from './tow.js';
 import type { Weighed } from './weigh.js';

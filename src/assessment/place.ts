@@ -6,7 +6,9 @@ import { note, rating } from '../ratings/index.js';
 import { constant, type Derived, inInches, inPounds, known, named } from '../trace/index.js';
 import { inch } from '../units/index.js';
 import type { Spec } from './codec.js';
+import { tiresAsRun } from './carry.js';
 import { emptyPart, open, type Part } from './part.js';
+import type { Stack } from './stack.js';
 import type { Weighed } from './weigh.js';
 
 export interface PlacePart extends Part {
@@ -26,19 +28,26 @@ function tongueLimits({ trailer: { coupler }, tow }: Spec): TrailerForPlacing['t
   ];
 }
 
+/** What the axles may carry: by their ratings, and with the tires at the pressure they run. */
+const axleLimits = ({ capacity }: AxleGroup, asRun: Derived<'lb'> | undefined): TrailerForPlacing['axleLimits'] =>
+  [rating('axle group', capacity), ...(asRun === undefined ? [] : [rating('axle group', asRun, { of: 'tires of the' })])];
+
+const barsOff = note('WindowWithBarsOff', 'The window is reckoned with the bars off: set, they put some of the tongue load back on the trailer axles, which are checked so where the machine stands now.');
+
 /** Finds the window, and the heaviest machine that has one. */
-export function placePart(spec: Spec, weighed: Weighed, group: AxleGroup | undefined, band: Guideline): Either<BalanceError | LoadingError, PlacePart> {
+export function placePart(spec: Spec, weighed: Weighed, stack: Stack, band: Guideline): Either<BalanceError | LoadingError, PlacePart> {
   const cargo = spec.cargo ?? [];
   const index = cargo.findIndex(({ length, balancePoint }) => length !== undefined && balancePoint !== undefined);
   const machine = cargo[index];
   if (machine === undefined) return right(cargo.length === 0 ? emptyPart : open('where the machine may stand', 'length and balance point of a piece of cargo'));
   const { deck } = spec.trailer;
+  const { group } = stack;
   if (deck === undefined || group === undefined || weighed.trailer === undefined) return right(open(`where ${machine.name} may stand`, deck === undefined ? 'ends of the deck' : 'balance of the empty trailer'));
   const others = weighed.cargo.filter(({ name }) => name !== machine.name);
   if (others.length < cargo.length - 1) return right(open(`where ${machine.name} may stand`, 'places of the other cargo'));
   const trailer: TrailerForPlacing = {
     items: [weighed.trailer, ...others], axlesAt: group.at, deck: { front: deck.front, rear: deck.rear }, guideline: band,
-    tongueLimits: tongueLimits(spec), axleLimits: [rating('axle group', group.capacity)],
+    tongueLimits: tongueLimits(spec), axleLimits: axleLimits(group, tiresAsRun(stack)),
   };
   const measure = (symbol: string, figure: Derived<'in' | 'ft' | 'mi' | 'mm' | 'cm' | 'm'>): Derived<'in'> => inInches(symbol, named(symbol, figure));
   const shape = {
@@ -51,7 +60,7 @@ export function placePart(spec: Spec, weighed: Weighed, group: AxleGroup | undef
   const heaviest = heaviestMachine(trailer, shape);
   const unsure = machine.uncertainty === undefined ? [note('BalancePointTakenAsSure', `The balance point of ${machine.name} is taken as exact: no uncertainty was given.`)] : [];
   return right({
-    ...emptyPart, machine: machine.name, window: window.right, notes: [...window.right.notes.filter(({ tag }) => tag !== 'GrossNotHere'), ...unsure],
+    ...emptyPart, machine: machine.name, window: window.right, notes: [...window.right.notes.filter(({ tag }) => tag !== 'GrossNotHere'), ...unsure, ...(spec.tow?.bars === undefined ? [] : [barsOff])],
     decisions: window.right.decisions, ...(isLeft(heaviest) ? {} : { heaviest: heaviest.right }),
   });
 }

@@ -42,6 +42,7 @@ function weightLines({ weighed, axleLoads, advice, pressures }: Assessment): rea
     ...(balance ? [entry('tongue load', loadInPrint(balance.tongue.value), shareInPrint(balance.tongueShare.value) + ' of gross')] : []),
     ...axleLoads.map(({ of, load }) => entry(`${of} load`, loadInPrint(load.value))),
     ...pressures.map(({ of, needed }) => entry(`${of} tires need, cold`, show(needed.pressure.value), `good for ${capacityInPrint(needed.carries.value)}`)),
+    ...(pressures.length > 0 ? [remark('Tires run at the cold pressure of the placard; the printed rows say only what would be too little for the heaviest tire load here.')] : []),
     ...(advice ? [remark(`Tongue is ${advice.stands === 'inside' ? 'inside' : `too ${advice.stands} for`} the guideline of ${shareInPrint(advice.guideline.low.value)} to ${shareInPrint(advice.guideline.high.value)} (${loadInPrint(advice.least.value)} to ${capacityInPrint(advice.most.value)}; ${advice.guideline.source.title}).`)] : []),
   ];
 }

@@ -3,7 +3,7 @@ import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { LadenLimit } from '../load/index.js';
 import { couplerChecks, type HitchedAxleLoads, largestTrailer, type LargestTrailer, towChecks, type TowedTrailer, type TowingError, type TowVehicle, weightDistribution, type WeightDistribution } from '../towing/index.js';
 import type { AxleGroup } from '../axles/index.js';
-import type { Derived } from '../trace/index.js';
+import { type Derived, quotient } from '../trace/index.js';
 import type { ShareBand } from '../load/index.js';
 import type { Spec } from './codec.js';
 import type { NotChecked } from './not-checked.js';
@@ -13,6 +13,8 @@ export interface TowPart extends Part {
   readonly hitched?: HitchedAxleLoads;
   readonly combination?: Derived<'lb'>;
   readonly bars?: WeightDistribution;
+  /** The part of the tongue load that the bars put back on the trailer axles. */
+  readonly putBack?: Derived<'ratio'>;
   readonly largest?: LargestTrailer;
 }
 
@@ -51,7 +53,7 @@ export function towPart(spec: Spec, gross: Derived<'lb'> | undefined, tongue: De
   const unset = spec.tow.bars !== undefined && bars.right === undefined ? [{ what: 'weight distributing bars', missing: 'axles alone, wheelbase and measured overhang' }] : [];
   return right({
     ...chain.right, notChecked: [...notChecked, ...unset],
-    ...(bars.right && { bars: bars.right, checks: [...chain.right.checks, ...bars.right.findings.barsOn.checks], notes: [...chain.right.notes, ...bars.right.notes], decisions: [...chain.right.decisions, ...bars.right.decisions] }),
+    ...(bars.right && tongue && { bars: bars.right, putBack: quotient('share of the tongue load put back by the bars', bars.right.ontoTrailer, tongue), checks: [...chain.right.checks, ...bars.right.findings.barsOn.checks], notes: [...chain.right.notes, ...bars.right.notes], decisions: [...chain.right.decisions, ...bars.right.decisions] }),
     ...(isLeft(largest) ? {} : { largest: largest.right }),
   });
 }

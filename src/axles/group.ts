@@ -1,6 +1,6 @@
 /** Axles that stand together and share a load. How they share it is an argument, never a default. */
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
-import { constant, type Decision, decide, type Derived, type Known, known, leastOf, product, quotient, type Source, sum } from '../trace/index.js';
+import { constant, type Decision, decide, type Derived, type Known, known, leastOf, type Name, product, quotient, type Source, sum } from '../trace/index.js';
 import { type Bound, note, type Note } from '../ratings/index.js';
 import { quantity, ratio } from '../units/index.js';
 import type { AxlesError } from './errors.js';
@@ -27,6 +27,8 @@ export interface AxleGroup {
   readonly limits: readonly Bound[];
   /** The plain sum of the axle ratings, as a label reader adds them. */
   readonly sumOfRatings: Derived<'lb'>;
+  /** What the group carries, shared as assumed, when each axle may carry no more than this: by its tires as they run, say. */
+  readonly capacityFor: (name: Name, eachAxle: readonly Derived<'lb'>[]) => Derived<'lb'>;
   /** The load on each axle when the group carries `load`. */
   readonly loads: (load: Derived<'lb'>) => readonly Derived<'lb'>[];
   readonly notes: readonly Note[];
@@ -37,14 +39,13 @@ const sharingSource: Source = { id: 'sharing', title: 'static equilibrium of the
 
 const noRate = constant(quantity(0, 'lb/in'));
 
-/** What a group that shares alike may carry by one kind of part: count x the least of that part. */
-function limitsAlike(axles: readonly StandingAxle[], count: Derived<'ratio'>): readonly Bound[] {
+type CapacityFor = AxleGroup['capacityFor'];
+
+/** The same part of every axle, kind by kind. */
+function limitsByPart(axles: readonly StandingAxle[], capacityFor: CapacityFor): readonly Bound[] {
   const bounds = axles.flatMap(({ system }) => system.governed.bounds);
   const names = [...new Set(bounds.map(({ name }) => name))];
-  return names.map((name) => {
-    const each = bounds.filter((bound) => bound.name === name).map(({ limit }) => limit);
-    return { name, limit: axles.length === 1 ? (each[0] as Derived<'lb'>) : product(`axle group by ${name}`, leastOf(null, each), count, sharingSource) };
-  });
+  return names.map((name) => ({ name, limit: capacityFor(`axle group by ${name}`, bounds.filter((bound) => bound.name === name).map(({ limit }) => limit)) }));
 }
 
 function alike(axles: readonly StandingAxle[], notes: readonly Note[]): AxleGroup {
@@ -52,12 +53,14 @@ function alike(axles: readonly StandingAxle[], notes: readonly Note[]): AxleGrou
   const one = axles.length === 1;
   const ratings = axles.map(({ system }) => system.rating);
   const positions = axles.map(({ at }) => at);
+  const capacityFor: CapacityFor = (name, each) => (one ? (each[0] as Derived<'lb'>) : product(name, leastOf(null, each), count, sharingSource));
   return {
     axles,
     at: one ? (positions[0] as Derived<'in'>) : quotient('axle group position', sum(null, positions), count),
-    capacity: one ? (ratings[0] as Derived<'lb'>) : product('axle group capacity', leastOf(null, ratings), count, sharingSource),
-    limits: limitsAlike(axles, count),
+    capacity: capacityFor('axle group capacity', ratings),
+    limits: limitsByPart(axles, capacityFor),
     sumOfRatings: one ? (ratings[0] as Derived<'lb'>) : sum('sum of axle ratings', ratings),
+    capacityFor,
     loads: (load) => axles.map(({ system }) => (one ? load : quotient(`${system.of} load`, load, count, sharingSource))),
     notes,
     decisions: [],
@@ -66,18 +69,22 @@ function alike(axles: readonly StandingAxle[], notes: readonly Note[]): AxleGrou
 
 function byRate(axles: readonly StandingAxle[], rates: readonly Derived<'lb/in'>[], decisions: readonly Decision[]): AxleGroup {
   const total = sum('sum of spring rates', rates);
-  const shareOf = (load: Derived<'lb'>, i: number): Derived<'lb'> =>
-    quotient(`${axles[i]?.system.of} load`, product(null, load, quotient(null, rates[i] as Derived<'lb/in'>, rates[0] as Derived<'lb/in'>)), quotient(null, total, rates[0] as Derived<'lb/in'>), sharingSource);
-  const toCapacity = axles.map(({ system }, i) =>
-    quotient(null, product(null, system.rating, quotient(null, total, rates[0] as Derived<'lb/in'>)), quotient(null, rates[i] as Derived<'lb/in'>, rates[0] as Derived<'lb/in'>)));
+  const first = rates[0] as Derived<'lb/in'>;
+  const shares = rates.map((rate) => quotient(null, rate, first));
+  const allShares = quotient(null, total, first);
   const moments = axles.map(({ at }, i) => product(null, rates[i] as Derived<'lb/in'>, at));
+  /** What the group carries when one axle is full. */
+  const whenFull = (limit: Derived<'lb'>, i: number): Derived<'lb'> => quotient(null, product(null, limit, allShares), shares[i] as Derived<'ratio'>);
+  const capacityFor: CapacityFor = (name, each) => leastOf(name, each.map(whenFull), sharingSource);
+  const ratings = axles.map(({ system }) => system.rating);
   return {
     axles,
     at: quotient('axle group position', sum(null, moments), total),
-    capacity: leastOf('axle group capacity', toCapacity, sharingSource),
-    limits: axles.map(({ system }, i) => ({ name: system.of, limit: toCapacity[i] as Derived<'lb'> })),
-    sumOfRatings: sum('sum of axle ratings', axles.map(({ system }) => system.rating)),
-    loads: (load) => axles.map((_, i) => shareOf(load, i)),
+    capacity: capacityFor('axle group capacity', ratings),
+    limits: axles.map(({ system }, i) => ({ name: system.of, limit: whenFull(system.rating, i) })),
+    sumOfRatings: sum('sum of axle ratings', ratings),
+    capacityFor,
+    loads: (load) => axles.map(({ system }, i) => quotient(`${system.of} load`, product(null, load, shares[i] as Derived<'ratio'>), allShares, sharingSource)),
     notes: [note('SharedByRate', 'Independent axles share by their spring rates, the trailer standing level.')],
     decisions,
   };

@@ -42,6 +42,7 @@ function grossAllowed({ name, on, limit }: LadenLimit, onAxles: Derived<'ratio'>
  *
  * `P = least of (gross allowed by each limit) - W0`. Gross allowed: the limit itself when it limits gross; `limit / (1 - t)`
  * when it limits what the axles carry, t the lower tongue share; `limit / t` when it limits the tongue load, t the higher.
+ * Spring bars put a part k of the tongue load back on the axles, which then carry `1 - t (1 - k)` of the gross weight.
  *
  * The tongue load is inside the gross weight: it relieves the axles and is no extra payload. Not for cargo that cannot be
  * placed at that tongue share: see the placement window.
@@ -49,16 +50,18 @@ function grossAllowed({ name, on, limit }: LadenLimit, onAxles: Derived<'ratio'>
  * @param curb weight of the whole empty trailer, options fitted, in lb: by scale
  * @param share the tongue share it is loaded to, or a band it may fall in
  * @param limits GVWR from the label always; axles, tires, coupler, ball, receiver, tow vehicle when they are known
+ * @param putBack k, the part of the tongue load that spring bars put back on the trailer axles: `ontoTrailer / tongue` of `weightDistribution`; without bars left out
  * @returns lb, down to the pound in print only; every limit's own answer and the ones that govern. Left `NoLimits`; `ShareOutOfRange` for a share that is not between 0 and 1
  * @example orThrow(payload(lb2450, { low: share15, high: share15 }, [gvwr10000])).most // 7,550 lb
  * @source 49 CFR 567.4(g)(3); NHTSA letters nht75-5.2 and nht76-3.20 (the share on the tow vehicle is part of GVWR)
  */
-export function payload(curb: Derived<'lb'>, share: ShareBand, limits: readonly LadenLimit[]): Either<ShareOutOfRange | NoLimits, Payload> {
+export function payload(curb: Derived<'lb'>, share: ShareBand, limits: readonly LadenLimit[], { putBack }: { readonly putBack?: Derived<'ratio'> | undefined } = {}): Either<ShareOutOfRange | NoLimits, Payload> {
   if (limits.length === 0) return left({ chapter: 'load', tag: 'NoLimits' });
   const decisions = [decide(share.low, '>', none), decide(share.low, '<=', share.high), decide(share.high, '<', whole)];
   if (decisions.some(({ holds }) => !holds)) return left({ chapter: 'load', tag: 'ShareOutOfRange', low: share.low.value, high: share.high.value });
   // The end of the band that is the harder one: the axles carry most at the lower share, the tongue at the higher.
-  const onAxles = difference(null, whole, share.low);
+  const relieved = putBack === undefined ? share.low : product(null, share.low, difference(null, whole, putBack));
+  const onAxles = difference(null, whole, relieved);
   const bounds = limits.map((limit) => ({ name: limit.name, limit: difference(`payload by ${limit.name}`, grossAllowed(limit, onAxles, share.high), curb) }));
   const governed = governedBy('payload', bounds);
   return right({ most: governed.least, governed, decisions });

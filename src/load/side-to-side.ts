@@ -17,7 +17,10 @@ export interface WheelShares {
 /**
  * What do the left and the right wheels of this axle carry?
  *
- * `right = A (t + 2 y) / (2 t)`, that is `1/2 + y/t` of the axle load A; y centre of gravity right of the middle, t track.
+ * `right = A (t + 2 y) / (2 t)`, that is `1/2 + y/t` of the axle load A; y how far right of the middle that load acts, t track.
+ *
+ * y is the place of what the axles carry. Coupled, the ball stands in the middle and takes no roll: y is then the moment
+ * across of the whole trailer (`lateralCentre`) over the axle load, not over the gross weight.
  *
  * Level road, standing still. Beyond half the track one side leaves the ground: that share is below zero and noted.
  *
@@ -30,7 +33,7 @@ export interface WheelShares {
  */
 export function wheelShares(axleLoad: AnyWeight, rightOfMiddle: AnyLength, track: AnyLength): Either<LoadingError, WheelShares> {
   const load = inPounds('axle load', axleLoad);
-  const y = inInches('centre of gravity right of the middle', rightOfMiddle);
+  const y = inInches('load right of the middle', rightOfMiddle);
   const t = inInches('track', track);
   const guarded = allHold([mustBeAboveZero('track', t)]);
   if (isLeft(guarded)) return guarded;
@@ -56,6 +59,8 @@ export interface ItemAcross {
 
 export interface LateralCentre {
   readonly weight: Derived<'lb'>;
+  /** Every weight times its place: what the axles hold, whatever the ball carries. */
+  readonly moment: Derived<'lb*in'>;
   readonly rightOfMiddle: Derived<'in'>;
   readonly decisions: readonly Decision[];
 }
@@ -77,5 +82,5 @@ export function lateralCentre(items: readonly ItemAcross[]): Either<LoadingError
   const guarded = allHold([mustBeAboveZero('weight across', weight)]);
   if (isLeft(guarded)) return guarded;
   const moment = sum('moment across', read.map(({ w, y }) => product(null, w, y)));
-  return right({ weight, rightOfMiddle: quotient('centre of gravity right of the middle', moment, weight, statics), decisions: guarded.right });
+  return right({ weight, moment, rightOfMiddle: quotient('centre of gravity right of the middle', moment, weight, statics), decisions: guarded.right });
 }

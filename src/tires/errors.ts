@@ -44,6 +44,9 @@ export interface NotPositive { readonly chapter: 'tires'; readonly tag: 'NotPosi
 /** A pressure above what the tire is rated at. */
 export interface PressureAboveRated { readonly chapter: 'tires'; readonly tag: 'PressureAboveRated'; readonly asked: string; readonly rated: string; readonly path?: string }
 
+/** A load that the tire may not carry at any pressure. */
+export interface LoadAboveRating { readonly chapter: 'tires'; readonly tag: 'LoadAboveRating'; readonly load: string; readonly rating: string; readonly path?: string }
+
 /** The size does not say its aspect, and no published diameter is at hand. */
 export interface NoAspectRatio { readonly chapter: 'tires'; readonly tag: 'NoAspectRatio'; readonly size: string; readonly path?: string }
 
@@ -61,7 +64,7 @@ export interface UnreadableDateCode { readonly chapter: 'tires'; readonly tag: '
 
 /** The errors that belong to this chapter. */
 export type TiresOwnError =
-  | UnreadableDesignation | SizeNeeded | LoadRangeNeeded | NoDualRating | DualAboveSingle | NotPositive | PressureAboveRated
+  | UnreadableDesignation | SizeNeeded | LoadRangeNeeded | NoDualRating | DualAboveSingle | NotPositive | PressureAboveRated | LoadAboveRating
   | NoAspectRatio | NoTires | NoPlacardAbove | UnloadedAboveGvwr | UnreadableDateCode;
 
 /** Every error a function of this chapter can return. */

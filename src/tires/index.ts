@@ -11,7 +11,7 @@ export {
 export * from './errors.js';
 export { estimateLoadAtPressure, type LoadEstimate, type RatedAt } from './estimate.js';
 export { type PublishedDiameter, revolutionsPerMile, type TireGeometry, tireGeometry } from './geometry.js';
-export * from './load-at-pressure.js';
+export { type LoadAtPressure, loadAtPressure, type PressureForLoad, pressureForLoad, type TableChoice } from './load-at-pressure.js';
 export { type LoadIndex, loadIndex } from './load-index.js';
 export { type LoadRange, loadRange, type RangePressure, rangePressure } from './load-range.js';
 export { type AxleTires, mixedTires } from './mixed-tires.js';
@@ -29,4 +29,5 @@ export {
 } from './tables.js';
 export { tireLoadAsRun, type TireLoadAsRun } from './tire-load-as-run.js';
 export { passengerDivisor, type Service, type Tire, tireLoadRating, type TireRating } from './tire-load-rating.js';
+export { tirePressureForLoad } from './tire-pressure-for-load.js';
 export { wordsForTires } from './words.js';

@@ -34,7 +34,8 @@ export interface PressureForLoad {
   readonly decisions: readonly Decision[];
 }
 
-const tablesOf = (step: PressureStep): readonly string[] => [...new Set(step.rows.map((row) => row.table.name))];
+/** The tables that print a step, each once. */
+export const printedTables = (step: PressureStep): readonly string[] => [...new Set(step.rows.map((row) => row.table.name))];
 const rowText = ({ pressure, load }: PressureStep): string => `${show(load.value)} at ${show(pressure.value)}`;
 
 const outside = (d: Designation, asked: string, nearest: readonly (PressureStep | undefined)[]): NotTabulated =>
@@ -80,7 +81,7 @@ export function loadAtPressure(designation: string | Designation, pressure: Know
   if (step === undefined) return left(outside(d, text, [steps[0]]));
   const below = next === undefined ? withinTop : decide(asked.right, '<', next.pressure);
   return right({
-    load: step.load, row: step.pressure, tables: tablesOf(step), notes: [...notes, ...disagreement(step, fitment)],
+    load: step.load, row: step.pressure, tables: printedTables(step), notes: [...notes, ...disagreement(step, fitment)],
     decisions: [reached[last] as Decision, below],
   });
 }
@@ -110,7 +111,7 @@ export function pressureForLoad(designation: string | Designation, load: Known<'
   const step = steps[first];
   if (step === undefined) return left(outside(d, showBrief(asked.right.value), steps.slice(-2)));
   return right({
-    pressure: step.pressure, carries: step.load, tables: tablesOf(step), notes: [...notes, ...disagreement(step, fitment)],
+    pressure: step.pressure, carries: step.load, tables: printedTables(step), notes: [...notes, ...disagreement(step, fitment)],
     decisions: carried.slice(0, first + 1),
   });
 }

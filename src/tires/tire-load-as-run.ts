@@ -26,7 +26,7 @@ export interface TireLoadAsRun {
 const name = 'tire load at the pressure run';
 
 /** The pressure at which the rating holds: molded, else that of the load range. */
-function ratedPressure(tire: Tire, d: Designation): Either<TiresError, Derived<'psi'>> {
+export function ratedPressure(tire: Tire, d: Designation): Either<TiresError, Derived<'psi'>> {
   if (tire.molded?.pressure !== undefined) return inPsi('molded pressure', tire.molded.pressure, 'label');
   const letter = tableLetter(d);
   if (letter === undefined) return left({ chapter: 'tires', tag: 'LoadRangeNeeded', designation: showDesignation(d) });

@@ -73,7 +73,8 @@ function tableLoads(d: Designation, fitment: Fitment, table: string | undefined)
 const byIndex = { single: keptFor((d) => indexLoad(d, 'single')), dual: keptFor((d) => indexLoad(d, 'dual')) };
 const byAllTables = { single: keptFor((d) => tableLoads(d, 'single', undefined)), dual: keptFor((d) => tableLoads(d, 'dual', undefined)) };
 
-const isDivided = (d: Designation, service: Service): boolean => isPassenger(d.family) && service.on !== 'passenger car';
+/** Whether the tire counts for its load over 1.10 here. */
+export const isDivided = (d: Designation, service: Service): boolean => isPassenger(d.family) && service.on !== 'passenger car';
 
 /** A load of the sidewall or a table as it counts in this service. */
 export const inService = (d: Designation, service: Service, load: Derived<'lb'>): Derived<'lb'> =>

@@ -18,6 +18,8 @@ export function wordsForTires(error: TiresOwnError): Words {
       return { asked: error.what, found: error.found, needed: 'a figure above zero' };
     case 'PressureAboveRated':
       return { asked: `the load at ${error.asked}`, found: `a tire rated at ${error.rated}`, needed: 'a pressure up to the rated one; more pressure gives no more load' };
+    case 'LoadAboveRating':
+      return { asked: `the pressure for a load of ${error.load}`, found: `a tire rated at ${error.rating}`, needed: 'a load up to the rating; no pressure serves above it' };
     case 'NoAspectRatio':
       return { asked: `the dimensions of ${error.size}`, found: 'a size without an aspect ratio', needed: 'the published diameter of the tire' };
     case 'NoTires':

@@ -25,11 +25,16 @@ describe('spread of weight', () => {
 });
 
 describe('side to side', () => {
-  it('puts half plus y over track on the right: 1/2 + (9,200 x 4 / 12,400) / 80 of 11,000 lb (statics)', () => {
+  it('puts half the axle load and the moment over the track on the right, as the ball takes no roll: 5,500 lb + 9,200 lb x 4 in / 80 in (statics)', () => {
     const { attitude } = rightOf(assess(r1({ track: '80 in' }, { rightOfMiddle: '4 in' })));
-    const y = (9200 * 4) / 12400;
-    expect(attitude.sides && plain(attitude.sides.right)).toBeCloseTo(11000 * (0.5 + y / 80), 6);
+    expect(attitude.sides && plain(attitude.sides.right)).toBeCloseTo(5500 + (9200 * 4) / 80, 9);
     expect(attitude.sides && plain(attitude.sides.left) + plain(attitude.sides.right)).toBeCloseTo(11000, 9);
+    // Moments about the left wheels, with the ball's 1,400 lb and the trailer's weight in the middle.
+    expect(attitude.sides && plain(attitude.sides.right) * 80).toBeCloseTo(3200 * 40 + 9200 * 44 - 1400 * 40, 6);
+  });
+  it('divides nothing by an axle load of zero: what stands on the ball alone is refused', () => {
+    const spec = r1({ track: '80 in', curb: { weight: '3,200 lb', tongue: '3,200 lb' } }, { at: '0 in', rightOfMiddle: '4 in' });
+    expect(leftOf(assess(spec))).toMatchObject({ tag: 'OutOfRange', what: 'trailer axle weights', found: '0 lb' });
   });
   it('asks the tires of the heavier side, and can find them over where the mean is within', () => {
     const tires = { designation: 'ST235/80R16 LRE', count: 2, fitment: 'single', molded: { single: '2,800 lb', pressure: '80 psi' }, pressure: '80 psi' };

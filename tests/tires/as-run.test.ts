@@ -1,6 +1,6 @@
 /** What one tire may carry at the pressure it is run at. */
 import { describe, expect, it } from 'vitest';
-import { type Service, type Tire, tireLoadAsRun } from '../../src/tires/index.js';
+import { inflationTables, type Service, type Tire, tireLoadAsRun, tirePressureForLoad } from '../../src/tires/index.js';
 import { given } from '../../src/trace/index.js';
 import { kPa, lb, psi } from '../../src/units/index.js';
 import { leftOf, rightOf } from '../helpers/either.js';
@@ -49,5 +49,52 @@ describe('tireLoadAsRun', () => {
     expect(leftOf(tireLoadAsRun({ designation: 'ST225/75R15', molded: { single: lb(2540) } }, single, psi(50)))).toMatchObject({ tag: 'LoadRangeNeeded' });
     expect(leftOf(tireLoadAsRun({ designation: '11R22.5 144/142L LRG' }, single, psi(90)))).toMatchObject({ tag: 'NotTabulated' });
     expect(leftOf(tireLoadAsRun({ designation: 'ST225/75R15 LRD' }, single, psi(0)))).toMatchObject({ tag: 'NotPositive' });
+  });
+});
+
+describe('tirePressureForLoad', () => {
+  const needs = (tire: Tire, load: number, service = single): [number, number] => {
+    const { pressure, carries } = rightOf(tirePressureForLoad(tire, service, lb(load)));
+    expectReplays(pressure, carries);
+    return [pressure.value.value.toNumber(), carries.value.value.toNumber()];
+  };
+  it('is the next printed step (ST-2)', () => {
+    expect([needs({ designation: 'ST225/75R15 LRD' }, 2380), needs({ designation: 'ST225/75R15 LRD' }, 2381)]).toEqual([[60, 2380], [65, 2540]]);
+  });
+  it('is the molded pressure above the last step below it, and what is molded with it, not the row of a stronger tire (ST-3: 65 psi 3,000 lb, 90 psi 3,500 lb)', () => {
+    const tire = { designation: 'ST235/80R16 LRE', molded: { single: lb(3520), pressure: psi(80) } };
+    expect([needs(tire, 3000), needs(tire, 3001), needs(tire, 3520)]).toEqual([[65, 3000], [80, 3520], [80, 3520]]);
+  });
+  it('counts a passenger tire on a trailer for 1.10 times the load (49 CFR 571.120 S5.1.2)', () => {
+    const at41 = rightOf(tireLoadAsRun({ designation: 'P235/75R15 XL' }, single, psi(41))).load.value.value.toNumber();
+    expect(needs({ designation: 'P235/75R15 XL' }, Math.floor(at41))).toEqual([41, at41]);
+  });
+  it('takes the dual column for duals', () => {
+    const onDuals = (load: number): [number, number] => needs({ designation: '295/75R22.5 LRG' }, load, { fitment: 'dual', on: 'trailer' });
+    expect([onDuals(5000), onDuals(5001)]).toEqual([[85, 5000], [100, 5675]]);
+  });
+  it('is the rated pressure where nothing is printed below it', () => {
+    expect(needs({ designation: 'ST205/90R15 LRE', molded: { single: lb(2830), pressure: psi(80) } }, 1000)).toEqual([80, 2830]);
+  });
+  it('refuses a load above the rating, a load of nothing, and a tire whose rated pressure nobody says', () => {
+    const ask = (tire: Tire, load: number) => leftOf(tirePressureForLoad(tire, single, lb(load)));
+    expect(ask({ designation: 'ST225/75R15 LRD' }, 2541)).toEqual({ chapter: 'tires', tag: 'LoadAboveRating', load: '2,541 lb', rating: '2,540 lb' });
+    expect(ask({ designation: 'ST225/75R15 LRD' }, 0).tag).toBe('NotPositive');
+    expect(ask({ designation: 'ST235/80R16', molded: { single: lb(3520) } }, 2000).tag).toBe('LoadRangeNeeded');
+  });
+  it('agrees with the load as run over every printed row: the tire carries the load at the pressure it needs', () => {
+    const rows = inflationTables.flatMap(({ rows: printed }) => printed).filter(([, letter]) => letter !== '');
+    let asked = 0;
+    for (const [size, letter, pressure] of rows) {
+      const tire = { designation: `${size} LR${letter}` };
+      const run = tireLoadAsRun(tire, single, psi(pressure));
+      if (run._tag === 'Left' || run.right.from === 'estimate') continue;
+      const load = run.right.load;
+      const needed = rightOf(tirePressureForLoad(tire, single, load));
+      expect(needed.pressure.value.value.lte(pressure), `${size} ${letter} at ${pressure}`).toBe(true);
+      expect(rightOf(tireLoadAsRun(tire, single, needed.pressure)).load.value.value.gte(load.value.value.times('0.999999999999')), `${size} ${letter}`).toBe(true);
+      asked += 1;
+    }
+    expect(asked).toBeGreaterThan(40);
   });
 });

@@ -1,0 +1,106 @@
+/** The ways the laden trailer stands - level, off level, with the bars set, each with its heavier side - and what its axles and tires carry in each. */
+import type { WheelShares } from '../load/index.js';
+import { check, type Check, rating, weight } from '../ratings/index.js';
+import { constant, type Derived, difference, greatestOf, named, product, quotient, sum } from '../trace/index.js';
+import { ratio } from '../units/index.js';
+import type { AttitudePart } from './attitude.js';
+import type { Stack } from './stack.js';
+import type { TowPart } from './tow.js';
+import type { Weighed } from './weigh.js';
+
+export interface AxleLoad {
+  readonly of: string;
+  readonly load: Derived<'lb'>;
+}
+
+/** A load on one tire of each axle; undefined where tires or load are not known. */
+type OnTires = readonly (Derived<'lb'> | undefined)[];
+
+/** What stands behind each name: nothing for level with bars off. */
+type How = '' | ', off level' | ', bars on';
+
+export interface Standing {
+  readonly how: How;
+  readonly loads: readonly AxleLoad[];
+  /** Both sides alike. */
+  readonly onTires: OnTires;
+  /** On the heavier side; none where the cargo's place from side to side is not known. */
+  readonly onHeavierSide: OnTires;
+}
+
+/** The load on each axle standing level, bars off; none when the balance is not known. */
+export function axleLoadsOf(stack: Stack, { balance }: Weighed): readonly AxleLoad[] {
+  const loads = balance === undefined ? [] : (stack.group?.loads(balance.axleLoad) ?? []);
+  return loads.map((load, index) => ({ of: `axle ${index + 1}`, load }));
+}
+
+/** The load of each axle over its tires, shared alike. */
+const onTiresOf = ({ tires }: Stack, loads: readonly AxleLoad[], how: How): OnTires => tires.map((tire, i) => {
+  const load = loads[i]?.load;
+  return tire === undefined || load === undefined ? undefined : quotient(`${tire.of} tire load${how}`, load, constant(ratio(tire.spec.count)));
+});
+
+function level(stack: Stack, { balance }: Weighed, loads: readonly AxleLoad[], sides: WheelShares | undefined): Standing {
+  const heavier = sides && greatestOf('heavier side of the axles', [sides.left, sides.right]);
+  const onHeavierSide = heavier === undefined || balance === undefined ? [] : stack.tires.map((tire, i) => {
+    const load = loads[i]?.load;
+    return tire === undefined || load === undefined ? undefined
+      : quotient(`${tire.of} tire load, heavier side`, product(null, heavier, quotient(null, load, balance.axleLoad)), constant(ratio(tire.spec.count / 2)));
+  });
+  return { how: '', loads, onTires: onTiresOf(stack, loads, ''), onHeavierSide };
+}
+
+/** Another way of standing: what it adds to an axle comes onto both sides alike. */
+function changed(how: How, stack: Stack, from: Standing, axles: readonly Derived<'lb'>[]): Standing {
+  const loads = axles.map((load, i) => ({ of: `axle ${i + 1}`, load: named(`axle ${i + 1} load${how}`, load) }));
+  const onTires = onTiresOf(stack, loads, how);
+  const onHeavierSide = from.onHeavierSide.map((heavier, i) => {
+    const [now, before] = [onTires[i], from.onTires[i]];
+    return heavier === undefined || now === undefined || before === undefined ? undefined : sum(`${stack.tires[i]?.of} tire load, heavier side${how}`, [heavier, difference(null, now, before)]);
+  });
+  return { how, loads, onTires, onHeavierSide };
+}
+
+/** Level first, then whatever else the spec speaks of. */
+export function standingsOf(stack: Stack, weighed: Weighed, axleLoads: readonly AxleLoad[], { sides, offLevel }: AttitudePart, { bars }: TowPart): readonly [Standing, ...Standing[]] {
+  const flat = level(stack, weighed, axleLoads, sides);
+  return [
+    flat,
+    ...(offLevel ? [changed(', off level', stack, flat, offLevel.loads)] : []),
+    ...(bars && stack.group ? [changed(', bars on', stack, flat, stack.group.loads(bars.barsOn.trailerAxles))] : []),
+  ];
+}
+
+const asItStands = (how: How) => (one: Check): Check => (how === '' ? one : { ...one, what: `${one.what}${how}` });
+
+/** Each axle against its GAWR, or its weakest part when the label gives none. */
+function axleChecks({ systems }: Stack, loads: readonly AxleLoad[]): readonly Check[] {
+  return systems.flatMap(({ gawr, rating: weakest, of }, i) => {
+    const load = loads[i]?.load;
+    if (load === undefined) return [];
+    return [gawr === undefined ? check(rating('weakest part', weakest, { of }), weight('axle load', load)) : check(gawr, weight('axle load', load))];
+  });
+}
+
+/** Each tire against what it may carry as it runs. */
+function tireChecks({ tires }: Stack, onTires: OnTires, side: '' | ' heavier side'): readonly Check[] {
+  return tires.flatMap((tire, i) => {
+    const [load, limit] = [onTires[i], tire?.asRun ?? tire?.rating?.rating];
+    return tire === undefined || load === undefined || limit === undefined ? [] : [check(rating('tire', limit, { of: `${tire.of}${side}` }), weight('tire load', load))];
+  });
+}
+
+/** Axles and tires of one way of standing. */
+export const checksOf = (stack: Stack, { how, loads, onTires }: Standing): readonly Check[] =>
+  [...axleChecks(stack, loads), ...tireChecks(stack, onTires, '')].map(asItStands(how));
+
+/** The tires of the heavier side. */
+export const heavierSideChecks = (stack: Stack, { how, onHeavierSide }: Standing): readonly Check[] =>
+  tireChecks(stack, onHeavierSide, ' heavier side').map(asItStands(how));
+
+/** The greatest load that one tire of each axle sees, as far as the spec speaks of its ways of standing. */
+export const heaviestOnTires = (stack: Stack, standings: readonly [Standing, ...Standing[]]): OnTires => stack.tires.map((tire, i) => {
+  const [level, ...others] = standings.map(({ onTires, onHeavierSide }) => onHeavierSide[i] ?? onTires[i]);
+  const known = others.flatMap((load) => load ?? []);
+  return tire === undefined || level === undefined || known.length === 0 ? level : greatestOf(`${tire.of} tire load, heaviest as it stands`, [level, ...known]);
+});
