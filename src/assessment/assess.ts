@@ -109,7 +109,7 @@ export function assessSpec(spec: Spec): Either<TrailerError, Assessment> {
   const { balance, gross, curb } = weighed;
   const tow = towPart(spec, gross, balance?.tongue, stack.group, share);
   if (isLeft(tow)) return tow;
-  const place = placePart(spec, weighed, stack, band.right);
+  const place = placePart(spec, weighed, stack, tow.right, band.right);
   if (isLeft(place)) return place;
   const gear = gearPart(spec, balance?.tongue, stack.group?.at);
   if (isLeft(gear)) return gear;

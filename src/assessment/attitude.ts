@@ -17,6 +17,7 @@ export interface AttitudePart extends Part {
 type Found = Either<LoadingError, AttitudePart>;
 
 const nothing = constant(lb(0));
+const takenAsEven = note('TrailerTakenAsEven', 'From side to side the empty trailer is taken to weigh alike on both sides.');
 
 /** The left and the right wheels. The ball stands in the middle and takes no roll, so the axles alone hold the whole moment across. */
 function sidesOf({ trailer: { track }, cargo = [] }: Spec, { trailer, cargo: placed, balance }: Weighed): Found {
@@ -30,7 +31,7 @@ function sidesOf({ trailer: { track }, cargo = [] }: Spec, { trailer, cargo: pla
   if (isLeft(centre)) return centre;
   const sides = wheelShares(balance.axleLoad, quotient('what the axles carry, right of the middle', centre.right.moment, balance.axleLoad, statics), track);
   if (isLeft(sides)) return sides;
-  return right({ ...emptyPart, sides: sides.right, notes: sides.right.notes, decisions: [presses, ...centre.right.decisions, ...sides.right.decisions] });
+  return right({ ...emptyPart, sides: sides.right, notes: [...sides.right.notes, takenAsEven], decisions: [presses, ...centre.right.decisions, ...sides.right.decisions] });
 }
 
 /** Independent axles with known rates, the ball off the height at which the trailer stands level. */

@@ -2,13 +2,14 @@
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { AxleGroup } from '../axles/index.js';
 import { type BalanceError, type Guideline, heaviestMachine, type HeaviestMachine, type LoadingError, placementWindow, type PlacementWindow, type TrailerForPlacing } from '../load/index.js';
-import { note, rating } from '../ratings/index.js';
+import { type Bound, note, rating } from '../ratings/index.js';
 import { constant, type Derived, inInches, inPounds, known, named } from '../trace/index.js';
 import { inch } from '../units/index.js';
 import type { Spec } from './codec.js';
 import { tiresAsRun } from './carry.js';
 import { emptyPart, open, type Part } from './part.js';
 import type { Stack } from './stack.js';
+import type { TowPart } from './tow.js';
 import type { Weighed } from './weigh.js';
 
 export interface PlacePart extends Part {
@@ -17,16 +18,9 @@ export interface PlacePart extends Part {
   readonly heaviest?: HeaviestMachine;
 }
 
-/** The tongue ratings a place must keep to: coupler and tow side, as far as they are given. */
-function tongueLimits({ trailer: { coupler }, tow }: Spec): TrailerForPlacing['tongueLimits'] {
-  const pounds = (symbol: string, figure: Derived<'lb' | 'kg' | 't'>): Derived<'lb'> => inPounds(symbol, named(symbol, figure));
-  return [
-    ...(coupler?.tongue ? [rating('coupler tongue', pounds('coupler tongue rating', coupler.tongue))] : []),
-    ...(tow?.receiver?.tongue ? [rating('receiver tongue', pounds('receiver tongue rating', tow.receiver.tongue))] : []),
-    ...(tow?.ballMount?.tongue ? [rating('ball mount tongue', pounds('ball mount tongue rating', tow.ballMount.tongue))] : []),
-    ...(tow?.tongueRating ? [rating('tow vehicle tongue', pounds('tow vehicle tongue rating', tow.tongueRating))] : []),
-  ];
-}
+/** The tongue ratings a place must keep to, and what the tow vehicle leaves for the tongue; without a tow vehicle the coupler's alone. */
+const tongueBounds = ({ trailer: { coupler } }: Spec, { largest }: TowPart): readonly Bound[] =>
+  largest?.limits.filter(({ on }) => on === 'tongue') ?? (coupler?.tongue === undefined ? [] : [{ name: 'coupler tongue', limit: inPounds('coupler tongue', coupler.tongue) }]);
 
 /** What the axles may carry: by their ratings, and with the tires at the pressure they run. */
 const axleLimits = ({ capacity }: AxleGroup, asRun: Derived<'lb'> | undefined): TrailerForPlacing['axleLimits'] =>
@@ -35,7 +29,7 @@ const axleLimits = ({ capacity }: AxleGroup, asRun: Derived<'lb'> | undefined): 
 const barsOff = note('WindowWithBarsOff', 'The window is reckoned with the bars off: set, they put some of the tongue load back on the trailer axles, which are checked so where the machine stands now.');
 
 /** Finds the window, and the heaviest machine that has one. */
-export function placePart(spec: Spec, weighed: Weighed, stack: Stack, band: Guideline): Either<BalanceError | LoadingError, PlacePart> {
+export function placePart(spec: Spec, weighed: Weighed, stack: Stack, tow: TowPart, band: Guideline): Either<BalanceError | LoadingError, PlacePart> {
   const cargo = spec.cargo ?? [];
   const index = cargo.findIndex(({ length, balancePoint }) => length !== undefined && balancePoint !== undefined);
   const machine = cargo[index];
@@ -47,7 +41,7 @@ export function placePart(spec: Spec, weighed: Weighed, stack: Stack, band: Guid
   if (others.length < cargo.length - 1) return right(open(`where ${machine.name} may stand`, 'places of the other cargo'));
   const trailer: TrailerForPlacing = {
     items: [weighed.trailer, ...others], axlesAt: group.at, deck: { front: deck.front, rear: deck.rear }, guideline: band,
-    tongueLimits: tongueLimits(spec), axleLimits: axleLimits(group, tiresAsRun(stack)),
+    tongueLimits: [], tongueBounds: tongueBounds(spec, tow), axleLimits: axleLimits(group, tiresAsRun(stack)),
   };
   const measure = (symbol: string, figure: Derived<'in' | 'ft' | 'mi' | 'mm' | 'cm' | 'm'>): Derived<'in'> => inInches(symbol, named(symbol, figure));
   const shape = {

@@ -37,7 +37,7 @@ export function placeLines({ place: { machine, window, heaviest } }: Assessment)
     entry('width of the window', showBrief(width.value, 1), window.empty ? 'EMPTY: no place meets every limit' : ''),
     entry('with the balance point as unsure as said', showBrief(sure.width.value, 1), sure.empty ? 'no sure place' : ''),
     entry('tongue load an inch', showBrief(poundsPerInch.value, 1), `unsure by ${loadInPrint(tongueUncertainty.value)} either way`),
-    ...(heaviest?.exists === true ? [entry(`heaviest ${machine ?? 'machine'} that has a place`, capacityInPrint(heaviest.heaviest.value))] : []),
+    ...(heaviest?.exists === true ? [entry(`heaviest ${machine ?? 'machine'} that has a place`, capacityInPrint(heaviest.heaviest.value), 'by its place alone; the payload limits besides')] : []),
     remark('Places are measured from the coupler rearward.'),
   ];
 }

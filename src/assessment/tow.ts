@@ -58,7 +58,5 @@ export function towPart(spec: Spec, gross: Derived<'lb'> | undefined, tongue: De
   });
 }
 
-/** What the tow side allows the laden trailer to weigh, as limits on payload. Coupler limits are the trailer's own. */
-export const towLimits = ({ largest }: TowPart): readonly LadenLimit[] =>
-  (largest?.bounds ?? []).filter(({ name }) => !name.startsWith('coupler')).map(({ name, limit }) => ({ name, on: 'gross', limit }));
-
+/** What the tow side allows the laden trailer to weigh or to put on the ball, as limits on payload. Coupler limits are the trailer's own. */
+export const towLimits = ({ largest }: TowPart): readonly LadenLimit[] => (largest?.limits ?? []).filter(({ name }) => !name.startsWith('coupler'));

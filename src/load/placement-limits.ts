@@ -8,7 +8,7 @@
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { inch, quantity } from '../units/index.js';
 import { type AnyLength, type Decision, type Derived, difference, inInches, named, product, quotient, type Source, statics, sum } from '../trace/index.js';
-import type { Limits, Rating, RatingKind } from '../ratings/index.js';
+import type { Bound, Limits, Rating, RatingKind } from '../ratings/index.js';
 import { balance } from './balance.js';
 import type { BalanceError } from './errors.js';
 import type { Guideline } from './guideline.js';
@@ -31,6 +31,8 @@ export interface TrailerForPlacing {
   /** The tongue shares to keep to, with their source; or the plain statement that none is used. */
   readonly guideline: Guideline | 'no guideline';
   readonly tongueLimits: readonly Rating<TongueRatingKind>[];
+  /** What the tow vehicle's axles, GVWR and placard leave for the tongue load; at or below zero when they are full without a trailer. */
+  readonly tongueBounds?: readonly Bound[] | undefined;
   /** What the axles may carry together: `axleGroup(...)` says it for equalised axles. */
   readonly axleLimits: readonly Rating<'axle group'>[];
 }
@@ -82,10 +84,12 @@ function deckLimits(front: Derived<'in'>, rear: Derived<'in'>, length: Derived<'
 
 /** `T <= limit` for a hitch part, `low x W <= T <= high x W` for a guideline, `W - T <= limit` for the axles. */
 function weightLimits(trailer: TrailerForPlacing, a: Derived<'in'>, weight: Derived<'lb'>, moment: Derived<'lb*in'>): readonly PlacementLimit[] {
-  const tongue = trailer.tongueLimits.map((limit): PlacementLimit => ({
-    name: label(limit), end: 'front', by: 'weight', base: a, source: limit.clause,
-    moment: difference(`moment by ${label(limit)}`, moment, product(null, limit.limit, a)),
-  }));
+  const onTongue = (name: string, limit: Derived<'lb'>, source: Source | undefined): PlacementLimit =>
+    ({ name, end: 'front', by: 'weight', base: a, source, moment: difference(`moment by ${name}`, moment, product(null, limit, a)) });
+  const tongue = [
+    ...trailer.tongueLimits.map((limit) => onTongue(label(limit), limit.limit, limit.clause)),
+    ...(trailer.tongueBounds ?? []).map(({ name, limit }) => onTongue(name, limit, undefined)),
+  ];
   const axles = trailer.axleLimits.map((limit): PlacementLimit => ({
     name: label(limit), end: 'rear', by: 'weight', base: fixed(inch(0)), source: limit.clause,
     moment: sum(`moment by ${label(limit)}`, [moment, product(null, difference(null, limit.limit, weight), a)]),

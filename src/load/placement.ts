@@ -52,7 +52,7 @@ function notesOn(span: Span<PlacedLimit>, sure: Span<PlacedLimit>, lines: Lines,
     ...(!span.empty && sure.empty ? [note('WindowWithinUncertainty', `The window is narrower than the balance point is known: ${conflictOf(sure)}. Weigh the machine by its axles.`, ends(sure))] : []),
     ...(compare(span.upper.at.value, lines.axlesAt.value) > 0 ? [note('BehindTheAxles', 'Toward the rear end of the window the machine balances behind the axles and takes load off the tongue.', [span.upper.at, lines.axlesAt])] : []),
     ...(trailer.guideline === 'no guideline' ? [note('NoGuideline', 'No tongue guideline was given, so no end is set by a tongue that is too light.')] : []),
-    ...(trailer.tongueLimits.length === 0 ? [note('NoTongueLimit', 'Not checked: no hitch or coupler tongue rating was given.')] : []),
+    ...(trailer.tongueLimits.length + (trailer.tongueBounds?.length ?? 0) === 0 ? [note('NoTongueLimit', 'Not checked: no hitch or coupler tongue rating was given.')] : []),
     ...(trailer.axleLimits.length === 0 ? [note('NoAxleLimit', 'Not checked: no axle group rating was given.')] : []),
     note('GrossNotHere', 'Moving a machine never changes the gross weight: GVWR is a separate check.'),
   ];

@@ -72,16 +72,16 @@ export function takenOffFront(symbol: string, lever: Lever, load: Derived<'lb'>)
   return quotient(symbol, product(null, load, lever.overhang), lever.wheelbase);
 }
 
-/** The load on the ball, divided by a share, that puts this much on the rear axle: `slack x b / ((b + o) x share)`. */
-export function grossForRear(symbol: string, lever: Lever, slack: Derived<'lb'>, share: Derived<'ratio'>): Derived<'lb'> {
-  if (lever.by === 'share') return quotient(symbol, slack, product(null, sum(null, [constant(ratio(1)), lever.share]), share), sourceOf(lever));
+/** The load on the ball that puts this much on the rear axle: `slack x b / (b + o)`. */
+export function tongueForRear(symbol: string, lever: Lever, slack: Derived<'lb'>): Derived<'lb'> {
+  if (lever.by === 'share') return quotient(symbol, slack, sum(null, [constant(ratio(1)), lever.share]), sourceOf(lever));
   const { wheelbase, overhang } = lever;
-  return quotient(symbol, product(null, slack, wheelbase), product(null, sum(null, [wheelbase, overhang]), share));
+  return quotient(symbol, product(null, slack, wheelbase), sum(null, [wheelbase, overhang]));
 }
 
-/** The same for a front axle that a gooseneck loads: `slack x b / (-o x share)`. The caller has ruled out an overhang of zero. */
-export function grossForFront(symbol: string, lever: Lever, slack: Derived<'lb'>, share: Derived<'ratio'>): Derived<'lb'> {
+/** The same for a front axle that a gooseneck loads: `slack x b / -o`. The caller has ruled out an overhang of zero. */
+export function tongueForFront(symbol: string, lever: Lever, slack: Derived<'lb'>): Derived<'lb'> {
   const ahead = constant(ratio(-1));
-  if (lever.by === 'share') return quotient(symbol, slack, product(null, product(null, ahead, lever.share), share));
-  return quotient(symbol, product(null, slack, lever.wheelbase), product(null, product(null, ahead, lever.overhang), share));
+  if (lever.by === 'share') return quotient(symbol, slack, product(null, ahead, lever.share));
+  return quotient(symbol, product(null, slack, lever.wheelbase), product(null, ahead, lever.overhang));
 }

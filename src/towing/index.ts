@@ -23,6 +23,6 @@ export { towingTables } from './tables.js';
 export * from './tongue-by-difference.js';
 export * from './tow-checks.js';
 export * from './tow-vehicle.js';
-export type { TrailerBound } from './trailer-bounds.js';
+export type { TowBound } from './tow-bounds.js';
 export * from './weight-distribution.js';
 export { wordsForTowing } from './words.js';

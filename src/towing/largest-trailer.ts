@@ -1,13 +1,18 @@
 /** The heaviest trailer a set of limits allows, and the limit that says so. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { governedBy, type Note, note } from '../ratings/index.js';
-import { type AnyShare, decide, type Decision, type Derived, greatestOf, product } from '../trace/index.js';
+import { type Bound, governedBy, type Note, note, type RatingKind } from '../ratings/index.js';
+import { type AnyShare, decide, type Decision, type Derived, greatestOf, product, quotient } from '../trace/index.js';
 import type { TowingError } from './errors.js';
 import { aShare, noneOf, plainShare } from './figures.js';
 import type { NotChecked } from './findings.js';
 import { towFacts } from './tow-facts.js';
 import type { HitchPart, TowVehicle } from './tow-vehicle.js';
-import { type TrailerBound, trailerBounds } from './trailer-bounds.js';
+import { type TowBound, towBounds } from './tow-bounds.js';
+
+/** The trailer gross weight at which a rating is reached, at the tongue share that was asked. */
+export interface TrailerBound extends Bound {
+  readonly name: RatingKind;
+}
 
 export interface LargestTrailer {
   /** Gross weight, tongue load included; never less than zero. */
@@ -17,6 +22,8 @@ export interface LargestTrailer {
   /** Every limit that ties at this weight. */
   readonly governing: readonly TrailerBound[];
   readonly bounds: readonly TrailerBound[];
+  /** The same limits before the share: on the trailer's gross weight or on its tongue load. */
+  readonly limits: readonly TowBound[];
   readonly notChecked: readonly NotChecked[];
   readonly notes: readonly Note[];
   readonly decisions: readonly Decision[];
@@ -53,9 +60,10 @@ export function largestTrailer({ vehicle, coupler, tongueShare }: LargestTrailer
   if (isLeft(fraction)) return fraction;
   const facts = towFacts(vehicle);
   if (isLeft(facts)) return facts;
-  const found = trailerBounds(vehicle, coupler, facts.right, share);
+  const found = towBounds(vehicle, coupler, facts.right);
   if (isLeft(found)) return found;
-  const { bounds, notChecked } = found.right;
+  const { bounds: limits, notChecked } = found.right;
+  const bounds = limits.map(({ name, on, limit }): TrailerBound => ({ name, limit: on === 'gross' ? limit : quotient(`trailer by ${name}`, limit, share) }));
   if (bounds.length === 0) return left({ chapter: 'towing', tag: 'NothingLimits', missing: [...new Set(notChecked.flatMap(({ missing }) => missing))] });
 
   const { least: lowest, by } = governedBy('least of the bounds', bounds);
@@ -63,7 +71,7 @@ export function largestTrailer({ vehicle, coupler, tongueShare }: LargestTrailer
   const room = decide(lowest, '>', noneOf('lb'));
   const trailer = greatestOf('largest trailer', [lowest, noneOf('lb')]);
   return right({
-    trailer, tongue: product('tongue load of the largest trailer', trailer, share), governing, bounds, notChecked,
+    trailer, tongue: product('tongue load of the largest trailer', trailer, share), governing, bounds, limits, notChecked,
     notes: [...facts.right.notes, ...(room.holds ? [] : [noRoom(governing)])],
     decisions: [...fraction.right, ...facts.right.decisions, ...found.right.decisions, room],
   });

@@ -1,0 +1,44 @@
+/** Where the machine may stand, in a whole assessment: every limit of the tow side that a tongue load reaches sets an end. */
+import { describe, expect, it } from 'vitest';
+import { type Assessment, assess, report } from '../../src/assessment/index.js';
+import { plain, rightOf } from '../helpers/either.js';
+import { changed, tiltDeck } from '../helpers/specs.js';
+import { expectReplays } from '../helpers/working.js';
+
+const change = (...changes: readonly (readonly [string, unknown])[]): Assessment => rightOf(assess(changes.reduce((spec, [path, value]) => changed(spec, path, value), tiltDeck())));
+const front = ({ place: { window } }: Assessment): [string, number] => [window!.lower.setBy.map(({ name }) => name).join(), plain(window!.lower.at)];
+/** Places by statics: 520 lb on the tongue without the machine of 9,000 lb, axles 204 in behind the ball. */
+const placeOf = (tongue: number): number => 204 * (1 - (tongue - 520) / 9000);
+
+describe('the front end of the window (statics)', () => {
+  it('is set by the rear axle of the tow vehicle when it is full first: (rear GAWR - rear) b / (b + o), with 60 lb of hitch parts on the ball', () => {
+    const spec = change(['tow.rearGawr', '5,600 lb']);
+    const [name, at] = front(spec);
+    expect(name).toBe('tow vehicle rear GAWR');
+    expect(at).toBeCloseTo(placeOf(((5600 - 3650 - 60 * (1 + 54 / 176)) * 176) / (176 + 54)), 6);
+    expectReplays(spec.place.window!.lower.at, spec.place.window!.lower.tongue);
+  });
+  it('is where that axle is exactly at its rating', () => {
+    const { place } = change(['tow.rearGawr', '5,600 lb']);
+    const tongue = plain(place.window!.lower.tongue);
+    expect(3650 + (tongue + 60) * (1 + 54 / 176)).toBeCloseTo(5600, 6);
+  });
+  it('is set by the GVWR of the tow vehicle or its placard when they are', () => {
+    expect(front(change(['tow.gvwr', '10,300 lb']))).toEqual(['tow vehicle GVWR', expect.closeTo(placeOf(10300 - 8800 - 60), 6)]);
+    expect(front(change(['tow.placard', { limit: '2,100 lb', people: '400 lb', cargo: '250 lb' }]))).toEqual(['occupant and cargo placard', expect.closeTo(placeOf(2100 - 650 - 60), 6)]);
+  });
+  it('is the coupler\'s without a tow vehicle', () => {
+    expect(front(change(['tow', undefined], ['trailer.coupler', { gross: '15,000 lb', tongue: '1,500 lb' }]))).toEqual(['coupler tongue', expect.closeTo(placeOf(1500), 6)]);
+  });
+  it('leaves no place when the tow vehicle is full before the trailer', () => {
+    const spec = change(['tow.rearGawr', '3,600 lb']);
+    expect([spec.place.window?.empty, spec.place.heaviest?.exists]).toEqual([true, false]);
+    expect(report(spec)).toContain('EMPTY: no place meets every limit');
+  });
+});
+
+describe('the heaviest machine', () => {
+  it('is told as what its place allows, beside the payload', () => {
+    expect(report(change()).replace(/\s+/g, ' ')).toMatch(/heaviest excavator that has a place \.+ [\d,]+ lb \(by its place alone; the payload limits besides\)/);
+  });
+});
