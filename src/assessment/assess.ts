@@ -4,6 +4,7 @@ import type { TrailerError } from '../errors.js';
 import { tongueAdvice, type TongueAdvice } from '../load/index.js';
 import { type Check, note, type Note, rating, tightest } from '../ratings/index.js';
 import { type Decision, inPounds } from '../trace/index.js';
+import { attentionTo } from './attention.js';
 import { attitudePart, type AttitudePart } from './attitude.js';
 import { type BrakesPart, brakesPart } from './brakes.js';
 import { type Carry, carry, shareBand, trailerLimits } from './carry.js';
@@ -44,8 +45,10 @@ export interface Assessment {
   readonly mustPress: readonly Pressing[];
   /** Those of them that are: the ball, an axle or a side leaves what it stands on. */
   readonly lifted: readonly Pressing[];
-  /** True when no check is over and nothing is lifted; says nothing of what was not checked. */
+  /** True when no check is over and nothing is lifted; says nothing of `attention` nor of what was not checked. */
   readonly holds: boolean;
+  /** What is not well and is no check of a rating: tongue guideline, the machine's place, tiedowns, edges, ramps, axle groups. */
+  readonly attention: readonly Note[];
   readonly carry?: Carry;
   /** What more deck costs; present when the spec says which of its lines grow with the deck. */
   readonly longer?: Longer;
@@ -139,15 +142,17 @@ export function assessSpec(spec: Spec): Either<TrailerError, Assessment> {
   const partChecks = joined([...stack.systems.map((system) => system.checks), brakes.right.againstLabel]);
   const { mustPress, lifted, decisions: presses } = pressed(weighed, tow.right, attitude.right);
   const lift = balance !== undefined && lifted.some(({ load }) => load === balance.tongue) ? [note('NegativeTongue', 'The trailer lifts the ball: move the load forward.', [balance.tongue])] : [];
+  const advice = balance && tongueAdvice(balance, band.right);
   const answer: { -readonly [K in keyof Assessment]: Assessment[K] } = {
     spec, stack, weighed, axleLoads, pressures: inflation.pressures, checks, partChecks, tightest: tightest(checks), mustPress, lifted,
     holds: lifted.length === 0 && [checks, partChecks].every((all) => all.every(({ verdict }) => verdict === 'within')),
+    attention: attentionTo({ advice, place: place.right, gear: gear.right, climb: climb.right, lines: lines.right }),
     brakes: brakes.right, tow: tow.right, place: place.right, gear: gear.right, climb: climb.right, attitude: attitude.right, scale: scale.right, lines: lines.right,
     notes: joined([stack.notes, weighed.notes, lift, parts.notes, lines.right.notes]),
     notChecked: joined([stack.notChecked, weighed.notChecked, whole.notChecked, inflation.notChecked, parts.notChecked, lines.right.notChecked]),
     decisions: joined([stack.decisions, weighed.decisions, presses, more.right?.decisions ?? [], band.right.decisions, carried?.right.payload.decisions ?? [], parts.decisions]),
   };
-  if (balance !== undefined) answer.advice = tongueAdvice(balance, band.right);
+  if (advice !== undefined) answer.advice = advice;
   if (carried !== undefined) answer.carry = carried.right;
   if (more.right !== undefined) answer.longer = more.right;
   return right(answer);

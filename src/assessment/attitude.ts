@@ -26,7 +26,7 @@ function sidesOf({ trailer: { track }, cargo = [] }: Spec, { trailer, cargo: pla
   if (trailer === undefined || balance === undefined) return right(open('side to side', 'balance of the trailer'));
   const presses = decide(balance.axleLoad, '>', nothing);
   if (!presses.holds) return right({ ...open('side to side', 'a load on the axles'), decisions: [presses] });
-  const across = [{ name: trailer.name, weight: trailer.weight, rightOfMiddle: constant(inch(0)) }, ...placed.map(({ name, weight: w }, i) => ({ name, weight: w, rightOfMiddle: offset[i] as NonNullable<(typeof offset)[number]> }))];
+  const across = [{ name: trailer.name, weight: trailer.weight, rightOfMiddle: constant(inch(0)) }, ...cargo.map(({ name, weight: w }, i) => ({ name, weight: placed[i]?.weight ?? w, rightOfMiddle: offset[i] as NonNullable<(typeof offset)[number]> }))];
   const centre = lateralCentre(across);
   if (isLeft(centre)) return centre;
   const sides = wheelShares(balance.axleLoad, quotient('what the axles carry, right of the middle', centre.right.moment, balance.axleLoad, statics), track);
@@ -53,10 +53,10 @@ function placeOf(item: Item, axlesAt: Derived<'in'>): Derived<'in'> {
 
 /** For comparing layouts; a piece without a length counts as a point, which is said. */
 function yawOf({ trailer: { length }, cargo = [] }: Spec, { trailer, cargo: placed, balance }: Weighed): Found {
-  if (trailer === undefined || balance === undefined || placed.length < cargo.length) return right(emptyPart);
+  if (trailer === undefined || balance === undefined) return right(emptyPart);
   const items = [
     { name: trailer.name, weight: trailer.weight, at: placeOf(trailer, balance.axlesAt), length: length ?? ('point' as const) },
-    ...placed.map((item, i) => ({ ...item, length: cargo[i]?.length ?? ('point' as const) })),
+    ...placed.filter((item) => item !== undefined).map((item, i) => ({ ...item, length: cargo[i]?.length ?? ('point' as const) })),
   ];
   const yaw = yawInertia(items);
   if (isLeft(yaw)) return yaw;

@@ -4,6 +4,7 @@ import { balance, type BalanceError, crestClearance, type CrestClearance, crests
 import type { Derived } from '../trace/index.js';
 import type { Spec } from './codec.js';
 import { emptyPart, open, type Part, together } from './part.js';
+import { heaviestPiece, othersPlaced } from './pieces.js';
 import type { Weighed } from './weigh.js';
 
 export interface ClimbPart extends Part {
@@ -37,19 +38,23 @@ function settingPart({ trailer: { ramps }, cargo = [] }: Spec): Either<Problem, 
   return isLeft(setting) ? setting : right({ ...emptyPart, setting: setting.right, notes: setting.right.notes, decisions: setting.right.decisions });
 }
 
-/** The first machine comes on over the rear edge while the rest of the cargo stands where it stands. */
+/** The heaviest machine comes on over the rear edge while the rest of the cargo stands where it stands. */
 function tailPart({ trailer: { deck }, tow, cargo = [] }: Spec, weighed: Weighed, axlesAt: Derived<'in'> | undefined): Either<Problem, ClimbPart> {
-  const [machine] = cargo;
-  if (machine === undefined) return right(emptyPart);
-  if (deck === undefined || axlesAt === undefined || weighed.trailer === undefined) return right(open(`lifting the tongue while ${machine.name} climbs`, 'rear end of the deck and balance of the empty trailer'));
-  const empty = balance([weighed.trailer, ...weighed.cargo.filter(({ name }) => name !== machine.name)], { axlesAt });
+  const piece = heaviestPiece(cargo);
+  if (piece === undefined) return right(emptyPart);
+  const { cargo: machine, index } = piece;
+  const what = `lifting the tongue while ${machine.name} climbs`;
+  if (deck === undefined || axlesAt === undefined || weighed.trailer === undefined) return right({ ...open(what, 'rear end of the deck and balance of the empty trailer'), decisions: piece.decisions });
+  const others = othersPlaced(weighed.cargo, index);
+  if (others === undefined) return right({ ...open(what, 'places of the other cargo'), decisions: piece.decisions });
+  const empty = balance([weighed.trailer, ...others], { axlesAt });
   if (isLeft(empty)) return empty;
   const { front, rear, wheelbase, overhang } = tow ?? {};
   const truck = rear === undefined || wheelbase === undefined || overhang === undefined || overhang === 'unknown' ? 'not coupled' : { frontAxle: front, rearAxle: rear, wheelbase, overhang };
   const lift = tailLift({ tongue: empty.right.tongue, axlesAt, deckRear: deck.rear, machineWeight: machine.weight, truck });
   if (isLeft(lift)) return lift;
   const unknown = truck === 'not coupled' ? open('what the truck holds down while loading', 'its rear axle alone, wheelbase and measured overhang').notChecked : [];
-  return right({ ...emptyPart, tail: lift.right, notes: lift.right.notes, notChecked: unknown, decisions: [...empty.right.decisions, ...lift.right.decisions] });
+  return right({ ...emptyPart, tail: lift.right, notes: lift.right.notes, notChecked: unknown, decisions: [...piece.decisions, ...empty.right.decisions, ...lift.right.decisions] });
 }
 
 /** Asks all three. */

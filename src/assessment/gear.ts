@@ -6,6 +6,7 @@ import { jackLoad, type TowingError } from '../towing/index.js';
 import { type Derived, inPounds, type NotTabulated } from '../trace/index.js';
 import type { CargoSpec, Spec, TiedownSpec } from './codec.js';
 import { emptyPart, open, type Part, together } from './part.js';
+import { heaviestPiece } from './pieces.js';
 
 export interface GearPart extends Part {
   readonly jackFoot?: Derived<'lb'>;
@@ -29,8 +30,9 @@ function rampsOf({ trailer: { ramps }, cargo = [] }: Spec): Found {
   if (ramps === undefined) return right(cargo.length === 0 ? emptyPart : open('ramps', 'length and height'));
   const angle = rampAngle(ramps.height, ramps.length);
   if (isLeft(angle)) return left({ ...angle.left, path: 'trailer.ramps' });
-  const machine = cargo.find(({ length }) => length !== undefined) ?? cargo[0];
-  const base = { ...emptyPart, decisions: angle.right.decisions };
+  const piece = heaviestPiece(cargo);
+  const base = { ...emptyPart, decisions: [...angle.right.decisions, ...(piece?.decisions ?? [])] };
+  const machine = piece?.cargo;
   if (machine === undefined) return right({ ...base, ramp: angle.right });
   const climb = gripNeeded(machine.weight, angle.right.angle);
   const ramp = isLeft(climb) ? angle.right : { ...angle.right, ...climb.right };

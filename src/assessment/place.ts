@@ -1,13 +1,14 @@
 /** Where the machine of a spec may stand: the window of the first piece of cargo whose length is known, the others staying put. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { AxleGroup } from '../axles/index.js';
-import { type BalanceError, type Guideline, heaviestMachine, type HeaviestMachine, type LoadingError, placementWindow, type PlacementWindow, type TrailerForPlacing } from '../load/index.js';
+import { type BalanceError, type Guideline, heaviestMachine, type HeaviestMachine, type LoadingError, type PlacedLimit, placementWindow, type PlacementWindow, type TrailerForPlacing } from '../load/index.js';
 import { type Bound, note, rating } from '../ratings/index.js';
 import { constant, type Derived, inInches, inPounds, known, named } from '../trace/index.js';
-import { inch } from '../units/index.js';
+import { compare, inch } from '../units/index.js';
 import type { Spec } from './codec.js';
 import { tiresAsRun } from './carry.js';
 import { emptyPart, open, type Part } from './part.js';
+import { othersPlaced } from './pieces.js';
 import type { Stack } from './stack.js';
 import type { TowPart } from './tow.js';
 import type { Weighed } from './weigh.js';
@@ -16,6 +17,8 @@ export interface PlacePart extends Part {
   readonly machine?: string;
   readonly window?: PlacementWindow;
   readonly heaviest?: HeaviestMachine;
+  /** Where its balance point is now, and the limits it does not keep to there. */
+  readonly now?: { readonly at: Derived<'in'>; readonly breaks: readonly PlacedLimit[] };
 }
 
 /** The tongue ratings a place must keep to, and what the tow vehicle leaves for the tongue; without a tow vehicle the coupler's alone. */
@@ -28,6 +31,10 @@ const axleLimits = ({ capacity }: AxleGroup, asRun: Derived<'lb'> | undefined): 
 
 const barsOff = note('WindowWithBarsOff', 'The window is reckoned with the bars off: set, they put some of the tongue load back on the trailer axles, which are checked so where the machine stands now.');
 
+/** The limits that a place does not keep to: further forward than a front end, or further back than a rear end. */
+const placeNow = (at: Derived<'in'>, limits: readonly PlacedLimit[]): NonNullable<PlacePart['now']> =>
+  ({ at, breaks: limits.filter((limit) => compare(at.value, limit.at.value) === (limit.end === 'front' ? -1 : 1)) });
+
 /** Finds the window, and the heaviest machine that has one. */
 export function placePart(spec: Spec, weighed: Weighed, stack: Stack, tow: TowPart, band: Guideline): Either<BalanceError | LoadingError, PlacePart> {
   const cargo = spec.cargo ?? [];
@@ -37,8 +44,8 @@ export function placePart(spec: Spec, weighed: Weighed, stack: Stack, tow: TowPa
   const { deck } = spec.trailer;
   const { group } = stack;
   if (deck === undefined || group === undefined || weighed.trailer === undefined) return right(open(`where ${machine.name} may stand`, deck === undefined ? 'ends of the deck' : 'balance of the empty trailer'));
-  const others = weighed.cargo.filter(({ name }) => name !== machine.name);
-  if (others.length < cargo.length - 1) return right(open(`where ${machine.name} may stand`, 'places of the other cargo'));
+  const others = othersPlaced(weighed.cargo, index);
+  if (others === undefined) return right(open(`where ${machine.name} may stand`, 'places of the other cargo'));
   const trailer: TrailerForPlacing = {
     items: [weighed.trailer, ...others], axlesAt: group.at, deck: { front: deck.front, rear: deck.rear }, guideline: band,
     tongueLimits: [], tongueBounds: tongueBounds(spec, tow), axleLimits: axleLimits(group, tiresAsRun(stack)),
@@ -52,9 +59,10 @@ export function placePart(spec: Spec, weighed: Weighed, stack: Stack, tow: TowPa
   const window = placementWindow(trailer, { ...shape, weight: inPounds(`${machine.name} weight`, named(`${machine.name} weight`, known('weight', machine.weight))) });
   if (isLeft(window)) return left({ ...window.left, path: `cargo.${index}` });
   const heaviest = heaviestMachine(trailer, shape);
+  const now = weighed.cargo[index] && placeNow(inInches(`${machine.name} position`, weighed.cargo[index].at), window.right.limits);
   const unsure = machine.uncertainty === undefined ? [note('BalancePointTakenAsSure', `The balance point of ${machine.name} is taken as exact: no uncertainty was given.`)] : [];
   return right({
-    ...emptyPart, machine: machine.name, window: window.right, notes: [...window.right.notes.filter(({ tag }) => tag !== 'GrossNotHere'), ...unsure, ...(spec.tow?.bars === undefined ? [] : [barsOff])],
+    ...emptyPart, machine: machine.name, window: window.right, ...(now && { now }), notes: [...window.right.notes.filter(({ tag }) => tag !== 'GrossNotHere'), ...unsure, ...(spec.tow?.bars === undefined ? [] : [barsOff])],
     decisions: window.right.decisions, ...(isLeft(heaviest) ? {} : { heaviest: heaviest.right }),
   });
 }

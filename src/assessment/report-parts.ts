@@ -25,7 +25,7 @@ const sixteenth = inch('0.0625');
 const placeInPrint = (place: Quantity<'in'>, inward: typeof roundLoadUp): string => showFeetInches(inward(place, sixteenth));
 
 /** Where the machine may stand. */
-export function placeLines({ place: { machine, window, heaviest } }: Assessment): readonly string[] {
+export function placeLines({ place: { machine, window, heaviest, now } }: Assessment): readonly string[] {
   if (window === undefined) return [];
   const { lower, upper, width, sure, poundsPerInch, tongueUncertainty } = window;
   const end = (label: string, { at, machineFront, tongue, setBy }: typeof lower, inward: typeof roundLoadUp): readonly string[] => [
@@ -34,6 +34,7 @@ export function placeLines({ place: { machine, window, heaviest } }: Assessment)
   ];
   return [
     ...(window.empty ? [] : [...end('furthest forward', lower, roundLoadUp), ...end('furthest back', upper, roundCapacityDown)]),
+    ...(now ? [entry('stands now, balance point at', showFeetInches(now.at.value), now.breaks.length === 0 ? 'inside' : `outside: ${names(now.breaks)}`)] : []),
     entry('width of the window', showBrief(width.value, 1), window.empty ? 'EMPTY: no place meets every limit' : ''),
     entry('with the balance point as unsure as said', showBrief(sure.width.value, 1), sure.empty ? 'no sure place' : ''),
     entry('tongue load an inch', showBrief(poundsPerInch.value, 1), `unsure by ${loadInPrint(tongueUncertainty.value)} either way`),

@@ -69,14 +69,15 @@ function partLines({ partChecks }: Assessment): readonly string[] {
 const noteText = ({ says, figures = [] }: Note): string =>
   figures.length === 0 ? says : `${says} (${figures.map(({ value, why }) => `${why.symbol === undefined ? '' : `${why.symbol} `}${showBrief(value, 1)}`).join('; ')})`;
 
-function answer({ checks: loads, partChecks, lifted, notChecked }: Assessment): string {
+function answer({ checks: loads, partChecks, lifted, attention, notChecked }: Assessment): string {
   const checks = [...loads, ...partChecks];
   const over = checks.filter(({ verdict }) => verdict === 'over').length;
   const lift = lifted.length === 0 ? '' : ` Lifted: ${lifted.map(({ what }) => what).join(', ')}.`;
   const open = notChecked.length === 0 ? '' : ` ${notChecked.length} question${notChecked.length === 1 ? ' is' : 's are'} open: see below.`;
-  if (checks.length === 0) return `Nothing could be checked.${open}`;
+  const besides = attention.length === 0 ? '' : ` Not well besides: ${attention.map(({ says }) => says).join('; ')}.`;
+  if (checks.length === 0) return `Nothing could be checked.${besides}${open}`;
   const told = over > 0 ? `${over} of ${checks.length} checks ${over === 1 ? 'is' : 'are'} over.` : lift === '' ? `All ${checks.length} checks are within their limits.` : 'No check is over.';
-  return `${told}${lift}${open}`;
+  return `${told}${lift}${besides}${open}`;
 }
 
 /**

@@ -15,9 +15,10 @@ export interface Weighed {
   readonly curb?: Derived<'lb'>;
   readonly gross?: Derived<'lb'>;
   readonly balance?: Balance;
-  /** The empty trailer as an item of the balance, and the cargo as placed items, for whoever moves one of them. */
+  /** The empty trailer as an item of the balance. */
   readonly trailer?: Item;
-  readonly cargo: readonly PlacedItem[];
+  /** Every piece of the spec in its order; undefined where its place is not known. */
+  readonly cargo: readonly (PlacedItem | undefined)[];
   /** The trailer as its parts add up; beside the scale when there is one. */
   readonly built?: CurbWeight;
   readonly notes: readonly Note[];
@@ -110,9 +111,8 @@ export function weigh(spec: Spec, group: AxleGroup | undefined): Either<BalanceE
   const twice = placedTwice(pieces);
   if (twice !== undefined) return left(twice);
   const noCargo = spec.cargo === undefined ? [{ what: 'the laden trailer (this is the empty one)', missing: 'cargo' }] : [];
-  const places = pieces.map(placed);
-  const cargo = places.filter((item) => item !== undefined);
-  const unplaced = pieces.filter((_, index) => places[index] === undefined);
+  const cargo = pieces.map(placed);
+  const unplaced = pieces.filter((_, index) => cargo[index] === undefined);
   const notChecked = [...empty.notChecked, ...noCargo, ...unplaced.map(({ name }) => ({ what: 'axle loads and tongue', missing: `where ${name} stands` }))];
   const base = { cargo, notes: empty.notes, notChecked, decisions: empty.decisions, ...(empty.built && { built: empty.built }) };
   if (empty.curb === undefined) return right(base);
@@ -120,7 +120,7 @@ export function weigh(spec: Spec, group: AxleGroup | undefined): Either<BalanceE
   const gross = weights.length === 1 ? empty.curb : sum('gross weight', weights);
   const known = { ...base, curb: empty.curb, gross, ...(empty.item && { trailer: empty.item }) };
   if (group === undefined || empty.item === undefined || unplaced.length > 0) return right(known);
-  const balanced = balance([empty.item, ...cargo], { axlesAt: group.at });
+  const balanced = balance([empty.item, ...cargo.filter((item) => item !== undefined)], { axlesAt: group.at });
   if (isLeft(balanced)) return left({ ...balanced.left, path: balanced.left.tag === 'TongueAboveWeight' ? 'trailer.curb.tongue' : 'trailer' });
   return right({ ...known, gross: balanced.right.gross, balance: balanced.right, decisions: [...empty.decisions, ...balanced.right.decisions] });
 }

@@ -1,0 +1,38 @@
+/** What is not well and is no check of a rating: the tongue's guideline, the machine's place, tiedowns, edges, ramps, published axle groups. */
+import { note, type Note } from '../ratings/index.js';
+import type { TongueAdvice } from '../load/index.js';
+import type { ClimbPart } from './climb.js';
+import type { GearPart } from './gear.js';
+import type { LinesPart } from './lines.js';
+import type { PlacePart } from './place.js';
+
+interface Asked {
+  readonly advice: TongueAdvice | undefined;
+  readonly place: PlacePart;
+  readonly gear: GearPart;
+  readonly climb: ClimbPart;
+  readonly lines: LinesPart;
+}
+
+const ofTongue = (advice: TongueAdvice | undefined): readonly Note[] =>
+  (advice === undefined || advice.stands === 'inside' ? [] : [note('TongueOutsideGuideline', `tongue too ${advice.stands} for the guideline`)]);
+
+function ofPlace({ machine, window, now }: PlacePart): readonly Note[] {
+  if (window?.empty === true) return [note('NoPlace', `no place for ${machine} meets every limit`)];
+  return now === undefined || now.breaks.length === 0 ? [] : [note('OutsideWindow', `${machine} stands outside its window (${now.breaks.map(({ name }) => name).join(', ')})`)];
+}
+
+const ofTiedowns = ({ tied }: GearPart): readonly Note[] => tied.flatMap(({ name, answer: { verdict } }) => (verdict === 'enough' ? []
+  : [note('Tiedowns', verdict === 'not enough' ? `tiedowns of ${name} not enough` : `tiedowns of ${name} enough by one reading of the rule and not by another`)]));
+
+const ofClimb = ({ crests, setting }: ClimbPart): readonly Note[] => [
+  ...(crests?.verdict === 'touches' ? [note('HangsUp', 'the machine hangs up at an edge')] : []),
+  ...(setting?.empty === true ? [note('NoRampSetting', 'no setting of the ramps serves every tire of the machine')] : []),
+];
+
+const ofGroups = ({ groups }: LinesPart): readonly Note[] => groups.flatMap(({ check, first, last }) =>
+  (check?.verdict === 'over' ? [note('AxleGroupOver', `axles ${first} to ${last} above the published axle group limit`)] : []));
+
+/** All of it, in words. The figures stand where each was asked. */
+export const attentionTo = ({ advice, place, gear, climb, lines }: Asked): readonly Note[] =>
+  [...ofTongue(advice), ...ofPlace(place), ...ofTiedowns(gear), ...ofClimb(climb), ...ofGroups(lines)];

@@ -1,0 +1,55 @@
+/** What is not well and is no check of a rating stands in the first lines of the report, beside the count of checks. */
+import { describe, expect, it } from 'vitest';
+import { type Assessment, assess, report } from '../../src/assessment/index.js';
+import { plain, rightOf } from '../helpers/either.js';
+import { changed, tiltDeck } from '../helpers/specs.js';
+
+const change = (...changes: readonly (readonly [string, unknown])[]): Assessment => rightOf(assess(changes.reduce((spec, [path, value]) => changed(spec, path, value), tiltDeck())));
+const tags = ({ attention }: Assessment): readonly string[] => attention.map(({ tag }) => tag);
+const chain = { chain: { size: '1/4', grade: '30' }, runs: 'direct' };
+
+describe('attention', () => {
+  it('is called to nothing in the example, where the machine stands inside its window', () => {
+    const { attention, place } = change();
+    expect([attention, place.now?.breaks, place.now && plain(place.now.at)]).toEqual([[], [], 182]);
+    expect(report(change())).toMatch(/stands now, balance point at \.+ +15' 2"\s+\(?inside/);
+  });
+  it.each([
+    ['a tongue too light', [['cargo.0.front', '140 in'], ['trailer.deck.rear', '330 in']], ['TongueOutsideGuideline', 'OutsideWindow']],
+    ['a machine that stands over the end of the deck, though every rating holds', [['cargo.0.length', '190 in']], ['NoPlace']],
+    ['a machine that stands over the front of the deck', [['cargo.0.balancePoint', '120 in'], ['cargo.0.front', '61 in'], ['cargo.0.length', '238 in']], ['OutsideWindow']],
+    ['tiedowns that are too weak', [['cargo.0.tiedowns', [chain, chain, chain, chain]]], ['Tiedowns']],
+    ['tiedowns that are too few', [['cargo.0.tiedowns', [tiltDeckTie(), tiltDeckTie(), tiltDeckTie()]]], ['Tiedowns']],
+    ['a machine that hangs up', [['cargo.0.wheelbase', '100 in'], ['cargo.0.lowPoint', { behindFrontAxle: '50 in', height: '1 in' }]], ['HangsUp']],
+  ] as const)('is called to %s', (_, changes, expected) => {
+    const assessment = change(...changes);
+    expect(tags(assessment)).toEqual(expected);
+    expect(assessment.holds).toBe(true);
+    expect(report(assessment).replace(/\s+/g, ' ')).toMatch(/All \d+ checks are within their limits\. Not well besides: /);
+  });
+});
+
+function tiltDeckTie(): unknown {
+  return { chain: { size: '3/8', grade: '70' }, runs: 'direct' };
+}
+
+describe('several pieces of cargo', () => {
+  const bucket = { name: 'bucket', weight: '500 lb', at: '100 in', length: '40 in' };
+  const excavator = (): object => (tiltDeck() as { cargo: object[] }).cargo[0] as object;
+  it('lets the heaviest climb, in whatever order they are written', () => {
+    const [first, last] = [change(['cargo', [bucket, excavator()]]), change(['cargo', [excavator(), bucket]])];
+    expect(plain(first.climb.tail!.ball)).toBe(plain(last.climb.tail!.ball));
+    // T0 - P (xe - a) / a, with the bucket's 500 lb at 100 in on the tongue already (statics).
+    expect(plain(first.climb.tail!.ball)).toBeCloseTo(520 + (500 * (204 - 100)) / 204 - (9000 * (302 - 204)) / 204, 6);
+    expect(first.checks.find(({ kind }) => kind === 'ramp pair, machine')?.load.value.value.toNumber()).toBe(9000);
+  });
+  it('of one name are pieces all the same', () => {
+    const twin = { ...bucket, name: 'excavator' };
+    expect(plain(change(['cargo', [excavator(), twin]]).climb.tail!.ball)).toBe(plain(change(['cargo', [excavator(), bucket]]).climb.tail!.ball));
+    expect(change(['cargo', [excavator(), twin]]).place.window).toBeDefined();
+  });
+  it('leave the climb open when the place of another is not known', () => {
+    const { climb, notChecked } = change(['cargo', [excavator(), { name: 'bucket', weight: '500 lb' }]]);
+    expect([climb.tail, notChecked.map(({ what, missing }) => `${what}: ${missing}`)]).toEqual([undefined, expect.arrayContaining(['lifting the tongue while excavator climbs: places of the other cargo'])]);
+  });
+});
