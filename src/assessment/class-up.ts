@@ -3,7 +3,7 @@ import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import type { TrailerError } from '../errors.js';
 import { note, type Note } from '../ratings/index.js';
 import { type Finding, findingText } from '../rules/index.js';
-import { fold } from '../trace/index.js';
+import { fold, inPounds } from '../trace/index.js';
 import { compare as compareFigures } from '../units/index.js';
 import { compare, type Comparison, comparisonText } from './compare.js';
 import { remark, width } from './layout.js';
@@ -48,8 +48,8 @@ export function oneClassUp(now: unknown, next: unknown): Either<TrailerError, Cl
     const earlier = before.get(finding.rule.id);
     return earlier === undefined || earlier.outcome === finding.outcome ? [] : [{ now: earlier, next: finding }];
   });
-  const [low, high] = [first?.spec.trailer.gvwr, second?.spec.trailer.gvwr];
-  const higher = low !== undefined && high !== undefined && low.value.unit === high.value.unit && compareFigures(high.value, low.value as typeof high.value) > 0;
+  const [low, high] = [first, second].map((build) => build?.spec.trailer.gvwr && inPounds('GVWR', build.spec.trailer.gvwr));
+  const higher = low !== undefined && high !== undefined && compareFigures(high.value, low.value) > 0;
   const notes = [...sameJob(compared.right), ...(higher ? [] : [note('NotAClassUp', 'The GVWR of the next build is not known to be higher.')])];
   return right({ comparison: compared.right, crossed, notes });
 }

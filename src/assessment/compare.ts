@@ -89,6 +89,7 @@ export function comparisonText({ names, assessments, rows }: Comparison): string
   return [
     line('', names), ...rows.map(({ what, print, figures }) => line(`  ${what}`, figures.map((figure) => inPrint(figure, print)))),
     line('  checks over', assessments.map(({ checks, partChecks }) => String([...checks, ...partChecks].filter(({ verdict }) => verdict === 'over').length))),
+    line('  not well besides', assessments.map(({ attention, lifted }) => String(attention.length + lifted.length))),
     line('  questions open', assessments.map(({ notChecked }) => String(notChecked.length))),
     ...assessments.map(({ tightest, carry }, i) => remark(`${names[i]}: closest to its limit is ${tightest.map(({ what }) => what).join(' and ') || 'nothing'}; payload set by ${carry?.payload.governed.by.map(({ name }) => name).join(' and ') ?? 'nothing'}`)),
   ].join('\n');

@@ -19,7 +19,7 @@ export interface Candidate {
   /** Payload minus need minus reserve; negative when it falls short, absent when its payload is not known. */
   readonly left: Derived<'lb'> | undefined;
   readonly carries: boolean;
-  /** Why not, when it does not: checks that are over, a payload that falls short or is not known. */
+  /** Why not, when it does not: checks that are over, a machine without a place, a payload that falls short or is not known. */
   readonly because: readonly string[];
 }
 
@@ -33,12 +33,12 @@ export interface Smallest {
 }
 
 function judge(name: string, assessment: Assessment, need: Derived<'lb'>, reserve: Derived<'lb'>): Candidate {
-  const { checks, partChecks, carry, spec } = assessment;
+  const { checks, partChecks, carry, spec, attention } = assessment;
   const over = [...checks, ...partChecks].filter(({ verdict }) => verdict === 'over').map(({ what }) => `${what} is over`);
   const rest = carry === undefined ? undefined : difference('payload left', difference(null, carry.payload.most, need), reserve);
   const short = rest === undefined ? ['its payload is not known'] : rest.value.value.isNegative() && compareDecimals(rest.value.value, lb(0).value) < 0 ? ['its payload falls short'] : [];
   const unlabelled = spec.trailer.gvwr === undefined ? ['its GVWR is not known'] : [];
-  const because = [...over, ...assessment.lifted.map(({ what }) => `${what} lifts`), ...short, ...unlabelled];
+  const because = [...over, ...assessment.lifted.map(({ what }) => `${what} lifts`), ...attention.filter(({ tag }) => tag === 'NoPlace').map(({ says }) => says), ...short, ...unlabelled];
   return { name, assessment, left: rest, gvwr: spec.trailer.gvwr && inPounds('GVWR', spec.trailer.gvwr), carries: because.length === 0, because };
 }
 
@@ -47,8 +47,8 @@ const order = (a: Derived<'lb'> | undefined, b: Derived<'lb'> | undefined): numb
 /**
  * Which is the smallest of these that carries it?
  *
- * Smallest means the lowest GVWR, then the lowest empty weight. A build carries the need when none of its checks is over and
- * `payload - need - reserve` is zero or more; lb throughout. What was not checked is listed in each assessment.
+ * Smallest means the lowest GVWR, then the lowest empty weight. A build carries the need when none of its checks is over, nothing
+ * lifts, there is a place for its machine, and `payload - need - reserve` is zero or more; lb throughout. What was not checked is listed in each assessment.
  *
  * @param candidates names and specs as JSON
  * @param need payload wanted and reserve to be left

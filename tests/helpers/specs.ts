@@ -5,10 +5,14 @@ import type { Unit } from '../../src/units/index.js';
 
 type Json = Record<string, unknown>;
 
-const text = readFileSync(new URL('../../examples/tilt-deck.json', import.meta.url), 'utf8');
+const textOf = (name: string): string => readFileSync(new URL(`../../examples/${name}.json`, import.meta.url), 'utf8');
+const [text, next] = [textOf('tilt-deck'), textOf('tilt-deck-16')];
 
 /** A fresh copy of the example. */
 export const tiltDeck = (): Json => JSON.parse(text) as Json;
+
+/** A fresh copy of the example one class up. */
+export const heavier = (): Json => JSON.parse(next) as Json;
 
 /** The same spec with what stands at a path replaced; `undefined` takes it out. Paths as errors name them: `cargo.0.weight`. */
 export function changed<S>(spec: S, path: string, value: unknown): S {
