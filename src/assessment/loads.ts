@@ -25,7 +25,7 @@ export function pressuresFor({ tires }: Stack, onTires: readonly (Derived<'lb'> 
   for (const [index, each] of tires.entries()) {
     const load = onTires[index];
     if (each?.rating === undefined || load === undefined) continue;
-    const needed = tirePressureForLoad(each.tire, each.service, load);
+    const needed = tirePressureForLoad(each.rating, load);
     if (isLeft(needed) && needed.left.tag === 'LoadAboveRating') continue;
     if (isLeft(needed)) notChecked.push({ what: `cold pressure ${each.of} tires need`, missing: `a printed figure (${describeError(needed.left)})` });
     else pressures.push({ of: each.of, needed: needed.right });

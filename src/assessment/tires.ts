@@ -10,8 +10,6 @@ import type { NotChecked } from './not-checked.js';
 export interface RatedTires {
   readonly of: string;
   readonly spec: TireSpec;
-  readonly tire: Tire;
-  readonly service: Service;
   /** What one tire may carry at its rating; absent when no source says. */
   readonly rating?: TireRating;
   /** What one tire may carry at the pressure it runs: never more than its rating. */
@@ -46,18 +44,17 @@ const open = (what: string, error: TiresError): NotChecked => ({ what, missing: 
 export function tiresOf(spec: TireSpec, of: string): Either<TiresError, RatedTires> {
   const tire = tireOf(spec, of);
   const service: Service = { fitment: spec.fitment, on: 'trailer' };
-  const read = { of, spec, tire, service };
   const about = (notes: readonly Note[]): readonly Note[] => notes.map((each) => note(each.tag, `${of}: ${each.says}`, each.figures));
   const run = spec.pressure === undefined ? undefined : tireLoadAsRun(tire, service, inPsi(`${of} cold pressure`, spec.pressure));
   if (run !== undefined && !isLeft(run)) {
     const { rating, load, notes, decisions } = run.right;
-    return right({ ...read, rating, asRun: load, notes: about(notes), notChecked: [], decisions });
+    return right({ of, spec, rating, asRun: load, notes: about(notes), notChecked: [], decisions });
   }
   const rated = tireLoadRating(tire, service);
   if (isLeft(rated)) {
-    return isUnreadable(rated.left) ? left(rated.left) : right({ ...read, notes: [], notChecked: [open(`${of} tires`, rated.left)], decisions: [] });
+    return isUnreadable(rated.left) ? left(rated.left) : right({ of, spec, notes: [], notChecked: [open(`${of} tires`, rated.left)], decisions: [] });
   }
-  const base = { ...read, rating: rated.right, notes: about(rated.right.notes), decisions: rated.right.decisions };
+  const base = { of, spec, rating: rated.right, notes: about(rated.right.notes), decisions: rated.right.decisions };
   const what = `${of} tires at the pressure they run`;
   if (run === undefined) return right({ ...base, notChecked: [{ what, missing: 'cold pressure as run' }] });
   return isUnreadable(run.left) ? left(run.left) : right({ ...base, notChecked: [open(what, run.left)] });

@@ -27,6 +27,8 @@ export interface Service {
 }
 
 export interface TireRating {
+  readonly tire: Tire;
+  readonly service: Service;
   readonly designation: Designation;
   /** What one tire may carry. */
   readonly rating: Derived<'lb'>;
@@ -143,5 +145,5 @@ export function tireLoadRating(tire: Tire, service: Service): Either<TiresError,
     notes.push(note('TablesDisagree', 'printed tables give different loads; the lowest is taken', listed.right.loads));
   }
   if (isDivided(designation, service)) notes.push(note('PassengerTire', 'a passenger-car tire on a trailer or truck: its load is divided by 1.10'));
-  return right({ designation, rating: inService(designation, service, governs.load), from: governs.from, notes: [...designationNotes(designation), ...notes], decisions: [...molded.right.decisions, ...decisions] });
+  return right({ tire, service, designation, rating: inService(designation, service, governs.load), from: governs.from, notes: [...designationNotes(designation), ...notes], decisions: [...molded.right.decisions, ...decisions] });
 }

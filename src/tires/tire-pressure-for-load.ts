@@ -7,7 +7,7 @@ import { inPounds } from './known-load.js';
 import { type PressureForLoad, printedTables } from './load-at-pressure.js';
 import { pressureSteps } from './pressure-steps.js';
 import { ratedPressure } from './tire-load-as-run.js';
-import { inService, isDivided, passengerDivisor, type Service, type Tire, tireLoadRating } from './tire-load-rating.js';
+import { inService, isDivided, passengerDivisor, type TireRating } from './tire-load-rating.js';
 
 /**
  * What cold pressure does this tire need for this load?
@@ -18,17 +18,14 @@ import { inService, isDivided, passengerDivisor, type Service, type Tire, tireLo
  *
  * The least that printed rows allow, not a setting: the placard of the vehicle says what the tires run at.
  *
- * @param tire designation and molded figures, read from the sidewall
- * @param service single or dual wheels, and the kind of vehicle
+ * @param rated from `tireLoadRating`: the tire as read from its sidewall, and its service
  * @param load on one tire, in lb or kg: the heaviest that one of them sees
- * @returns psi and what the tire carries at it, in lb; Left `LoadAboveRating` when no pressure serves, else as `tireLoadAsRun`
- * @example tirePressureForLoad({ designation: 'ST225/75R15 LRD' }, { fitment: 'single', on: 'trailer' }, lb(2400)) // Right: 65 psi
+ * @returns psi and what the tire carries at it, in lb; Left `LoadAboveRating` when no pressure serves, else `NotPositive`, `LoadRangeNeeded` or as
+ * `rangePressure` where nothing says at what pressure the rating holds
+ * @example tirePressureForLoad(orThrow(tireLoadRating({ designation: 'ST225/75R15 LRD' }, { fitment: 'single', on: 'trailer' })), lb(2400)) // Right: 65 psi
  * @source as `tireLoadRating` and `pressureForLoad`
  */
-export function tirePressureForLoad(tire: Tire, service: Service, load: Known<'lb' | 'kg'>): Either<TiresError, PressureForLoad> {
-  const rated = tireLoadRating(tire, service);
-  if (isLeft(rated)) return rated;
-  const { rating, designation: d } = rated.right;
+export function tirePressureForLoad({ tire, service, designation: d, rating, notes, decisions: read }: TireRating, load: Known<'lb' | 'kg'>): Either<TiresError, PressureForLoad> {
   const asked = inPounds('tire load', load);
   if (isLeft(asked)) return asked;
   const borne = decide(asked.right, '<=', rating);
@@ -38,14 +35,14 @@ export function tirePressureForLoad(tire: Tire, service: Service, load: Known<'l
 
   const counted: Derived<'lb'> = isDivided(d, service) ? product('tire load, as a passenger tire counts it', asked.right, passengerDivisor) : asked.right;
   const printed = pressureSteps(d, service.fitment, tire.table);
-  const decisions: Decision[] = [...rated.right.decisions, borne];
+  const decisions: Decision[] = [...read, borne];
   for (const step of isLeft(printed) ? [] : printed.right.steps) {
     const below = decide(step.pressure, '<', full.right);
     decisions.push(below);
     if (!below.holds) break;
     const serves = decide(counted, '<=', step.load);
     decisions.push(serves);
-    if (serves.holds) return right({ pressure: step.pressure, carries: inService(d, service, step.load), tables: printedTables(step), notes: rated.right.notes, decisions });
+    if (serves.holds) return right({ pressure: step.pressure, carries: inService(d, service, step.load), tables: printedTables(step), notes, decisions });
   }
-  return right({ pressure: full.right, carries: rating, tables: [], notes: rated.right.notes, decisions });
+  return right({ pressure: full.right, carries: rating, tables: [], notes, decisions });
 }

@@ -26,7 +26,7 @@ describe('examples in the comments', () => {
     expect(show(rightOf(tires.tireLoadAsRun({ designation: 'ST225/75R15 LRD' }, single, psi(50))).load.value)).toBe('2,150 lb');
     expect(show(rightOf(tires.loadAtPressure('ST225/75R15 LRD', psi(62), 'single')).load.value)).toBe('2,380 lb');
     expect(show(rightOf(tires.pressureForLoad('ST225/75R15 LRD', lb(2400), 'single')).pressure.value)).toBe('65 psi');
-    expect(show(rightOf(tires.tirePressureForLoad({ designation: 'ST225/75R15 LRD' }, { fitment: 'single', on: 'trailer' }, lb(2400))).pressure.value)).toBe('65 psi');
+    expect(show(rightOf(tires.tirePressureForLoad(rightOf(tires.tireLoadRating({ designation: 'ST225/75R15 LRD' }, { fitment: 'single', on: 'trailer' })), lb(2400))).pressure.value)).toBe('65 psi');
     expect(show(rightOf(tires.estimateLoadAtPressure('ST225/75R15', { load: lb(2540), pressure: psi(65) }, psi(50))).load.value)).toBe('2,050 lb');
     expect(showBrief(rightOf(tires.estimatePMetricLoad('P235/75R15', kPa(240))).load.value, 0)).toBe('2,025 lb');
   });
