@@ -10,6 +10,7 @@ import { type BrakesPart, brakesPart } from './brakes.js';
 import { type Carry, carry, shareBand, trailerLimits } from './carry.js';
 import { climbPart, type ClimbPart } from './climb.js';
 import type { Spec } from './codec.js';
+import { contradictionsIn } from './contradictions.js';
 import { decodeSpec } from './decode.js';
 import { type Longer, longer } from './frame.js';
 import { gearPart, type GearPart } from './gear.js';
@@ -94,12 +95,14 @@ export function assess(input: unknown): Either<TrailerError, Assessment> {
  * Not for JSON as it comes: that goes through `decodeSpec` or `assess`.
  *
  * @param spec from `decodeSpec`
- * @returns as `assess`, save for `UndecodableSpec` of what cannot be read
+ * @returns as `assess`; `UndecodableSpec` only for two statements that contradict each other
  * @example orThrow(assessSpec(orThrow(decodeSpec(spec)))).holds // true
  * @source each check and figure carries its own
  */
 export function assessSpec(spec: Spec): Either<TrailerError, Assessment> {
   const { trailer } = spec;
+  const contradictions = contradictionsIn(spec);
+  if (contradictions !== undefined) return left(contradictions);
   const stacked = stackOf(trailer);
   if (isLeft(stacked)) return stacked;
   const stack = stacked.right;

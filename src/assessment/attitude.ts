@@ -54,6 +54,8 @@ function placeOf(item: Item, axlesAt: Derived<'in'>): Derived<'in'> {
 /** For comparing layouts; a piece without a length counts as a point, which is said. */
 function yawOf({ trailer: { length }, cargo = [] }: Spec, { trailer, cargo: placed, balance }: Weighed): Found {
   if (trailer === undefined || balance === undefined) return right(emptyPart);
+  const weighs = decide(trailer.weight as Derived<'lb'>, '>', nothing);
+  if (!weighs.holds) return right({ ...emptyPart, decisions: [weighs] });
   const items = [
     { name: trailer.name, weight: trailer.weight, at: placeOf(trailer, balance.axlesAt), length: length ?? ('point' as const) },
     ...placed.filter((item) => item !== undefined).map((item, i) => ({ ...item, length: cargo[i]?.length ?? ('point' as const) })),
@@ -62,7 +64,7 @@ function yawOf({ trailer: { length }, cargo = [] }: Spec, { trailer, cargo: plac
   if (isLeft(yaw)) return yaw;
   const points = items.filter((item) => item.length === 'point').map(({ name }) => name);
   const told = points.length === 0 ? [] : [note('CountedAsPoints', `For the spread of weight these count as points, for want of a length: ${points.join(', ')}.`)];
-  return right({ ...emptyPart, yaw: yaw.right, notes: told, decisions: yaw.right.decisions });
+  return right({ ...emptyPart, yaw: yaw.right, notes: told, decisions: [weighs, ...yaw.right.decisions] });
 }
 
 /** Asks all three. */

@@ -26,6 +26,10 @@ export function pathOf(context: t.Context): string {
   return path;
 }
 
+/** A figure of each kind as people write it, for the words of an error. */
+const written: Partial<Record<Dimension, string>> = { length: '"187 in"', pressure: '"80 psi"', ratio: '"12 %"', angle: '"15 deg"', 'weight per length': '"2,200 lb/in"' };
+const bareNumber = /^[\d,.\s]+$/;
+
 interface Said { readonly figure: unknown; readonly basis: Basis | undefined; readonly wrong?: string }
 
 /** Takes the basis off a record, leaving the text or the wire record. */
@@ -44,6 +48,7 @@ function read<D extends Dimension>(figure: unknown, dimension: D): Quantity<Unit
   if (typeof figure === 'string') {
     const parsed = parseMeasure(figure, dimension);
     if (!isLeft(parsed)) return parsed.right;
+    if (bareNumber.test(figure)) return `a unit behind the figure: a figure of ${dimension} as text, such as ${written[dimension] ?? '"9,200 lb"'}`;
     return `${inWords(parsed.left)}${parsed.left.tag === 'UnreadableQuantity' ? ` at character ${parsed.left.at + 1}` : ''}`;
   }
   if (typeof figure === 'object' && figure !== null && Object.keys(figure).sort().join() === 'unit,value') {
@@ -53,7 +58,7 @@ function read<D extends Dimension>(figure: unknown, dimension: D): Quantity<Unit
     if (isLeft(parsed)) return inWords(parsed.left);
     return read(show(parsed.right), dimension);
   }
-  return `a figure with its unit as text, such as "9,200 lb": ${dimension}`;
+  return `a figure with its unit as text, such as ${written[dimension] ?? '"9,200 lb"'}: ${dimension}`;
 }
 
 /** A figure of one dimension as a leaf of the working. */
@@ -80,8 +85,8 @@ export const ratingOf = (symbol: string): t.Type<Figure<'mass'>, unknown, unknow
   figureCodec({ symbol, basis: 'label', dimension: 'mass', least: quantity(1, 'lb'), most: quantity(200000, 'lb') });
 
 /** A weight: zero or more. */
-export const weightOf = (symbol: string, basis: Basis = 'stated'): t.Type<Figure<'mass'>, unknown, unknown> =>
-  figureCodec({ symbol, basis, dimension: 'mass', least: quantity(0, 'lb'), most: quantity(200000, 'lb') });
+export const weightOf = (symbol: string, basis: Basis = 'stated', least: number = 0): t.Type<Figure<'mass'>, unknown, unknown> =>
+  figureCodec({ symbol, basis, dimension: 'mass', least: quantity(least, 'lb'), most: quantity(200000, 'lb') });
 
 /** A place along the trailer, or a size; `least` may be negative for what stands ahead of the coupler. */
 export const lengthOf = (symbol: string, least: number = 0, basis: Basis = 'stated'): t.Type<Figure<'length'>, unknown, unknown> =>

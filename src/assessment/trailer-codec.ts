@@ -26,7 +26,7 @@ const leverCodec = closedRecord('tongue by beam and scale', {
 }, {});
 
 const curbCodec = closedRecord('the empty trailer: weighed, or built up from items, frame and deck', {}, {
-  weight: weightOf('trailer weight'), tongue: weightOf('trailer tongue load'), tongueByLever: leverCodec, items: listOf('items', itemCodec), frame: cutListCodec, deck: deckCodec,
+  weight: weightOf('trailer weight', 'stated', 1), tongue: weightOf('trailer tongue load'), tongueByLever: leverCodec, items: listOf('items', itemCodec), frame: cutListCodec, deck: deckCodec,
   grows: listOf('names of the lines that grow with the deck', words), tolerance: shareOf('tolerance of the built-up weight', '0'),
 });
 

@@ -7,7 +7,6 @@ import type { MembersError } from '../members/index.js';
 import { converted, decide, type Decision, type Derived, difference, inInches, inPounds, named, product, sum } from '../trace/index.js';
 import { leverScale, type TowingError } from '../towing/index.js';
 import type { CargoSpec, CurbSpec, Spec } from './codec.js';
-import type { UndecodableSpec } from './errors.js';
 import { builtUp } from './frame.js';
 import type { NotChecked } from './not-checked.js';
 
@@ -94,22 +93,12 @@ function placed(cargo: CargoSpec): PlacedItem | undefined {
   return { name: cargo.name, weight, at: sum(`${cargo.name} position`, [front, behind]) };
 }
 
-/** A place told in two ways may contradict itself: one of them is to go. */
-function placedTwice(pieces: readonly CargoSpec[]): UndecodableSpec | undefined {
-  const index = pieces.findIndex(({ at, front }) => at !== undefined && front !== undefined);
-  if (index < 0) return undefined;
-  const path = `cargo.${index}`;
-  return { chapter: 'assessment', tag: 'UndecodableSpec', path, problems: [{ path, got: 'a position and the place of the front face', needed: 'one of the two: "at", or "front" with "balancePoint"' }] };
-}
-
 /** Weighs a spec: gross always when the weights are known, the balance when the places are known too. */
-export function weigh(spec: Spec, group: AxleGroup | undefined): Either<BalanceError | TowingError | MembersError | UndecodableSpec, Weighed> {
+export function weigh(spec: Spec, group: AxleGroup | undefined): Either<BalanceError | TowingError | MembersError, Weighed> {
   const read = emptyTrailer(spec.trailer.curb);
   if (isLeft(read)) return left({ ...read.left, path: read.left.path ?? 'trailer.curb' });
   const empty = read.right;
   const pieces = spec.cargo ?? [];
-  const twice = placedTwice(pieces);
-  if (twice !== undefined) return left(twice);
   const noCargo = spec.cargo === undefined ? [{ what: 'the laden trailer (this is the empty one)', missing: 'cargo' }] : [];
   const cargo = pieces.map(placed);
   const unplaced = pieces.filter((_, index) => cargo[index] === undefined);

@@ -49,7 +49,7 @@ export function allHold(guards: readonly Guard[]): Either<LoadingError, readonly
 }
 
 /** A count from a program is a whole number of one or more. */
-export function wholeCount(what: string, found: number): Either<LoadingError, Derived<'ratio'>> {
-  if (!Number.isInteger(found) || found < 1) return left({ chapter: 'load', tag: 'NotACount', what, found: String(found) });
+export function wholeCount(what: string, found: number, most = 1000): Either<LoadingError, Derived<'ratio'>> {
+  if (!Number.isInteger(found) || found < 1 || found > most) return left({ chapter: 'load', tag: 'NotACount', what, found: String(found) });
   return right(constant(quantity(found, 'ratio'), what));
 }

@@ -75,7 +75,7 @@ export function tandemSplit(axleLoad: AnyWeight, suspension: Suspension): Either
 }
 
 function alike(load: Derived<'lb'>, axles: number, notes: readonly Note[]): Either<LoadingError, TandemSplit> {
-  const count = wholeCount('number of axles', axles);
+  const count = wholeCount('number of axles', axles, 20);
   if (isLeft(count)) return count;
   const each = quotient('load of each axle', load, count.right, statics);
   return right({ loads: Array.from({ length: axles }, () => each), decisions: [], notes });

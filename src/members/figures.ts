@@ -1,7 +1,7 @@
 /** Figures on their way in: taken under a name, brought to the working unit, and tested before they are used. */
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
 import { type AnyAreaWeight, type AnyDensity, type Comparison, constant, converted, type Decision, decide, type Derived, known } from '../trace/index.js';
-import { type AnyQuantity, quantity, type Unit } from '../units/index.js';
+import { type AnyQuantity, inch, quantity, type Unit } from '../units/index.js';
 import type { MembersError } from './errors.js';
 
 /** A density as a figure in lb/ft3, the conversion recorded. */
@@ -50,3 +50,9 @@ export function met(demands: readonly Demand[]): Either<MembersError, readonly D
 /** A weight per area as a figure in lb/ft2, the conversion recorded. */
 export const inPoundsPerSquareFoot = (symbol: string, weight: AnyAreaWeight): Derived<'lb/ft2'> =>
   converted(symbol, known(symbol, weight) as Derived<'kg/m2'>, 'lb/ft2');
+
+const [thinnest, longest] = [constant(inch('0.0001')), constant(inch(100_000))];
+
+/** A dimension of a section: more than zero, and such that areas and corners are not lost in the rounding of 34 digits. */
+export const aSize = (what: string, figure: Derived<'in'>): readonly Demand[] =>
+  [aboveZero(what, figure), fits(what, figure, '>=', thinnest, 'thick enough to be made'), fits(what, figure, '<=', longest, 'short enough to be made')];

@@ -79,11 +79,8 @@ export const under = (path: string, key: string | number): string => (path === '
 
 function snippet(input: unknown): string {
   if (input === undefined) return 'nothing';
-  try {
-    return (JSON.stringify(input) ?? typeof input).slice(0, 60);
-  } catch {
-    return typeof input;
-  }
+  if (typeof input === 'object' && input !== null) return Array.isArray(input) ? `a list of ${input.length}` : 'a record';
+  return typeof input === 'string' ? `"${input.slice(0, 60)}"` : String(input).slice(0, 60);
 }
 
 export const undecodable = (input: unknown, needed: string, path: string): MembersError =>

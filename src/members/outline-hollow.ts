@@ -2,7 +2,7 @@
 import { constant, type Derived, difference, fromMemory, inInches, product } from '../trace/index.js';
 import { ratio } from '../units/index.js';
 import { squareCorner } from './corners.js';
-import { aboveZero, type Demand, fits } from './figures.js';
+import { aSize, type Demand, fits } from './figures.js';
 import type { RectangularTube, RoundTube, WallForProperties } from './outline.js';
 import { disc, fourth, half, type Part, rectangle, squared, twice } from './parts.js';
 import type { Taken } from './taken.js';
@@ -42,7 +42,7 @@ export function takeRectangularTube(outline: RectangularTube): Taken {
     ...rounded('inside', difference(null, width, twice(null, wall)), difference(null, height, twice(null, wall)), difference('inside corner radius', radiusFor(wall), wall), true),
   ];
   const demandsFor = (wall: Derived<'in'>, name: string): readonly Demand[] => [
-    aboveZero(name, wall),
+    ...aSize(name, wall),
     fits('outside corner radius', radiusFor(wall), '>=', wall, 'at least the wall'),
     fits('outside corners', twice(null, radiusFor(wall)), '<=', width, 'no wider than the tube'),
     fits('outside corners', twice(null, radiusFor(wall)), '<=', height, 'no higher than the tube'),
@@ -51,7 +51,7 @@ export function takeRectangularTube(outline: RectangularTube): Taken {
   ];
   return {
     demands: [
-      aboveZero('height', height), aboveZero('width', width), ...demandsFor(nominal, 'nominal wall'), ...(design === nominal ? [] : demandsFor(design, 'design wall')),
+      ...aSize('height', height), ...aSize('width', width), ...demandsFor(nominal, 'nominal wall'), ...(design === nominal ? [] : demandsFor(design, 'design wall')),
     ],
     parts: partsFor(design), ...(design === nominal ? {} : { weighed: partsFor(nominal) }), width, height, across: 'symmetric', up: 'symmetric',
   };
@@ -65,9 +65,9 @@ export function takeRoundTube(outline: RoundTube): Taken {
   const partsFor = (wall: Derived<'in'>) => (): readonly Part[] => [
     disc('outside', outside, { times: 1 }), disc('inside', difference('inside diameter', outside, twice(null, wall)), { times: 1, hole: true }),
   ];
-  const demandsFor = (wall: Derived<'in'>, name: string): readonly Demand[] => [aboveZero(name, wall), fits('both walls', twice(null, wall), '<=', outside, 'no more than the diameter')];
+  const demandsFor = (wall: Derived<'in'>, name: string): readonly Demand[] => [...aSize(name, wall), fits('both walls', twice(null, wall), '<=', outside, 'no more than the diameter')];
   return {
-    demands: [aboveZero('outside diameter', outside), ...demandsFor(nominal, 'nominal wall'), ...(design === nominal ? [] : demandsFor(design, 'design wall'))],
+    demands: [...aSize('outside diameter', outside), ...demandsFor(nominal, 'nominal wall'), ...(design === nominal ? [] : demandsFor(design, 'design wall'))],
     parts: partsFor(design), ...(design === nominal ? {} : { weighed: partsFor(nominal) }), width: outside, height: outside, across: 'symmetric', up: 'symmetric',
   };
 }

@@ -1,6 +1,6 @@
 /** Bent and plain outlines in parts: formed channel, angle, flat. */
 import { type Derived, difference, inInches, sum } from '../trace/index.js';
-import { aboveZero, fits, notBelowZero } from './figures.js';
+import { aSize, fits, notBelowZero } from './figures.js';
 import type { Angle, Flat, FormedChannel } from './outline.js';
 import { half, type Part, quarterRing, rectangle, twice } from './parts.js';
 import type { Taken } from './taken.js';
@@ -26,7 +26,7 @@ export function takeFormed(outline: FormedChannel): Taken {
   };
   return {
     demands: [
-      aboveZero('depth', depth), aboveZero('thickness', thickness), notBelowZero('inside bend radius', inside),
+      ...aSize('depth', depth), ...aSize('thickness', thickness), notBelowZero('inside bend radius', inside),
       fits('flange width', width, '>=', outside, 'at least the outside bend radius'),
       fits('depth', depth, '>=', twice(null, outside), 'at least twice the outside bend radius'),
     ],
@@ -46,7 +46,7 @@ export function takeAngle(outline: Angle): Taken {
   ];
   return {
     demands: [
-      aboveZero('thickness', thickness),
+      ...aSize('thickness', thickness),
       fits('upright leg', upright, '>', thickness, 'longer than the thickness'), fits('flat leg', flat, '>', thickness, 'longer than the thickness'),
     ],
     parts, width: flat, height: upright, across: 'from the edge', up: 'from the edge',
@@ -57,7 +57,7 @@ export function takeAngle(outline: Angle): Taken {
 export function takeFlat(outline: Flat): Taken {
   const [height, width]: [Derived<'in'>, Derived<'in'>] = [inInches('height', outline.height), inInches('width', outline.width)];
   return {
-    demands: [aboveZero('height', height), aboveZero('width', width)],
+    demands: [...aSize('height', height), ...aSize('width', width)],
     parts: () => [rectangle('flat', width, height, { times: 1 })], width, height, across: 'symmetric', up: 'symmetric',
   };
 }

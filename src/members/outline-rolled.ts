@@ -2,7 +2,7 @@
 import { type Derived, difference, inInches, known, product, quotient, sum } from '../trace/index.js';
 import { number } from './constants.js';
 import { type Corner, slopedCorner, squareCorner } from './corners.js';
-import { aboveZero, fits, notBelowZero } from './figures.js';
+import { aSize, fits, notBelowZero } from './figures.js';
 import type { ParallelBeam, ParallelChannel, TaperedBeam, TaperedChannel } from './outline.js';
 import { fourth, half, type Part, rectangle, squared, twice, wedge } from './parts.js';
 import type { Taken } from './taken.js';
@@ -53,7 +53,7 @@ export function takeRolled(outline: TaperedChannel | TaperedBeam | ParallelBeam 
   ];
   return {
     demands: [
-      aboveZero('depth', depth), aboveZero('web thickness', web), aboveZero('flange thickness', flange), notBelowZero('root radius', root),
+      ...aSize('depth', depth), ...aSize('web thickness', web), ...aSize('flange thickness', flange), notBelowZero('root radius', root),
       ...(toe ? [notBelowZero('toe radius', toe)] : []), ...(slope ? [notBelowZero('flange slope', slope), fits('flange slope', slope, '<=', number(1), 'no steeper than 1 in 1')] : []),
       fits('flange width', width, '>', web, 'wider than the web'),
       fits('both flanges at the root', twice(null, thick), '<', depth, 'less than the depth'),

@@ -66,10 +66,13 @@ export interface Spread {
  *
  * @param plan as for `study`, with a sampled design
  * @param figure the figure whose quantiles are wanted
+ * @param shares of the answered runs, 0 to 1 each; Left `UnusableVariation` for any other
  * @example orThrow(sample({ base: spec, vary: { 'cargo.0.weight': normal('9,000 lb', '225 lb') }, design: { kind: 'latin hypercube', runs: 200, seed: 1 } }, 'gross weight')).runs // 200
  * @source binomial standard error, any textbook of statistics; from memory
  */
 export function sample(plan: StudyPlan, figure: string, shares: readonly number[] = [0.05, 0.5, 0.95]): Either<TrailerError, Spread> {
+  const outside = shares.find((share) => !(share >= 0 && share <= 1));
+  if (outside !== undefined) return left({ chapter: 'study', tag: 'UnusableVariation', path: 'shares', found: String(outside), needed: 'shares of the runs from 0 to 1' });
   const made = study(plan);
   if (isLeft(made)) return made;
   const table = made.right.columns();
@@ -88,6 +91,6 @@ export function sample(plan: StudyPlan, figure: string, shares: readonly number[
   return right({
     runs: made.right.count, unanswered: unanswered.length, table: table.right,
     holds: { share, standardError: Math.sqrt((share * (1 - share)) / length) },
-    quantiles: shares.map((p) => ({ share: p, value: at(Math.min(1, Math.max(0, p))) })),
+    quantiles: shares.map((p) => ({ share: p, value: at(p) })),
   });
 }

@@ -41,7 +41,7 @@ export interface Study {
   readonly rows: (from?: number, to?: number) => Generator<Row, void>;
   /** Typed columns of the answered rows; the others are listed with their errors. */
   readonly columns: (from?: number, to?: number) => Either<StudyError, ColumnTable>;
-  /** The spec of one row as JSON: `assess` of it gives the same answer. */
+  /** The spec of one row as JSON: `assess` of it gives the same answer. Left for a row that is not there. */
   readonly specAt: (row: number) => Either<TrailerError, unknown>;
 }
 
@@ -72,15 +72,18 @@ export function study({ base, vary, design, measure = standardMeasure, onProgres
   const sample = Array.from({ length: Math.min(24, planned.count) }, (_, i) => Math.floor(uniformAt(20_011, i, 0) * planned.count));
   const mismatch = checkSample(chunks, sample, names.right.map(({ name }) => name), assess, measure);
   if (mismatch !== undefined) return left(mismatch);
-  const run = (from = 0, to = planned.count): Generator<Chunk, void> => chunks.run(Math.max(0, from), Math.min(planned.count, to), names.right.map(({ name }) => name), onProgress, signal);
+  const [first, last] = [(from: number) => Math.max(0, Math.ceil(from)), (to: number) => Math.min(planned.count, Math.ceil(to))];
+  const run = (from = 0, to = planned.count): Generator<Chunk, void> => chunks.run(first(from), last(to), names.right.map(({ name }) => name), onProgress, signal);
   const header = { choices, inputs: factors.map(({ path, unit }) => ({ path, unit })), figures: names.right };
   return right({
     count: planned.count, ...header, chunks: run,
-    rows: (from = 0, to = planned.count) => rowsOf(header, run(from, to), Math.max(0, from), Math.min(planned.count, to), signal),
-    columns: (from = 0, to = planned.count) => columnsOf(header, run(from, to), Math.max(0, Math.min(planned.count, to) - Math.max(0, from)), signal),
-    specAt: (row) => chunks.specAt(row),
+    rows: (from = 0, to = planned.count) => rowsOf(header, run(from, to), first(from), last(to), signal),
+    columns: (from = 0, to = planned.count) => columnsOf(header, run(from, to), Math.max(0, last(to) - first(from)), signal),
+    specAt: (row) => (isRow(row, planned.count) ? chunks.specAt(row) : left({ chapter: 'study', tag: 'UnusableVariation', path: 'row', found: String(row), needed: `a whole number from 0 to ${planned.count - 1}` })),
   });
 }
+
+const isRow = (row: number, count: number): boolean => Number.isInteger(row) && row >= 0 && row < count;
 
 function refusal(design: Design, factors: readonly { path: string; levels: number }[]): StudyError | undefined {
   if (design.kind === 'latin hypercube' || design.kind === 'monte carlo') {

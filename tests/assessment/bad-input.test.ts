@@ -120,8 +120,21 @@ describe('facts that contradict each other', () => {
     }
   });
   it('a trailer and cargo of no weight', () => {
-    expect(leftOf(assess(changed(changed(tiltDeck(), 'trailer.curb', { weight: '0 lb', tongue: '0 lb' }), 'cargo', [])))).toMatchObject({ tag: 'NothingWeighed' });
+    expect(leftOf(assess(changed(changed(tiltDeck(), 'trailer.curb', { weight: '0 lb', tongue: '0 lb' }), 'cargo', [])))).toMatchObject({ tag: 'UndecodableSpec', path: 'trailer.curb.weight' });
     expect(leftOf(assess(changed(tiltDeck(), 'trailer.curb', { items: [{ name: 'air', weight: '0 lb', at: '10 in' }] })))).toMatchObject({ tag: 'NothingWeighed', path: 'trailer.curb' });
+  });
+  it('local rules that are a list in a hundred thousand lists', () => {
+    const deep = JSON.parse('['.repeat(100_000) + ']'.repeat(100_000)) as unknown;
+    expect(leftOf(assess(changed(tiltDeck(), 'rules.local', deep)))).toMatchObject({ chapter: 'rules', path: expect.stringMatching(/^rules\.local/) });
+  });
+  it('a channel formed of next to nothing', () => {
+    const member = { formedChannel: { depth: '6 in', flangeWidth: '2 in', thickness: `0.${'0'.repeat(60)}1 in`, insideRadius: '3/16 in', material: 'steel' } };
+    expect(leftOf(assess(changed(tiltDeck(), 'trailer.curb', { frame: [{ name: 'rails', member, length: '20 ft', count: 2, from: '48 in' }] })))).toMatchObject({ tag: 'UndecodableSpec', path: expect.stringMatching(/^trailer\.curb\.frame/), problems: [{ needed: expect.stringContaining('thick enough to be made') }] });
+  });
+  it('a figure without its unit, in words that say so', () => {
+    const needed = (path: string, value: unknown): string => { const error = leftOf(assess(changed(tiltDeck(), path, value))); return error.tag === 'UndecodableSpec' ? error.problems[0]!.needed : error.tag; };
+    expect(needed('trailer.gvwr', '14000')).toBe('a unit behind the figure: a figure of mass as text, such as "9,200 lb"');
+    expect(needed('trailer.axles.0.tires.pressure', 80)).toBe('a figure with its unit as text, such as "80 psi": pressure');
   });
   it('a guideline upside down', () => expect(refused('trailer.guideline', { low: '15 %', high: '10 %', source: 'a manual' })).toMatchObject({ tag: 'ShareOutOfRange', path: 'trailer.guideline' }));
   it('a place told twice', () => expect(refused('cargo.0.at', '182 in')).toMatchObject({ tag: 'UndecodableSpec', path: 'cargo.0' }));

@@ -75,6 +75,7 @@ describe('side to side', () => {
     expectReplays(centre.rightOfMiddle, centre.weight);
   });
   it('refuses no track, no items, no weight', () => {
+    for (const axles of [0, 1.5, 21, 1e9]) expect(leftOf(tandemSplit(lb(11000), { suspension: 'equalised', axles })).tag).toBe('NotACount');
     expect(leftOf(wheelShares(lb(6000), inch(4), inch(0))).tag).toBe('MustBeAboveZero');
     expect(leftOf(lateralCentre([])).tag).toBe('NothingGiven');
     expect(leftOf(lateralCentre([{ name: 'air', weight: lb(0), rightOfMiddle: inch(0) }])).tag).toBe('MustBeAboveZero');

@@ -28,7 +28,7 @@ describe('a study of random trailers', () => {
       seen.studies += 1;
       seen.compared += compared;
       seen.answered += answered;
-    }), { numRuns: 200, seed: 42 });
+    }), { numRuns: 230, seed: 42 });
     expect(seen.studies).toBeGreaterThan(100);
     expect(seen.compared).toBeGreaterThan(1400);
     expect(seen.answered).toBeGreaterThan(700);

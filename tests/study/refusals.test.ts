@@ -45,6 +45,26 @@ describe('levels', () => {
   });
 });
 
+describe('a row', () => {
+  const made = rightOf(study({ base: tiltDeck, vary: { 'cargo.0.weight': range('1,000 lb', '9,000 lb', 5) }, design: grid }));
+  it('that is not there has no spec', () => {
+    for (const row of [-1, 5, 1.5, NaN, Infinity]) expect(leftOf(made.specAt(row)), String(row)).toMatchObject({ tag: 'UnusableVariation', path: 'row', needed: 'a whole number from 0 to 4' });
+    expect(isLeft(made.specAt(4))).toBe(false);
+  });
+  it('is a whole one, whatever ends are asked for', () => {
+    expect([...made.rows(0.5, 2.5)].map(({ row }) => row)).toEqual([1, 2]);
+    expect([...made.rows(-3, 99)].map(({ row }) => row)).toEqual([0, 1, 2, 3, 4]);
+  });
+});
+
+describe('quantiles', () => {
+  it('are of shares from none to all of the runs', () => {
+    const plan: StudyPlan = { base: tiltDeck, vary: { 'cargo.0.weight': uniform('8,000 lb', '9,000 lb') }, design: { kind: 'monte carlo', runs: 20, seed: 1 } };
+    for (const share of [NaN, -0.1, 1.1]) expect(leftOf(sample(plan, 'gross weight', [0.5, share]))).toMatchObject({ tag: 'UnusableVariation', path: 'shares', found: String(share) });
+    expect(rightOf(sample(plan, 'gross weight', [0, 1])).quantiles).toHaveLength(2);
+  });
+});
+
 describe('too much', () => {
   it('is refused with its count before anything runs', () => {
     const started = performance.now();
