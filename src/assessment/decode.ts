@@ -1,20 +1,15 @@
 /** From text or JSON to a spec whose figures are leaves of the working. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type Spec, specCodec } from './codec.js';
+import { inShort } from '../units/internal.js';
 import type { MalformedJson, Problem, UndecodableSpec } from './errors.js';
 
 /** The most text that is read as a spec. */
 const longest = 1_000_000;
 
-const summary = (got: unknown): string => {
-  if (got === undefined) return 'nothing';
-  const text = typeof got === 'string' ? `"${got.slice(0, 40)}"` : Array.isArray(got) ? `a list of ${got.length}` : typeof got === 'object' && got !== null ? 'a record' : String(got).slice(0, 40);
-  return text;
-};
-
 const problem = (error: import('io-ts').ValidationError): Problem => ({
   path: error.context.map(({ key }) => key).filter((key) => key !== '').join('.') || 'the spec',
-  got: summary(error.value),
+  got: inShort(error.value),
   needed: error.message ?? error.context.at(-1)?.type.name ?? 'something else',
 });
 

@@ -3,6 +3,7 @@ import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import * as t from 'io-ts';
 import { type Basis, type Derived, given, isBasis } from '../trace/index.js';
 import { convert, type Decimal, type Dimension, dimensionOf, inch, lb, lbPerFt, lbPerFt2, lbPerFt3, parseMeasure, parseQuantity, quantity, type Quantity, ratio, type Unit, type UnitOf, wireQuantity } from '../units/index.js';
+import { inShort } from '../units/internal.js';
 import type { MembersError } from './errors.js';
 
 /** A figure as it was written down, with what it rests on. */
@@ -77,14 +78,8 @@ export const oneOf = <W extends string>(...words: readonly [W, ...W[]]): t.Type<
 
 export const under = (path: string, key: string | number): string => (path === '' ? `${key}` : `${path}.${key}`);
 
-function snippet(input: unknown): string {
-  if (input === undefined) return 'nothing';
-  if (typeof input === 'object' && input !== null) return Array.isArray(input) ? `a list of ${input.length}` : 'a record';
-  return typeof input === 'string' ? `"${input.slice(0, 60)}"` : String(input).slice(0, 60);
-}
-
 export const undecodable = (input: unknown, needed: string, path: string): MembersError =>
-  ({ chapter: 'members', tag: 'UndecodableList', found: snippet(input), needed, path });
+  ({ chapter: 'members', tag: 'UndecodableList', found: inShort(input), needed, path });
 
 /** Decodes; what cannot be decoded is named with its place. */
 export function decodeAt<A>(codec: t.Decoder<unknown, A>, input: unknown, path: string): Either<MembersError, A> {

@@ -1,5 +1,6 @@
 /** The shape of a user's rule file, as it comes out of JSON. What the names in it mean is checked in local.ts. */
 import * as t from 'io-ts';
+import { inShort } from '../units/internal.js';
 
 const printed = t.type({ value: t.string });
 const share = t.type({ times: t.string, of: t.string });
@@ -46,13 +47,6 @@ export const fields = {
   step: ['class', 'upTo'],
 } as const;
 
-/** What stands there, in a few words: a list or a record is not written out, whatever its size and depth. */
-function said(found: unknown): string {
-  if (found === undefined) return 'nothing';
-  if (typeof found === 'object' && found !== null) return Array.isArray(found) ? `a list of ${found.length}` : 'a record';
-  return typeof found === 'string' ? `"${found.slice(0, 60)}"` : String(found).slice(0, 60);
-}
-
 /** The first place where the shape is wrong, as a path and what was found there. */
 export function firstFault(errors: t.Errors): { path: string; found: string; needed: string } {
   // Where alternatives were tried, the deepest complaint is the one about the figure the user wrote.
@@ -60,5 +54,5 @@ export function firstFault(errors: t.Errors): { path: string; found: string; nee
   const last = deepest.context[deepest.context.length - 1];
   // The parts of an intersection stand in the context under their number; they are no part of the file.
   const keys = deepest.context.filter((_, i) => i > 0 && !(deepest.context[i - 1]?.type instanceof t.IntersectionType)).map(({ key }) => key);
-  return { path: keys.join('.'), found: said(last?.actual), needed: last?.type.name ?? 'a rule file' };
+  return { path: keys.join('.'), found: inShort(last?.actual), needed: last?.type.name ?? 'a rule file' };
 }

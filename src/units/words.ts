@@ -9,6 +9,13 @@ export interface Words {
   readonly needed: string;
 }
 
+/** What stands in a file, in a few words: a list or a record is not written out, whatever its size and depth. */
+export function inShort(found: unknown): string {
+  if (found === undefined) return 'nothing';
+  if (typeof found === 'object' && found !== null) return Array.isArray(found) ? `a list of ${found.length}` : 'a record';
+  return typeof found === 'string' ? `"${found.slice(0, 60)}"` : String(found).slice(0, 60);
+}
+
 export function wordsForUnits(error: UnitsError): Words {
   switch (error.tag) {
     case 'UnreadableQuantity':
