@@ -46,7 +46,7 @@ export interface Assessment {
   readonly mustPress: readonly Pressing[];
   /** Those of them that are: the ball, an axle or a side leaves what it stands on. */
   readonly lifted: readonly Pressing[];
-  /** True when no check is over and nothing is lifted; says nothing of `attention` nor of what was not checked. */
+  /** True when no check is over and nothing is lifted; says nothing of `attention` nor of what was not checked, and with no check at all it is true: ask `checks.length` too. */
   readonly holds: boolean;
   /** What is not well and is no check of a rating: tongue guideline, the machine's place, tiedowns, edges, ramps, axle groups. */
   readonly attention: readonly Note[];

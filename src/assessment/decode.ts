@@ -35,7 +35,7 @@ export function decodeSpec(input: unknown): Either<UndecodableSpec, Spec> {
 /**
  * What JSON value does this text say?
  *
- * Nothing is evaluated, and more than a million characters are refused unread.
+ * Nothing is evaluated, a byte order mark in front is passed over, and more than a million characters are refused unread.
  *
  * Not for JSON with comments or single quotes.
  *
@@ -47,7 +47,7 @@ export function decodeSpec(input: unknown): Either<UndecodableSpec, Spec> {
 export function readJson(text: string): Either<MalformedJson, unknown> {
   if (text.length > longest) return left({ chapter: 'assessment', tag: 'MalformedJson', says: `a text of ${text.length} characters, more than ${longest}` });
   try {
-    return right(JSON.parse(text) as unknown);
+    return right(JSON.parse(text.replace(/^\uFEFF/, '')) as unknown);
   } catch (reason) {
     return left({ chapter: 'assessment', tag: 'MalformedJson', says: reason instanceof Error ? reason.message.slice(0, 120) : 'a text that is not JSON' });
   }

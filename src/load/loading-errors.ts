@@ -65,12 +65,13 @@ export interface NothingGiven {
   readonly path?: string;
 }
 
-/** A count that is not a whole number of one or more. */
+/** A count that is not a whole number from one to the most that a trailer may have. */
 export interface NotACount {
   readonly chapter: 'load';
   readonly tag: 'NotACount';
   readonly what: string;
   readonly found: string;
+  readonly most: number;
   readonly path?: string;
 }
 

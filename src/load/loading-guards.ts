@@ -48,8 +48,8 @@ export function allHold(guards: readonly Guard[]): Either<LoadingError, readonly
   return failed === undefined ? right(guards.map(({ decision }) => decision)) : left(failed.otherwise);
 }
 
-/** A count from a program is a whole number of one or more. */
+/** A count from a program is a whole number, from one to what a trailer may have. */
 export function wholeCount(what: string, found: number, most = 1000): Either<LoadingError, Derived<'ratio'>> {
-  if (!Number.isInteger(found) || found < 1 || found > most) return left({ chapter: 'load', tag: 'NotACount', what, found: String(found) });
+  if (!Number.isInteger(found) || found < 1 || found > most) return left({ chapter: 'load', tag: 'NotACount', what, found: String(found), most });
   return right(constant(quantity(found, 'ratio'), what));
 }

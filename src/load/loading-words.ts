@@ -19,7 +19,7 @@ export function wordsForLoading(error: LoadingError): Words {
     case 'NothingGiven':
       return { asked: error.what, found: 'none', needed: 'at least one' };
     case 'NotACount':
-      return { asked: error.what, found: error.found, needed: 'a whole number, one or more, and no more than a trailer has' };
+      return { asked: error.what, found: error.found, needed: `a whole number from 1 to ${error.most}` };
     case 'NothingLimits':
       return { asked: error.what, found: `no limit that bounds it (given: ${error.given.join(', ')})`, needed: 'a hitch tongue limit or an axle limit' };
     case 'MachineAxleLoadsMissing':

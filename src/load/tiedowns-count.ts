@@ -80,7 +80,7 @@ export function tiedownCount(article: TiedArticle): Either<LoadingError, Tiedown
       const { minimum, decisions } = generalCount(weight, length, article.blockedForward);
       const isHeavy = decide(weight, '>=', line);
       return right({
-        readings: [{ reading: 'by length and weight', minimum, source: general }], decisions: [...guarded.right, ...decisions, isHeavy],
+        readings: [{ reading: 'length and weight', minimum, source: general }], decisions: [...guarded.right, ...decisions, isHeavy],
         notes: isHeavy.holds ? [note('HeavySectionMayBind', 'A vehicle or machine on wheels or tracks of 10,000 lb or more comes under the heavy-equipment section: four at least.', [weight])] : [],
       });
     }

@@ -10,7 +10,10 @@ import { isVaried, type Tape, tapeOf } from './tape.js';
 import { type ColumnBound, guardShare, tightened } from './bounds.js';
 import type { Operand } from './steps.js';
 
-/** The figures a study prints, taken from an assessment; absent ones make a row unanswered. */
+/**
+ * The figures a study prints, taken from an assessment; absent ones make a row unanswered. It picks the same figures whatever their
+ * values: one that chooses by a figure or a verdict is found out by the sample, as a mismatch.
+ */
 export type Measure = (assessment: Assessment) => Readonly<Record<string, Derived<Unit>>>;
 
 /** Gross, tongue load and share, payload, what is left of every check. @example Object.keys(standardMeasure(orThrow(assess(spec))))[0] // gross weight */

@@ -13,7 +13,7 @@ export function wordsForStudy(error: StudyError): Words {
     case 'TooManyVariants':
       return { asked: `a study of ${inThousands(error.count)} variants`, found: 'more than a study takes on', needed: `at most ${inThousands(error.most)}: fewer levels, or a sampled design` };
     case 'TapeMismatch':
-      return { asked: `${error.column} of row ${error.row}`, found: `${error.tape} on the tape, ${error.exact} exactly`, needed: 'the same figure twice: please report this as a defect' };
+      return { asked: `${error.column} of row ${error.row}`, found: `${error.tape} on the tape, ${error.exact} exactly`, needed: 'the same figure twice: a measure that picks its figures by their values, or else a defect to report' };
     case 'Aborted':
       return { asked: 'the rest of the study', found: `a stop after ${error.afterRows} rows`, needed: 'a run to the end' };
     case 'NoSolution':

@@ -24,6 +24,7 @@ describe('text that is not JSON', () => {
   it('of more than a million characters is refused unread; a million are read', () => {
     expect(leftOf(readJson(' '.repeat(1_000_001))).says).toContain('1000001');
     expect(rightOf(readJson(`${' '.repeat(999_998)}{}`))).toEqual({});
+    expect(rightOf(readJson('\uFEFF{"trailer":1}'))).toEqual({ trailer: 1 });
   });
   it('may be nested as deep as it likes', () => {
     const deep = '['.repeat(100_000) + ']'.repeat(100_000);
