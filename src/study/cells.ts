@@ -33,7 +33,10 @@ export const assessAt = (base: unknown, path: string, unit: string, basis: strin
 /** The stretch around x for which a recorded working speaks: as far as each of its decisions falls out the same. */
 function stretch({ decisions }: Assessment, path: string, x: Decimal, from: Decimal, to: Decimal): { from: Decimal; to: Decimal } {
   const cuts = decisions.flatMap(({ left, right }) => zerosOf(left, right, path, from, to).at);
-  const same = (y: Decimal): boolean => decisions.every(({ left, right, comparison, holds }) => holdsFor(compareDecimals(figureAt(left, path, y), figureAt(right, path, y)), comparison) === holds);
+  const same = (y: Decimal): boolean => decisions.every(({ left, right, comparison, holds }) => {
+    const [a, b] = [figureAt(left, path, y), figureAt(right, path, y)];
+    return !a.isNaN() && !b.isNaN() && holdsFor(compareDecimals(a, b), comparison) === holds;
+  });
   const [below, above] = [cuts.filter((cut) => cut.lt(x)), cuts.filter((cut) => cut.gt(x))];
   const low = below.reduce((best, cut) => (cut.gt(best) ? cut : best), from);
   const high = above.reduce((best, cut) => (cut.lt(best) ? cut : best), to);

@@ -9,9 +9,15 @@ export const bracketWidth = '0.000001';
 /** How many steps an input's whole range is scanned in where the working is not linear. */
 const scanSteps = 200;
 
-/** The figure of a working with another figure at `path`. */
-export const figureAt = (node: Node, path: string, x: Decimal): Decimal =>
-  figureWith(node, new Map([[path, x]]));
+/** The figure of a working with another figure at `path`; not a number where a divisor is zero there: a pole is no answer. */
+export function figureAt(node: Node, path: string, x: Decimal): Decimal {
+  try {
+    return figureWith(node, new Map([[path, x]]));
+  } catch (reason) {
+    if (reason instanceof RangeError) return new Decimal(NaN);
+    throw reason;
+  }
+}
 
 export interface Zeros {
   readonly at: readonly Decimal[];
@@ -19,11 +25,14 @@ export interface Zeros {
 }
 
 function bracketed(figure: (x: Decimal) => Decimal, low: Decimal, high: Decimal): readonly Decimal[] {
-  const places = Array.from({ length: scanSteps + 1 }, (_, i) => low.plus(high.minus(low).times(i).div(scanSteps)));
+  // A stretch may end at a pole: its figure is asked a hair before it.
+  const from = figure(low).isNaN() ? low.plus(bracketWidth) : low;
+  const to = figure(high).isNaN() ? high.minus(bracketWidth) : high;
+  const places = Array.from({ length: scanSteps + 1 }, (_, i) => from.plus(to.minus(from).times(i).div(scanSteps)));
   const signs = places.map((place) => figure(place).comparedTo(zero));
   return signs.slice(1).flatMap((after, i) => {
     const sign = signs[i] as number;
-    if (sign === after) return [];
+    if (sign === after || Number.isNaN(sign) || Number.isNaN(after)) return [];
     let [a, b] = [places[i] as Decimal, places[i + 1] as Decimal];
     while (b.minus(a).gt(bracketWidth)) {
       const middle = a.plus(b).div(2);

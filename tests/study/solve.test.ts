@@ -92,3 +92,14 @@ describe('the interval in which all checks hold', () => {
     }), { numRuns: 80, seed: 4 });
   });
 });
+
+describe('an input whose working has a pole', () => {
+  it('is solved beside it: the jack stands ever nearer to the axles until it bears what it is rated for (statics)', () => {
+    const spec = changed(tiltDeck, { 'trailer.jack': { rating: '5,000 lb', at: '20 in', margin: '100 %' } });
+    const { value } = rightOf(solveFor(spec, 'trailer.jack.at', ({ checks }) => checks.find(({ kind }) => kind === 'jack')?.reserve));
+    // T a / (a - j) = 5,000 lb with 1,490.588 lb on the tongue and the axles 204 in behind the ball.
+    const tongue = 12650 - 2276520 / 204;
+    expect(value.value.toNumber()).toBeCloseTo(204 - (tongue * 204) / 5000, 4);
+    expect(rightOf(holdingInterval(spec, 'trailer.jack.at')).to.value.toNumber()).toBeCloseTo(204 - (tongue * 204) / 5000, 4);
+  });
+});
