@@ -7,10 +7,14 @@ export function applyRounding(x: number, step: number, mode: RoundingMode): numb
   const steps = x / step;
   const whole = Math.round(steps);
   if (Math.abs(steps - whole) <= band * Math.max(1, Math.abs(steps))) return whole * step;
+  // A half in decimals may stand a hair beside it in binary: within the band it is the half.
+  const size = Math.abs(steps);
+  const half = Math.floor(size) + 0.5;
+  const near = Math.abs(size - half) <= band * Math.max(1, size) ? half : size;
   switch (mode) {
     case 'down': return Math.floor(steps) * step;
     case 'up': return Math.ceil(steps) * step;
-    case 'nearest': return Math.sign(steps) * Math.floor(Math.abs(steps) + 0.5) * step;
-    case 'nearest-down': return Math.sign(steps) * Math.ceil(Math.abs(steps) - 0.5) * step;
+    case 'nearest': return Math.sign(steps) * Math.floor(near + 0.5) * step;
+    case 'nearest-down': return Math.sign(steps) * Math.ceil(near - 0.5) * step;
   }
 }

@@ -81,7 +81,7 @@ describe('operations of one figure', () => {
     fc.assert(fc.property(fc.integer({ min: -1e6, max: 1e6 }), fc.constantFrom(0.01, 0.1, 0.5, 1, 5, 25), fc.constantFrom<RoundingMode>('down', 'up', 'nearest', 'nearest-down'), (n, step, mode) => {
       const figure = n / 1000;
       expect(applyRounding(figure, step, mode)).toBeCloseTo(decimalReading.round(ratio(figure).value, ratio(step).value, mode).toNumber(), 8);
-    }));
+    }), { examples: [[-129445, 0.01, 'nearest'], [129445, 0.01, 'nearest-down']], numRuns: 2000 });
   });
 });
 
