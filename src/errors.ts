@@ -30,8 +30,7 @@ export type TrailerError =
   | AssessmentError
   | StudyError;
 
-/** What was asked, what was found, what would be needed. @example wordsFor(divisionByZero('lb', 'ft')).found // a divisor of zero */
-export function wordsFor(error: TrailerError): Words {
+function sentence(error: TrailerError): Words {
   switch (error.chapter) {
     case 'units': return wordsForUnits(error);
     case 'trace': return wordsForTrace(error);
@@ -46,11 +45,15 @@ export function wordsFor(error: TrailerError): Words {
   }
 }
 
-/** One line for a log or a screen. @example describeError(divisionByZero('lb', 'ft')) // asked lb divided by ft; found a divisor of zero; needed a divisor that is not zero */
-export function describeError(error: TrailerError): string {
-  const { asked, found, needed } = wordsFor(error);
-  return `${error.path === undefined ? '' : `${error.path}: `}asked ${asked}; found ${found}; needed ${needed}`;
+/** What went wrong, in one sentence, without the path: for the field of a form. @example wordsFor(divisionByZero('lb', 'ft')) // asked lb divided by ft; found a divisor of zero; needed a divisor that is not zero */
+export function wordsFor(error: TrailerError): string {
+  const words = sentence(error);
+  return typeof words === 'string' ? words : `asked ${words.asked}; found ${words.found}; needed ${words.needed}`;
 }
+
+/** One line for a log or a screen: the path in the spec, when there is one, and the sentence. @example describeError(divisionByZero('lb', 'ft')) // asked lb divided by ft; found a divisor of zero; needed a divisor that is not zero */
+export const describeError = (error: TrailerError): string =>
+  `${error.path === undefined ? '' : `${error.path}: `}${wordsFor(error)}`;
 
 /**
  * For scripts: the answer, or an exception with the error in words. Programs should read the Left.

@@ -6,7 +6,8 @@ import { orThrow } from '../../src/errors.js';
 import { balance, type CoupledItem, type PlacedItem } from '../../src/load/index.js';
 import { rating } from '../../src/ratings/index.js';
 import type { TowVehicle } from '../../src/towing/index.js';
-import { explain, fold, type Derived, given } from '../../src/trace/index.js';
+import { explain, type Derived, given } from '../../src/trace/index.js';
+import { wrapText } from '../../src/units/internal.js';
 import { convert, inch, lb, percent, ratio, roundCapacityDown, roundLoadUp, roundNearest, show, type Unit } from '../../src/units/index.js';
 
 /** The trailer as it stands in the yard: places in inches behind the coupler, by tape along the frame. */
@@ -71,5 +72,5 @@ export const number = ({ value }: Derived<'ratio'>): string => show(roundNearest
 
 /** Prints one answer: the question in short, the answer in sentences, the working below it. */
 export function tell(question: string, answer: readonly string[], ...working: readonly Derived<Unit>[]): void {
-  console.log([question, '', ...answer.map((line) => fold(line, 80, '  ')), '', 'WORKING', explain(...working)].join('\n'));
+  console.log([question, '', ...answer.map((line) => wrapText(line, 80, '  ')), '', 'WORKING', explain(...working)].join('\n'));
 }

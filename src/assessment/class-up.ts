@@ -3,7 +3,8 @@ import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import type { TrailerError } from '../errors.js';
 import { note, type Note } from '../ratings/index.js';
 import { type Finding, findingText } from '../rules/index.js';
-import { fold, inPounds } from '../trace/index.js';
+import { inPounds } from '../trace/index.js';
+import { wrapText } from '../units/internal.js';
 import { compare as compareFigures } from '../units/index.js';
 import { compare, type Comparison, comparisonText } from './compare.js';
 import { remark, width } from './layout.js';
@@ -57,7 +58,7 @@ export function oneClassUp(now: unknown, next: unknown): Either<TrailerError, Cl
 /** The table in 80 columns, and the lines whose answer changes. @example classUpText(orThrow(oneClassUp(spec, spec))).startsWith('ONE CLASS UP') // true */
 export function classUpText({ comparison, crossed, notes }: ClassUp): string {
   return [
-    'ONE CLASS UP', comparisonText(comparison).split('\n').map((line) => fold(line, width, '    ')).join('\n'), '',
+    'ONE CLASS UP', comparisonText(comparison).split('\n').map((line) => wrapText(line, width, '    ')).join('\n'), '',
     crossed.length === 0 ? '  No published line changes its answer.' : '  Published lines whose answer changes:',
     ...crossed.map(({ now, next }) => remark(`was: ${now.outcome}; is: ${findingText(next)}`)),
     ...notes.map(({ says }) => remark(says)),

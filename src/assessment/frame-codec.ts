@@ -3,15 +3,12 @@ import { type Either, isLeft } from 'fp-ts/lib/Either.js';
 import * as t from 'io-ts';
 import { type CutList, type Deck, type MembersError, readCutList, readDeck, wordsForMembers } from '../members/index.js';
 import { wordsForTrace } from '../trace/index.js';
-import { type Words, wordsForUnits } from '../units/index.js';
+import { wordsForUnits } from '../units/index.js';
 import { pathOf } from './figure-codec.js';
 
-function inWords(error: MembersError): Words {
-  switch (error.chapter) {
-    case 'units': return wordsForUnits(error);
-    case 'trace': return wordsForTrace(error);
-    default: return wordsForMembers(error);
-  }
+function inWords(error: MembersError, path: string): string {
+  const words = error.chapter === 'units' ? wordsForUnits(error) : error.chapter === 'trace' ? wordsForTrace(error) : wordsForMembers(error);
+  return typeof words === 'string' ? `${words} (at ${path})` : `${words.needed} (at ${path}: ${words.found})`;
 }
 
 function readBy<A>(name: string, read: (input: unknown, path: string) => Either<MembersError, A>): t.Type<A, unknown, unknown> {
@@ -21,8 +18,7 @@ function readBy<A>(name: string, read: (input: unknown, path: string) => Either<
     (input, context) => {
       const found = read(input, pathOf(context));
       if (!isLeft(found)) return t.success(found.right);
-      const { found: got, needed } = inWords(found.left);
-      return t.failure(input, context, `${needed} (at ${found.left.path ?? pathOf(context)}: ${got})`);
+      return t.failure(input, context, inWords(found.left, found.left.path ?? pathOf(context)));
     },
     t.identity,
   );

@@ -1,5 +1,5 @@
 /** Plain text in 80 columns: headings, label-and-figure lines, tables with right-aligned figures. */
-import { fold } from '../trace/index.js';
+import { wrapText } from '../units/internal.js';
 import { compare, convert, lb, percent, type Quantity, ratio, roundCapacityDown, roundLoadUp, roundNearest, show } from '../units/index.js';
 
 export const width = 80;
@@ -11,7 +11,7 @@ export const section = (heading: string, lines: readonly string[]): readonly str
 const breakable = (text: string, room: number): string => text.split(' ').map((word) => word.replace(new RegExp(`(.{${room}})(?=.)`, 'gu'), '$1 ')).join(' ');
 
 /** A text folded to the page, what follows the first line indented. */
-export const folded = (text: string, to = width, indent = '    '): string => fold(breakable(text, to - indent.length - 4), to, indent);
+export const folded = (text: string, to = width, indent = '    '): string => wrapText(breakable(text, to - indent.length - 4), to, indent);
 
 /** A remark with a hanging indent. */
 export const remark = (text: string): string => folded(`  - ${text}`);

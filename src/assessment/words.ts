@@ -1,11 +1,11 @@
 /** The words for what can go wrong with a spec. */
-import type { Words } from '../units/index.js';
+import type { AskedFoundNeeded } from '../units/index.js';
 import type { AssessmentError } from './errors.js';
 
 /** How many further places the words name; the data has them all. */
 const mostTold = 8;
 
-export function wordsForAssessment(error: AssessmentError): Words {
+export function wordsForAssessment(error: AssessmentError): AskedFoundNeeded {
   switch (error.tag) {
     case 'MalformedJson':
       return { asked: 'a spec', found: error.says, needed: 'a text in JSON' };

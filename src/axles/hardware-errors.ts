@@ -1,5 +1,5 @@
 /** What can go wrong with brakes and wheels: plain data and its words. */
-import type { Quantity, Unit, Words } from '../units/index.js';
+import type { AskedFoundNeeded, Quantity, Unit } from '../units/index.js';
 import { show } from '../units/index.js';
 
 /** A rating, weight or length that must be greater than zero is not. */
@@ -21,7 +21,7 @@ export interface NoBrakes {
 
 export type HardwareError = HardwareNotAboveZero | NoBrakes;
 
-export function wordsForHardware(error: HardwareError): Words {
+export function wordsForHardware(error: HardwareError): AskedFoundNeeded {
   switch (error.tag) {
     case 'HardwareNotAboveZero':
       return { asked: error.what, found: show(error.found), needed: 'a figure greater than zero' };

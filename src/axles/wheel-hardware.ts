@@ -1,6 +1,7 @@
 /** Wheel nuts, hubs and bolt circles: what charts print. None of it says what an axle may carry. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { type AnyLength, constant, converted, type Derived, known, lookedUp, nearestKeys, notTabulated, type NotTabulated, quotient, sine, type Source } from '../trace/index.js';
+import { type AnyLength, constant, converted, type Derived, known, lookedUp, notTabulated, type NotTabulated, quotient, sine, type Source } from '../trace/index.js';
+import { nearestKeys } from '../units/internal.js';
 import { degree, quantity, ratio } from '../units/index.js';
 import { hubConventions } from './data/hub-conventions.js';
 import { type TorqueRange, wheelTorque, type WheelTorqueRow } from './data/wheel-torque.js';

@@ -1,9 +1,9 @@
 /** The words for what can go wrong with axles. */
-import { show, type Words } from '../units/index.js';
+import { show, type AskedFoundNeeded } from '../units/index.js';
 import type { AxlesError } from './errors.js';
 import { wordsForHardware } from './hardware-errors.js';
 
-export function wordsForAxles(error: AxlesError): Words {
+export function wordsForAxles(error: AxlesError): AskedFoundNeeded {
   switch (error.tag) {
     case 'HardwareNotAboveZero':
     case 'NoBrakes':

@@ -1,8 +1,8 @@
 /** The words for what can go wrong in placing, ramps and tiedowns. */
-import { showBrief, type Words } from '../units/index.js';
+import { showBrief, type AskedFoundNeeded } from '../units/index.js';
 import type { LoadingError } from './loading-errors.js';
 
-export function wordsForLoading(error: LoadingError): Words {
+export function wordsForLoading(error: LoadingError): AskedFoundNeeded {
   switch (error.tag) {
     case 'MustBeAboveZero':
       return { asked: error.what, found: showBrief(error.found), needed: 'a figure above zero' };

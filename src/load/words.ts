@@ -1,9 +1,9 @@
 /** The words for what can go wrong with weights and balance. */
-import { show, showBrief, type Words } from '../units/index.js';
+import { show, showBrief, type AskedFoundNeeded } from '../units/index.js';
 import type { LoadError } from './errors.js';
 import { wordsForLoading } from './loading-words.js';
 
-export function wordsForLoad(error: LoadError): Words {
+export function wordsForLoad(error: LoadError): AskedFoundNeeded {
   switch (error.tag) {
     case 'AxlesNotBehindCoupler':
       return { asked: 'the balance of the trailer', found: `axles ${show(error.axlesAt)} behind the coupler`, needed: 'axles that stand behind the coupler' };

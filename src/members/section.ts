@@ -1,6 +1,7 @@
 /** Published sections: the printed row, each figure a table figure with its source. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { type Derived, lookedUp, nearestKeys, notTabulated, type Source, type Table } from '../trace/index.js';
+import { type Derived, lookedUp, notTabulated, type Source, type Table } from '../trace/index.js';
+import { nearestKeys } from '../units/internal.js';
 import { quantity, type Unit } from '../units/index.js';
 import { type ReadDesignation, readDesignation } from './designation.js';
 import type { MembersError } from './errors.js';

@@ -1,8 +1,8 @@
 /** The words for what can go wrong with members. */
-import { show, type Words } from '../units/index.js';
+import { show, type AskedFoundNeeded } from '../units/index.js';
 import type { OwnMembersError } from './errors.js';
 
-export function wordsForMembers(error: OwnMembersError): Words {
+export function wordsForMembers(error: OwnMembersError): AskedFoundNeeded {
   switch (error.tag) {
     case 'UnreadableDesignation':
       return { asked: `the shape "${error.text}"`, found: 'a text that is not a designation', needed: error.needed };

@@ -61,6 +61,9 @@ export const weight = <K extends WeightKind>(kind: K, load: Known<'lb'>): Weight
 export const capacity = <C extends ComponentKind>(component: C, bears: Known<'lb'>, of?: string): Capacity<C> =>
   ({ component, bears: positive(known(component, bears, 'label'), `what ${component} bear`), of });
 
+/** `bars on`, `off level`: the way of standing a check was asked for, as people add it to a name. */
+const named = (what: string, how: string | undefined): string => (how === undefined ? what : `${what}, ${how}`);
+
 function judge(what: string, kind: Check['kind'], of: string | undefined, limit: Derived<'lb'>, load: Derived<'lb'>, clause: Source | undefined): Check {
   const within = compareDecimals(load.value.value, limit.value.value) <= 0;
   return {
@@ -82,12 +85,13 @@ const whose = (of: string | undefined): string => (of === undefined ? '' : `${of
  *
  * @param limit a rating, read from the label, the molding, the stamping or the maker's sheet, in lb
  * @param load the weight of the kind that rating limits, in lb
+ * @param how the way of standing it is asked for, when there is more than one: `bars on`, `off level`
  * @returns verdict, reserve, share used, and the working of each
  * @example check(rating('GVWR', lb(14000)), weight('gross', lb(12400))).verdict // 'within'
  * @source common practice, no source: a rating is a limit, not a target
  */
-export function check<K extends RatingKind>(limit: Rating<K>, load: Weight<Limits[NoInfer<K>]>): Check {
-  return judge(`${load.weight} against ${whose(limit.of)}${limit.rating}`, limit.rating, limit.of, limit.limit, load.load, limit.clause);
+export function check<K extends RatingKind>(limit: Rating<K>, load: Weight<Limits[NoInfer<K>]>, how?: string): Check {
+  return judge(named(`${load.weight} against ${whose(limit.of)}${limit.rating}`, how), limit.rating, limit.of, limit.limit, load.load, limit.clause);
 }
 
 /**

@@ -1,12 +1,12 @@
 /** The words for what can go wrong with rules. */
-import { showUnit, type Words } from '../units/index.js';
+import { showUnit, type AskedFoundNeeded } from '../units/index.js';
 import type { RulesError, UnknownName } from './errors.js';
 
 const kinds: Readonly<Record<UnknownName['tag'], string>> = {
   UnknownOperator: 'operator', UnknownJurisdiction: 'jurisdiction', UnknownFact: 'fact', UnknownRule: 'rule', UnknownUnit: 'unit', UnknownGrade: 'grade',
 };
 
-export function wordsForRules(error: RulesError): Words {
+export function wordsForRules(error: RulesError): AskedFoundNeeded {
   switch (error.tag) {
     case 'ContradictoryFacts':
       return { asked: `${error.facts[0]} beside ${error.facts[1]}`, found: error.found.join(' beside '), needed: error.needed };

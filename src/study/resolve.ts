@@ -2,7 +2,8 @@
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { decodeSpec } from '../assessment/index.js';
 import type { TrailerError } from '../errors.js';
-import { editDistance, type Given, nearestKeys } from '../trace/index.js';
+import { type Given } from '../trace/index.js';
+import { editDistance, nearestKeys } from '../units/internal.js';
 import type { ChoiceFactor } from './design.js';
 import type { StudyError } from './errors.js';
 import { type Factor, factorOf } from './factors.js';

@@ -41,6 +41,7 @@ export function runsOf(node: Computed, args: readonly Argument[], target: number
     }
     case 'squareRoot': return alone(Math.sqrt);
     case 'sine': return alone((x) => Math.sin(x * degree));
+    case 'cosine': return alone((x) => Math.cos(x * degree));
     case 'tangent': return alone((x) => Math.tan(x * degree));
     case 'arcSine': return alone((x) => Math.asin(x) / degree);
     case 'arcTangent': return alone((x) => Math.atan(x) / degree);

@@ -1,10 +1,10 @@
 /** The words for what can go wrong with a study. */
-import type { Words } from '../units/index.js';
+import type { AskedFoundNeeded } from '../units/index.js';
 import type { StudyError } from './errors.js';
 
 const inThousands = (count: number): string => count.toLocaleString('en-US');
 
-export function wordsForStudy(error: StudyError): Words {
+export function wordsForStudy(error: StudyError): AskedFoundNeeded {
   switch (error.tag) {
     case 'UnknownPath':
       return { asked: `to vary ${error.path}`, found: 'no figure there', needed: `a path of the spec that holds a figure; the nearest are ${error.nearest.join(', ')}` };

@@ -1,6 +1,7 @@
 /** The published rows of one size, from every table that speaks for it. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { type Derived, editDistance, leastOf, lookedUp, nearestKeys, type NotTabulated, notTabulated } from '../trace/index.js';
+import { type Derived, leastOf, lookedUp, type NotTabulated, notTabulated } from '../trace/index.js';
+import { editDistance, nearestKeys } from '../units/internal.js';
 import { lb, psi } from '../units/index.js';
 import { isPassenger, type Construction, type Designation } from './designation.js';
 import { keptFor } from './kept.js';

@@ -1,8 +1,8 @@
 /** The words for what can go wrong with tires. */
-import type { Words } from '../units/index.js';
+import type { AskedFoundNeeded } from '../units/index.js';
 import type { TiresOwnError } from './errors.js';
 
-export function wordsForTires(error: TiresOwnError): Words {
+export function wordsForTires(error: TiresOwnError): AskedFoundNeeded {
   switch (error.tag) {
     case 'UnreadableDesignation':
       return { asked: `the ${error.part} in the tire designation "${error.text}"`, found: `${error.found} at character ${error.at + 1}`, needed: error.needed };

@@ -1,8 +1,8 @@
 /** The words for what can go wrong with towing questions. */
-import { show, type Words } from '../units/index.js';
+import { show, type AskedFoundNeeded } from '../units/index.js';
 import type { TowingError } from './errors.js';
 
-export function wordsForTowing(error: TowingError): Words {
+export function wordsForTowing(error: TowingError): AskedFoundNeeded {
   switch (error.tag) {
     case 'NotAboveZero':
       return { asked: error.what, found: show(error.found), needed: 'a figure greater than zero' };

@@ -1,4 +1,5 @@
-/** What can go wrong with tables: plain data. */
+/** What can go wrong with figures and tables on their way into a working: plain data. */
+import type { Quantity, Unit } from '../units/index.js';
 
 /** The table has no such row. */
 export interface NotTabulated {
@@ -11,4 +12,31 @@ export interface NotTabulated {
   readonly path?: string;
 }
 
-export type TraceError = NotTabulated;
+/** A figure outside what it can be: a wheelbase of zero, a balance point beyond its machine, ends given the wrong way round. */
+export interface OutsideItsRange {
+  readonly chapter: 'trace';
+  readonly tag: 'OutsideItsRange';
+  readonly what: string;
+  readonly found: Quantity<Unit>;
+  /** The least it may be. */
+  readonly from?: Quantity<Unit>;
+  /** The most it may be. */
+  readonly to?: Quantity<Unit>;
+  /** It must be more than this. */
+  readonly above?: Quantity<Unit>;
+  /** It must be less than this. */
+  readonly below?: Quantity<Unit>;
+  readonly path?: string;
+}
+
+/** A count that is not a whole number from one to the most that a trailer may have. */
+export interface NotAWholeCount {
+  readonly chapter: 'trace';
+  readonly tag: 'NotAWholeCount';
+  readonly what: string;
+  readonly found: string;
+  readonly most: number;
+  readonly path?: string;
+}
+
+export type TraceError = NotTabulated | OutsideItsRange | NotAWholeCount;

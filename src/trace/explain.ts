@@ -1,5 +1,6 @@
 /** The working in words and numbers: symbol = formula = numbers = result, source; each shared step once. */
 import type { Unit } from '../units/index.js';
+import { wrapText } from '../units/internal.js';
 import { byFigure, byName, figure, formula } from './formula.js';
 import type { Derived, Node } from './node.js';
 import { nodesOf } from './replay.js';
@@ -47,19 +48,6 @@ export function workingLines(roots: readonly Node[]): readonly WorkingLine[] {
   return lines;
 }
 
-/** Folds a text at spaces to a width, with an indent for what follows. @example fold('a line that is too long', 12, '  ').split('\n').length // 3 */
-export function fold(text: string, width: number, indent: string): string {
-  const out: string[] = [];
-  let line = '';
-  for (const [, gap = '', word = ''] of text.matchAll(/( *)([^ ]+)/g)) {
-    if (line.trim() !== '' && line.length + gap.length + word.length > width) {
-      out.push(line);
-      line = indent + word;
-    } else line += gap + word;
-  }
-  return [...out, line].join('\n');
-}
-
 /**
  * How did this figure come about?
  *
@@ -69,8 +57,8 @@ export function fold(text: string, width: number, indent: string): string {
 export function explain<U extends Unit>(...derived: readonly Derived<U>[]): string {
   return workingLines(derived.map(({ why }) => why)).map(({ symbol, formula: written, numbers, result, from }) => {
     const tail = from === undefined ? '' : `  [${from}]`;
-    if (written === undefined) return fold(`${symbol} = ${result}${tail}`, 80, '    ');
+    if (written === undefined) return wrapText(`${symbol} = ${result}${tail}`, 80, '    ');
     const parts = [`${symbol}`, `  = ${written}`, ...(numbers === undefined ? [] : [`  = ${numbers}`]), `  = ${result}${tail}`];
-    return parts.map((part) => fold(part, 80, '    ')).join('\n');
+    return parts.map((part) => wrapText(part, 80, '    ')).join('\n');
   }).join('\n');
 }

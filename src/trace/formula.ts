@@ -14,17 +14,30 @@ export type Writer = (node: Node) => string;
 export const byName: Writer = (node) => node.symbol ?? figure(node);
 export const byFigure: Writer = figure;
 
-/** Where an unnamed step stands: alone between commas, as a term of a sum, or close to an operator that would take its last part. */
-type Place = 'alone' | 'term' | 'close';
+/**
+ * Where a nested step stands, which decides whether it needs brackets: alone between commas, as a term of a sum, as what is
+ * taken off, as a factor, as what is divided, or close to an operator that would take its last part.
+ */
+type Place = 'alone' | 'term' | 'taken off' | 'factor' | 'divided' | 'close';
 
-const trailing = new Set<Operation>(['convert', 'relabel', 'round']);
-const bracketed = new Set<Operation>(['least', 'greatest', 'squareRoot']);
+const productsAndQuotients: readonly Operation[] = ['product', 'quotient'];
+const functions: readonly Operation[] = ['least', 'greatest', 'squareRoot'];
+
+/** The steps that need no brackets in a place. */
+const bare: Readonly<Record<Exclude<Place, 'alone'>, ReadonlySet<Operation>>> = {
+  term: new Set<Operation>([
+    ...functions, ...productsAndQuotients, 'sum', 'difference', 'power', 'sine', 'cosine', 'tangent', 'arcSine', 'arcTangent',
+  ]),
+  'taken off': new Set<Operation>([...functions, ...productsAndQuotients, 'power']),
+  factor: new Set<Operation>([...functions, 'product', 'power']),
+  divided: new Set<Operation>([...functions, 'product', 'power']),
+  close: new Set<Operation>(functions),
+};
 
 function inside(node: Node, write: Writer, place: Place): string {
   if (node.kind !== 'computed' || node.symbol !== undefined) return write(node);
   const text = formula(node, write);
-  const needsBrackets = place === 'close' ? !bracketed.has(node.operation) : place === 'term' && trailing.has(node.operation);
-  return needsBrackets ? `(${text})` : text;
+  return place === 'alone' || bare[place].has(node.operation) ? text : `(${text})`;
 }
 
 const list = (node: Computed, write: Writer): string => node.of.map((part) => inside(part, write, 'alone')).join(', ');
@@ -46,9 +59,9 @@ export function formula(node: Computed, write: Writer): string {
   const part = (index: number, place: Place = 'close'): string => inside(node.of[index] as Node, write, place);
   switch (node.operation) {
     case 'sum': return node.of.map((term) => inside(term, write, 'term')).join(' + ');
-    case 'difference': return `${part(0, 'term')} - ${part(1)}`;
-    case 'product': return `${part(0)} x ${part(1)}`;
-    case 'quotient': return `${part(0)} / ${part(1)}`;
+    case 'difference': return `${part(0, 'term')} - ${part(1, 'taken off')}`;
+    case 'product': return `${part(0, 'factor')} x ${part(1, 'factor')}`;
+    case 'quotient': return `${part(0, 'divided')} / ${part(1)}`;
     case 'least': return `least of (${list(node, write)})`;
     case 'greatest': return `greatest of (${list(node, write)})`;
     case 'convert': return node.value.unit === 'ratio' ? part(0) // a percentage and its share of one are one figure
@@ -58,6 +71,7 @@ export function formula(node: Computed, write: Writer): string {
     case 'squareRoot': return `square root of (${part(0, 'alone')})`;
     case 'power': return `${part(0)} ^ ${part(1)}`;
     case 'sine': return `sin ${part(0)}`;
+    case 'cosine': return `cos ${part(0)}`;
     case 'tangent': return `tan ${part(0)}`;
     case 'arcSine': return `arcsin ${part(0)}`;
     case 'arcTangent': return `arctan ${part(0)}`;

@@ -20,6 +20,10 @@ export type AnyAngle = Known<UnitOf<'angle'>>;
 export type AnyMoment = Known<UnitOf<'weight moment'>>;
 /** A density in any unit. */
 export type AnyDensity = Known<UnitOf<'density'>>;
+/** A pressure or a stress in any unit. */
+export type AnyPressure = Known<UnitOf<'pressure'>>;
+/** A weight per length in any unit: of a member, or a spring rate. */
+export type AnyLineWeight = Known<UnitOf<'weight per length'>>;
 /** A weight per area in any unit. */
 export type AnyAreaWeight = Known<UnitOf<'weight per area'>>;
 
@@ -50,3 +54,29 @@ export const inInches = (symbol: string, length: AnyLength): Derived<'in'> => co
 
 /** The same in feet, for rules and tables that print feet. @example inFeet('deck', inch(240)) // 20 ft */
 export const inFeet = (symbol: string, length: AnyLength): Derived<'ft'> => converted(symbol, known(symbol, length), 'ft');
+
+/** A share of one, from a ratio or a percentage. @example inShare('tongue share', percent(12)) // 0.12 */
+export const inShare = (symbol: string, share: AnyShare): Derived<'ratio'> => converted(symbol, known(symbol, share), 'ratio');
+
+/** A pressure or stress in psi. Exact: 550 kPa is 79.77 psi, though sidewalls print it beside 80. @example inPsi('pressure', ksi(50)) // 50,000 psi */
+export const inPsi = (symbol: string, pressure: AnyPressure, basis?: Basis): Derived<'psi'> =>
+  converted(symbol, known(symbol, pressure, basis), 'psi');
+
+/** An angle in degrees. @example inDegrees('ramp angle', degree(12)) // 12 deg */
+export const inDegrees = (symbol: string, angle: AnyAngle): Derived<'deg'> => converted(symbol, known(symbol, angle), 'deg');
+
+/** A spring rate in pounds per inch of travel. @example inPoundsPerInch('spring rate', lbPerInch(2200)) // 2,200 lb/in */
+export const inPoundsPerInch = (symbol: string, rate: AnyLineWeight): Derived<'lb/in'> =>
+  converted(symbol, known(symbol, rate), 'lb/in');
+
+/** A weight per running foot in lb/ft. @example inPoundsPerFoot('crossmember', quantity('0.4', 'lb/in')) // 4.8 lb/ft */
+export const inPoundsPerFoot = (symbol: string, weight: AnyLineWeight): Derived<'lb/ft'> =>
+  converted(symbol, known(symbol, weight), 'lb/ft');
+
+/** A density in pounds per cubic foot. @example inPoundsPerCubicFoot('steel', lbPerFt3(490)) // 490 lb/ft3 */
+export const inPoundsPerCubicFoot = (symbol: string, density: AnyDensity): Derived<'lb/ft3'> =>
+  converted(symbol, known(symbol, density), 'lb/ft3');
+
+/** A weight per area in pounds per square foot. @example inPoundsPerSquareFoot('plate', lbPerFt2('10.2')) // 10.2 lb/ft2 */
+export const inPoundsPerSquareFoot = (symbol: string, weight: AnyAreaWeight): Derived<'lb/ft2'> =>
+  converted(symbol, known(symbol, weight), 'lb/ft2');

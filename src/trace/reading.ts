@@ -3,7 +3,9 @@
  * replay uses it again; the tests bring a reading of exact fractions; the tape of a study is the reading in Float64.
  */
 import { applyFactor, type Factor } from '../units/convert.js';
-import { compareDecimals, Decimal, roundToStep, snap, snappedDifference, snappedSum } from '../units/decimal.js';
+import { compareDecimals, snap, snappedDifference, snappedSum } from '../units/closeness.js';
+import { Decimal } from '../units/decimal.js';
+import { roundToStep } from '../units/rounding.js';
 import type { RoundingMode } from '../units/index.js';
 import type { Computed, Node } from './node.js';
 
@@ -21,6 +23,7 @@ export interface Reading<T> {
   power(a: T, b: T): T;
   /** Angles are degrees. */
   sine(a: T): T;
+  cosine(a: T): T;
   tangent(a: T): T;
   arcSine(a: T): T;
   arcTangent(a: T): T;
@@ -51,6 +54,7 @@ export const decimalReading: Reading<Decimal> = {
   power: (a, b) => finite(a.pow(b), 'power'),
   // Snapped: the sine of 30 degrees is 0.5, not a figure beside it in the last digit that pi was cut to.
   sine: (a) => snap(radians(a).sin()),
+  cosine: (a) => snap(radians(a).cos()),
   tangent: (a) => snap(finite(radians(a).tan(), 'tangent')),
   arcSine: (a) => snap(degrees(finite(a.asin(), 'arc sine'))),
   arcTangent: (a) => snap(degrees(a.atan())),
@@ -79,6 +83,7 @@ export function readOperation<T>(node: Computed, args: readonly T[], reading: Re
     }
     case 'squareRoot': return reading.squareRoot(a);
     case 'sine': return reading.sine(a);
+    case 'cosine': return reading.cosine(a);
     case 'tangent': return reading.tangent(a);
     case 'arcSine': return reading.arcSine(a);
     case 'arcTangent': return reading.arcTangent(a);

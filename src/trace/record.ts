@@ -71,19 +71,27 @@ export function quotient<A extends Unit, B extends Divisor<A>>(symbol: Name, a: 
 }
 
 /** The least of one or more figures in one unit. @example leastOf('axle rating', [given('beam', lb(5200)), given('tires', lb(5080))]) // 5,080 lb */
-export function leastOf<U extends Unit>(symbol: Name, terms: Terms<U>, source?: Source): Derived<U> {
-  const first = terms[0];
-  if (first === undefined) throw new RangeError('the least of nothing');
-  sameUnits(first, terms);
-  return step(symbol, 'least', terms, decimalReading.least(bare(terms)), first.value.unit, source);
+export function leastOf<U extends Unit>(symbol: Name, terms: Terms<U>, source?: Source): Derived<U>;
+/** The same, written inside the formula that uses it. */
+export function leastOf<U extends Unit>(terms: Terms<U>): Derived<U>;
+export function leastOf<U extends Unit>(first: Name | Terms<U>, list?: Terms<U>, source?: Source): Derived<U> {
+  const [symbol, terms] = list === undefined ? [null, first as Terms<U>] : [first as Name, list];
+  const one = terms[0];
+  if (one === undefined) throw new RangeError('the least of nothing');
+  sameUnits(one, terms);
+  return step(symbol, 'least', terms, decimalReading.least(bare(terms)), one.value.unit, source);
 }
 
 /** The greatest of one or more figures in one unit. @example greatestOf('longer', [given('left', inch(96)), given('right', inch(97))]) // 97 in */
-export function greatestOf<U extends Unit>(symbol: Name, terms: Terms<U>, source?: Source): Derived<U> {
-  const first = terms[0];
-  if (first === undefined) throw new RangeError('the greatest of nothing');
-  sameUnits(first, terms);
-  return step(symbol, 'greatest', terms, decimalReading.greatest(bare(terms)), first.value.unit, source);
+export function greatestOf<U extends Unit>(symbol: Name, terms: Terms<U>, source?: Source): Derived<U>;
+/** The same, written inside the formula that uses it. */
+export function greatestOf<U extends Unit>(terms: Terms<U>): Derived<U>;
+export function greatestOf<U extends Unit>(first: Name | Terms<U>, list?: Terms<U>, source?: Source): Derived<U> {
+  const [symbol, terms] = list === undefined ? [null, first as Terms<U>] : [first as Name, list];
+  const one = terms[0];
+  if (one === undefined) throw new RangeError('the greatest of nothing');
+  sameUnits(one, terms);
+  return step(symbol, 'greatest', terms, decimalReading.greatest(bare(terms)), one.value.unit, source);
 }
 
 /** The figure in another unit of its dimension; the figure itself when it is in that unit already. @example converted('length', given('deck', foot(20)), 'in') // 240 in */
@@ -112,8 +120,13 @@ export const roundedUp = <U extends Unit>(symbol: Name, a: Derived<U>, to: Quant
 
 const squares = { in2: 'in', ft2: 'ft', m2: 'm', ratio: 'ratio' } as const satisfies Partial<Record<Unit, Unit>>;
 
+/** The units that have a square root. */
+export type Rootable = keyof typeof squares;
+/** The unit of the square root. */
+export type RootOf<U extends Rootable> = (typeof squares)[U];
+
 /** The square root of an area is a length, of a plain number a plain number. The caller has ruled out a negative one. @example squareRoot('side', given('area', inch2(9))) // 3 in */
-export function squareRoot<U extends keyof typeof squares>(symbol: Name, a: Derived<U>, source?: Source): Derived<(typeof squares)[U]> {
+export function squareRoot<U extends Rootable>(symbol: Name, a: Derived<U>, source?: Source): Derived<RootOf<U>> {
   return step(symbol, 'squareRoot', [a], decimalReading.squareRoot(a.value.value), squares[a.value.unit], source);
 }
 
@@ -123,6 +136,8 @@ export const power = (symbol: Name, a: Derived<'ratio'>, b: Derived<'ratio'>, so
 
 /** The sine of an angle. @example sine('rise of one', given('angle', degree(30))) // 0.5 */
 export const sine = (symbol: Name, a: Derived<'deg'>): Derived<'ratio'> => step(symbol, 'sine', [a], decimalReading.sine(a.value.value), 'ratio', undefined);
+/** The cosine of an angle. @example cosine('run of one', given('angle', degree(60))) // 0.5 */
+export const cosine = (symbol: Name, a: Derived<'deg'>): Derived<'ratio'> => step(symbol, 'cosine', [a], decimalReading.cosine(a.value.value), 'ratio', undefined);
 /** The tangent of an angle. @example tangent('slope', given('angle', degree(45))) // 1 */
 export const tangent = (symbol: Name, a: Derived<'deg'>): Derived<'ratio'> => step(symbol, 'tangent', [a], decimalReading.tangent(a.value.value), 'ratio', undefined);
 /** The caller has ruled out a figure outside -1 to 1. @example arcSine('angle', constant(ratio('0.5'))) // 30 deg */

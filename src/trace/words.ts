@@ -1,11 +1,24 @@
-/** The words for what can go wrong with tables. */
-import type { Words } from '../units/index.js';
-import type { TraceError } from './errors.js';
+/** The words for what can go wrong with figures and tables. */
+import { mustBe, show, type Words } from '../units/index.js';
+import type { OutsideItsRange, TraceError } from './errors.js';
+
+const ends: readonly (readonly ['above' | 'from' | 'to' | 'below', string])[] =
+  [['above', 'above'], ['from', 'at least'], ['to', 'at most'], ['below', 'below']];
+
+/** `greater than zero`, `zero or more`, `at least 2 in and at most 90 in`. */
+function rangeOf(error: OutsideItsRange): string {
+  if (error.above?.value.isZero() && error.to === undefined && error.below === undefined) return 'greater than zero';
+  if (error.from?.value.isZero() && error.to === undefined && error.below === undefined) return 'zero or more';
+  return ends.flatMap(([key, word]) => { const end = error[key]; return end === undefined ? [] : [`${word} ${show(end)}`]; }).join(' and ');
+}
 
 export function wordsForTrace(error: TraceError): Words {
-  return {
-    asked: `${error.asked} in the table ${error.table}`,
-    found: 'no such row',
-    needed: error.nearest.length === 0 ? 'a row of that table' : `a row of that table; the nearest are ${error.nearest.join(', ')}`,
-  };
+  switch (error.tag) {
+    case 'NotTabulated': {
+      const near = error.nearest.length === 0 ? '' : `; the nearest rows are ${error.nearest.join(', ')}`;
+      return `the table ${error.table} has no row ${error.asked}${near}`;
+    }
+    case 'OutsideItsRange': return mustBe(error.what, show(error.found), rangeOf(error));
+    case 'NotAWholeCount': return mustBe(error.what, error.found, `a whole number from 1 to ${error.most}`);
+  }
 }

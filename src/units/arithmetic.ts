@@ -1,6 +1,7 @@
 /** Arithmetic on figures of one unit, and the closed table of products. Nothing here converts a unit by itself. */
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
-import { compareDecimals, type Decimal, snappedDifference, snappedSum } from './decimal.js';
+import { compareDecimals, snappedDifference, snappedSum } from './closeness.js';
+import type { Decimal } from './decimal.js';
 import { type DivisionByZero, divisionByZero } from './errors.js';
 import { type Divisor, type Multiplier, type Product, type Quotient, unitOfProduct, unitOfQuotient } from './products.js';
 import { type Digits, ofDecimal, quantity, type Quantity } from './quantity.js';

@@ -1,5 +1,6 @@
 /** Exact conversion: by the definitions, multiplied before divided, so that a round trip is the same figure. */
-import { Decimal, one, snap } from './decimal.js';
+import { snap } from './closeness.js';
+import { Decimal, one } from './decimal.js';
 import { ofDecimal, type Quantity } from './quantity.js';
 import { type SameDimension, type Unit, unitList } from './unit-list.js';
 

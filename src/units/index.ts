@@ -6,13 +6,14 @@
 export * from './arithmetic.js';
 export * from './codec.js';
 export { convert, type Factor } from './convert.js';
-export type { Decimal, RoundingMode } from './decimal.js';
+export type { Decimal } from './decimal.js';
 export * from './errors.js';
 export * from './force.js';
 export type { Divisor, Multiplier, Product, Quotient } from './products.js';
 export * from './quantity.js';
 export * from './read.js';
-export * from './rounding.js';
+export { roundCapacityDown, roundLoadUp, roundNearest, type RoundingMode } from './rounding.js';
 export { show, showBrief, showFeetInches, showNumber, showUnit } from './show.js';
-export { type Words, wordsForUnits } from './words.js';
+export { wrapText } from './text.js';
+export { type AskedFoundNeeded, mustBe, type Words, wordsForUnits } from './words.js';
 export { allUnits, dimensionOf, isUnit, type Dimension, type SameDimension, type Unit, type UnitOf } from './unit-list.js';

@@ -1,4 +1,6 @@
 /** What the chapters above need of the decimals and users do not: kept out of the public index. */
-export { compareDecimals, Decimal, one, signOf, snappedDifference, zero } from './decimal.js';
+export { compareDecimals, snappedDifference } from './closeness.js';
+export { Decimal, one, signOf, zero } from './decimal.js';
 export { ofDecimal } from './quantity.js';
+export { editDistance, nearestKeys, wrapText } from './text.js';
 export { inShort } from './words.js';

@@ -1,7 +1,23 @@
 /** Rounding by name. Capacities go down, loads go up, and nothing is rounded twice: do it once, at the edge. */
-import { type RoundingMode, roundToStep } from './decimal.js';
+import { compareDecimals, snap } from './closeness.js';
+import { Decimal } from './decimal.js';
 import { ofDecimal, type Quantity } from './quantity.js';
 import type { Unit } from './unit-list.js';
+
+export type RoundingMode = 'down' | 'up' | 'nearest' | 'nearest-down';
+
+/**
+ * Snap, then round to a multiple of `step`. `down` is toward minus infinity, `up` toward plus infinity, `nearest` sends
+ * halves away from zero, `nearest-down` sends halves toward zero.
+ */
+export function roundToStep(value: Decimal, step: Decimal, mode: RoundingMode): Decimal {
+  if (!step.gt(0)) throw new RangeError('a rounding step is greater than zero');
+  const steps = value.div(step);
+  const whole = steps.toDecimalPlaces(0, Decimal.ROUND_HALF_UP);
+  const snapped = compareDecimals(steps, whole) === 0 ? whole : snap(steps);
+  const modes = { down: Decimal.ROUND_FLOOR, up: Decimal.ROUND_CEIL, nearest: Decimal.ROUND_HALF_UP, 'nearest-down': Decimal.ROUND_HALF_DOWN } as const;
+  return snapped.toDecimalPlaces(0, modes[mode]).times(step);
+}
 
 const rounded = <U extends Unit>(q: Quantity<U>, step: Quantity<NoInfer<U>>, mode: RoundingMode): Quantity<U> =>
   ofDecimal(roundToStep(q.value, step.value, mode), q.unit);

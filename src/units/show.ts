@@ -1,6 +1,6 @@
 /** Figures in print. `show` prints every digit, so `parse(show(q))` is `q`; round first when fewer are wanted. */
-import type { Decimal } from './decimal.js';
-import { roundToStep, Decimal as make } from './decimal.js';
+import { Decimal } from './decimal.js';
+import { roundToStep } from './rounding.js';
 import { convert } from './convert.js';
 import type { Quantity } from './quantity.js';
 import type { Unit, UnitOf } from './unit-list.js';
@@ -23,7 +23,7 @@ export function show<U extends Unit>(q: Quantity<U>): string {
 
 /** The figure cut to so many decimal places for reading; a trailing row of zeros is dropped. Never used in arithmetic. @example showBrief(lb('10848.4167')) // 10,848.42 lb */
 export function showBrief<U extends Unit>(q: Quantity<U>, places = 2): string {
-  const step = new make(10).pow(-places);
+  const step = new Decimal(10).pow(-places);
   return `${showNumber(roundToStep(q.value, step, 'nearest'))} ${showUnit(q.unit)}`.trimEnd();
 }
 
@@ -34,7 +34,7 @@ export function showBrief<U extends Unit>(q: Quantity<U>, places = 2): string {
  */
 export function showFeetInches(length: Quantity<UnitOf<'length'>>, denominator: 2 | 4 | 8 | 16 | 32 | 64 = 16): string {
   const inches = convert(length as Quantity<'in'>, 'in').value;
-  const parts = roundToStep(inches.abs(), new make(1).div(denominator), 'nearest').times(denominator);
+  const parts = roundToStep(inches.abs(), new Decimal(1).div(denominator), 'nearest').times(denominator);
   const feet = parts.divToInt(12 * denominator);
   const left = parts.minus(feet.times(12 * denominator));
   const whole = left.divToInt(denominator);

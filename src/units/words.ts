@@ -2,8 +2,14 @@
 import type { UnitsError } from './errors.js';
 import { showUnit } from './show.js';
 
-/** An error in words: what was asked, what was found, what would be needed. Every chapter has one function that makes them. */
-export interface Words {
+/** One frame for most errors: `wheelbase is 0 in; it must be greater than zero`. @example mustBe('wheelbase', '0 in', 'greater than zero') // wheelbase is 0 in; it must be greater than zero */
+export const mustBe = (what: string, found: string, needed: string): string => `${what} is ${found}; it must be ${needed}`;
+
+/** An error in words, without its path: one sentence. Every chapter has one function that makes it from its errors. */
+export type Words = string | AskedFoundNeeded;
+
+/** The older form, until every chapter writes sentences. */
+export interface AskedFoundNeeded {
   readonly asked: string;
   readonly found: string;
   readonly needed: string;
@@ -16,7 +22,7 @@ export function inShort(found: unknown): string {
   return typeof found === 'string' ? `"${found.slice(0, 60)}"` : String(found).slice(0, 60);
 }
 
-export function wordsForUnits(error: UnitsError): Words {
+export function wordsForUnits(error: UnitsError): AskedFoundNeeded {
   switch (error.tag) {
     case 'UnreadableQuantity':
       return { asked: `the figure "${error.text}"`, found: `${error.found} at character ${error.at + 1}`, needed: error.needed };

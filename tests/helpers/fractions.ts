@@ -60,7 +60,7 @@ export const fractionReading: Reading<Fraction> = {
   greatest: (terms) => terms.reduce((best, term) => (lessThan(best, term) ? term : best)),
   convert: (a, factor) => over(times(a, fractionOf(factor.times.toFixed())), fractionOf(factor.over.toFixed())),
   round: (a, step, mode) => times(fraction(wholeSteps(over(a, fractionOf(step.toFixed())), mode)), fractionOf(step.toFixed())),
-  squareRoot: irrational, power: irrational, sine: irrational, tangent: irrational, arcSine: irrational, arcTangent: irrational,
+  squareRoot: irrational, power: irrational, sine: irrational, cosine: irrational, tangent: irrational, arcSine: irrational, arcTangent: irrational,
 };
 
 /** How far a decimal stands from a fraction, as a share of the fraction (or of one when it is zero). */

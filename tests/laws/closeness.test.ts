@@ -1,7 +1,8 @@
 /** When two figures are the same figure: the quick tests by size and first digits say what the plain definitions say. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { compareDecimals, Decimal, snap, snappedDifference } from '../../src/units/decimal.js';
+import { compareDecimals, snap, snappedDifference } from '../../src/units/closeness.js';
+import { Decimal } from '../../src/units/decimal.js';
 
 const plainSame = (a: Decimal, b: Decimal): boolean => a.minus(b).abs().lte(Decimal.max(a.abs(), b.abs()).times('1e-24'));
 

@@ -1,9 +1,7 @@
 /** The working as a reader sees it: written out here by hand, line for line. */
 import { describe, expect, it } from 'vitest';
-import {
-  arcSine, arcTangent, commonPractice, constant, converted, type Derived, difference, explain, fold, fromMemory, given, greatestOf, leastOf, lookedUp, named, power, pressing,
-  product, quotient, rounded, roundedDown, sine, squareRoot, statics, sum, tangent, workingLines,
-} from '../../src/trace/index.js';
+import { arcSine, arcTangent, commonPractice, constant, converted, type Derived, difference, explain, fromMemory, given, greatestOf, leastOf, lookedUp, named, power, pressing, product, quotient, rounded, roundedDown, sine, squareRoot, statics, sum, tangent, workingLines } from '../../src/trace/index.js';
+import { wrapText } from '../../src/units/internal.js';
 import { degree, inch2, kg, lb, ratio, type Unit } from '../../src/units/index.js';
 import { expectReplays } from '../helpers/working.js';
 
@@ -61,7 +59,7 @@ reserve of an axle
     [difference('s', a, difference(null, b, c)), 'a - (b - c)'],
     [product('s', sum(null, [a, b]), x), '(a + b) x x'],
     [quotient('s', a, quotient(null, b, x)), 'a / (b / x)'],
-    [quotient('s', product(null, a, x), two), '(a x x) / 2'],
+    [quotient('s', product(null, a, x), two), 'a x x / 2'],
     [difference('s', a, rounded(null, b, lb(5), 'up')), 'a - (b rounded up to steps of 5 lb)'],
     [rounded('s', difference(null, a, b), lb(5), 'up'), '(a - b) rounded up to steps of 5 lb'],
     [rounded('s', a, lb('0.5'), 'nearest'), 'a rounded to the nearest 0.5 lb'],
@@ -95,8 +93,8 @@ reserve of an axle
       expect(line.length).toBeLessThanOrEqual(80);
       expect(line).toBe(line.trimEnd());
     }
-    expect(fold('word '.repeat(40), 20, '  ').split('\n').every((line) => line.length <= 20 && line === line.trimEnd())).toBe(true);
-    expect(fold(`start ${'x'.repeat(100)} end`, 20, '  ')).toBe(`start\n  ${'x'.repeat(100)}\n  end`);
+    expect(wrapText('word '.repeat(40), 20, '  ').split('\n').every((line) => line.length <= 20 && line === line.trimEnd())).toBe(true);
+    expect(wrapText(`start ${'x'.repeat(100)} end`, 20, '  ')).toBe(`start\n  ${'x'.repeat(100)}\n  end`);
   });
   it('explains hundreds of shared steps once each', () => {
     let figure = sum('step 0', [a, b]);

@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { compare, inch, lb, psi, roundCapacityDown, roundLoadUp, roundNearest, show, showBrief, showFeetInches } from '../../src/units/index.js';
-import { roundToStep } from '../../src/units/decimal.js';
+import { roundToStep } from '../../src/units/rounding.js';
 import { decimals } from '../helpers/arbitraries.js';
 
 describe('rounding', () => {
