@@ -34,8 +34,12 @@ const bare: Readonly<Record<Exclude<Place, 'alone'>, ReadonlySet<Operation>>> = 
   close: new Set<Operation>(functions),
 };
 
+const isShare = ({ operation, value }: Computed): boolean => operation === 'convert' && value.unit === 'ratio';
+
 function inside(node: Node, write: Writer, place: Place): string {
   if (node.kind !== 'computed' || node.symbol !== undefined) return write(node);
+  // A percentage and its share of one are one figure.
+  if (isShare(node)) return inside(node.of[0] as Node, write, place);
   const text = formula(node, write);
   return place === 'alone' || bare[place].has(node.operation) ? text : `(${text})`;
 }
@@ -64,8 +68,7 @@ export function formula(node: Computed, write: Writer): string {
     case 'quotient': return `${part(0, 'divided')} / ${part(1)}`;
     case 'least': return `least of (${list(node, write)})`;
     case 'greatest': return `greatest of (${list(node, write)})`;
-    case 'convert': return node.value.unit === 'ratio' ? part(0) // a percentage and its share of one are one figure
-      : `${part(0)} in ${spelled[node.value.unit] ?? showUnit(node.value.unit)}`;
+    case 'convert': return isShare(node) ? part(0, 'alone') : `${part(0)} in ${spelled[node.value.unit] ?? showUnit(node.value.unit)}`;
     case 'relabel': return `${part(0)} as ${node.value.unit}`;
     case 'round': return `${part(0)} ${rounding(node)}`;
     case 'squareRoot': return `square root of (${part(0, 'alone')})`;
