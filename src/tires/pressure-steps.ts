@@ -6,9 +6,8 @@ import { type Designation, designationNotes, isPassenger } from './designation.j
 import type { TiresError } from './errors.js';
 import { keptFor } from './kept.js';
 import { plyOf } from './ply.js';
-import { type Fitment, governing, type PublishedRow, publishedRows, ratedRows, tableLetter } from './published-rows.js';
+import { answerableRows, familyPressureOf, type Fitment, governing, type PublishedRow, publishedRows, ratedRows, tableLetter } from './published-rows.js';
 import { showDesignation } from './show-designation.js';
-import { familyPressureTable } from './tables.js';
 
 export interface PressureStep {
   readonly pressure: Derived<'psi'>;
@@ -29,7 +28,7 @@ export interface PressureSteps {
 function cap(d: Designation, rows: readonly PublishedRow[], letter: string): number | undefined {
   const rated = ratedRows(rows, letter).map((row) => row.pressure.value.value.toNumber());
   if (rated.length > 0) return Math.min(...rated);
-  const family = familyPressureTable.rows.find(([of, at]) => of === d.family && at === letter)?.[2];
+  const family = familyPressureOf(d.family, letter);
   return family === undefined ? undefined : Number(family);
 }
 
@@ -47,7 +46,7 @@ function usable(d: Designation, rows: readonly PublishedRow[]): { rows: readonly
 function stepsFor(d: Designation, fitment: Fitment, tableName: string | undefined): Either<TiresError, PressureSteps> {
   const found = publishedRows(d, tableName);
   if (isLeft(found)) return found;
-  const { rows, most } = usable(d, found.right);
+  const { rows, most } = usable(d, answerableRows(d, found.right));
   const loaded = rows.filter((row) => row[fitment] !== undefined);
   if (loaded.length === 0) {
     return left(fitment === 'dual' && rows.length > 0 ? { chapter: 'tires', tag: 'NoDualRating', designation: showDesignation(d) } : noRows(d, found.right));

@@ -7,7 +7,7 @@ import { isPassenger, type Construction, type Designation } from './designation.
 import { keptFor } from './kept.js';
 import { readDesignation } from './read-designation.js';
 import { sizeKey } from './show-designation.js';
-import { aliasTable, type InflationTable, inflationTables } from './tables.js';
+import { aliasTable, familyPressureTable, type InflationTable, inflationTables } from './tables.js';
 
 /** Twin tires on one hub are `dual`; two axles are not. */
 export type Fitment = 'single' | 'dual';
@@ -90,6 +90,17 @@ export function publishedRows(d: Designation, tableName?: string): Either<NotTab
 /** The letter under which tables list the tire: its load range, or for a passenger tire its load version (SL when unmarked). */
 export const tableLetter = (d: Designation): string | undefined =>
   d.range?.letter ?? (isPassenger(d.family) ? d.version ?? 'SL' : undefined);
+
+/** The pressure that goes with a letter in a family, in psi. A numeric size keeps the pressure it is printed with. */
+export const familyPressureOf = (family: string, letter: string): string | undefined =>
+  familyPressureTable.rows.find(([of, at]) => of === family && at === letter)?.[2];
+
+const ownPressure = ({ family, size }: Designation, letter: string): string | undefined =>
+  (size.form === 'numeric' ? undefined : familyPressureOf(family, letter));
+
+/** A table load counts only at the pressure of its own row: rows printed above the family pressure of their letter answer nothing. */
+export const answerableRows = (d: Designation, rows: readonly PublishedRow[]): readonly PublishedRow[] =>
+  rows.filter((row) => row.pressure.value.value.lte(ownPressure(d, row.letter) ?? Infinity));
 
 /** The rows that rate a letter: in each table those at its highest pressure for the letter (one print also lists a lower pressure under it). */
 export function ratedRows(rows: readonly PublishedRow[], letter: string): readonly PublishedRow[] {

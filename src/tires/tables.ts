@@ -4,9 +4,9 @@ import { aliases } from './data/aliases.js';
 import { diameters } from './data/diameters.js';
 import { familyPressures } from './data/family-pressures.js';
 import { lt4 } from './data/inflation-flotation.js';
-import { lt1, lt2, lt3, pl1, tr2 } from './data/inflation-lt.js';
+import { lt1, lt2, lt3, lt5, pl1, tr2 } from './data/inflation-lt.js';
 import { memory, st3Small, st7 } from './data/inflation-small.js';
-import { st1, st2, st3, st4, st5 } from './data/inflation-st.js';
+import { st1, st2, st3, st3Disputed, st4, st5, st6 } from './data/inflation-st.js';
 import { loadIndexLow } from './data/load-index-0-99.js';
 import { loadIndexMiddle } from './data/load-index-100-180.js';
 import { loadIndexHigh } from './data/load-index-181-200.js';
@@ -48,17 +48,22 @@ export const inflationTables: readonly InflationTable[] = [
   inflation('ST-3', sources.st3, 'radial and bias', [...st3, ...st3Small]),
   inflation('ST-4', sources.st4, 'as printed', st4),
   inflation('ST-5', sources.st5, 'as printed', st5),
+  inflation('ST-6', sources.st6, 'as printed', st6),
   inflation('ST-7', sources.st7, 'as printed', st7),
   inflation('LT-1', sources.lt1, 'as printed', lt1),
   inflation('LT-2', sources.lt2, 'as printed', lt2),
   inflation('LT-3', sources.lt3, 'as printed', lt3),
   inflation('LT-4', sources.lt4, 'as printed', lt4),
+  inflation('LT-5', sources.lt5, 'as printed', lt5),
   inflation('PL-1', sources.pl1, 'as printed', pl1),
   inflation('TR-2', sources.tr2, 'as printed', tr2),
   inflation('from memory', sources.memory, 'as printed', memory),
 ];
 
+/** Rows that were printed and answer nothing: their pressures are disputed. */
+export const disputedTable: InflationTable = inflation('ST-3, pressures disputed', sources.st3Disputed, 'radial and bias', st3Disputed);
+
 /** All tables of the chapter, for the list of sources. */
 export const tiresTables: readonly Table<unknown>[] = [
-  loadIndexTable, loadIndexHighTable, speedSymbolTable, loadRangeTable, familyPressureTable, aliasTable, ...diameterTables, ...inflationTables,
+  loadIndexTable, loadIndexHighTable, speedSymbolTable, loadRangeTable, familyPressureTable, aliasTable, ...diameterTables, ...inflationTables, disputedTable,
 ];

@@ -1,5 +1,5 @@
 /** What one tire may carry at the pressure it is really run at: never more than its rating. */
-import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
+import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { type Note, note } from '../ratings/index.js';
 import { decide, type Decision, type Derived, type Known, leastOf } from '../trace/index.js';
 import type { Designation } from './designation.js';
@@ -8,9 +8,7 @@ import { estimateLoadAtPressure } from './estimate.js';
 import { inPsi } from './known-load.js';
 import { loadAtPressure } from './load-at-pressure.js';
 import { type PressureStep, pressureSteps } from './pressure-steps.js';
-import { rangePressure } from './load-range.js';
-import { tableLetter } from './published-rows.js';
-import { showDesignation } from './show-designation.js';
+import { asPrinted, ratedPressure } from './rated-pressure.js';
 import { inService, type Service, type Tire, tireLoadRating, type TireRating } from './tire-load-rating.js';
 
 export interface TireLoadAsRun {
@@ -24,15 +22,6 @@ export interface TireLoadAsRun {
 }
 
 const name = 'tire load at the pressure run';
-
-/** The pressure at which the rating holds: molded, else that of the load range. */
-export function ratedPressure(tire: Tire, d: Designation): Either<TiresError, Derived<'psi'>> {
-  if (tire.molded?.pressure !== undefined) return inPsi('molded pressure', tire.molded.pressure, 'label');
-  const letter = tableLetter(d);
-  if (letter === undefined) return left({ chapter: 'tires', tag: 'LoadRangeNeeded', designation: showDesignation(d) });
-  const found = rangePressure(d.family, letter, d);
-  return isLeft(found) ? found : right(found.right.pressure);
-}
 
 /** Where rows are printed but none is for this pressure: that it lies below the first or above the last. */
 function offTheRows(d: Designation, { fitment }: Service, table: string | undefined, run: Derived<'psi'>): readonly Decision[] {
@@ -58,28 +47,29 @@ function offTheRows(d: Designation, { fitment }: Service, table: string | undefi
  * @source as `tireLoadRating`, `loadAtPressure` and `estimateLoadAtPressure`
  */
 export function tireLoadAsRun(tire: Tire, service: Service, pressure: Known<'psi' | 'kPa'>): Either<TiresError, TireLoadAsRun> {
-  const rated = tireLoadRating(tire, service);
+  const carries = tireLoadRating(tire, service);
+  if (isLeft(carries)) return carries;
+  const rating = carries.right;
+  const cold = inPsi('cold pressure', pressure);
+  if (isLeft(cold)) return cold;
+  const rated = ratedPressure(tire, rating.designation);
   if (isLeft(rated)) return rated;
-  const rating = rated.right;
-  const run = inPsi('cold pressure', pressure);
-  if (isLeft(run)) return run;
-  const full = ratedPressure(tire, rating.designation);
-  if (isLeft(full)) return full;
-  const below = decide(run.right, '<', full.right);
-  const decisions = [...rating.decisions, below];
+  const [run, full] = [asPrinted(rating.designation, cold.right), rated.right];
+  const below = decide(run.pressure, '<', full.pressure);
+  const decisions = [...rating.decisions, ...full.decisions, ...run.decisions, below];
   if (!below.holds) {
-    const above = decide(run.right, '>', full.right);
-    const more = above.holds ? [note('PressureAboveRated', 'run above the rated pressure: no more load for it, and the molded pressure is the limit', [run.right, full.right])] : [];
+    const above = decide(run.pressure, '>', full.pressure);
+    const more = above.holds ? [note('PressureAboveRated', 'run above the rated pressure: no more load for it, and the molded pressure is the limit', [run.pressure, full.pressure])] : [];
     return right({ load: rating.rating, rating, from: 'rating', notes: [...rating.notes, ...more], decisions: [...decisions, above] });
   }
-  const listed = loadAtPressure(rating.designation, run.right, service.fitment, tire.table === undefined ? {} : { table: tire.table });
+  const listed = loadAtPressure(rating.designation, run.pressure, service.fitment, tire.table === undefined ? {} : { table: tire.table });
   if (!isLeft(listed)) {
     const load = leastOf(name, [rating.rating, inService(rating.designation, service, listed.right.load)]);
     return right({ load, rating, from: 'table', notes: [...rating.notes, ...listed.right.notes], decisions: [...decisions, ...listed.right.decisions] });
   }
-  const estimate = estimateLoadAtPressure(rating.designation, { load: rating.rating, pressure: full.right }, run.right);
+  const estimate = estimateLoadAtPressure(rating.designation, { load: rating.rating, pressure: full.pressure }, run.pressure);
   if (isLeft(estimate)) return estimate;
   const load = leastOf(name, [rating.rating, estimate.right.load]);
-  const off = offTheRows(rating.designation, service, tire.table, run.right);
+  const off = offTheRows(rating.designation, service, tire.table, run.pressure);
   return right({ load, rating, from: 'estimate', notes: [...rating.notes, ...estimate.right.notes], decisions: [...decisions, ...off, ...estimate.right.decisions] });
 }

@@ -1,14 +1,16 @@
 /** What one tire may carry in service: molded load, then load index, then size and load range. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type Note, note } from '../ratings/index.js';
-import { constant, decide, type Decision, type Derived, type Known, leastOf, quotient } from '../trace/index.js';
-import { ratio } from '../units/index.js';
+import { constant, converted, decide, type Decision, type Derived, type Known, leastOf, notTabulated, quotient } from '../trace/index.js';
+import { ratio, show } from '../units/index.js';
 import { sources } from './data/sources.js';
 import { type Designation, designationNotes, isPassenger } from './designation.js';
 import type { TiresError } from './errors.js';
 import { loadIndex } from './load-index.js';
 import { moldedLoad } from './molded-load.js';
-import { type Fitment, governing, publishedRows, ratedRows, tableLetter } from './published-rows.js';
+import { pressureSteps } from './pressure-steps.js';
+import { answerableRows, type Fitment, governing, publishedRows, ratedRows, tableLetter } from './published-rows.js';
+import { moldedPressure } from './rated-pressure.js';
 import { designationOf, keptFor } from './kept.js';
 import { showDesignation } from './show-designation.js';
 
@@ -47,25 +49,46 @@ interface Printed {
   readonly loads: readonly Derived<'lb'>[];
   readonly least: Derived<'lb'> | undefined;
   readonly differ: boolean;
+  readonly decisions: readonly Decision[];
 }
 
-function indexLoad(d: Designation, fitment: Fitment): Either<TiresError, Derived<'lb'> | undefined> {
+/** The load of an index: kilograms govern, in lb by the exact conversion; beside them the pounds that lists print. */
+interface IndexLoad {
+  readonly load: Derived<'lb'>;
+  readonly printed: Derived<'lb'>;
+}
+
+function indexLoad(d: Designation, fitment: Fitment): Either<TiresError, IndexLoad | undefined> {
   const index = fitment === 'single' ? d.service?.single : d.service?.dual;
   if (index === undefined) return right(undefined);
   const found = loadIndex(index);
-  return isLeft(found) ? found : right(found.right.lb);
+  return isLeft(found) ? found : right({ load: converted(`load at index ${index} in lb`, found.right.kg, 'lb'), printed: found.right.lb });
 }
 
-function tableLoads(d: Designation, fitment: Fitment, table: string | undefined): Either<TiresError, Printed> {
+/** Of the steps that belong to the tire, the highest not above the pressure molded into it. */
+function belowMolded(d: Designation, fitment: Fitment, table: string | undefined, molded: Derived<'psi'>): Either<TiresError, Printed> {
+  const found = pressureSteps(d, fitment, table);
+  if (isLeft(found)) return found;
+  const reached = found.right.steps.map((step) => ({ step, decision: decide(step.pressure, '<=', molded) }));
+  const last = reached.filter(({ decision }) => decision.holds).at(-1)?.step;
+  const decisions = reached.map(({ decision }) => decision);
+  if (last === undefined) return left(notTabulated(table ?? 'tire load and pressure tables', `${showDesignation(d)} at ${show(molded.value)}`, []));
+  return right({ loads: last.rows.flatMap((row) => row[fitment] ?? []), least: last.load, differ: false, decisions });
+}
+
+/** The table load of a tire: at the pressure of its load range, or at the pressure molded into it when that is lower. */
+function tableLoads(d: Designation, fitment: Fitment, table: string | undefined, molded?: Derived<'psi'>): Either<TiresError, Printed> {
   const letter = tableLetter(d);
   if (letter === undefined) return left({ chapter: 'tires', tag: 'LoadRangeNeeded', designation: showDesignation(d) });
   const rows = publishedRows(d, table);
   if (isLeft(rows)) return rows;
-  const rated = ratedRows(rows.right, letter);
+  const rated = ratedRows(answerableRows(d, rows.right), letter);
+  const decisions = molded === undefined ? [] : rated.map((row) => decide(row.pressure, '<=', molded));
+  if (molded !== undefined && decisions.some(({ holds }) => !holds)) return belowMolded(d, fitment, table, molded);
   const loads = rated.flatMap((row) => row[fitment] ?? []);
   if (loads.length > 0) {
     const differ = new Set(loads.map((load) => load.value.value.toFixed())).size > 1;
-    return right({ loads: Object.freeze(loads), least: governing('least of the printed loads', loads), differ });
+    return right({ loads: Object.freeze(loads), least: governing('least of the printed loads', loads), differ, decisions });
   }
   if (fitment === 'dual' && rated.length > 0) return left({ chapter: 'tires', tag: 'NoDualRating', designation: showDesignation(d) });
   return left({ chapter: 'trace', tag: 'NotTabulated', table: table ?? 'tire load and pressure tables', asked: `${showDesignation(d)}, load range ${letter}`, nearest: [...new Set(rows.right.map((row) => row.key))].slice(0, 3) });
@@ -95,20 +118,28 @@ function noRating(d: Designation, tire: Tire, fitment: Fitment, problem: TiresEr
   return fitment === 'dual' && hasSingle ? { chapter: 'tires', tag: 'NoDualRating', designation: showDesignation(d) } : problem;
 }
 
+/** A load, and the pounds that are printed for it: of an index, where kilograms govern, the two differ. */
+interface Found {
+  readonly from: From;
+  readonly load: Derived<'lb'>;
+  readonly printed: Derived<'lb'>;
+}
+
 /** Notes for every figure that says something else than the one that governs; what is compared is handed back. */
-function disagreements(governs: { from: From; load: Derived<'lb'> }, others: readonly { from: From; load: Derived<'lb'> }[]): { notes: Note[]; decisions: Decision[] } {
+function disagreements(governs: Found, others: readonly Found[]): { notes: Note[]; decisions: Decision[] } {
   const title = { molded: 'Molded', index: 'Index', table: 'Table' } as const;
-  const compared = others.map((other) => ({ other, decision: decide(governs.load, '=', other.load) }));
+  const compared = others.map((other) => ({ other, decision: decide(governs.printed, '=', other.printed) }));
   const notes = compared.filter(({ decision }) => !decision.holds).map(({ other }) =>
-    note(`${title[governs.from]}DiffersFrom${title[other.from]}`, `the ${governs.from} load governs; the ${other.from} load is another figure`, [governs.load, other.load]));
+    note(`${title[governs.from]}DiffersFrom${title[other.from]}`, `the ${governs.from} load governs; the ${other.from} load is another figure`, [governs.printed, other.printed]));
   return { notes, decisions: compared.map(({ decision }) => decision) };
 }
 
 /**
  * What may this tire carry in this service?
  *
- * The molded load for the fitment if given, else the printed pounds of its load index, else the table load of size and load
- * range (the lowest print, unless a table is named). A passenger-car tire on a trailer or truck: `rating = load / 1.10`.
+ * The molded load for the fitment if given, else the kilograms of its load index, else the table load of size and load range
+ * (the lowest print, unless a table is named). A table load counts only at the pressure of its own row: where the tire is molded
+ * with less, the row at or below that pressure. A passenger-car tire on a trailer or truck: `rating = load / 1.10`.
  *
  * Dual loads come from the molded dual load, the dual index or a dual column, never from a single load; a sidewall that shows a
  * single load only is not answered from a table, and no dual load stands above the molded single one. Speed and pressure
@@ -128,16 +159,19 @@ export function tireLoadRating(tire: Tire, service: Service): Either<TiresError,
   const { fitment } = service;
   const molded = moldedLoad(tire.molded ?? {}, fitment);
   if (isLeft(molded)) return molded;
+  const ownPressure = moldedPressure(tire, designation);
+  if (isLeft(ownPressure)) return ownPressure;
   const indexed = byIndex[fitment](designation);
   if (isLeft(indexed)) return indexed;
-  const listed = tire.table === undefined ? byAllTables[fitment](designation) : tableLoads(designation, fitment, tire.table);
+  const { pressure } = ownPressure.right;
+  const listed = tire.table === undefined && pressure === undefined ? byAllTables[fitment](designation) : tableLoads(designation, fitment, tire.table, pressure);
   if (isLeft(listed) && tire.table !== undefined) return listed;
   const table = isLeft(listed) || showsSingleOnly(tire, fitment) ? undefined : listed.right.least;
   const capped = (load: Derived<'lb'> | undefined): Derived<'lb'> | undefined => notAboveSingle(load, fitment, molded.right.single);
-  const all: readonly { from: From; load: Derived<'lb'> | undefined }[] = [
-    { from: 'molded', load: molded.right.load }, { from: 'index', load: capped(indexed.right) }, { from: 'table', load: capped(table) },
+  const all: readonly { from: From; load: Derived<'lb'> | undefined; printed?: Derived<'lb'> | undefined }[] = [
+    { from: 'molded', load: molded.right.load }, { from: 'index', load: capped(indexed.right?.load), printed: capped(indexed.right?.printed) }, { from: 'table', load: capped(table) },
   ];
-  const found = all.flatMap(({ from, load }) => (load === undefined ? [] : [{ from, load }]));
+  const found = all.flatMap(({ from, load, printed = load }) => (load === undefined || printed === undefined ? [] : [{ from, load, printed }]));
   const [governs, ...others] = found;
   if (governs === undefined) return left(noRating(designation, tire, fitment, isLeft(listed) ? listed.left : { chapter: 'tires', tag: 'NoDualRating', designation: showDesignation(designation) }));
   const { notes, decisions } = disagreements(governs, others);
@@ -145,5 +179,5 @@ export function tireLoadRating(tire: Tire, service: Service): Either<TiresError,
     notes.push(note('TablesDisagree', 'printed tables give different loads; the lowest is taken', listed.right.loads));
   }
   if (isDivided(designation, service)) notes.push(note('PassengerTire', 'a passenger-car tire on a trailer or truck: its load is divided by 1.10'));
-  return right({ tire, service, designation, rating: inService(designation, service, governs.load), from: governs.from, notes: [...designationNotes(designation), ...notes], decisions: [...molded.right.decisions, ...decisions] });
+  return right({ tire, service, designation, rating: inService(designation, service, governs.load), from: governs.from, notes: [...designationNotes(designation), ...notes], decisions: [...molded.right.decisions, ...ownPressure.right.decisions, ...(isLeft(listed) ? [] : listed.right.decisions), ...decisions] });
 }

@@ -6,7 +6,7 @@ import type { TiresError } from './errors.js';
 import { inPounds } from './known-load.js';
 import { type PressureForLoad, printedTables } from './load-at-pressure.js';
 import { pressureSteps } from './pressure-steps.js';
-import { ratedPressure } from './tire-load-as-run.js';
+import { ratedPressure } from './rated-pressure.js';
 import { inService, isDivided, passengerDivisor, type TireRating } from './tire-load-rating.js';
 
 /**
@@ -35,14 +35,14 @@ export function tirePressureForLoad({ tire, service, designation: d, rating, not
 
   const counted: Derived<'lb'> = isDivided(d, service) ? product('tire load, as a passenger tire counts it', asked.right, passengerDivisor) : asked.right;
   const printed = pressureSteps(d, service.fitment, tire.table);
-  const decisions: Decision[] = [...read, borne];
+  const decisions: Decision[] = [...read, borne, ...full.right.decisions];
   for (const step of isLeft(printed) ? [] : printed.right.steps) {
-    const below = decide(step.pressure, '<', full.right);
+    const below = decide(step.pressure, '<', full.right.pressure);
     decisions.push(below);
     if (!below.holds) break;
     const serves = decide(counted, '<=', step.load);
     decisions.push(serves);
     if (serves.holds) return right({ pressure: step.pressure, carries: inService(d, service, step.load), tables: printedTables(step), notes, decisions });
   }
-  return right({ pressure: full.right, carries: rating, tables: [], notes, decisions });
+  return right({ pressure: full.right.pressure, carries: rating, tables: [], notes, decisions });
 }

@@ -55,8 +55,9 @@ interface Pair { family: string; size: string; rated: readonly [string, string];
 const pairs: Pair[] = inflationTables.flatMap((table) => [...new Set(table.rows.map(([size]) => size))].flatMap((size) => (['single', 'dual'] as const).flatMap((fitment) => {
   const rows = table.rows.filter((row) => row[0] === size).map((row): [string, string] => [row[2], fitment === 'single' ? row[3] : row[4]])
     .filter(([, load]) => load !== '').sort((a, b) => Number(a[0]) - Number(b[0]));
+  const lower = (rated: readonly [string, string], all: typeof rows): typeof rows => all.filter(([at]) => Number(at) < Number(rated[0]));
   const { family } = rightOf(readDesignation(size));
-  return rows.flatMap((rated, place) => rows.slice(0, place).map((row): Pair => ({ family, size, rated, row, top: place === rows.length - 1 })));
+  return rows.flatMap((rated, place) => lower(rated, rows).map((row): Pair => ({ family, size, rated, row, top: place === rows.length - 1 })));
 })));
 
 /** Largest claim above and below the table, in percent. */

@@ -24,7 +24,7 @@ describe('tireLoadAsRun', () => {
   });
   it('is an estimate where nothing is printed, and says so', () => {
     const tire = { designation: 'ST235/85R16 LRG', molded: { single: lb(4400), pressure: psi(110) } };
-    expect(run(tire, 90)).toEqual([3740, 'estimate', ['Estimate']]);
+    expect(run(tire, 90)).toEqual([3740, 'estimate', ['MoldedDiffersFromTable', 'TablesDisagree', 'Estimate']]);
     expect(rightOf(tireLoadAsRun(tire, single, psi(90))).load.why.basis).toBe('estimated');
   });
   it('stays at the rating when a table gives more than the molding', () => {
