@@ -20,10 +20,18 @@ export function shareBand(spec: Spec, band: Guideline): ShareBand {
   return { low: share, high: share };
 }
 
-/** What the axles carry with every tire full at the pressure it runs, which is never above its rating; where every pressure is known. */
-export function tiresAsRun({ tires, group }: Stack): Derived<'lb'> | undefined {
-  const asRun = tires.flatMap((each) => (each?.asRun === undefined ? [] : [product(`${each.of} tires as they run`, each.asRun, constant(ratio(each.spec.count)))]));
-  return group === undefined || asRun.length < group.axles.length ? undefined : group.capacityFor('axle group by tires as they run', asRun);
+/** What the tires of an axle carry at the pressure they run, which is never above their rating; where no pressure is known, their rating. */
+const tiresOfAxle = ({ systems, tires }: Stack, i: number): Derived<'lb'> | undefined => {
+  const tire = tires[i];
+  return tire?.asRun === undefined ? systems[i]?.governed.bounds.find(({ name }) => name === 'tires')?.limit
+    : product(`${tire.of} tires as they run`, tire.asRun, constant(ratio(tire.spec.count)));
+};
+
+/** What the axles carry with the tires of one of them full; where the pressure of any tire is known. */
+export function tiresAsRun(stack: Stack): Derived<'lb'> | undefined {
+  const { group, tires } = stack;
+  return group === undefined || tires.every((tire) => tire?.asRun === undefined) ? undefined
+    : group.capacityFor('axle group by tires as they run', tires.map((_, i) => tiresOfAxle(stack, i)));
 }
 
 /** The axles' limits: part by part, or axle by axle where they share by their springs; the tires as they run. */

@@ -27,8 +27,8 @@ export interface AxleGroup {
   readonly limits: readonly Bound[];
   /** The plain sum of the axle ratings, as a label reader adds them. */
   readonly sumOfRatings: Derived<'lb'>;
-  /** What the group carries, shared as assumed, when each axle may carry no more than this: by its tires as they run, say. */
-  readonly capacityFor: (name: Name, eachAxle: readonly Derived<'lb'>[]) => Derived<'lb'>;
+  /** What the group carries, shared as assumed, when each axle may carry no more than this, by its tires as they run, say. An axle without a limit is `undefined`; one axle at least has one. */
+  readonly capacityFor: (name: Name, eachAxle: readonly (Derived<'lb'> | undefined)[]) => Derived<'lb'>;
   /** The load on each axle when the group carries `load`. */
   readonly loads: (load: Derived<'lb'>) => readonly Derived<'lb'>[];
   readonly notes: readonly Note[];
@@ -53,7 +53,7 @@ function alike(axles: readonly StandingAxle[], notes: readonly Note[]): AxleGrou
   const one = axles.length === 1;
   const ratings = axles.map(({ system }) => system.rating);
   const positions = axles.map(({ at }) => at);
-  const capacityFor: CapacityFor = (name, each) => (one ? (each[0] as Derived<'lb'>) : product(name, leastOf(null, each), count, sharingSource));
+  const capacityFor: CapacityFor = (name, each) => (one ? (each[0] as Derived<'lb'>) : product(name, leastOf(null, each.filter((limit) => limit !== undefined)), count, sharingSource));
   return {
     axles,
     at: one ? (positions[0] as Derived<'in'>) : quotient('axle group position', sum(null, positions), count),
@@ -75,7 +75,7 @@ function byRate(axles: readonly StandingAxle[], rates: readonly Derived<'lb/in'>
   const moments = axles.map(({ at }, i) => product(null, rates[i] as Derived<'lb/in'>, at));
   /** What the group carries when one axle is full. */
   const whenFull = (limit: Derived<'lb'>, i: number): Derived<'lb'> => quotient(null, product(null, limit, allShares), shares[i] as Derived<'ratio'>);
-  const capacityFor: CapacityFor = (name, each) => leastOf(name, each.map(whenFull), sharingSource);
+  const capacityFor: CapacityFor = (name, each) => leastOf(name, each.flatMap((limit, i) => (limit === undefined ? [] : [whenFull(limit, i)])), sharingSource);
   const ratings = axles.map(({ system }) => system.rating);
   return {
     axles,

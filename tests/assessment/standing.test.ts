@@ -53,6 +53,31 @@ describe('tires at the pressure they run', () => {
     expect(place.window?.upper.setBy.map(({ name }) => name)).toEqual(['tires of the axle group']);
     expect(plain(place.window!.upper.axleLoad)).toBeCloseTo(12000, 9);
   });
+  it('limit payload and window where the pressure of one axle alone is known', () => {
+    // Axles that share alike: the soft tires of the front one fill first, and the group carries twice what they carry.
+    const soft = [['trailer.axles.0.tires.pressure', '45 psi'], ['trailer.axles.1.tires.pressure', undefined]] as const;
+    const spec = change(...soft, ['trailer.guideline', { low: '1 %', high: '15 %', source: 'none of weight' }]);
+    const each = plain(spec.stack.tires[0]!.asRun!);
+    expect(each).toBeLessThan(3000);
+    expect(bound(spec, 'tires')).toBeCloseTo((4 * each) / 0.88 - 3650, 6);
+    expect(plain(spec.carry!.payload.most)).toBe(bound(spec, 'tires'));
+    expect(spec.place.window!.limits.map(({ name }) => name)).toContain('tires of the axle group');
+    expectReplays(spec.carry!.payload.most, ...spec.place.window!.limits.map(({ at }) => at));
+    // Loaded to it at that share, no tire is over; ten pounds more, and the soft ones are.
+    const tires = (more: number) => {
+      const weight = plain(spec.carry!.payload.most) + more;
+      const axles = 0.88 * (3650 + weight);
+      const loaded = change(...soft, ['cargo.0.weight', `${weight.toFixed(6)} lb`], ['cargo.0.at', `${((axles - 3130) * 204 / weight).toFixed(6)} in`], ['cargo.0.front', undefined], ['cargo.0.balancePoint', undefined]);
+      return loaded.checks.filter(({ what, verdict }) => what.startsWith('tire load') && !what.includes('heavier') && verdict === 'over').map(({ what }) => what);
+    };
+    expect([tires(-1), tires(10)]).toEqual([[], ['tire load against axle 1 tire']]);
+  });
+  it('leave out an axle whose tires nobody rated, and not the others', () => {
+    const spec = change(['trailer.axles.0.tires.pressure', '45 psi'], ['trailer.axles.1.tires', undefined]);
+    expect(bound(spec, 'tires')).toBeCloseTo((4 * plain(spec.stack.tires[0]!.asRun!)) / 0.88 - 3650, 6);
+    const sprung = change(['trailer.axles.0.tires.pressure', '45 psi'], ['trailer.axles.1.tires', undefined], ['trailer.sharing', 'independent'], ['trailer.axles.0.rate', '2,000 lb/in'], ['trailer.axles.1.rate', '3,000 lb/in']);
+    expect(bound(sprung, 'tires')).toBeCloseTo((2 * plain(sprung.stack.tires[0]!.asRun!) * 2.5) / 0.88 - 3650, 6);
+  });
   it('limit the payload of axles that share by their springs', () => {
     const sprung = [['trailer.sharing', 'independent'], ['trailer.axles.0.rate', '2,000 lb/in'], ['trailer.axles.1.rate', '3,000 lb/in']] as const;
     // The rear axle takes three fifths: its tires are full at 6,000 lb, the group carries 10,000 lb.
