@@ -22,6 +22,7 @@ assert(rear && base);
 const loading = { tongue: trailer.emptyTongue, axlesAt: trailer.axlesAt, deckRear: trailer.deck.rear, machineWeight: forklift };
 const heavy = orThrow(tailLift({ ...loading, truck: { rearAxle: rear, wheelbase: base, overhang: inch(54) } }));
 const light = orThrow(tailLift({ ...loading, truck: { rearAxle: pickup.rear, wheelbase: pickup.wheelbase, overhang: pickup.overhang } }));
+assert(heavy.truckHolds && light.truckHolds);
 const sharpest = show(roundNearest(tilt.sharpest.value, degree('0.1')));
 
 const pull = difference('pull on the ball', constant(lb(0)), heavy.ball);

@@ -48,7 +48,7 @@ export interface Assessment {
   readonly lifted: readonly Pressing[];
   /** True when no check is over and nothing is lifted; says nothing of `attention` nor of what was not checked, and with no check at all it is true: ask `checks.length` too. */
   readonly holds: boolean;
-  /** What is not well and is no check of a rating: tongue guideline, the machine's place, tiedowns, edges, ramps, axle groups. */
+  /** What is not well and is no check of a rating: tongue guideline, the machine's place, tiedowns, edges, ramps, the pull on the ball while loading, axle groups. */
   readonly attention: readonly Note[];
   readonly carry?: Carry;
   /** What more deck costs; present when the spec says which of its lines grow with the deck. */

@@ -1,4 +1,4 @@
-/** What is not well and is no check of a rating: the tongue's guideline, the machine's place, tiedowns, edges, ramps, published axle groups. */
+/** What is not well and is no check of a rating: the tongue's guideline, the machine's place, tiedowns, edges, ramps, the pull on the ball while loading, published axle groups. */
 import { note, type Note } from '../ratings/index.js';
 import type { TongueAdvice } from '../load/index.js';
 import type { ClimbPart } from './climb.js';
@@ -25,6 +25,14 @@ function ofPlace({ machine, window, now }: PlacePart): readonly Note[] {
 const ofTiedowns = ({ tied }: GearPart): readonly Note[] => tied.flatMap(({ name, answer: { verdict } }) => (verdict === 'enough' ? []
   : [note('Tiedowns', verdict === 'not enough' ? `tiedowns of ${name} not enough` : `tiedowns of ${name} enough by one reading of the rule and not by another`)]));
 
+/** Held by the truck, the pull on the ball is a remark; held by nothing that is known, it is more. */
+function ofTail({ tail }: ClimbPart): readonly Note[] {
+  if (tail === undefined || tail.verdict === 'presses on the ball' || tail.verdict === 'held by the truck') return [];
+  const { ball, truckHolds } = tail;
+  return [truckHolds === undefined ? note('LoadingPullsBallUp', 'loading pulls the ball up, and what the tow vehicle holds down is not known', [ball])
+    : note('LoadingLiftsTruck', 'loading lifts the truck', [ball, truckHolds])];
+}
+
 const ofClimb = ({ crests, setting }: ClimbPart): readonly Note[] => [
   ...(crests?.verdict === 'touches' ? [note('HangsUp', 'the machine hangs up at an edge')] : []),
   ...(setting?.empty === true ? [note('NoRampSetting', 'no setting of the ramps serves every tire of the machine')] : []),
@@ -35,4 +43,4 @@ const ofGroups = ({ groups }: LinesPart): readonly Note[] => groups.flatMap(({ c
 
 /** All of it, in words. The figures stand where each was asked. */
 export const attentionTo = ({ advice, place, gear, climb, lines }: Asked): readonly Note[] =>
-  [...ofTongue(advice), ...ofPlace(place), ...ofTiedowns(gear), ...ofClimb(climb), ...ofGroups(lines)];
+  [...ofTongue(advice), ...ofPlace(place), ...ofTiedowns(gear), ...ofClimb(climb), ...ofTail(climb), ...ofGroups(lines)];

@@ -50,10 +50,10 @@ function tailPart({ trailer: { deck }, tow, cargo = [] }: Spec, weighed: Weighed
   const empty = balance([weighed.trailer, ...others], { axlesAt });
   if (isLeft(empty)) return empty;
   const { front, rear, wheelbase, overhang } = tow ?? {};
-  const truck = rear === undefined || wheelbase === undefined || overhang === undefined || overhang === 'unknown' ? 'not coupled' : { frontAxle: front, rearAxle: rear, wheelbase, overhang };
+  const truck = rear === undefined || wheelbase === undefined || overhang === undefined || overhang === 'unknown' ? 'unknown' : { frontAxle: front, rearAxle: rear, wheelbase, overhang };
   const lift = tailLift({ tongue: empty.right.tongue, axlesAt, deckRear: deck.rear, machineWeight: machine.weight, truck });
   if (isLeft(lift)) return lift;
-  const unknown = truck === 'not coupled' ? open('what the truck holds down while loading', 'its rear axle alone, wheelbase and measured overhang').notChecked : [];
+  const unknown = truck === 'unknown' ? open('what the truck holds down while loading', 'its rear axle alone, wheelbase and measured overhang').notChecked : [];
   return right({ ...emptyPart, tail: lift.right, notes: lift.right.notes, notChecked: unknown, decisions: [...piece.decisions, ...empty.right.decisions, ...lift.right.decisions] });
 }
 

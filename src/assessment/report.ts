@@ -74,9 +74,9 @@ function answer({ checks: loads, partChecks, lifted, attention, notChecked }: As
   const over = checks.filter(({ verdict }) => verdict === 'over').length;
   const lift = lifted.length === 0 ? '' : ` Lifted: ${lifted.map(({ what }) => what).join(', ')}.`;
   const open = notChecked.length === 0 ? '' : ` ${notChecked.length} question${notChecked.length === 1 ? ' is' : 's are'} open: see below.`;
-  const besides = attention.length === 0 ? '' : ` Not well besides: ${attention.map(({ says }) => says).join('; ')}.`;
+  const besides = attention.length === 0 ? '' : ` Not well besides: ${attention.map(noteText).join('; ')}.`;
   if (checks.length === 0) return `Nothing could be checked.${besides}${open}`;
-  const told = over > 0 ? `${over} of ${checks.length} checks ${over === 1 ? 'is' : 'are'} over.` : lift === '' ? `All ${checks.length} checks are within their limits.` : 'No check is over.';
+  const told = over > 0 ? `${over} of ${checks.length} checks ${over === 1 ? 'is' : 'are'} over.` : lift === '' && attention.length === 0 ? `All ${checks.length} checks are within their limits.` : 'No check is over.';
   return `${told}${lift}${besides}${open}`;
 }
 

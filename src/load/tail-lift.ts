@@ -23,23 +23,25 @@ export interface TailLoading {
   /** The deck's rear edge, where the machine comes on. */
   readonly deckRear: AnyLength;
   readonly machineWeight: AnyWeight;
-  readonly truck: HoldingTruck | 'not coupled';
+  /** `unknown`: coupled, or to be, to a tow vehicle of which too little is known. */
+  readonly truck: HoldingTruck | 'not coupled' | 'unknown';
 }
 
 export interface TailLift {
   /** Load at the ball with the machine's weight on the deck edge; below zero it pulls the ball up. */
   readonly ball: Derived<'lb'>;
-  /** The upward pull that would take the last load off an axle of the truck; zero when not coupled. */
-  readonly truckHolds: Derived<'lb'>;
+  /** The upward pull that would take the last load off an axle of the truck; zero when not coupled, absent when the truck is not known. */
+  readonly truckHolds?: Derived<'lb'>;
   /** What rear legs must take so that the ball is never pulled up. */
   readonly legs: Derived<'lb'>;
-  readonly verdict: 'presses on the ball' | 'held by the truck' | 'lifts the truck';
+  /** Of an unknown truck it is told only that the ball is pulled up. */
+  readonly verdict: 'presses on the ball' | 'held by the truck' | 'lifts the truck' | 'lifts the tongue' | 'pulls the ball up';
   readonly decisions: readonly Decision[];
   readonly notes: readonly Note[];
 }
 
 interface Hold {
-  readonly hold: Derived<'lb'>;
+  readonly hold?: Derived<'lb'>;
   readonly decisions: readonly Decision[];
   readonly notes: readonly Note[];
 }
@@ -47,6 +49,7 @@ interface Hold {
 const frontNotAsked = note('FrontAxleNotAsked', 'A pull on a gooseneck ball also lifts the front axle of the truck, and its weight was not given: only the rear axle is asked.');
 
 function holdOf(truck: TailLoading['truck']): Either<LoadingError, Hold> {
+  if (truck === 'unknown') return right({ decisions: [], notes: [] });
   if (truck === 'not coupled') return right({ hold: fixed(lb(0)), decisions: [], notes: [] });
   const rear = inPounds('tow vehicle rear axle alone', truck.rearAxle);
   const base = inInches('tow vehicle wheelbase', truck.wheelbase);
@@ -65,6 +68,14 @@ function holdOf(truck: TailLoading['truck']): Either<LoadingError, Hold> {
   return right({ hold: leastOf('what the truck holds down', [byRear('pull that empties the rear axle'), byFront]), decisions: [...decisions, ...weighed.right], notes: [] });
 }
 
+/** A ball that presses needs nobody to hold it; one that is pulled up lifts what does not hold it down. */
+function verdictOf(ball: Derived<'lb'>, hold: Derived<'lb'> | undefined, truck: TailLoading['truck']): TailLift['verdict'] {
+  if (compare(ball.value, lb(0)) >= 0) return 'presses on the ball';
+  if (hold === undefined) return 'pulls the ball up';
+  if (truck === 'not coupled') return 'lifts the tongue';
+  return compare(sum('load left to hold the ball down', [ball, hold]).value, lb(0)) >= 0 ? 'held by the truck' : 'lifts the truck';
+}
+
 /**
  * What happens at the ball while the machine stands on the ramps?
  *
@@ -77,7 +88,7 @@ function holdOf(truck: TailLoading['truck']): Either<LoadingError, Hold> {
  * A coupler latch is not made to lift by.
  *
  * @param loading weights by scale, places by tape
- * @returns lb. Left `MustBeAboveZero`, `MustNotBeNegative`. A lifted truck is an answer
+ * @returns lb. Left `MustBeAboveZero`, `MustNotBeNegative`. A lifted truck or tongue is an answer
  * @example orThrow(tailLift({ tongue: lb(480), axlesAt: inch(190), deckRear: inch(298), machineWeight: lb(9200), truck: 'not coupled' })).ball // -4,749.47 lb
  * @source static equilibrium, derived
  */
@@ -97,10 +108,9 @@ export function tailLift(loading: TailLoading): Either<LoadingError, TailLift> {
     ? greatestOf('load on the rear legs', [fixed(lb(0)), difference(null, load, quotient(null, product(null, tongue, a), behind))], statics)
     : fixed(lb(0));
   const { hold } = held.right;
-  const after = sum('load left to hold the ball down', [ball, hold]);
-  const verdict = compare(ball.value, lb(0)) >= 0 ? 'presses on the ball' : compare(after.value, lb(0)) >= 0 ? 'held by the truck' : 'lifts the truck';
+  const verdict = verdictOf(ball, hold, loading.truck);
   return right({
-    ball, truckHolds: hold, legs, verdict, decisions: [...guarded.right, ...held.right.decisions, overhangs],
+    ball, ...(hold && { truckHolds: hold }), legs, verdict, decisions: [...guarded.right, ...held.right.decisions, overhangs],
     notes: [
       ...held.right.notes,
       note('Chock', 'Stay coupled and chock the trailer wheels before anything climbs the ramps.'),

@@ -31,7 +31,7 @@ describe('compare', () => {
   it('counts what is over and what is not well besides', () => {
     const text = comparisonText(rightOf(compare({ good: tiltDeck(), bad: change(['trailer.gvwr', '12,000 lb'], ['cargo.0.tiedowns', []]) })));
     expect(text).toMatch(/checks over +0 +1\n/);
-    expect(text).toMatch(/not well besides +0 +1\n/);
+    expect(text).toMatch(/not well besides +1 +2\n/);
   });
   it('names the build that cannot be read', () => {
     expect(leftOf(compare({ good: tiltDeck(), wrong: { trailer: {} } }))).toMatchObject({ tag: 'UndecodableSpec', path: expect.stringMatching(/^wrong: /) });
