@@ -29,10 +29,11 @@ const never = (): void => {
   frameWeight([{ name: 'rails', member: c5, length: inch(83), count: ratio(2), at: lb(3) }]);
   // @ts-expect-error a bare number is not a length
   frameWeight([{ name: 'rails', member: c5, length: 83, count: ratio(2), at: inch(3) }]);
+  const spans = { leftOverhang: inch(0), span: foot(8), rightOverhang: inch(0) };
   // @ts-expect-error a weight is not a force: it presses through `pressing`
-  beam({ leftOverhang: inch(0), span: foot(8), rightOverhang: inch(0) }, [{ kind: 'point', name: 'machine', force: lb(500), at: foot(4) }], {} as never);
+  beam(spans, [{ kind: 'point', name: 'machine', force: lb(500), at: foot(4) }], {} as never);
   // @ts-expect-error a weight per foot is not a force per length
-  beam({ leftOverhang: inch(0), span: foot(8), rightOverhang: inch(0) }, [{ kind: 'spread', name: 'deck', perLength: lbPerFt(50), from: inch(0), to: foot(4) }], {} as never);
+  beam(spans, [{ kind: 'spread', name: 'deck', perLength: lbPerFt(50), from: inch(0), to: foot(4) }], {} as never);
   // @ts-expect-error a beam without an allowable stress has no verdict
   beam({ leftOverhang: inch(0), span: foot(8), rightOverhang: inch(0) }, [{ kind: 'point', name: 'machine', force: lbf(500), at: foot(4) }], { E: {} as never, I: {} as never, S: inch3(4) });
   // @ts-expect-error no such rule
