@@ -53,7 +53,7 @@ describe('the customer questions', () => {
     for (const name of names) {
       const lines = textOf(`${folder}${name}.ts`).trimEnd().split('\n');
       expect(lines.slice(0, 4).join(' '), name).toMatch(/^\/\*\*  \* ".*\?"?/);
-      expect(lines.findLast((line) => /^\w/.test(line)), name).toMatch(/^assert\./);
+      expect(lines.filter((line) => /^\w/.test(line)).at(-1), name).toMatch(/^assert\./);
       expect(lines.length, name).toBeGreaterThanOrEqual(20);
       expect(lines.length, name).toBeLessThanOrEqual(90);
     }
