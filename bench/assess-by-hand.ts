@@ -8,26 +8,68 @@ export const Digits = Decimal.clone({ defaults: true, precision: 34 });
 type Figure = Decimal;
 
 export interface HandAxle {
-  readonly at: Figure; readonly gawr: Figure; readonly beam: Figure; readonly springs: Figure; readonly hubs: Figure;
-  readonly wheel: Figure; readonly wheels: Figure; readonly tire: Figure; readonly tires: Figure; readonly designation: string;
-  readonly moldedPressure: Figure; readonly pressure: Figure;
+  readonly at: Figure;
+  readonly gawr: Figure;
+  readonly beam: Figure;
+  readonly springs: Figure;
+  readonly hubs: Figure;
+  readonly wheel: Figure;
+  readonly wheels: Figure;
+  readonly tire: Figure;
+  readonly tires: Figure;
+  readonly designation: string;
+  readonly moldedPressure: Figure;
+  readonly pressure: Figure;
 }
 
 export interface HandSpec {
-  readonly gvwr: Figure; readonly curb: Figure; readonly curbTongue: Figure; readonly couplerGross: Figure; readonly couplerTongue: Figure;
-  readonly axles: readonly [HandAxle, HandAxle]; readonly cargo: Figure; readonly front: Figure; readonly balancePoint: Figure; readonly share: Figure;
+  readonly gvwr: Figure;
+  readonly curb: Figure;
+  readonly curbTongue: Figure;
+  readonly couplerGross: Figure;
+  readonly couplerTongue: Figure;
+  readonly axles: readonly [HandAxle, HandAxle];
+  readonly cargo: Figure;
+  readonly front: Figure;
+  readonly balancePoint: Figure;
+  readonly share: Figure;
 }
 
-export interface HandCheck { readonly what: string; readonly limit: Figure; readonly load: Figure; readonly reserve: Figure; readonly used: Figure; readonly holds: boolean }
+export interface HandCheck {
+  readonly what: string;
+  readonly limit: Figure;
+  readonly load: Figure;
+  readonly reserve: Figure;
+  readonly used: Figure;
+  readonly holds: boolean;
+}
 
 export interface HandAnswer {
-  readonly gross: Figure; readonly axleLoad: Figure; readonly tongue: Figure; readonly tongueShare: Figure; readonly axlesAt: Figure;
-  readonly capacity: Figure; readonly sumOfRatings: Figure; readonly axleLoads: readonly Figure[];
-  readonly checks: readonly HandCheck[]; readonly parts: readonly HandCheck[]; readonly tightest: readonly HandCheck[]; readonly holds: boolean;
-  readonly bounds: readonly Figure[]; readonly payload: Figure; readonly governs: readonly number[];
-  readonly claimed: Figure; readonly claimedGross: Figure; readonly claim: HandCheck;
-  readonly least: Figure; readonly most: Figure; readonly aboveLeast: Figure; readonly belowMost: Figure; readonly stands: string;
-  readonly pressures: readonly { readonly pressure: Figure; readonly carries: Figure }[]; readonly moldedAgreesWithTable: readonly boolean[];
+  readonly gross: Figure;
+  readonly axleLoad: Figure;
+  readonly tongue: Figure;
+  readonly tongueShare: Figure;
+  readonly axlesAt: Figure;
+  readonly capacity: Figure;
+  readonly sumOfRatings: Figure;
+  readonly axleLoads: readonly Figure[];
+  readonly checks: readonly HandCheck[];
+  readonly parts: readonly HandCheck[];
+  readonly tightest: readonly HandCheck[];
+  readonly holds: boolean;
+  readonly bounds: readonly Figure[];
+  readonly payload: Figure;
+  readonly governs: readonly number[];
+  readonly claimed: Figure;
+  readonly claimedGross: Figure;
+  readonly claim: HandCheck;
+  readonly least: Figure;
+  readonly most: Figure;
+  readonly aboveLeast: Figure;
+  readonly belowMost: Figure;
+  readonly stands: string;
+  readonly pressures: readonly { readonly pressure: Figure; readonly carries: Figure }[];
+  readonly moldedAgreesWithTable: readonly boolean[];
   readonly yaw: { readonly centre: Figure; readonly index: Figure; readonly radius: Figure };
 }
 
@@ -36,7 +78,15 @@ const one = new Digits(1);
 const two = new Digits(2);
 const [guideLow, guideHigh] = [new Digits('0.10'), new Digits('0.15')];
 /** Pressure and least printed load, by the designation: the search of a reader who knows which tires there are. */
-const rows = new Map([['ST235/80R16 LRE', [{ psi: new Digits(65), load: new Digits(3000) }, { psi: new Digits(90), load: new Digits(3500) }]]]);
+const rows = new Map([
+  [
+    'ST235/80R16 LRE',
+    [
+      { psi: new Digits(65), load: new Digits(3000) },
+      { psi: new Digits(90), load: new Digits(3500) },
+    ],
+  ],
+]);
 
 function must(holds: boolean, what: string): void {
   if (!holds) throw new RangeError(what);
@@ -78,17 +128,40 @@ function yawOf(curb: Figure, trailerMoment: Figure, cargo: Figure, at: Figure, g
 const partNames = ['beam', 'springs', 'hubs', 'wheels', 'tires'];
 
 export function assessByHand(spec: HandSpec): HandAnswer {
-  const { gvwr, curb, curbTongue, couplerGross, couplerTongue, axles: [first, second], cargo, front, balancePoint, share } = spec;
+  const {
+    gvwr,
+    curb,
+    curbTongue,
+    couplerGross,
+    couplerTongue,
+    axles: [first, second],
+    cargo,
+    front,
+    balancePoint,
+    share,
+  } = spec;
   const [firstParts, secondParts] = [partsOf(first), partsOf(second)];
-  const parts = [...firstParts.map((part, i) => check(partNames[i]!, part, first.gawr)), ...secondParts.map((part, i) => check(partNames[i]!, part, second.gawr))];
-  must(parts.every(({ holds }) => holds), 'a GAWR is not above a part of its axle');
+  const parts = [
+    ...firstParts.map((part, i) => check(partNames[i]!, part, first.gawr)),
+    ...secondParts.map((part, i) => check(partNames[i]!, part, second.gawr)),
+  ];
+  must(
+    parts.every(({ holds }) => holds),
+    'a GAWR is not above a part of its axle',
+  );
   const ratings = [leastOf([first.gawr, ...firstParts]), leastOf([second.gawr, ...secondParts])] as const;
   const axlesAt = first.at.plus(second.at).div(two);
-  const limits = [first.gawr.lt(second.gawr) ? first.gawr : second.gawr, ...firstParts.map((part, i) => (part.lt(secondParts[i]!) ? part : secondParts[i]!))].map((least) => least.times(two));
+  const limits = [
+    first.gawr.lt(second.gawr) ? first.gawr : second.gawr,
+    ...firstParts.map((part, i) => (part.lt(secondParts[i]!) ? part : secondParts[i]!)),
+  ].map((least) => least.times(two));
   const capacity = leastOf(ratings).times(two);
   const sumOfRatings = ratings[0].plus(ratings[1]);
 
-  must(axlesAt.gt(zero) && curbTongue.lte(curb), 'axles stand behind the coupler, and the tongue load is part of the weight');
+  must(
+    axlesAt.gt(zero) && curbTongue.lte(curb),
+    'axles stand behind the coupler, and the tongue load is part of the weight',
+  );
   const gross = curb.plus(cargo);
   must(gross.gt(zero), 'something is weighed');
   const [trailerMoment, cargoAt] = [curb.minus(curbTongue).times(axlesAt), front.plus(balancePoint)];
@@ -109,9 +182,13 @@ export function assessByHand(spec: HandSpec): HandAnswer {
     asRun.push(axle.tire);
   }
   const checks = [
-    check('gross against GVWR', gvwr, gross), check('axle 1', first.gawr, axleLoads[0]), check('axle 2', second.gawr, axleLoads[1]),
-    check('axle 1 tire', asRun[0]!, tireLoads[0]), check('axle 2 tire', asRun[1]!, tireLoads[1]),
-    check('coupler gross', couplerGross, gross), check('coupler tongue', couplerTongue, tongue),
+    check('gross against GVWR', gvwr, gross),
+    check('axle 1', first.gawr, axleLoads[0]),
+    check('axle 2', second.gawr, axleLoads[1]),
+    check('axle 1 tire', asRun[0]!, tireLoads[0]),
+    check('axle 2 tire', asRun[1]!, tireLoads[1]),
+    check('coupler gross', couplerGross, gross),
+    check('coupler tongue', couplerTongue, tongue),
   ];
   const pressures = spec.axles.map(({ designation }, i) => {
     const row = rows.get(designation)!.find(({ load }) => tireLoads[i]!.lte(load))!;
@@ -121,22 +198,51 @@ export function assessByHand(spec: HandSpec): HandAnswer {
   must(share.gt(zero) && share.lt(one), 'a share between none and all');
   const onAxles = one.minus(share);
   const tiresAsRun = leastOf([asRun[0]!.times(first.tires), asRun[1]!.times(second.tires)]).times(two);
-  const bounds = [gvwr, ...limits.slice(0, 5).map((limit) => limit.div(onAxles)), tiresAsRun.div(onAxles), couplerGross, couplerTongue.div(share)].map((allowed) => allowed.minus(curb));
+  const bounds = [
+    gvwr,
+    ...limits.slice(0, 5).map((limit) => limit.div(onAxles)),
+    tiresAsRun.div(onAxles),
+    couplerGross,
+    couplerTongue.div(share),
+  ].map((allowed) => allowed.minus(curb));
   const payload = leastOf(bounds);
   const governs = bounds.flatMap((bound, i) => (bound.eq(payload) ? [i] : []));
   const claimed = gvwr.minus(curb).plus(gvwr.times(share));
   const claimedGross = curb.plus(claimed);
   const [least, most] = [gross.times(guideLow), gross.times(guideHigh)];
   return {
-    gross, axleLoad, tongue, tongueShare, axlesAt, capacity, sumOfRatings, axleLoads, checks, parts, tightest: tightestOf(checks),
-    holds: !tongue.isNegative() && checks.every(({ holds }) => holds), bounds, payload, governs,
-    claimed, claimedGross, claim: check('the claim against GVWR', gvwr, claimedGross),
-    least, most, stands: tongue.lt(least) ? 'light' : tongue.gt(most) ? 'heavy' : 'inside', aboveLeast: tongue.minus(least), belowMost: most.minus(tongue),
-    pressures, moldedAgreesWithTable, yaw: yawOf(curb, trailerMoment, cargo, cargoAt, gross),
+    gross,
+    axleLoad,
+    tongue,
+    tongueShare,
+    axlesAt,
+    capacity,
+    sumOfRatings,
+    axleLoads,
+    checks,
+    parts,
+    tightest: tightestOf(checks),
+    holds: !tongue.isNegative() && checks.every(({ holds }) => holds),
+    bounds,
+    payload,
+    governs,
+    claimed,
+    claimedGross,
+    claim: check('the claim against GVWR', gvwr, claimedGross),
+    least,
+    most,
+    stands: tongue.lt(least) ? 'light' : tongue.gt(most) ? 'heavy' : 'inside',
+    aboveLeast: tongue.minus(least),
+    belowMost: most.minus(tongue),
+    pressures,
+    moldedAgreesWithTable,
+    yaw: yawOf(curb, trailerMoment, cargo, cargoAt, gross),
   };
 }
 
-interface Json { readonly [key: string]: Json | string | number | readonly Json[] }
+interface Json {
+  readonly [key: string]: Json | string | number | readonly Json[];
+}
 
 const pounds = new Digits('0.45359237');
 
@@ -156,9 +262,18 @@ function axleFrom({ at, gawr, beam, springs, hubs, wheels, tires }: Json): HandA
   const { each, count } = wheels as Json;
   const { designation, molded, count: tireCount, pressure } = tires as Json;
   return {
-    at: figure(at), gawr: figure(gawr), beam: figure(beam), springs: figure(springs), hubs: figure(hubs), wheel: figure(each), wheels: new Digits(count as number),
-    tire: figure((molded as Json)['single']), tires: new Digits(tireCount as number), designation: designation as string,
-    moldedPressure: figure((molded as Json)['pressure']), pressure: figure(pressure),
+    at: figure(at),
+    gawr: figure(gawr),
+    beam: figure(beam),
+    springs: figure(springs),
+    hubs: figure(hubs),
+    wheel: figure(each),
+    wheels: new Digits(count as number),
+    tire: figure((molded as Json)['single']),
+    tires: new Digits(tireCount as number),
+    designation: designation as string,
+    moldedPressure: figure((molded as Json)['pressure']),
+    pressure: figure(pressure),
   };
 }
 
@@ -169,8 +284,15 @@ export function readByHand(input: unknown): HandSpec {
   const [first, second] = axles as readonly Json[];
   const [machine] = cargo as readonly Json[];
   return {
-    gvwr: figure(gvwr), curb: figure((curb as Json)['weight']), curbTongue: figure((curb as Json)['tongue']), couplerGross: figure((coupler as Json)['gross']),
-    couplerTongue: figure((coupler as Json)['tongue']), axles: [axleFrom(first!), axleFrom(second!)], cargo: figure(machine!['weight']), front: figure(machine!['front']),
-    balancePoint: figure(machine!['balancePoint']), share: figure(tongueShare),
+    gvwr: figure(gvwr),
+    curb: figure((curb as Json)['weight']),
+    curbTongue: figure((curb as Json)['tongue']),
+    couplerGross: figure((coupler as Json)['gross']),
+    couplerTongue: figure((coupler as Json)['tongue']),
+    axles: [axleFrom(first!), axleFrom(second!)],
+    cargo: figure(machine!['weight']),
+    front: figure(machine!['front']),
+    balancePoint: figure(machine!['balancePoint']),
+    share: figure(tongueShare),
   };
 }

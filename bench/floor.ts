@@ -12,7 +12,11 @@ function workingsIn(answer: unknown, seen = new Set<unknown>()): readonly Node[]
   return Object.entries(answer).flatMap(([key, inner]) => (key === 'lines' ? [] : workingsIn(inner, seen)));
 }
 
-export function floorsOf(assessment: Assessment): { readonly steps: number; readonly decimals: () => unknown; readonly objects: () => unknown } {
+export function floorsOf(assessment: Assessment): {
+  readonly steps: number;
+  readonly decimals: () => unknown;
+  readonly objects: () => unknown;
+} {
   const computed = nodesOf(workingsIn(assessment)).filter((node): node is Computed => node.kind === 'computed');
   const recorded = computed.map((node) => ({ node, figures: node.of.map(({ value }) => value.value) }));
   return {
@@ -24,9 +28,22 @@ export function floorsOf(assessment: Assessment): { readonly steps: number; read
     },
     objects: () => {
       let last: unknown;
-      for (const { kind, operation, of, value: { unit, value }, basis, symbol, source, factor, rounding } of computed) {
+      for (const {
+        kind,
+        operation,
+        of,
+        value: { unit, value },
+        basis,
+        symbol,
+        source,
+        factor,
+        rounding,
+      } of computed) {
         const figure = Object.freeze({ unit, value });
-        last = { value: figure, why: { kind, operation, of: [...of], value: figure, basis, symbol, source, factor, rounding } };
+        last = {
+          value: figure,
+          why: { kind, operation, of: [...of], value: figure, basis, symbol, source, factor, rounding },
+        };
       }
       return last;
     },

@@ -20,7 +20,9 @@ export const median = (times: readonly number[]): number => {
 function mustAgree(contenders: readonly Contender[]): void {
   const [first, ...others] = contenders.map(({ name, run }) => ({ name, figures: run() }));
   for (const { name, figures } of others) {
-    const far = figures.length !== first!.figures.length || figures.some((figure, i) => !(Math.abs(figure - first!.figures[i]!) <= 1e-9 * Math.abs(figure)));
+    const far =
+      figures.length !== first!.figures.length ||
+      figures.some((figure, i) => !(Math.abs(figure - first!.figures[i]!) <= 1e-9 * Math.abs(figure)));
     if (far) throw new Error(`${name} comes to ${figures.join(', ')}, ${first!.name} to ${first!.figures.join(', ')}`);
   }
 }
@@ -59,27 +61,47 @@ function batchFor(run: Contender['run']): number {
 /** Runs the contenders by turns and prints the median of each, and its ratio to the first. */
 export function compare(title: string, contenders: readonly Contender[], rounds = 41): void {
   mustAgree(contenders);
-  const lanes = contenders.map((contender) => ({ ...contender, batch: batchFor(contender.run), times: [] as number[] }));
-  for (let round = 0; round < rounds; round += 1) for (const lane of lanes) lane.times.push(timeOf(lane.run, lane.batch));
-  table(title, lanes.map(({ name, times }) => ({ name, figure: median(times) / 1000 })), 'us a job');
+  const lanes = contenders.map((contender) => ({
+    ...contender,
+    batch: batchFor(contender.run),
+    times: [] as number[],
+  }));
+  for (let round = 0; round < rounds; round += 1)
+    for (const lane of lanes) lane.times.push(timeOf(lane.run, lane.batch));
+  table(
+    title,
+    lanes.map(({ name, times }) => ({ name, figure: median(times) / 1000 })),
+    'us a job',
+  );
 }
 
 /** Prints figures with their ratio to the first. */
-export function table(title: string, rows: readonly { readonly name: string; readonly figure: number }[], unit: string): void {
+export function table(
+  title: string,
+  rows: readonly { readonly name: string; readonly figure: number }[],
+  unit: string,
+): void {
   console.log(`\n${title}`);
   const wide = Math.max(...rows.map(({ name }) => name.length));
   for (const { name, figure } of rows) {
-    console.log(`  ${name.padEnd(wide)}  ${figure.toPrecision(3).padStart(10)} ${unit}  ${(figure / rows[0]!.figure).toPrecision(3).padStart(8)} x`);
+    console.log(
+      `  ${name.padEnd(wide)}  ${figure.toPrecision(3).padStart(10)} ${unit}  ${(figure / rows[0]!.figure).toPrecision(3).padStart(8)} x`,
+    );
   }
 }
 
-const versionOf = (file: string): string => (JSON.parse(readFileSync(new URL(file, import.meta.url), 'utf8')) as { version: string }).version;
+const versionOf = (file: string): string =>
+  (JSON.parse(readFileSync(new URL(file, import.meta.url), 'utf8')) as { version: string }).version;
 
 /** The machine and the versions, without which no figure means anything. */
 export function printMachine(): void {
   const [processor] = cpus();
-  console.log(`${processor?.model.trim()} x ${cpus().length}, ${process.platform} ${process.arch}, Node ${process.version}`);
-  console.log(`decimal.js ${versionOf('../node_modules/decimal.js/package.json')}, mathjs ${versionOf('./node_modules/mathjs/package.json')}, js-quantities ${versionOf('./node_modules/js-quantities/package.json')}`);
+  console.log(
+    `${processor?.model.trim()} x ${cpus().length}, ${process.platform} ${process.arch}, Node ${process.version}`,
+  );
+  console.log(
+    `decimal.js ${versionOf('../node_modules/decimal.js/package.json')}, mathjs ${versionOf('./node_modules/mathjs/package.json')}, js-quantities ${versionOf('./node_modules/js-quantities/package.json')}`,
+  );
 }
 
 /** The median time of one job in nanoseconds, over 21 rounds after a warm-up. */

@@ -17,22 +17,49 @@ const base = JSON.parse(readFileSync(new URL('../tests/study/plain-deck.json', i
 const paths = ['cargo.0.weight', 'cargo.0.front'] as const;
 
 const weights = Float64Array.from({ length: blockRows }, (_, i) => 4000 + i * 7.8125);
-const fronts = Float64Array.from({ length: blockRows }, (_, i) => 100 + (i * 37 % 400) / 10);
+const fronts = Float64Array.from({ length: blockRows }, (_, i) => 100 + ((i * 37) % 400) / 10);
 
 /** What the hand-written loop fills: a column a figure, a share used a check, verdict and governing check. */
 const hand = {
-  figures: Array.from({ length: 11 }, () => new Float64Array(blockRows)), shares: Array.from({ length: 5 }, () => new Float64Array(blockRows)),
-  holds: new Uint8Array(blockRows), governs: new Uint8Array(blockRows),
+  figures: Array.from({ length: 11 }, () => new Float64Array(blockRows)),
+  shares: Array.from({ length: 5 }, () => new Float64Array(blockRows)),
+  holds: new Uint8Array(blockRows),
+  governs: new Uint8Array(blockRows),
 };
 
 /** The same outputs on bare numbers; what does not vary is worked out once, as the tape folds it. */
 function byHand(x: Float64Array, front: Float64Array, rows: number): void {
-  const [curb, curbTongue, gvwr, couplerGross, couplerTongue, axlesAt] = [3650, 520, 14000, 15000, 2000, (187 + 221) / 2];
+  const [curb, curbTongue, gvwr, couplerGross, couplerTongue, axlesAt] = [
+    3650,
+    520,
+    14000,
+    15000,
+    2000,
+    (187 + 221) / 2,
+  ];
   const [gawr, tire, balancePoint] = [Math.min(7000, 7000, 7200, 7000, 7500, 7040), 3520, 60];
   const curbMoment = (curb - curbTongue) * axlesAt;
   const payload = Math.min(gvwr, couplerGross, couplerTongue / 0.12, (gawr * 2) / 0.88, 14080 / 0.88) - curb;
-  const [gross, tongue, share, most, left1, left2, left3, left4, left5, left6, left7] = hand.figures as [Float64Array, Float64Array, Float64Array, Float64Array, Float64Array, Float64Array, Float64Array, Float64Array, Float64Array, Float64Array, Float64Array];
-  const [used1, used2, used3, used4, used5] = hand.shares as [Float64Array, Float64Array, Float64Array, Float64Array, Float64Array];
+  const [gross, tongue, share, most, left1, left2, left3, left4, left5, left6, left7] = hand.figures as [
+    Float64Array,
+    Float64Array,
+    Float64Array,
+    Float64Array,
+    Float64Array,
+    Float64Array,
+    Float64Array,
+    Float64Array,
+    Float64Array,
+    Float64Array,
+    Float64Array,
+  ];
+  const [used1, used2, used3, used4, used5] = hand.shares as [
+    Float64Array,
+    Float64Array,
+    Float64Array,
+    Float64Array,
+    Float64Array,
+  ];
   const { holds, governs } = hand;
   for (let i = 0; i < rows; i += 1) {
     const weight = x[i] as number;
@@ -41,17 +68,43 @@ function byHand(x: Float64Array, front: Float64Array, rows: number): void {
     const t = w - onAxles;
     const each = onAxles / 2;
     const onTire = each / 2;
-    gross[i] = w; tongue[i] = t; share[i] = t / w; most[i] = payload;
+    gross[i] = w;
+    tongue[i] = t;
+    share[i] = t / w;
+    most[i] = payload;
     const [a, b, c, d, e] = [gvwr - w, couplerGross - w, gawr - each, tire - onTire, couplerTongue - t];
-    left1[i] = a; left2[i] = c; left3[i] = c; left4[i] = d; left5[i] = d; left6[i] = b; left7[i] = e;
-    const s1 = w / gvwr; const s2 = w / couplerGross; const s3 = each / gawr; const s4 = onTire / tire; const s5 = t / couplerTongue;
-    used1[i] = s1; used2[i] = s2; used3[i] = s3; used4[i] = s4; used5[i] = s5;
+    left1[i] = a;
+    left2[i] = c;
+    left3[i] = c;
+    left4[i] = d;
+    left5[i] = d;
+    left6[i] = b;
+    left7[i] = e;
+    const s1 = w / gvwr;
+    const s2 = w / couplerGross;
+    const s3 = each / gawr;
+    const s4 = onTire / tire;
+    const s5 = t / couplerTongue;
+    used1[i] = s1;
+    used2[i] = s2;
+    used3[i] = s3;
+    used4[i] = s4;
+    used5[i] = s5;
     holds[i] = a >= 0 && b >= 0 && c >= 0 && d >= 0 && e >= 0 && t >= 0 ? 1 : 0;
     let best = s1;
     let which = 0;
-    if (s2 > best) { best = s2; which = 1; }
-    if (s3 > best) { best = s3; which = 2; }
-    if (s4 > best) { best = s4; which = 3; }
+    if (s2 > best) {
+      best = s2;
+      which = 1;
+    }
+    if (s3 > best) {
+      best = s3;
+      which = 2;
+    }
+    if (s4 > best) {
+      best = s4;
+      which = 3;
+    }
     if (s5 > best) which = 4;
     governs[i] = which;
   }
@@ -59,7 +112,24 @@ function byHand(x: Float64Array, front: Float64Array, rows: number): void {
 
 /** The same as a function of the spec's numbers, as one writes it first: everything worked out for each row. */
 function oneRow(weight: number, front: number, spec: typeof numbers, out: Float64Array): number {
-  const { curb, curbTongue, gvwr, couplerGross, couplerTongue, at1, at2, gawr, beam, springs, hubs, wheel, tireRating, pressureLoad, balancePoint, tongueShare } = spec;
+  const {
+    curb,
+    curbTongue,
+    gvwr,
+    couplerGross,
+    couplerTongue,
+    at1,
+    at2,
+    gawr,
+    beam,
+    springs,
+    hubs,
+    wheel,
+    tireRating,
+    pressureLoad,
+    balancePoint,
+    tongueShare,
+  } = spec;
   const axlesAt = (at1 + at2) / 2;
   const w = curb + weight;
   const onAxles = ((curb - curbTongue) * axlesAt + weight * (front + balancePoint)) / axlesAt;
@@ -68,10 +138,28 @@ function oneRow(weight: number, front: number, spec: typeof numbers, out: Float6
   const onTire = each / 2;
   const tire = Math.min(tireRating, pressureLoad);
   const axle = Math.min(gawr, beam, springs, hubs, wheel * 2, tireRating * 2);
-  const payload = Math.min(gvwr - curb, couplerGross - curb, couplerTongue / tongueShare - curb, (gawr * 2) / (1 - tongueShare) - curb, (beam * 2) / (1 - tongueShare) - curb,
-    (springs * 2) / (1 - tongueShare) - curb, (hubs * 2) / (1 - tongueShare) - curb, (wheel * 4) / (1 - tongueShare) - curb, (tire * 4) / (1 - tongueShare) - curb);
-  out[0] = w; out[1] = t; out[2] = t / w; out[3] = payload;
-  out[4] = gvwr - w; out[5] = axle - each; out[6] = axle - each; out[7] = tire - onTire; out[8] = tire - onTire; out[9] = couplerGross - w; out[10] = couplerTongue - t;
+  const payload = Math.min(
+    gvwr - curb,
+    couplerGross - curb,
+    couplerTongue / tongueShare - curb,
+    (gawr * 2) / (1 - tongueShare) - curb,
+    (beam * 2) / (1 - tongueShare) - curb,
+    (springs * 2) / (1 - tongueShare) - curb,
+    (hubs * 2) / (1 - tongueShare) - curb,
+    (wheel * 4) / (1 - tongueShare) - curb,
+    (tire * 4) / (1 - tongueShare) - curb,
+  );
+  out[0] = w;
+  out[1] = t;
+  out[2] = t / w;
+  out[3] = payload;
+  out[4] = gvwr - w;
+  out[5] = axle - each;
+  out[6] = axle - each;
+  out[7] = tire - onTire;
+  out[8] = tire - onTire;
+  out[9] = couplerGross - w;
+  out[10] = couplerTongue - t;
   const used = [w / gvwr, w / couplerGross, each / axle, onTire / tire, t / couplerTongue];
   let best = 0;
   for (let k = 1; k < used.length; k += 1) if ((used[k] as number) > (used[best] as number)) best = k;
@@ -80,8 +168,22 @@ function oneRow(weight: number, front: number, spec: typeof numbers, out: Float6
 }
 
 const numbers = {
-  curb: 3650, curbTongue: 520, gvwr: 14000, couplerGross: 15000, couplerTongue: 2000, at1: 187, at2: 221, gawr: 7000, beam: 7000, springs: 7200, hubs: 7000, wheel: 3750,
-  tireRating: 3520, pressureLoad: 3520, balancePoint: 60, tongueShare: 0.12,
+  curb: 3650,
+  curbTongue: 520,
+  gvwr: 14000,
+  couplerGross: 15000,
+  couplerTongue: 2000,
+  at1: 187,
+  at2: 221,
+  gawr: 7000,
+  beam: 7000,
+  springs: 7200,
+  hubs: 7000,
+  wheel: 3750,
+  tireRating: 3520,
+  pressureLoad: 3520,
+  balancePoint: 60,
+  tongueShare: 0.12,
 };
 
 function rowByRow(x: Float64Array, front: Float64Array, rows: number): void {
@@ -96,10 +198,20 @@ function rowByRow(x: Float64Array, front: Float64Array, rows: number): void {
 
 const made = (rows: number): Study => {
   const side = Math.round(Math.sqrt(rows));
-  return orThrow(study({ base, vary: { [paths[0]]: range('4,000 lb', '12,000 lb', Math.round(rows / side)), [paths[1]]: range('100 in', '140 in', side) }, design: { kind: 'grid' } }));
+  return orThrow(
+    study({
+      base,
+      vary: {
+        [paths[0]]: range('4,000 lb', '12,000 lb', Math.round(rows / side)),
+        [paths[1]]: range('100 in', '140 in', side),
+      },
+      design: { kind: 'grid' },
+    }),
+  );
 };
 
-const sumOf = (columns: readonly ArrayLike<number>[]): number[] => columns.map((column) => Array.from(column).reduce((sum, x) => sum + x, 0));
+const sumOf = (columns: readonly ArrayLike<number>[]): number[] =>
+  columns.map((column) => Array.from(column).reduce((sum, x) => sum + x, 0));
 
 export function benchStudy(): void {
   const variant = orThrow(variantOf(base, paths, ['lb', 'in'], standardMeasure));
@@ -107,33 +219,88 @@ export function benchStudy(): void {
   columns[0]?.set(weights);
   columns[1]?.set(fronts);
   const verdicts = verdictsFor(blockRows);
-  const figures = (): readonly Float64Array[] => variant.figures.map(({ at }) => (isVaried(at) ? (columns[at.column] as Float64Array) : new Float64Array(blockRows).fill(at.value)));
+  const figures = (): readonly Float64Array[] =>
+    variant.figures.map(({ at }) =>
+      isVaried(at) ? (columns[at.column] as Float64Array) : new Float64Array(blockRows).fill(at.value),
+    );
   const judge = (): void => evaluateBlock(variant, columns, blockRows, verdicts, () => new Map());
   judge();
   byHand(weights, fronts, blockRows);
-  const [ours, theirs] = [[...sumOf(figures()), ...sumOf([verdicts.holds])], [...sumOf(hand.figures), ...sumOf([hand.holds])]];
-  if (ours.length !== theirs.length || ours.some((x, i) => Math.abs(x - (theirs[i] as number)) > 1e-9 * Math.abs(x))) throw new Error(`the hand-written loop comes to ${theirs.join()}, the tape to ${ours.join()}`);
-  compare(`A study's block of ${blockRows} rows: ${variant.tape.steps.length} steps, ${variant.figures.length} figures, ${variant.shares.length} shares, verdicts`, [
-    { name: 'by hand: a function of the spec, row by row', run: () => { rowByRow(weights, fronts, blockRows); return [1]; } },
-    { name: 'by hand: one loop, what does not vary taken out of it', run: () => { byHand(weights, fronts, blockRows); return [1]; } },
-    { name: 'tape, figures and shares', run: () => { runBlock(variant.tape, columns, blockRows); return [1]; } },
-    { name: 'tape, guarded verdicts and governing check', run: () => { judge(); return [1]; } },
-  ]);
+  const [ours, theirs] = [
+    [...sumOf(figures()), ...sumOf([verdicts.holds])],
+    [...sumOf(hand.figures), ...sumOf([hand.holds])],
+  ];
+  if (ours.length !== theirs.length || ours.some((x, i) => Math.abs(x - (theirs[i] as number)) > 1e-9 * Math.abs(x)))
+    throw new Error(`the hand-written loop comes to ${theirs.join()}, the tape to ${ours.join()}`);
+  compare(
+    `A study's block of ${blockRows} rows: ${variant.tape.steps.length} steps, ${variant.figures.length} figures, ${variant.shares.length} shares, verdicts`,
+    [
+      {
+        name: 'by hand: a function of the spec, row by row',
+        run: () => {
+          rowByRow(weights, fronts, blockRows);
+          return [1];
+        },
+      },
+      {
+        name: 'by hand: one loop, what does not vary taken out of it',
+        run: () => {
+          byHand(weights, fronts, blockRows);
+          return [1];
+        },
+      },
+      {
+        name: 'tape, figures and shares',
+        run: () => {
+          runBlock(variant.tape, columns, blockRows);
+          return [1];
+        },
+      },
+      {
+        name: 'tape, guarded verdicts and governing check',
+        run: () => {
+          judge();
+          return [1];
+        },
+      },
+    ],
+  );
   const handSpec = readByHand(base);
   const oneBlock = new Float64Array(blockRows);
-  const perRow = (work: () => unknown, rows: number) => (): readonly number[] => { for (let i = 0; i < rows; i += 1) work(); return [1]; };
+  const perRow = (work: () => unknown, rows: number) => (): readonly number[] => {
+    for (let i = 0; i < rows; i += 1) work();
+    return [1];
+  };
   const peers = [
-    { name: 'tape, guarded verdicts and governing check', rows: blockRows, run: () => { judge(); return [oneBlock.length]; } },
+    {
+      name: 'tape, guarded verdicts and governing check',
+      rows: blockRows,
+      run: () => {
+        judge();
+        return [oneBlock.length];
+      },
+    },
     { name: 'decimal.js by hand', rows: 4, run: perRow(() => assessByHand(handSpec), 4) },
     { name: 'mathjs units, the core of it', rows: 4, run: perRow(coreWithMathjs, 4) },
     { name: 'js-quantities, the core of it', rows: 4, run: perRow(coreWithQuantities, 4) },
   ];
-  table('One variant, against other ways to work it out', peers.map(({ name, rows, run }) => ({ name, figure: medianTime(run) / rows })), 'ns a row');
-  table('Growth of a whole study with its rows', [1e4, 1e5, 1e6, 1e7].map((rows) => {
-    const whole = made(rows);
-    const begun = performance.now();
-    let held = 0;
-    for (const { holds, rows: count } of whole.chunks()) held += (holds[count - 1] as number);
-    return { name: `${whole.count.toLocaleString('en-US')} rows (${held} blocks end holding)`, figure: ((performance.now() - begun) * 1e6) / whole.count };
-  }), 'ns a row');
+  table(
+    'One variant, against other ways to work it out',
+    peers.map(({ name, rows, run }) => ({ name, figure: medianTime(run) / rows })),
+    'ns a row',
+  );
+  table(
+    'Growth of a whole study with its rows',
+    [1e4, 1e5, 1e6, 1e7].map((rows) => {
+      const whole = made(rows);
+      const begun = performance.now();
+      let held = 0;
+      for (const { holds, rows: count } of whole.chunks()) held += holds[count - 1] as number;
+      return {
+        name: `${whole.count.toLocaleString('en-US')} rows (${held} blocks end holding)`,
+        figure: ((performance.now() - begun) * 1e6) / whole.count,
+      };
+    }),
+    'ns a row',
+  );
 }

@@ -30,11 +30,19 @@ function withUnits(): Answer {
   const gross = add(lb(3650), convert(kg(4150), 'lb'));
   const tongue = multiply(gross, ratio('0.12'));
   const each = scale(subtract(gross, tongue), '0.5');
-  return [gross.value.toNumber(), tongue.value.toNumber(), each.value.toNumber(), subtract(lb(7000), each).value.toNumber()];
+  return [
+    gross.value.toNumber(),
+    tongue.value.toNumber(),
+    each.value.toNumber(),
+    subtract(lb(7000), each).value.toNumber(),
+  ];
 }
 
 function withWorking(): Answer {
-  const gross = sum('gross', [given('trailer', lb(3650), 'scale'), converted('machine in lb', given('machine', kg(4150)), 'lb')]);
+  const gross = sum('gross', [
+    given('trailer', lb(3650), 'scale'),
+    converted('machine in lb', given('machine', kg(4150)), 'lb'),
+  ]);
   const tongue = product('tongue load', gross, given('tongue share', ratio('0.12')));
   const each = quotient('each axle', difference('axle load', gross, tongue), constant(ratio(2)));
   const reserve = difference('reserve', given('axle rating', lb(7000), 'label'), each);

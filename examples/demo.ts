@@ -12,6 +12,7 @@ const spec = read('./tilt-deck.json');
 const assessment = orThrow(assess(spec));
 
 console.log(report(assessment));
-if (assessment.weighed.balance !== undefined) console.log(`WORKING OF THE TONGUE LOAD\n${explain(assessment.weighed.balance.tongue)}\n`);
+if (assessment.weighed.balance !== undefined)
+  console.log(`WORKING OF THE TONGUE LOAD\n${explain(assessment.weighed.balance.tongue)}\n`);
 if (assessment.carry !== undefined) console.log(`WORKING OF THE PAYLOAD\n${explain(assessment.carry.payload.most)}\n`);
 console.log(classUpText(orThrow(oneClassUp(spec, read('./tilt-deck-16.json')))));

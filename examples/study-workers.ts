@@ -7,10 +7,13 @@ import { isMainThread, parentPort, Worker, workerData } from 'node:worker_thread
 import { orThrow } from '../src/errors.js';
 import { range, study } from '../src/study/index.js';
 
-const made = orThrow(study({
-  base: JSON.parse(readFileSync(new URL('./tilt-deck.json', import.meta.url), 'utf8')) as unknown, design: { kind: 'grid' },
-  vary: { 'cargo.0.weight': range('8,000 lb', '9,500 lb', 100), 'cargo.0.front': range('110 in', '135 in', 100) },
-}));
+const made = orThrow(
+  study({
+    base: JSON.parse(readFileSync(new URL('./tilt-deck.json', import.meta.url), 'utf8')) as unknown,
+    design: { kind: 'grid' },
+    vary: { 'cargo.0.weight': range('8,000 lb', '9,500 lb', 100), 'cargo.0.front': range('110 in', '135 in', 100) },
+  }),
+);
 
 /** How many rows of a slice hold. */
 function holding(from: number, to: number): number {
@@ -20,15 +23,26 @@ function holding(from: number, to: number): number {
 }
 
 const slices = 4;
-const slice = (n: number): readonly [number, number] => [Math.floor((made.count * n) / slices), Math.floor((made.count * (n + 1)) / slices)];
+const slice = (n: number): readonly [number, number] => [
+  Math.floor((made.count * n) / slices),
+  Math.floor((made.count * (n + 1)) / slices),
+];
 
 /** A thread does not inherit the reader of TypeScript; a program of compiled files would name itself: `new Worker(new URL(import.meta.url))`. */
 const begin = `import { register } from ${JSON.stringify(import.meta.resolve('tsx/esm/api'))}; register(); await import(${JSON.stringify(import.meta.url)});`;
 
 if (isMainThread) {
-  const held = await Promise.all(Array.from({ length: slices }, (_, n) => new Promise<number>((done, failed) => {
-    new Worker(new URL(`data:text/javascript,${encodeURIComponent(begin)}`), { workerData: n }).once('message', done).once('error', failed);
-  })));
+  const held = await Promise.all(
+    Array.from(
+      { length: slices },
+      (_, n) =>
+        new Promise<number>((done, failed) => {
+          new Worker(new URL(`data:text/javascript,${encodeURIComponent(begin)}`), { workerData: n })
+            .once('message', done)
+            .once('error', failed);
+        }),
+    ),
+  );
   const total = held.reduce((sum, each) => sum + each, 0);
   console.log(`${slices} slices hold in ${held.join(' + ')} = ${total} of ${made.count} rows`);
   if (total !== holding(0, made.count)) throw new Error('the slices are not the whole');

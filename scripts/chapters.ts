@@ -3,7 +3,19 @@ import { existsSync } from 'node:fs';
 
 /** Every chapter of the design; each is a subpath of the package. `errors` is a file, the others are folders. */
 export const chapterNames = [
-  'units', 'trace', 'ratings', 'tires', 'members', 'axles', 'load', 'towing', 'rules', 'errors', 'assessment', 'study', 'figures',
+  'units',
+  'trace',
+  'ratings',
+  'tires',
+  'members',
+  'axles',
+  'load',
+  'towing',
+  'rules',
+  'errors',
+  'assessment',
+  'study',
+  'figures',
 ] as const;
 
 export interface Chapter {
@@ -13,7 +25,10 @@ export interface Chapter {
   readonly file: string;
 }
 
-const candidates: readonly Chapter[] = chapterNames.map((name) => ({ name, file: name === 'errors' ? 'src/errors.ts' : `src/${name}/index.ts` }));
+const candidates: readonly Chapter[] = chapterNames.map((name) => ({
+  name,
+  file: name === 'errors' ? 'src/errors.ts' : `src/${name}/index.ts`,
+}));
 
 /** Those that are there, seen from the root of the project, where npm runs everything. */
 export const chapters: readonly Chapter[] = candidates.filter(({ file }) => existsSync(file));

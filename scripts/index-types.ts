@@ -5,6 +5,9 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 
 const index = readFileSync('src/index.ts', 'utf8');
-for (const [types, code] of [['d.ts', 'js'], ['d.cts', 'cjs']]) {
+for (const [types, code] of [
+  ['d.ts', 'js'],
+  ['d.cts', 'cjs'],
+]) {
   writeFileSync(`dist/index.${types}`, index.replaceAll(/'\.\/(\w+)(?:\/index)?\.js'/g, `'./$1.${code}'`));
 }

@@ -32,16 +32,26 @@ export type TrailerError =
 
 function sentence(error: TrailerError): Words {
   switch (error.chapter) {
-    case 'units': return wordsForUnits(error);
-    case 'trace': return wordsForTrace(error);
-    case 'tires': return wordsForTires(error);
-    case 'members': return wordsForMembers(error);
-    case 'axles': return wordsForAxles(error);
-    case 'load': return wordsForLoad(error);
-    case 'towing': return wordsForTowing(error);
-    case 'rules': return wordsForRules(error);
-    case 'assessment': return wordsForAssessment(error);
-    case 'study': return wordsForStudy(error);
+    case 'units':
+      return wordsForUnits(error);
+    case 'trace':
+      return wordsForTrace(error);
+    case 'tires':
+      return wordsForTires(error);
+    case 'members':
+      return wordsForMembers(error);
+    case 'axles':
+      return wordsForAxles(error);
+    case 'load':
+      return wordsForLoad(error);
+    case 'towing':
+      return wordsForTowing(error);
+    case 'rules':
+      return wordsForRules(error);
+    case 'assessment':
+      return wordsForAssessment(error);
+    case 'study':
+      return wordsForStudy(error);
   }
 }
 

@@ -4,21 +4,49 @@ import { dirname, join, normalize } from 'node:path';
 import { describe, expect, it } from 'vitest';
 
 const root = join(import.meta.dirname, '../src');
-const files = readdirSync(root, { recursive: true, encoding: 'utf8' }).filter((file) => file.endsWith('.ts')).map((file) => file.replaceAll('\\', '/'));
+const files = readdirSync(root, { recursive: true, encoding: 'utf8' })
+  .filter((file) => file.endsWith('.ts'))
+  .map((file) => file.replaceAll('\\', '/'));
 
 /** Lower number = lower layer; chapters of one number are siblings and do not import each other. */
 const layer: Record<string, number> = {
-  units: 0, trace: 1, ratings: 2, tires: 3, members: 3, axles: 4, load: 5, towing: 6, rules: 7, 'errors.ts': 8, assessment: 9, study: 10, figures: 10, 'index.ts': 11,
+  units: 0,
+  trace: 1,
+  ratings: 2,
+  tires: 3,
+  members: 3,
+  axles: 4,
+  load: 5,
+  towing: 6,
+  rules: 7,
+  'errors.ts': 8,
+  assessment: 9,
+  study: 10,
+  figures: 10,
+  'index.ts': 11,
 };
 const chapterOf = (file: string): string => file.split('/')[0] as string;
 
-interface Arrow { from: string; to: string; typeOnly: boolean }
+interface Arrow {
+  from: string;
+  to: string;
+  typeOnly: boolean;
+}
 const arrowsOf = (file: string): Arrow[] =>
-  [...readFileSync(join(root, file), 'utf8').matchAll(/(?:import|export)\s+(type\s+)?(?:[^'";]*?\s+from\s+)?'([^']+)'/g)]
-    .map(([, type, to]) => ({ from: file, to: to as string, typeOnly: type !== undefined }));
+  [
+    ...readFileSync(join(root, file), 'utf8').matchAll(
+      /(?:import|export)\s+(type\s+)?(?:[^'";]*?\s+from\s+)?'([^']+)'/g,
+    ),
+  ].map(([, type, to]) => ({ from: file, to: to as string, typeOnly: type !== undefined }));
 const arrows = files.flatMap(arrowsOf);
-const inside = arrows.filter(({ to }) => to.startsWith('.'))
-  .map((arrow) => ({ ...arrow, to: normalize(join(dirname(arrow.from), arrow.to)).replaceAll('\\', '/').replace(/\.js$/, '.ts') }));
+const inside = arrows
+  .filter(({ to }) => to.startsWith('.'))
+  .map((arrow) => ({
+    ...arrow,
+    to: normalize(join(dirname(arrow.from), arrow.to))
+      .replaceAll('\\', '/')
+      .replace(/\.js$/, '.ts'),
+  }));
 
 // errors.ts joins every chapter's errors; it imports their types and words, never their functions.
 describe('layers', () => {
@@ -33,8 +61,13 @@ describe('layers', () => {
     expect(up).toEqual([]);
   });
   it('imports chapters by their index, or the units internals', () => {
-    const deep = inside.filter(({ from, to }) => chapterOf(from) !== chapterOf(to) && !/^[a-z]+\/index\.ts$|^errors\.ts$/.test(to)
-      && chapterOf(to) !== 'units' && !to.includes('/codec'));
+    const deep = inside.filter(
+      ({ from, to }) =>
+        chapterOf(from) !== chapterOf(to) &&
+        !/^[a-z]+\/index\.ts$|^errors\.ts$/.test(to) &&
+        chapterOf(to) !== 'units' &&
+        !to.includes('/codec'),
+    );
     expect(deep.filter(({ from }) => from !== 'errors.ts')).toEqual([]);
   });
   it('imports decimal.js in one file and io-ts only in codecs and for the brand', () => {

@@ -12,20 +12,27 @@ import { ratio } from '../../src/units/index.js';
 import { capacityDown, loadUp, share, tell, trailer } from './yard.js';
 
 const onTongue = given('tongue share', ratio('0.12'), 'stated');
-const { most, governed } = orThrow(payload(trailer.empty, { low: onTongue, high: onTongue }, [
-  { name: 'GVWR', on: 'gross', limit: trailer.gvwr },
-  { name: 'axles', on: 'axles', limit: sum('axles together', trailer.gawrs) },
-  { name: 'coupler gross', on: 'gross', limit: trailer.coupler.gross },
-  { name: 'coupler tongue', on: 'tongue', limit: trailer.coupler.tongue },
-]));
+const { most, governed } = orThrow(
+  payload(trailer.empty, { low: onTongue, high: onTongue }, [
+    { name: 'GVWR', on: 'gross', limit: trailer.gvwr },
+    { name: 'axles', on: 'axles', limit: sum('axles together', trailer.gawrs) },
+    { name: 'coupler gross', on: 'gross', limit: trailer.coupler.gross },
+    { name: 'coupler tongue', on: 'tongue', limit: trailer.coupler.tongue },
+  ]),
+);
 const claim = payloadClaim(trailer.empty, onTongue, rating('GVWR', trailer.gvwr));
 
-tell('How much can it carry?', [
-  `${capacityDown(most)}, set by ${governed.by.map(({ name }) => name).join(' and ')}, with ${share(onTongue)} of the gross weight on the tongue.`,
-  ...governed.bounds.map(({ name, limit }) => `- by ${name}: ${capacityDown(limit)}`),
-  `Adding the tongue load on top, as some sellers do, claims ${loadUp(claim.claimed)}. Loaded so, it would weigh ${loadUp(claim.gross)}: ${claim.check.verdict} its GVWR by the tongue load.`,
-  'Tires, wheels, hubs and the truck may allow less: assess() asks them all in one call.',
-], most, claim.gross);
+tell(
+  'How much can it carry?',
+  [
+    `${capacityDown(most)}, set by ${governed.by.map(({ name }) => name).join(' and ')}, with ${share(onTongue)} of the gross weight on the tongue.`,
+    ...governed.bounds.map(({ name, limit }) => `- by ${name}: ${capacityDown(limit)}`),
+    `Adding the tongue load on top, as some sellers do, claims ${loadUp(claim.claimed)}. Loaded so, it would weigh ${loadUp(claim.gross)}: ${claim.check.verdict} its GVWR by the tongue load.`,
+    'Tires, wheels, hubs and the truck may allow less: assess() asks them all in one call.',
+  ],
+  most,
+  claim.gross,
+);
 
 assert.deepEqual([capacityDown(most), governed.by.map(({ name }) => name)], ['10,350 lb', ['GVWR']]);
 assert.deepEqual([loadUp(claim.claimed), claim.check.verdict], ['12,030 lb', 'over']);

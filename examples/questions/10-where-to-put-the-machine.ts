@@ -12,22 +12,36 @@ import { inch, lb, roundCapacityDown, roundLoadUp, showBrief, showFeetInches } f
 import { capacityDown, emptyTrailer, excavator, inches, loadUp, tell, trailer } from './yard.js';
 
 const deck: TrailerForPlacing = {
-  items: [emptyTrailer], axlesAt: trailer.axlesAt, deck: trailer.deck, guideline: guidelineFor('ball'),
-  tongueLimits: [rating('coupler tongue', trailer.coupler.tongue), rating('ball mount tongue', lb(1600))], axleLimits: [rating('axle group', lb(14000))],
+  items: [emptyTrailer],
+  axlesAt: trailer.axlesAt,
+  deck: trailer.deck,
+  guideline: guidelineFor('ball'),
+  tongueLimits: [rating('coupler tongue', trailer.coupler.tongue), rating('ball mount tongue', lb(1600))],
+  axleLimits: [rating('axle group', lb(14000))],
 };
 const { lower, upper, width, sure, poundsPerInch, tongueUncertainty } = orThrow(placementWindow(deck, excavator));
 const heaviest = orThrow(heaviestMachine(deck, excavator));
-const by = (end: { readonly setBy: readonly { readonly name: string }[] }): string => end.setBy.map(({ name }) => name).join(' and ');
+const by = (end: { readonly setBy: readonly { readonly name: string }[] }): string =>
+  end.setBy.map(({ name }) => name).join(' and ');
 
 // Both ends are printed inward, so that what the tape shows is inside the window.
-const [from, to] = [roundLoadUp(lower.machineFront.value, inch('0.25')), roundCapacityDown(upper.machineFront.value, inch('0.25'))];
+const [from, to] = [
+  roundLoadUp(lower.machineFront.value, inch('0.25')),
+  roundCapacityDown(upper.machineFront.value, inch('0.25')),
+];
 
-tell('Where do I put the machine?', [
-  `Its front between ${showFeetInches(from, 4)} and ${showFeetInches(to, 4)} behind the coupler: a window of ${inches(width)}.`,
-  `Forward the end is set by ${by(lower)} (tongue ${loadUp(lower.tongue)}), back by ${by(upper)} (tongue ${loadUp(upper.tongue)}).`,
-  `Forward the tongue gains ${showBrief(poundsPerInch.value, 1)}. The balance point is known to 2 in, worth ${loadUp(tongueUncertainty)} either way; the window that holds for certain is ${inches(sure.width)} wide.`,
-  `The heaviest machine of this shape that has a place at all weighs ${capacityDown(heaviest.heaviest)}; GVWR is another question.`,
-], lower.machineFront, upper.machineFront, width);
+tell(
+  'Where do I put the machine?',
+  [
+    `Its front between ${showFeetInches(from, 4)} and ${showFeetInches(to, 4)} behind the coupler: a window of ${inches(width)}.`,
+    `Forward the end is set by ${by(lower)} (tongue ${loadUp(lower.tongue)}), back by ${by(upper)} (tongue ${loadUp(upper.tongue)}).`,
+    `Forward the tongue gains ${showBrief(poundsPerInch.value, 1)}. The balance point is known to 2 in, worth ${loadUp(tongueUncertainty)} either way; the window that holds for certain is ${inches(sure.width)} wide.`,
+    `The heaviest machine of this shape that has a place at all weighs ${capacityDown(heaviest.heaviest)}; GVWR is another question.`,
+  ],
+  lower.machineFront,
+  upper.machineFront,
+  width,
+);
 
 assert.deepEqual([inches(lower.at), inches(upper.at), inches(width)], ['179.5 in', '187.1 in', '7.6 in']);
 assert.deepEqual([showFeetInches(from, 4), showFeetInches(to, 4)], ['9\' 11 3/4"', '10\' 7"']);

@@ -19,12 +19,18 @@ const layouts: readonly Layout[] = [
 const [close, ends] = orThrow(compareLayouts(trailer.axlesAt, layouts));
 assert(close && ends);
 
-tell('Why does it sway, and how fast may I go?', [
-  `Two pallets of 3,000 lb, close together or one at each end, both ways with ${loadUp(ends.tongue)} on the tongue.`,
-  `Spread to the ends the trailer resists turning ${number(ends.toFirst)} times as much: radius of gyration ${inches(close.radius)} becomes ${inches(ends.radius)}. Once it swings, it is that much harder to stop.`,
-  'Load in the middle, over and just ahead of the axles; enough tongue load; tires at pressure; nothing heavy behind the axles.',
-  `No safe speed follows from this. ${close.notes.map(({ says }) => says).join(' ')}`,
-], close.tongue, ends.tongue, ends.toFirst);
+tell(
+  'Why does it sway, and how fast may I go?',
+  [
+    `Two pallets of 3,000 lb, close together or one at each end, both ways with ${loadUp(ends.tongue)} on the tongue.`,
+    `Spread to the ends the trailer resists turning ${number(ends.toFirst)} times as much: radius of gyration ${inches(close.radius)} becomes ${inches(ends.radius)}. Once it swings, it is that much harder to stop.`,
+    'Load in the middle, over and just ahead of the axles; enough tongue load; tires at pressure; nothing heavy behind the axles.',
+    `No safe speed follows from this. ${close.notes.map(({ says }) => says).join(' ')}`,
+  ],
+  close.tongue,
+  ends.tongue,
+  ends.toFirst,
+);
 
 assert.equal(loadUp(close.tongue), loadUp(ends.tongue));
 assert.equal(number(ends.toFirst), '2.51');

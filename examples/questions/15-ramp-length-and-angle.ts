@@ -16,12 +16,20 @@ const climb = orThrow(gripNeeded(excavator.weight, angle));
 const degrees = show(roundNearest(angle.value, degree('0.1')));
 const shop = ({ value }: typeof tilt.length): string => show(roundNearest(value, inch('0.1')));
 
-tell('How long must the ramps be, and how steep are they?', [
-  `The TD-14: 66 in of ramp to an edge 16 in high stands at ${degrees}. For 15 degrees ${shop(tilt.length)} would do.`,
-  `A straight deck at 34 in would need ${shop(straight.length)} of ramp for the same 15 degrees.`,
-  `At ${degrees} the tracks must find a grip of ${number(climb.grip)}, and the excavator pulls down the ramp with ${loadUp(climb.pull)}.`,
-  'Fifteen degrees is one machine maker\'s figure, taken from its book: use the figure in yours. Wet steel grips less than dry.',
-], angle, tilt.length, straight.length, climb.grip, climb.pull);
+tell(
+  'How long must the ramps be, and how steep are they?',
+  [
+    `The TD-14: 66 in of ramp to an edge 16 in high stands at ${degrees}. For 15 degrees ${shop(tilt.length)} would do.`,
+    `A straight deck at 34 in would need ${shop(straight.length)} of ramp for the same 15 degrees.`,
+    `At ${degrees} the tracks must find a grip of ${number(climb.grip)}, and the excavator pulls down the ramp with ${loadUp(climb.pull)}.`,
+    "Fifteen degrees is one machine maker's figure, taken from its book: use the figure in yours. Wet steel grips less than dry.",
+  ],
+  angle,
+  tilt.length,
+  straight.length,
+  climb.grip,
+  climb.pull,
+);
 
 assert.deepEqual([degrees, shop(tilt.length), shop(straight.length)], ['14 deg', '61.8 in', '131.4 in']);
 assert.deepEqual([number(climb.grip), loadUp(climb.pull)], ['0.25', '2,182 lb']);

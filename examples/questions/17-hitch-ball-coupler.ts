@@ -10,20 +10,40 @@ import { couplerClass, weakestPart } from '../../src/towing/index.js';
 import { lb, show } from '../../src/units/index.js';
 import { capacityDown, tell, trailer } from './yard.js';
 
-const gross = orThrow(weakestPart([
-  { part: 'receiver', rating: lb(20000) }, { part: 'ball mount', rating: lb(16000) }, { part: 'ball', rating: lb(16000) }, { part: 'coupler', rating: trailer.coupler.gross },
-]));
-const tongue = orThrow(weakestPart([{ part: 'receiver', rating: lb(2000) }, { part: 'ball mount', rating: lb(1600) }, { part: 'coupler', rating: trailer.coupler.tongue }]));
+const gross = orThrow(
+  weakestPart([
+    { part: 'receiver', rating: lb(20000) },
+    { part: 'ball mount', rating: lb(16000) },
+    { part: 'ball', rating: lb(16000) },
+    { part: 'coupler', rating: trailer.coupler.gross },
+  ]),
+);
+const tongue = orThrow(
+  weakestPart([
+    { part: 'receiver', rating: lb(2000) },
+    { part: 'ball mount', rating: lb(1600) },
+    { part: 'coupler', rating: trailer.coupler.tongue },
+  ]),
+);
 const above = couplerClass(trailer.gvwr);
 const small = orThrow(couplerClass(lb(7000)));
 assert(isLeft(above));
 
-tell('Which hitch, ball and coupler?', [
-  `This row is good for ${capacityDown(gross.least)} gross, by the ${gross.by.map(({ name }) => name).join(' and ')}, and ${capacityDown(tongue.least)} on the tongue, by the ${tongue.by.map(({ name }) => name).join(' and ')}.`,
-  `A class for the TD-14: ${describeError(above.left)}. The stamping on the coupler counts, there and everywhere.`,
-  `A 7,000 lb trailer takes class ${small.couplerClass}: the coupler must stand a pull of ${show(small.tension.value)} in the test, which is no load to tow with.`,
-  'The class goes by the trailer\'s GVWR, not by what lies on it today. The ball must be of the size stamped on the coupler.',
-], gross.least, tongue.least, small.tension);
+tell(
+  'Which hitch, ball and coupler?',
+  [
+    `This row is good for ${capacityDown(gross.least)} gross, by the ${gross.by.map(({ name }) => name).join(' and ')}, and ${capacityDown(tongue.least)} on the tongue, by the ${tongue.by.map(({ name }) => name).join(' and ')}.`,
+    `A class for the TD-14: ${describeError(above.left)}. The stamping on the coupler counts, there and everywhere.`,
+    `A 7,000 lb trailer takes class ${small.couplerClass}: the coupler must stand a pull of ${show(small.tension.value)} in the test, which is no load to tow with.`,
+    "The class goes by the trailer's GVWR, not by what lies on it today. The ball must be of the size stamped on the coupler.",
+  ],
+  gross.least,
+  tongue.least,
+  small.tension,
+);
 
 assert.deepEqual([capacityDown(gross.least), gross.by.map(({ name }) => name)], ['15,000 lb', ['coupler']]);
-assert.deepEqual([capacityDown(tongue.least), above.left.tag, small.couplerClass, show(small.tension.value)], ['1,600 lb', 'NotTabulated', '4', '21,000 lbf']);
+assert.deepEqual(
+  [capacityDown(tongue.least), above.left.tag, small.couplerClass, show(small.tension.value)],
+  ['1,600 lb', 'NotTabulated', '4', '21,000 lbf'],
+);

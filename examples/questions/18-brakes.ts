@@ -15,20 +15,39 @@ const pair = [lb(3500), lb(3500)] as const;
 const axles = trailer.gawrs.map((gawr, i) => ({ of: `axle ${i + 1}`, gawr, brakes: pair }));
 const both = orThrow(brakeCapacity(axles));
 const one = orThrow(brakeCapacity(axles.map(({ brakes, ...axle }, i) => (i === 0 ? { ...axle, brakes } : axle))));
-const { findings } = orThrow(screen({
-  commercial: true, interstate: true, 'trailer GVWR': trailer.gvwr, 'trailer gross': loaded.gross, 'tow vehicle GVWR': lb(14000),
-  'tow vehicle gross': lb(8860), 'label GCWR': 'not shown', 'actual weights within ratings': true,
-}, [federalRule('cmv-390'), federalRule('brake-all')]));
+const { findings } = orThrow(
+  screen(
+    {
+      commercial: true,
+      interstate: true,
+      'trailer GVWR': trailer.gvwr,
+      'trailer gross': loaded.gross,
+      'tow vehicle GVWR': lb(14000),
+      'tow vehicle gross': lb(8860),
+      'label GCWR': 'not shown',
+      'actual weights within ratings': true,
+    },
+    [federalRule('cmv-390'), federalRule('brake-all')],
+  ),
+);
 const brakes = findings.find(({ rule }) => rule.id === 'brake-all');
 const over = (checks: typeof both.checks): number => checks.filter(({ verdict }) => verdict === 'over').length;
 assert(brakes);
 
-tell('Are brakes required, and are these big enough?', [
-  `Brakes on both axles come to ${capacityDown(both.total)} for ${loadUp(both.checks[0]?.load ?? both.total)} of axle rating; ${over(both.checks)} of ${both.checks.length} checks are over.`,
-  `Brakes on one axle come to ${capacityDown(one.total)}; ${over(one.checks)} is over. ${one.notes.map(({ says }) => says).join(' ')}`,
-  `The published line for carriers: ${findingText(brakes)}`,
-  'Private towing follows State law, whose lines start at different weights: ask the State. A rating says nothing of adjustment, heat or the controller.',
-], both.total, one.total);
+tell(
+  'Are brakes required, and are these big enough?',
+  [
+    `Brakes on both axles come to ${capacityDown(both.total)} for ${loadUp(both.checks[0]?.load ?? both.total)} of axle rating; ${over(both.checks)} of ${both.checks.length} checks are over.`,
+    `Brakes on one axle come to ${capacityDown(one.total)}; ${over(one.checks)} is over. ${one.notes.map(({ says }) => says).join(' ')}`,
+    `The published line for carriers: ${findingText(brakes)}`,
+    'Private towing follows State law, whose lines start at different weights: ask the State. A rating says nothing of adjustment, heat or the controller.',
+  ],
+  both.total,
+  one.total,
+);
 
-assert.deepEqual([capacityDown(both.total), over(both.checks), capacityDown(one.total), over(one.checks)], ['14,000 lb', 0, '7,000 lb', 1]);
+assert.deepEqual(
+  [capacityDown(both.total), over(both.checks), capacityDown(one.total), over(one.checks)],
+  ['14,000 lb', 0, '7,000 lb', 1],
+);
 assert.equal(brakes.outcome, 'applies');

@@ -14,15 +14,27 @@ const { charts, disagree } = orThrow(wheelNutTorque('16 in and 16.5x6.75', '9/16
 const five = orThrow(boltCircle(inch('2.645'), 5));
 const eight = orThrow(boltCircle(inch('2.487'), 8));
 const hub = usualHubs.find(({ axleLb }) => axleLb === '7000');
-const lines = charts.flatMap(({ chart, final }) => (final ? [`- chart ${chart}: ${show(final.low.value)} to ${show(final.high.value)}`] : []));
+const lines = charts.flatMap(({ chart, final }) =>
+  final ? [`- chart ${chart}: ${show(final.low.value)} to ${show(final.high.value)}`] : [],
+);
 assert(hub);
 
-tell('What lug torque, and which bolt pattern?', [
-  'For 16 in wheels on 9/16 studs the charts print:', ...lines,
-  `${disagree ? 'They disagree: the wheel maker\'s own figure decides. ' : ''}Dry threads, crosswise, in stages, and again after ${retorqueAfterMiles.join(', ')} miles.`,
-  `Two neighbouring studs 2.645 in apart on a five-lug hub: a circle of ${inches(five)}. On the TD-14, eight studs 2.487 in apart: ${inches(eight)}.`,
-  `7,000 lb axles usually have ${hub.boltCircles.join(' or ')} (${hub.boltCircleGrade === 'memory' ? 'from memory' : `grade ${hub.boltCircleGrade}`}). The pattern says which wheel fits, never what the hub may carry.`,
-], ...charts.flatMap(({ final }) => (final ? [final.low, final.high] : [])), five, eight);
+tell(
+  'What lug torque, and which bolt pattern?',
+  [
+    'For 16 in wheels on 9/16 studs the charts print:',
+    ...lines,
+    `${disagree ? "They disagree: the wheel maker's own figure decides. " : ''}Dry threads, crosswise, in stages, and again after ${retorqueAfterMiles.join(', ')} miles.`,
+    `Two neighbouring studs 2.645 in apart on a five-lug hub: a circle of ${inches(five)}. On the TD-14, eight studs 2.487 in apart: ${inches(eight)}.`,
+    `7,000 lb axles usually have ${hub.boltCircles.join(' or ')} (${hub.boltCircleGrade === 'memory' ? 'from memory' : `grade ${hub.boltCircleGrade}`}). The pattern says which wheel fits, never what the hub may carry.`,
+  ],
+  ...charts.flatMap(({ final }) => (final ? [final.low, final.high] : [])),
+  five,
+  eight,
+);
 
-assert.deepEqual(lines, ['- chart a: 120 lbf\u00b7ft to 130 lbf\u00b7ft', '- chart b: 90 lbf\u00b7ft to 120 lbf\u00b7ft']);
+assert.deepEqual(lines, [
+  '- chart a: 120 lbf\u00b7ft to 130 lbf\u00b7ft',
+  '- chart b: 90 lbf\u00b7ft to 120 lbf\u00b7ft',
+]);
 assert.deepEqual([inches(five), inches(eight), disagree], ['4.5 in', '6.5 in', true]);

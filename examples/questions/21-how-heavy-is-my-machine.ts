@@ -15,11 +15,16 @@ const { weight, behindFrontAxle, balancePoint } = orThrow(machineBalance(skidSte
 const more = difference('scale less brochure', weight, brochure);
 const footing = restsOn(weight);
 
-tell('How heavy is my machine, and where does it balance?', [
-  `Front axle ${loadUp(skidSteer.frontAxle)}, rear axle ${loadUp(skidSteer.rearAxle)}: ${loadUp(weight)}, which rests on a ${footing.weakest}. That is ${loadUp(more)} more than the brochure.`,
-  `It balances ${inches(behindFrontAxle)} behind its front axle, ${inches(balancePoint)} behind the bucket's edge: that is the balance point to place it by.`,
-  'Raise the bucket, change the attachment or fill the tank and weigh again. A brochure weight is usually without attachment, operator and fuel.',
-], weight, balancePoint);
+tell(
+  'How heavy is my machine, and where does it balance?',
+  [
+    `Front axle ${loadUp(skidSteer.frontAxle)}, rear axle ${loadUp(skidSteer.rearAxle)}: ${loadUp(weight)}, which rests on a ${footing.weakest}. That is ${loadUp(more)} more than the brochure.`,
+    `It balances ${inches(behindFrontAxle)} behind its front axle, ${inches(balancePoint)} behind the bucket's edge: that is the balance point to place it by.`,
+    'Raise the bucket, change the attachment or fill the tank and weigh again. A brochure weight is usually without attachment, operator and fuel.',
+  ],
+  weight,
+  balancePoint,
+);
 
 assert.deepEqual([loadUp(weight), loadUp(more), footing.weakest], ['6,200 lb', '500 lb', 'scale']);
 assert.deepEqual([inches(behindFrontAxle), inches(balancePoint)], ['17.7 in', '69.7 in']);

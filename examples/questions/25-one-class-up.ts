@@ -16,12 +16,19 @@ const [now, next] = comparison.assessments.map(({ carry }) => carry?.payload);
 assert(now && next);
 const by = ({ governed }: typeof now): string => governed.by.map(({ name }) => name).join(' and ');
 
-tell('What changes one class up?', [
-  `Payload goes from ${capacityDown(now.most)}, set by ${by(now)}, to ${capacityDown(next.most)}, set by ${by(next)}.`,
-  crossed.length === 0 ? 'No published line changes its answer between the two.' : `Published lines whose answer changes: ${crossed.map(({ next: { rule, outcome } }) => `${rule.topic} (now ${outcome})`).join('; ')}.`,
-  ...notes.map(({ says }) => says),
-  'The hitch on the truck stays the limit, and the bigger trailer itself weighs more: it carries less until the hitch is changed as well.',
-], ...now.governed.by.map(({ limit }) => limit), ...next.governed.by.map(({ limit }) => limit));
+tell(
+  'What changes one class up?',
+  [
+    `Payload goes from ${capacityDown(now.most)}, set by ${by(now)}, to ${capacityDown(next.most)}, set by ${by(next)}.`,
+    crossed.length === 0
+      ? 'No published line changes its answer between the two.'
+      : `Published lines whose answer changes: ${crossed.map(({ next: { rule, outcome } }) => `${rule.topic} (now ${outcome})`).join('; ')}.`,
+    ...notes.map(({ says }) => says),
+    'The hitch on the truck stays the limit, and the bigger trailer itself weighs more: it carries less until the hitch is changed as well.',
+  ],
+  ...now.governed.by.map(({ limit }) => limit),
+  ...next.governed.by.map(({ limit }) => limit),
+);
 console.log(`\nSIDE BY SIDE\n${comparisonText(comparison)}`);
 
 assert.deepEqual([by(now), by(next)], ['ball mount tongue', 'ball mount tongue']);

@@ -132,7 +132,8 @@ export function assessSpec(spec: Spec): Either<TrailerError, Assessment> {
   if (isLeft(lines)) return lines;
   const gvwr = trailer.gvwr && rating('GVWR', inPounds('GVWR', trailer.gvwr));
   const limits = [...trailerLimits(gvwr, stack, trailer.coupler), ...towLimits(tow.right)];
-  const carried = curb === undefined || limits.length === 0 ? undefined : carry(curb, share, limits, gvwr, tow.right.putBack);
+  const carried =
+    curb === undefined || limits.length === 0 ? undefined : carry(curb, share, limits, gvwr, tow.right.putBack);
   if (carried !== undefined && isLeft(carried)) return carried;
   const more = longer(trailer, curb);
   if (isLeft(more)) return left({ ...more.left, path: more.left.path ?? 'trailer.curb.grows' });
@@ -141,19 +142,59 @@ export function assessSpec(spec: Spec): Either<TrailerError, Assessment> {
   const inflation = pressuresFor(stack, heaviestOnTires(stack, standings));
   const whole = grossChecks(gvwr, weighed);
   const parts = together([brakes.right, tow.right, place.right, gear.right, climb.right, attitude.right, scale.right]);
-  const checks = joined([whole.checks, checksOf(stack, level), parts.checks, heavierSideChecks(stack, level), ...others.flatMap((other) => [checksOf(stack, other), heavierSideChecks(stack, other)])]);
+  const checks = joined([
+    whole.checks,
+    checksOf(stack, level),
+    parts.checks,
+    heavierSideChecks(stack, level),
+    ...others.flatMap((other) => [checksOf(stack, other), heavierSideChecks(stack, other)]),
+  ]);
   const partChecks = joined([...stack.systems.map((system) => system.checks), brakes.right.againstLabel]);
   const { mustPress, lifted, decisions: presses } = pressed(weighed, tow.right, attitude.right);
-  const lift = balance !== undefined && lifted.some(({ load }) => load === balance.tongue) ? [note('NegativeTongue', 'The trailer lifts the ball: move the load forward.', [balance.tongue])] : [];
+  const lift =
+    balance !== undefined && lifted.some(({ load }) => load === balance.tongue)
+      ? [note('NegativeTongue', 'The trailer lifts the ball: move the load forward.', [balance.tongue])]
+      : [];
   const advice = balance && tongueAdvice(balance, band.right);
   const answer: { -readonly [K in keyof Assessment]: Assessment[K] } = {
-    spec, stack, weighed, axleLoads, pressures: inflation.pressures, checks, partChecks, tightest: tightest(checks), mustPress, lifted,
+    spec,
+    stack,
+    weighed,
+    axleLoads,
+    pressures: inflation.pressures,
+    checks,
+    partChecks,
+    tightest: tightest(checks),
+    mustPress,
+    lifted,
     holds: lifted.length === 0 && [checks, partChecks].every((all) => all.every(({ verdict }) => verdict === 'within')),
     attention: attentionTo({ advice, place: place.right, gear: gear.right, climb: climb.right, lines: lines.right }),
-    brakes: brakes.right, tow: tow.right, place: place.right, gear: gear.right, climb: climb.right, attitude: attitude.right, scale: scale.right, lines: lines.right,
+    brakes: brakes.right,
+    tow: tow.right,
+    place: place.right,
+    gear: gear.right,
+    climb: climb.right,
+    attitude: attitude.right,
+    scale: scale.right,
+    lines: lines.right,
     notes: joined([stack.notes, weighed.notes, lift, parts.notes, lines.right.notes]),
-    notChecked: joined([stack.notChecked, weighed.notChecked, whole.notChecked, inflation.notChecked, parts.notChecked, lines.right.notChecked]),
-    decisions: joined([stack.decisions, weighed.decisions, presses, more.right?.decisions ?? [], band.right.decisions, carried?.right.payload.decisions ?? [], parts.decisions]),
+    notChecked: joined([
+      stack.notChecked,
+      weighed.notChecked,
+      whole.notChecked,
+      inflation.notChecked,
+      parts.notChecked,
+      lines.right.notChecked,
+    ]),
+    decisions: joined([
+      stack.decisions,
+      weighed.decisions,
+      presses,
+      more.right?.decisions ?? [],
+      band.right.decisions,
+      carried?.right.payload.decisions ?? [],
+      parts.decisions,
+    ]),
   };
   if (advice !== undefined) answer.advice = advice;
   if (carried !== undefined) answer.carry = carried.right;

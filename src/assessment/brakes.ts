@@ -14,17 +14,26 @@ export interface BrakesPart extends Part {
 
 /** Asks the brakes, where the label gives every axle a GAWR and some axle has a rated pair. */
 export function brakesPart({ axles }: TrailerSpec): Either<HardwareError, BrakesPart> {
-  const missing = (what: string): Either<never, BrakesPart> => right({ ...open('brakes against the GAWRs', what), againstLabel: [] });
+  const missing = (what: string): Either<never, BrakesPart> =>
+    right({ ...open('brakes against the GAWRs', what), againstLabel: [] });
   if (axles.every(({ brakes }) => brakes === undefined)) return missing('brake ratings');
   const braked: BrakedAxle[] = [];
   for (const [index, { gawr, brakes }] of axles.entries()) {
     const of = `axle ${index + 1}`;
     if (gawr === undefined) return missing(`GAWR of ${of}`);
-    braked.push({ of, gawr: named(`${of} GAWR`, gawr), ...(brakes && { brakes: [named(`${of} left brake`, brakes.left), named(`${of} right brake`, brakes.right)] }) });
+    braked.push({
+      of,
+      gawr: named(`${of} GAWR`, gawr),
+      ...(brakes && { brakes: [named(`${of} left brake`, brakes.left), named(`${of} right brake`, brakes.right)] }),
+    });
   }
   const found = brakeCapacity(braked);
   if (isLeft(found)) return left({ ...found.left, path: 'trailer.axles' });
   const { checks, notes, decisions, total } = found.right;
-  const unsaid = axles.flatMap(({ brakes }, index) => (brakes === undefined ? [{ what: `axle ${index + 1} brakes against its GAWR`, missing: 'brake ratings, if it has brakes' }] : []));
+  const unsaid = axles.flatMap(({ brakes }, index) =>
+    brakes === undefined
+      ? [{ what: `axle ${index + 1} brakes against its GAWR`, missing: 'brake ratings, if it has brakes' }]
+      : [],
+  );
   return right({ ...emptyPart, againstLabel: checks, notes, notChecked: unsaid, decisions, total });
 }

@@ -1,6 +1,16 @@
 /** What a spec's build may carry: every limit it knows, on the whole, on the axles, on the tongue. */
 import { type Either, isRight } from 'fp-ts/lib/Either.js';
-import { type Guideline, type LadenLimit, type NoLimits, payload, type Payload, type PayloadClaim, payloadClaim, type ShareBand, type ShareOutOfRange } from '../load/index.js';
+import {
+  type Guideline,
+  type LadenLimit,
+  type NoLimits,
+  payload,
+  type Payload,
+  type PayloadClaim,
+  payloadClaim,
+  type ShareBand,
+  type ShareOutOfRange,
+} from '../load/index.js';
 import type { Stack } from './stack.js';
 import type { Rating } from '../ratings/index.js';
 import { constant, converted, type Derived, inPounds, product } from '../trace/index.js';
@@ -23,39 +33,65 @@ export function shareBand(spec: Spec, band: Guideline): ShareBand {
 /** What the tires of an axle carry at the pressure they run, which is never above their rating; where no pressure is known, their rating. */
 const tiresOfAxle = ({ systems, tires }: Stack, i: number): Derived<'lb'> | undefined => {
   const tire = tires[i];
-  return tire?.asRun === undefined ? systems[i]?.governed.bounds.find(({ name }) => name === 'tires')?.limit
+  return tire?.asRun === undefined
+    ? systems[i]?.governed.bounds.find(({ name }) => name === 'tires')?.limit
     : product(`${tire.of} tires as they run`, tire.asRun, constant(ratio(tire.spec.count)));
 };
 
 /** What the axles carry with the tires of one of them full; where the pressure of any tire is known. */
 export function tiresAsRun(stack: Stack): Derived<'lb'> | undefined {
   const { group, tires } = stack;
-  return group === undefined || tires.every((tire) => tire?.asRun === undefined) ? undefined
-    : group.capacityFor('axle group by tires as they run', tires.map((_, i) => tiresOfAxle(stack, i)));
+  return group === undefined || tires.every((tire) => tire?.asRun === undefined)
+    ? undefined
+    : group.capacityFor(
+        'axle group by tires as they run',
+        tires.map((_, i) => tiresOfAxle(stack, i)),
+      );
 }
 
 /** The axles' limits: part by part, or axle by axle where they share by their springs; the tires as they run. */
 function axleLimits(stack: Stack): readonly LadenLimit[] {
   const asRun = tiresAsRun(stack);
   const limits = stack.group?.limits ?? [];
-  const rated = limits.map(({ name, limit }) => ({ name, on: 'axles', limit: name === 'tires' ? (asRun ?? limit) : limit }) as const);
-  return asRun === undefined || limits.some(({ name }) => name === 'tires') ? rated : [...rated, { name: 'tires', on: 'axles', limit: asRun }];
+  const rated = limits.map(
+    ({ name, limit }) => ({ name, on: 'axles', limit: name === 'tires' ? (asRun ?? limit) : limit }) as const,
+  );
+  return asRun === undefined || limits.some(({ name }) => name === 'tires')
+    ? rated
+    : [...rated, { name: 'tires', on: 'axles', limit: asRun }];
 }
 
 /** The limits of the trailer itself: its label, its axles, its coupler. */
-export function trailerLimits(gvwr: Rating<'GVWR'> | undefined, stack: Stack, coupler: TrailerSpec['coupler']): readonly LadenLimit[] {
+export function trailerLimits(
+  gvwr: Rating<'GVWR'> | undefined,
+  stack: Stack,
+  coupler: TrailerSpec['coupler'],
+): readonly LadenLimit[] {
   return [
     ...(gvwr === undefined ? [] : [{ name: 'GVWR', on: 'gross', limit: gvwr.limit } as const]),
     ...axleLimits(stack),
-    ...(coupler?.gross === undefined ? [] : [{ name: 'coupler gross', on: 'gross', limit: inPounds('coupler gross rating', coupler.gross) } as const]),
-    ...(coupler?.tongue === undefined ? [] : [{ name: 'coupler tongue', on: 'tongue', limit: inPounds('coupler tongue rating', coupler.tongue) } as const]),
+    ...(coupler?.gross === undefined
+      ? []
+      : [{ name: 'coupler gross', on: 'gross', limit: inPounds('coupler gross rating', coupler.gross) } as const]),
+    ...(coupler?.tongue === undefined
+      ? []
+      : [{ name: 'coupler tongue', on: 'tongue', limit: inPounds('coupler tongue rating', coupler.tongue) } as const]),
   ];
 }
 
 /** The payload, and the claim that adds the tongue load beside its check. */
-export function carry(curb: Derived<'lb'>, share: ShareBand, limits: readonly LadenLimit[], gvwr: Rating<'GVWR'> | undefined, putBack: Derived<'ratio'> | undefined): Either<ShareOutOfRange | NoLimits, Carry> {
+export function carry(
+  curb: Derived<'lb'>,
+  share: ShareBand,
+  limits: readonly LadenLimit[],
+  gvwr: Rating<'GVWR'> | undefined,
+  putBack: Derived<'ratio'> | undefined,
+): Either<ShareOutOfRange | NoLimits, Carry> {
   const most = payload(curb, share, limits, { putBack });
   return isRight(most)
-    ? { _tag: 'Right', right: { payload: most.right, share, ...(gvwr && { claim: payloadClaim(curb, share.high, gvwr) }) } }
+    ? {
+        _tag: 'Right',
+        right: { payload: most.right, share, ...(gvwr && { claim: payloadClaim(curb, share.high, gvwr) }) },
+      }
     : most;
 }

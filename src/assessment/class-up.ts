@@ -23,9 +23,12 @@ export interface ClassUp {
 
 /** The same job means the same cargo. */
 function sameJob({ assessments: [now, next] }: Comparison): readonly Note[] {
-  const weigh = (cargo: NonNullable<typeof now>['spec']['cargo']): string => (cargo ?? []).map(({ name, weight }) => `${name} ${weight.value.value.toFixed()} ${weight.value.unit}`).join();
+  const weigh = (cargo: NonNullable<typeof now>['spec']['cargo']): string =>
+    (cargo ?? []).map(({ name, weight }) => `${name} ${weight.value.value.toFixed()} ${weight.value.unit}`).join();
   const same = weigh(now?.spec.cargo) === weigh(next?.spec.cargo);
-  return same ? [] : [note('NotTheSameJob', 'The two specs do not carry the same cargo: the comparison is not of one job.')];
+  return same
+    ? []
+    : [note('NotTheSameJob', 'The two specs do not carry the same cargo: the comparison is not of one job.')];
 }
 
 /**
@@ -49,16 +52,26 @@ export function oneClassUp(now: unknown, next: unknown): Either<TrailerError, Cl
     const earlier = before.get(finding.rule.id);
     return earlier === undefined || earlier.outcome === finding.outcome ? [] : [{ now: earlier, next: finding }];
   });
-  const [low, high] = [first, second].map((build) => build?.spec.trailer.gvwr && inPounds('GVWR', build.spec.trailer.gvwr));
+  const [low, high] = [first, second].map(
+    (build) => build?.spec.trailer.gvwr && inPounds('GVWR', build.spec.trailer.gvwr),
+  );
   const higher = low !== undefined && high !== undefined && compareFigures(high.value, low.value) > 0;
-  const notes = [...sameJob(compared.right), ...(higher ? [] : [note('NotAClassUp', 'The GVWR of the next build is not known to be higher.')])];
+  const notes = [
+    ...sameJob(compared.right),
+    ...(higher ? [] : [note('NotAClassUp', 'The GVWR of the next build is not known to be higher.')]),
+  ];
   return right({ comparison: compared.right, crossed, notes });
 }
 
 /** The table in 80 columns, and the lines whose answer changes. @example classUpText(orThrow(oneClassUp(spec, spec))).startsWith('ONE CLASS UP') // true */
 export function classUpText({ comparison, crossed, notes }: ClassUp): string {
   return [
-    'ONE CLASS UP', comparisonText(comparison).split('\n').map((line) => wrapText(line, width, '    ')).join('\n'), '',
+    'ONE CLASS UP',
+    comparisonText(comparison)
+      .split('\n')
+      .map((line) => wrapText(line, width, '    '))
+      .join('\n'),
+    '',
     crossed.length === 0 ? '  No published line changes its answer.' : '  Published lines whose answer changes:',
     ...crossed.map(({ now, next }) => remark(`was: ${now.outcome}; is: ${findingText(next)}`)),
     ...notes.map(({ says }) => remark(says)),

@@ -31,7 +31,17 @@ const compared: readonly (readonly [string, Print, Pick])[] = [
   ['gross weight', 'load', ({ weighed }) => weighed.gross],
   ['tongue load', 'load', ({ weighed }) => weighed.balance?.tongue],
   ['tongue share', 'share', ({ weighed }) => weighed.balance?.tongueShare],
-  ['heaviest axle load', 'load', ({ axleLoads }) => axleLoads.map(({ load }) => load).reduce<Derived<'lb'> | undefined>((most, next) => (most === undefined || next.value.value.gt(most.value.value) ? next : most), undefined)],
+  [
+    'heaviest axle load',
+    'load',
+    ({ axleLoads }) =>
+      axleLoads
+        .map(({ load }) => load)
+        .reduce<Derived<'lb'> | undefined>(
+          (most, next) => (most === undefined || next.value.value.gt(most.value.value) ? next : most),
+          undefined,
+        ),
+  ],
   ['axle group capacity', 'capacity', ({ stack }) => stack.group?.capacity],
   ['tire rating, axle 1, each', 'capacity', ({ stack }) => stack.tires[0]?.rating?.rating],
   ['tire pressure needed', 'as it stands', ({ pressures }) => pressures[0]?.needed.pressure],
@@ -61,23 +71,31 @@ export function compare(specs: Readonly<Record<string, unknown>>): Either<Traile
     if (isLeft(assessed)) return left({ ...assessed.left, path: `${name}: ${assessed.left.path ?? 'the spec'}` });
     assessments.push(assessed.right);
   }
-  const rows = compared.map(([what, print, pick]) => ({ what, print, figures: assessments.map(pick) })).filter(({ figures }) => figures.some((figure) => figure !== undefined));
+  const rows = compared
+    .map(([what, print, pick]) => ({ what, print, figures: assessments.map(pick) }))
+    .filter(({ figures }) => figures.some((figure) => figure !== undefined));
   return right({ names: Object.keys(specs), assessments, rows });
 }
 
 /** The change of a figure from one build to another, where both have it in one unit. @example changeOf(orThrow(compare({ now: spec, next: spec })).rows[0]) // 0 lb */
 export function changeOf({ figures: [now, next] }: ComparedFigure): Derived<Unit> | undefined {
-  return now === undefined || next === undefined || now.value.unit !== next.value.unit ? undefined : difference('change', next, now);
+  return now === undefined || next === undefined || now.value.unit !== next.value.unit
+    ? undefined
+    : difference('change', next, now);
 }
 
 function inPrint(figure: Derived<Unit> | undefined, print: Print): string {
   if (figure === undefined) return '-';
   if (figure.value.unit !== 'lb' && print !== 'share') return showBrief(figure.value, 1);
   switch (print) {
-    case 'load': return loadInPrint((figure as Derived<'lb'>).value);
-    case 'capacity': return capacityInPrint((figure as Derived<'lb'>).value);
-    case 'share': return shareInPrint((figure as Derived<'ratio'>).value);
-    case 'as it stands': return showBrief(figure.value, 1);
+    case 'load':
+      return loadInPrint((figure as Derived<'lb'>).value);
+    case 'capacity':
+      return capacityInPrint((figure as Derived<'lb'>).value);
+    case 'share':
+      return shareInPrint((figure as Derived<'ratio'>).value);
+    case 'as it stands':
+      return showBrief(figure.value, 1);
   }
 }
 
@@ -85,12 +103,39 @@ function inPrint(figure: Derived<Unit> | undefined, print: Print): string {
 export function comparisonText({ names, assessments, rows }: Comparison): string {
   const wide = Math.max(11, Math.floor(44 / Math.max(1, names.length)));
   const widths = names.map(() => wide);
-  const line = (first: string, cells: readonly string[]): string => row(first, cells.map((cell) => cell.slice(0, wide - 1)), 34, widths);
+  const line = (first: string, cells: readonly string[]): string =>
+    row(
+      first,
+      cells.map((cell) => cell.slice(0, wide - 1)),
+      34,
+      widths,
+    );
   return [
-    line('', names), ...rows.map(({ what, print, figures }) => line(`  ${what}`, figures.map((figure) => inPrint(figure, print)))),
-    line('  checks over', assessments.map(({ checks, partChecks }) => String([...checks, ...partChecks].filter(({ verdict }) => verdict === 'over').length))),
-    line('  not well besides', assessments.map(({ attention, lifted }) => String(attention.length + lifted.length))),
-    line('  questions open', assessments.map(({ notChecked }) => String(notChecked.length))),
-    ...assessments.map(({ tightest, carry }, i) => remark(`${names[i]}: closest to its limit is ${tightest.map(({ what }) => what).join(' and ') || 'nothing'}; payload set by ${carry?.payload.governed.by.map(({ name }) => name).join(' and ') ?? 'nothing'}`)),
+    line('', names),
+    ...rows.map(({ what, print, figures }) =>
+      line(
+        `  ${what}`,
+        figures.map((figure) => inPrint(figure, print)),
+      ),
+    ),
+    line(
+      '  checks over',
+      assessments.map(({ checks, partChecks }) =>
+        String([...checks, ...partChecks].filter(({ verdict }) => verdict === 'over').length),
+      ),
+    ),
+    line(
+      '  not well besides',
+      assessments.map(({ attention, lifted }) => String(attention.length + lifted.length)),
+    ),
+    line(
+      '  questions open',
+      assessments.map(({ notChecked }) => String(notChecked.length)),
+    ),
+    ...assessments.map(({ tightest, carry }, i) =>
+      remark(
+        `${names[i]}: closest to its limit is ${tightest.map(({ what }) => what).join(' and ') || 'nothing'}; payload set by ${carry?.payload.governed.by.map(({ name }) => name).join(' and ') ?? 'nothing'}`,
+      ),
+    ),
   ].join('\n');
 }

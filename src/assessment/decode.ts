@@ -8,7 +8,11 @@ import type { MalformedJson, Problem, UndecodableSpec } from './errors.js';
 const longest = 1_000_000;
 
 const problem = (error: import('io-ts').ValidationError): Problem => ({
-  path: error.context.map(({ key }) => key).filter((key) => key !== '').join('.') || 'the spec',
+  path:
+    error.context
+      .map(({ key }) => key)
+      .filter((key) => key !== '')
+      .join('.') || 'the spec',
   got: inShort(error.value),
   needed: error.message ?? error.context.at(-1)?.type.name ?? 'something else',
 });
@@ -45,10 +49,19 @@ export function decodeSpec(input: unknown): Either<UndecodableSpec, Spec> {
  * @source RFC 8259, as the language reads it
  */
 export function readJson(text: string): Either<MalformedJson, unknown> {
-  if (text.length > longest) return left({ chapter: 'assessment', tag: 'MalformedJson', says: `a text of ${text.length} characters, more than ${longest}` });
+  if (text.length > longest)
+    return left({
+      chapter: 'assessment',
+      tag: 'MalformedJson',
+      says: `a text of ${text.length} characters, more than ${longest}`,
+    });
   try {
     return right(JSON.parse(text.replace(/^\uFEFF/, '')) as unknown);
   } catch (reason) {
-    return left({ chapter: 'assessment', tag: 'MalformedJson', says: reason instanceof Error ? reason.message.slice(0, 120) : 'a text that is not JSON' });
+    return left({
+      chapter: 'assessment',
+      tag: 'MalformedJson',
+      says: reason instanceof Error ? reason.message.slice(0, 120) : 'a text that is not JSON',
+    });
   }
 }

@@ -7,7 +7,19 @@
 import * as t from 'io-ts';
 import { isLeft } from 'fp-ts/lib/Either.js';
 import { type Basis, bases, type Derived, isBasis } from '../trace/index.js';
-import { type Dimension, parseAny, parseMeasure, convert, quantity, type Quantity, show, type Unit, type UnitOf, type UnitsError, wordsForUnits } from '../units/index.js';
+import {
+  type Dimension,
+  parseAny,
+  parseMeasure,
+  convert,
+  quantity,
+  type Quantity,
+  show,
+  type Unit,
+  type UnitOf,
+  type UnitsError,
+  wordsForUnits,
+} from '../units/index.js';
 
 /** What a figure may be: its name, what it rests on when nothing is said, and its least and most. */
 interface Field<D extends Dimension> {
@@ -27,10 +39,20 @@ export function pathOf(context: t.Context): string {
 }
 
 /** A figure of each kind as people write it, for the words of an error. */
-const written: Partial<Record<Dimension, string>> = { length: '"187 in"', pressure: '"80 psi"', ratio: '"12 %"', angle: '"15 deg"', 'weight per length': '"2,200 lb/in"' };
+const written: Partial<Record<Dimension, string>> = {
+  length: '"187 in"',
+  pressure: '"80 psi"',
+  ratio: '"12 %"',
+  angle: '"15 deg"',
+  'weight per length': '"2,200 lb/in"',
+};
 const bareNumber = /^[\d,.\s]+$/;
 
-interface Said { readonly figure: unknown; readonly basis: Basis | undefined; readonly wrong?: string }
+interface Said {
+  readonly figure: unknown;
+  readonly basis: Basis | undefined;
+  readonly wrong?: string;
+}
 
 /** Takes the basis off a record, leaving the text or the wire record. */
 function said(input: unknown): Said {
@@ -38,9 +60,12 @@ function said(input: unknown): Said {
   const { basis, text, ...rest } = input as Record<string, unknown>;
   const figure = text === undefined ? rest : text;
   const stray = text === undefined ? undefined : Object.keys(rest)[0];
-  if (stray !== undefined) return { figure, basis: undefined, wrong: `a known key: text, basis (there is "${stray.slice(0, 40)}")` };
+  if (stray !== undefined)
+    return { figure, basis: undefined, wrong: `a known key: text, basis (there is "${stray.slice(0, 40)}")` };
   if (basis === undefined) return { figure, basis: undefined };
-  return typeof basis === 'string' && isBasis(basis) ? { figure, basis } : { figure, basis: undefined, wrong: `a basis: one of ${bases.join(', ')}` };
+  return typeof basis === 'string' && isBasis(basis)
+    ? { figure, basis }
+    : { figure, basis: undefined, wrong: `a basis: one of ${bases.join(', ')}` };
 }
 
 function read<D extends Dimension>(figure: unknown, dimension: D): Quantity<UnitOf<D>> | string {
@@ -48,7 +73,8 @@ function read<D extends Dimension>(figure: unknown, dimension: D): Quantity<Unit
   if (typeof figure === 'string') {
     const parsed = parseMeasure(figure, dimension);
     if (!isLeft(parsed)) return parsed.right;
-    if (bareNumber.test(figure)) return `a unit behind the figure: a figure of ${dimension} as text, such as ${written[dimension] ?? '"9,200 lb"'}`;
+    if (bareNumber.test(figure))
+      return `a unit behind the figure: a figure of ${dimension} as text, such as ${written[dimension] ?? '"9,200 lb"'}`;
     return `${inWords(parsed.left)}${parsed.left.tag === 'UnreadableQuantity' ? ` at character ${parsed.left.at + 1}` : ''}`;
   }
   if (typeof figure === 'object' && figure !== null && Object.keys(figure).sort().join() === 'unit,value') {
@@ -62,7 +88,13 @@ function read<D extends Dimension>(figure: unknown, dimension: D): Quantity<Unit
 }
 
 /** A figure of one dimension as a leaf of the working. */
-export function figureCodec<D extends Dimension>({ symbol, basis, dimension, least, most }: Field<D>): t.Type<Figure<D>, unknown, unknown> {
+export function figureCodec<D extends Dimension>({
+  symbol,
+  basis,
+  dimension,
+  least,
+  most,
+}: Field<D>): t.Type<Figure<D>, unknown, unknown> {
   const name = `a figure of ${dimension}, as text with its unit`;
   return new t.Type<Figure<D>, unknown, unknown>(
     name,
@@ -72,9 +104,22 @@ export function figureCodec<D extends Dimension>({ symbol, basis, dimension, lea
       if (wrong !== undefined) return t.failure(input, context, wrong);
       const value = read(figure, dimension);
       if (typeof value === 'string') return t.failure(input, context, value);
-      const [from, to] = [least, most].map((end) => convert(end as Quantity<Unit>, value.unit as never) as Quantity<Unit>) as [Quantity<Unit>, Quantity<Unit>];
-      if (value.value.lt(from.value) || value.value.gt(to.value)) return t.failure(input, context, `a figure from ${show(least)} to ${show(most)}`);
-      return t.success({ value, why: { kind: 'given', symbol, value, basis: told ?? basis, path: pathOf(context), between: [from.value, to.value] } } as Figure<D>);
+      const [from, to] = [least, most].map(
+        (end) => convert(end as Quantity<Unit>, value.unit as never) as Quantity<Unit>,
+      ) as [Quantity<Unit>, Quantity<Unit>];
+      if (value.value.lt(from.value) || value.value.gt(to.value))
+        return t.failure(input, context, `a figure from ${show(least)} to ${show(most)}`);
+      return t.success({
+        value,
+        why: {
+          kind: 'given',
+          symbol,
+          value,
+          basis: told ?? basis,
+          path: pathOf(context),
+          between: [from.value, to.value],
+        },
+      } as Figure<D>);
     },
     t.identity,
   );
@@ -85,20 +130,40 @@ export const ratingOf = (symbol: string): t.Type<Figure<'mass'>, unknown, unknow
   figureCodec({ symbol, basis: 'label', dimension: 'mass', least: quantity(1, 'lb'), most: quantity(200000, 'lb') });
 
 /** A weight: zero or more. */
-export const weightOf = (symbol: string, basis: Basis = 'stated', least: number = 0): t.Type<Figure<'mass'>, unknown, unknown> =>
+export const weightOf = (
+  symbol: string,
+  basis: Basis = 'stated',
+  least: number = 0,
+): t.Type<Figure<'mass'>, unknown, unknown> =>
   figureCodec({ symbol, basis, dimension: 'mass', least: quantity(least, 'lb'), most: quantity(200000, 'lb') });
 
 /** A place along the trailer, or a size; `least` may be negative for what stands ahead of the coupler. */
-export const lengthOf = (symbol: string, least: number = 0, basis: Basis = 'stated'): t.Type<Figure<'length'>, unknown, unknown> =>
+export const lengthOf = (
+  symbol: string,
+  least: number = 0,
+  basis: Basis = 'stated',
+): t.Type<Figure<'length'>, unknown, unknown> =>
   figureCodec({ symbol, basis, dimension: 'length', least: quantity(least, 'in'), most: quantity(1200, 'in') });
 
 /** A cold pressure. */
 export const pressureOf = (symbol: string): t.Type<Figure<'pressure'>, unknown, unknown> =>
-  figureCodec({ symbol, basis: 'stated', dimension: 'pressure', least: quantity(1, 'psi'), most: quantity(200, 'psi') });
+  figureCodec({
+    symbol,
+    basis: 'stated',
+    dimension: 'pressure',
+    least: quantity(1, 'psi'),
+    most: quantity(200, 'psi'),
+  });
 
 /** A share of one, written as a percentage or a plain number. */
 export const shareOf = (symbol: string, least = '0.001', most = '0.999'): t.Type<Figure<'ratio'>, unknown, unknown> =>
-  figureCodec({ symbol, basis: 'stated', dimension: 'ratio', least: quantity(least, 'ratio'), most: quantity(most, 'ratio') });
+  figureCodec({
+    symbol,
+    basis: 'stated',
+    dimension: 'ratio',
+    least: quantity(least, 'ratio'),
+    most: quantity(most, 'ratio'),
+  });
 
 /** An angle from level. */
 export const angleOf = (symbol: string): t.Type<Figure<'angle'>, unknown, unknown> =>
@@ -106,4 +171,10 @@ export const angleOf = (symbol: string): t.Type<Figure<'angle'>, unknown, unknow
 
 /** A spring rate. */
 export const rateOf = (symbol: string): t.Type<Figure<'weight per length'>, unknown, unknown> =>
-  figureCodec({ symbol, basis: 'stated', dimension: 'weight per length', least: quantity(1, 'lb/in'), most: quantity(100000, 'lb/in') });
+  figureCodec({
+    symbol,
+    basis: 'stated',
+    dimension: 'weight per length',
+    least: quantity(1, 'lb/in'),
+    most: quantity(100000, 'lb/in'),
+  });

@@ -1,8 +1,28 @@
 /** A trailer built up from its cut list and deck, and what more deck costs. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { type BalanceError, curbWeight, type CurbWeight, type PlacedItem } from '../load/index.js';
-import { deckWeight, type DeckGrowth, frameWeight, type GrowthPerFoot, type MembersError, payloadByLength, type PayloadByLength, weightPerFootOfDeck } from '../members/index.js';
-import { constant, converted, type Decision, type Derived, difference, inInches, inPounds, named, product, sum } from '../trace/index.js';
+import {
+  deckWeight,
+  type DeckGrowth,
+  frameWeight,
+  type GrowthPerFoot,
+  type MembersError,
+  payloadByLength,
+  type PayloadByLength,
+  weightPerFootOfDeck,
+} from '../members/index.js';
+import {
+  constant,
+  converted,
+  type Decision,
+  type Derived,
+  difference,
+  inInches,
+  inPounds,
+  named,
+  product,
+  sum,
+} from '../trace/index.js';
 import { foot, ratio } from '../units/index.js';
 import type { CurbSpec, TrailerSpec } from './codec.js';
 
@@ -27,7 +47,11 @@ function partsOf(items: NonNullable<CurbSpec['items']>): readonly PlacedItem[] {
 }
 
 /** The empty trailer from items, frame and deck; nothing when the spec lists none of them. */
-export function builtUp({ items = [], frame = [], deck = [] }: CurbSpec): Either<MembersError | BalanceError, BuiltUp | undefined> {
+export function builtUp({
+  items = [],
+  frame = [],
+  deck = [],
+}: CurbSpec): Either<MembersError | BalanceError, BuiltUp | undefined> {
   const lists = [frame.length === 0 ? undefined : frameWeight(frame), deck.length === 0 ? undefined : deckWeight(deck)];
   const lines: PlacedItem[] = [...partsOf(items)];
   const decisions: Decision[] = [];
@@ -47,19 +71,45 @@ function growing({ frame = [], deck = [], grows = [] }: CurbSpec): DeckGrowth {
   const lengthens = ({ name }: { readonly name: string }): boolean => grows.includes(name);
   const pieces = frame.filter(lengthens);
   return {
-    rails: pieces.flatMap((line) => ('member' in line && 'from' in line && 'count' in line ? [{ name: line.name, member: line.member, count: line.count }] : [])),
-    crossmembers: pieces.flatMap((line) => ('spacing' in line ? [{ name: line.name, member: line.member, length: line.length, spacing: line.spacing }] : [])),
+    rails: pieces.flatMap((line) =>
+      'member' in line && 'from' in line && 'count' in line
+        ? [{ name: line.name, member: line.member, count: line.count }]
+        : [],
+    ),
+    crossmembers: pieces.flatMap((line) =>
+      'spacing' in line ? [{ name: line.name, member: line.member, length: line.length, spacing: line.spacing }] : [],
+    ),
     surfaces: deck.filter(lengthens).map(({ name, width, surface }) => ({ name, width, weight: surface })),
   };
 }
 
 /** What two, four and six more feet of deck cost in payload on the GVWR; nothing when the spec does not say what grows. */
-export function longer({ curb: spec, deck, gvwr }: TrailerSpec, curb: Derived<'lb'> | undefined): Either<MembersError, Longer | undefined> {
-  if (spec?.grows === undefined || deck === undefined || gvwr === undefined || curb === undefined) return right(undefined);
+export function longer(
+  { curb: spec, deck, gvwr }: TrailerSpec,
+  curb: Derived<'lb'> | undefined,
+): Either<MembersError, Longer | undefined> {
+  if (spec?.grows === undefined || deck === undefined || gvwr === undefined || curb === undefined)
+    return right(undefined);
   const growth = weightPerFootOfDeck(growing(spec));
   if (isLeft(growth)) return growth;
-  const base = converted('deck length', difference(null, inInches('deck rear end', deck.rear), inInches('deck front end', deck.front)), 'ft');
+  const base = converted(
+    'deck length',
+    difference(null, inInches('deck rear end', deck.rear), inInches('deck front end', deck.front)),
+    'ft',
+  );
   const lengths = [base, ...[2, 4, 6].map((more) => sum(`deck length + ${more} ft`, [base, constant(foot(more))]))];
-  const byLength = payloadByLength({ gvwr, baseWeight: curb, baseLength: base, perFoot: growth.right.perFoot, lengths });
-  return isLeft(byLength) ? byLength : right({ growth: growth.right, byLength: byLength.right, decisions: [...growth.right.decisions, ...byLength.right.decisions] });
+  const byLength = payloadByLength({
+    gvwr,
+    baseWeight: curb,
+    baseLength: base,
+    perFoot: growth.right.perFoot,
+    lengths,
+  });
+  return isLeft(byLength)
+    ? byLength
+    : right({
+        growth: growth.right,
+        byLength: byLength.right,
+        decisions: [...growth.right.decisions, ...byLength.right.decisions],
+      });
 }

@@ -7,6 +7,7 @@ const bands = { ball: guidelineFor('ball'), gooseneck: guidelineFor('gooseneck')
 
 /** The trailer's own band, or the editable default of its kind of hitch. */
 export function guidelineOf({ guideline: own, hitch }: TrailerSpec): Either<ShareOutOfRange, Guideline> {
-  return own === undefined ? right(bands[hitch]) : guideline(own.low, own.high, { id: 'spec', title: own.source, grade: 'memory' });
+  return own === undefined
+    ? right(bands[hitch])
+    : guideline(own.low, own.high, { id: 'spec', title: own.source, grade: 'memory' });
 }
-

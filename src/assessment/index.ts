@@ -8,7 +8,15 @@ export type { AttitudePart } from './attitude.js';
 export type { BrakesPart } from './brakes.js';
 export type { Carry } from './carry.js';
 export type { ClimbPart } from './climb.js';
-export { type AxleSpec, type CargoSpec, type CurbSpec, type Spec, specCodec, type TireSpec, type TrailerSpec } from './codec.js';
+export {
+  type AxleSpec,
+  type CargoSpec,
+  type CurbSpec,
+  type Spec,
+  specCodec,
+  type TireSpec,
+  type TrailerSpec,
+} from './codec.js';
 export { decodeSpec, readJson } from './decode.js';
 export { classUpText, type ClassUp, type LineCrossed, oneClassUp } from './class-up.js';
 export { changeOf, compare, type ComparedFigure, type Comparison, comparisonText, type Print } from './compare.js';

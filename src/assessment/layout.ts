@@ -1,17 +1,34 @@
 /** Plain text in 80 columns: headings, label-and-figure lines, tables with right-aligned figures. */
 import { wrapText } from '../units/internal.js';
-import { compare, convert, lb, percent, type Quantity, ratio, roundCapacityDown, roundLoadUp, roundNearest, show } from '../units/index.js';
+import {
+  compare,
+  convert,
+  lb,
+  percent,
+  type Quantity,
+  ratio,
+  roundCapacityDown,
+  roundLoadUp,
+  roundNearest,
+  show,
+} from '../units/index.js';
 
 export const width = 80;
 
 /** A heading over its lines; nothing at all when there are no lines. */
-export const section = (heading: string, lines: readonly string[]): readonly string[] => (lines.length === 0 ? [] : ['', folded(heading, width, '  '), ...lines]);
+export const section = (heading: string, lines: readonly string[]): readonly string[] =>
+  lines.length === 0 ? [] : ['', folded(heading, width, '  '), ...lines];
 
 /** Breaks words that no line could hold: a name of 200 letters is still a name. */
-const breakable = (text: string, room: number): string => text.split(' ').map((word) => word.replace(new RegExp(`(.{${room}})(?=.)`, 'gu'), '$1 ')).join(' ');
+const breakable = (text: string, room: number): string =>
+  text
+    .split(' ')
+    .map((word) => word.replace(new RegExp(`(.{${room}})(?=.)`, 'gu'), '$1 '))
+    .join(' ');
 
 /** A text folded to the page, what follows the first line indented. */
-export const folded = (text: string, to = width, indent = '    '): string => wrapText(breakable(text, to - indent.length - 4), to, indent);
+export const folded = (text: string, to = width, indent = '    '): string =>
+  wrapText(breakable(text, to - indent.length - 4), to, indent);
 
 /** A remark with a hanging indent. */
 export const remark = (text: string): string => folded(`  - ${text}`);
@@ -24,11 +41,19 @@ export function entry(label: string, value: string, tail = ''): string {
   const dots = last.length + 1 > room ? ' ' : ` ${'.'.repeat(room - last.length)} `;
   const figure = `${last}${dots}${value.padStart(13)}`;
   const whole = tail === '' ? figure : `${figure}   ${tail}`;
-  return [...lines, ...(whole.length > width ? [figure, folded(`${' '.repeat(6)}(${tail})`, width, ' '.repeat(6))] : [whole])].join('\n');
+  return [
+    ...lines,
+    ...(whole.length > width ? [figure, folded(`${' '.repeat(6)}(${tail})`, width, ' '.repeat(6))] : [whole]),
+  ].join('\n');
 }
 
 /** One row of a table: the first column to the left, the others to the right; a long first column takes lines of its own. */
-export function row(first: string, cells: readonly string[], firstWidth: number, cellWidths: readonly number[]): string {
+export function row(
+  first: string,
+  cells: readonly string[],
+  firstWidth: number,
+  cellWidths: readonly number[],
+): string {
   const lines = folded(first, firstWidth, '  ').split('\n');
   const last = lines.pop() as string;
   const tail = cells.map((cell, i) => ` ${cell}`.padStart(cellWidths[i] ?? 10)).join('');
@@ -48,6 +73,7 @@ export const bare = (printed: string): string => printed.replace(/ lb$/, '');
 
 const tenfold = ratio(10);
 /** A share as a percentage, up to the next tenth: what is used of a limit; from tenfold on no more than that. */
-export const usedInPrint = (q: Quantity<'ratio'>): string => compare(q, tenfold) >= 0 ? '>999%' : `${show(roundLoadUp(percentOf(q), tenth)).replace(/ %$/, '')}%`;
+export const usedInPrint = (q: Quantity<'ratio'>): string =>
+  compare(q, tenfold) >= 0 ? '>999%' : `${show(roundLoadUp(percentOf(q), tenth)).replace(/ %$/, '')}%`;
 /** A share as a percentage to the nearest tenth. */
 export const shareInPrint = (q: Quantity<'ratio'>): string => show(roundNearest(percentOf(q), tenth));

@@ -3,7 +3,20 @@ import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { AxleGroup } from '../axles/index.js';
 import { orThrow } from '../errors.js';
 import { note, type Note } from '../ratings/index.js';
-import { type AxleGroupFinding, axleGroups, type Facts, federalRules, type Finding, type LocalRules, readLocalRules, type Rule, type RulesError, screen, type StepFinding, stepForFacts } from '../rules/index.js';
+import {
+  type AxleGroupFinding,
+  axleGroups,
+  type Facts,
+  federalRules,
+  type Finding,
+  type LocalRules,
+  readLocalRules,
+  type Rule,
+  type RulesError,
+  screen,
+  type StepFinding,
+  stepForFacts,
+} from '../rules/index.js';
 import { constant, decide, type Derived, greatestOf, inInches, inPounds, sum } from '../trace/index.js';
 import { inch, lb } from '../units/index.js';
 import type { Spec } from './codec.js';
@@ -23,18 +36,38 @@ export interface LinesPart {
   readonly notChecked: readonly NotChecked[];
 }
 
-interface Rig { readonly spec: Spec; readonly weighed: Weighed; readonly group: AxleGroup | undefined; readonly axleLoads: readonly AxleLoad[]; readonly tow: TowPart }
+interface Rig {
+  readonly spec: Spec;
+  readonly weighed: Weighed;
+  readonly group: AxleGroup | undefined;
+  readonly axleLoads: readonly AxleLoad[];
+  readonly tow: TowPart;
+}
 
 const nothing = constant(lb(0));
 
 /** Axles from the front of the truck to the rear of the trailer, as far as places and loads are known. */
-function groupsOf({ spec: { tow, rules }, group, axleLoads, tow: { hitched } }: Rig): Either<RulesError, { readonly groups: readonly AxleGroupFinding[] } | undefined> {
+function groupsOf({
+  spec: { tow, rules },
+  group,
+  axleLoads,
+  tow: { hitched },
+}: Rig): Either<RulesError, { readonly groups: readonly AxleGroupFinding[] } | undefined> {
   const { overhang, wheelbase } = tow ?? {};
-  if (rules?.axleGroups === undefined || hitched === undefined || group === undefined || wheelbase === undefined || overhang === undefined || overhang === 'unknown') return right(undefined);
+  if (
+    rules?.axleGroups === undefined ||
+    hitched === undefined ||
+    group === undefined ||
+    wheelbase === undefined ||
+    overhang === undefined ||
+    overhang === 'unknown'
+  )
+    return right(undefined);
   const base = inInches('wheelbase', wheelbase);
   const ball = sum(null, [base, inInches('overhang', overhang)]);
   const axles = [
-    { behind: constant(inch(0)), weight: hitched.front }, { behind: base, weight: hitched.rear },
+    { behind: constant(inch(0)), weight: hitched.front },
+    { behind: base, weight: hitched.rear },
     ...group.axles.map(({ at }, i) => ({ behind: sum(null, [ball, at]), weight: (axleLoads[i] as AxleLoad).load })),
   ];
   // A lifted axle is told by the checks; it has no group to be weighed in.
@@ -49,17 +82,46 @@ function heaviest(groups: readonly AxleGroupFinding[], kind: AxleGroupFinding['k
 }
 
 /** The facts of a spec, in the names the rules use. What the spec does not say stays out. */
-function factsOf({ spec: { trailer, tow, cargo = [], rules }, weighed: { gross, curb, balance } }: Rig, groups: readonly AxleGroupFinding[]): Facts {
-  const truck = tow?.front === undefined || tow.rear === undefined ? undefined
-    : sum('tow vehicle gross', [inPounds('tow vehicle front axle', tow.front), inPounds('tow vehicle rear axle', tow.rear)]);
-  const article = cargo.length === 0 ? undefined : greatestOf('heaviest piece of cargo', cargo.map(({ name, weight }) => inPounds(`${name} weight`, weight)));
+function factsOf(
+  { spec: { trailer, tow, cargo = [], rules }, weighed: { gross, curb, balance } }: Rig,
+  groups: readonly AxleGroupFinding[],
+): Facts {
+  const truck =
+    tow?.front === undefined || tow.rear === undefined
+      ? undefined
+      : sum('tow vehicle gross', [
+          inPounds('tow vehicle front axle', tow.front),
+          inPounds('tow vehicle rear axle', tow.rear),
+        ]);
+  const article =
+    cargo.length === 0
+      ? undefined
+      : greatestOf(
+          'heaviest piece of cargo',
+          cargo.map(({ name, weight }) => inPounds(`${name} weight`, weight)),
+        );
   const [single, tandem] = [heaviest(groups, 'single'), heaviest(groups, 'tandem')];
   const chain = trailer.chains && inPounds('breaking strength of a chain', trailer.chains.each);
   return {
-    'trailer GVWR': trailer.gvwr, 'trailer gross': gross, 'trailer unloaded': curb, 'tow vehicle GVWR': tow?.gvwr, 'tow vehicle gross': truck, 'towing axle weights': truck,
-    'weight on tow vehicle': balance?.tongue, 'trailer axle weights': balance?.axleLoad, 'cargo article weight': article, 'heaviest single axle': single, 'heaviest tandem': tandem,
-    'safety device strength': trailer.chains?.count === 2 && chain ? sum('chains together', [chain, chain]) : chain, 'overall width': trailer.width, 'overall length': trailer.length,
-    commercial: rules?.commercial, interstate: rules?.interstate, 'actual weights within ratings': rules?.actualWithinRatings, 'label GCWR': rules?.labelGcwr, 'full trailer': false,
+    'trailer GVWR': trailer.gvwr,
+    'trailer gross': gross,
+    'trailer unloaded': curb,
+    'tow vehicle GVWR': tow?.gvwr,
+    'tow vehicle gross': truck,
+    'towing axle weights': truck,
+    'weight on tow vehicle': balance?.tongue,
+    'trailer axle weights': balance?.axleLoad,
+    'cargo article weight': article,
+    'heaviest single axle': single,
+    'heaviest tandem': tandem,
+    'safety device strength': trailer.chains?.count === 2 && chain ? sum('chains together', [chain, chain]) : chain,
+    'overall width': trailer.width,
+    'overall length': trailer.length,
+    commercial: rules?.commercial,
+    interstate: rules?.interstate,
+    'actual weights within ratings': rules?.actualWithinRatings,
+    'label GCWR': rules?.labelGcwr,
+    'full trailer': false,
   };
 }
 
@@ -68,7 +130,9 @@ function stepsOf(local: LocalRules | undefined, facts: Facts): Pick<LinesPart, '
   const read = (local?.stepTables ?? []).map((table) => ({ table, found: stepForFacts(table, facts) }));
   return {
     steps: read.flatMap(({ table, found }) => (isLeft(found) ? [] : [{ topic: table.topic, finding: found.right }])),
-    notChecked: read.flatMap(({ table, found }) => (isLeft(found) ? [{ what: table.topic, missing: `a ${table.test} within the table` }] : [])),
+    notChecked: read.flatMap(({ table, found }) =>
+      isLeft(found) ? [{ what: table.topic, missing: `a ${table.test} within the table` }] : [],
+    ),
   };
 }
 
@@ -84,21 +148,31 @@ function once<A>(make: () => A): () => A {
  *
  * An overload is an answer: that all is within its ratings is not taken as told where the weights contradict it, and that is said.
  */
-function screenAsFound(facts: Facts, own: readonly Rule[]): Either<RulesError, { readonly findings: () => readonly Finding[]; readonly notes: readonly Note[] }> {
+function screenAsFound(
+  facts: Facts,
+  own: readonly Rule[],
+): Either<RulesError, { readonly findings: () => readonly Finding[]; readonly notes: readonly Note[] }> {
   const told = screen(facts, own);
-  const sound = isLeft(told) && told.left.tag === 'ContradictoryFacts' && facts['actual weights within ratings'] === true
-    ? { ...facts, 'actual weights within ratings': false } : facts;
+  const sound =
+    isLeft(told) && told.left.tag === 'ContradictoryFacts' && facts['actual weights within ratings'] === true
+      ? { ...facts, 'actual weights within ratings': false }
+      : facts;
   const again = sound === facts ? told : screen(sound, own);
   if (isLeft(again)) return again;
-  const says = 'The spec says that actual weights are within the ratings; a gross weight is above its GVWR, and the published lines are read by that.';
-  return right({ findings: once(() => orThrow(screen(sound, [...federalRules, ...own])).findings), notes: sound === facts ? [] : [note('NotWithinRatings', says)] });
+  const says =
+    'The spec says that actual weights are within the ratings; a gross weight is above its GVWR, and the published lines are read by that.';
+  return right({
+    findings: once(() => orThrow(screen(sound, [...federalRules, ...own])).findings),
+    notes: sound === facts ? [] : [note('NotWithinRatings', says)],
+  });
 }
 
 /** Screens the spec against the federal lines and whatever local rules it brings. */
 export function linesPart(rig: Rig): Either<RulesError, LinesPart> {
   const { rules } = rig.spec;
   const local = rules?.local === undefined ? undefined : readLocalRules(rules.local);
-  if (local !== undefined && isLeft(local)) return left({ ...local.left, path: `rules.local${local.left.path === undefined ? '' : `.${local.left.path}`}` });
+  if (local !== undefined && isLeft(local))
+    return left({ ...local.left, path: `rules.local${local.left.path === undefined ? '' : `.${local.left.path}`}` });
   const grouped = groupsOf(rig);
   if (isLeft(grouped)) return left({ ...grouped.left, path: grouped.left.path ?? 'rules.axleGroups' });
   const groups = grouped.right?.groups ?? [];
@@ -106,7 +180,23 @@ export function linesPart(rig: Rig): Either<RulesError, LinesPart> {
   const screened = screenAsFound(facts, local?.right.rules ?? []);
   if (isLeft(screened)) return screened;
   const { steps, notChecked } = stepsOf(local?.right, facts);
-  const unasked = rules?.axleGroups !== undefined && grouped.right === undefined ? [{ what: 'axle groups', missing: 'every axle of truck and trailer on the ground, wheelbase and measured overhang' }] : [];
+  const unasked =
+    rules?.axleGroups !== undefined && grouped.right === undefined
+      ? [
+          {
+            what: 'axle groups',
+            missing: 'every axle of truck and trailer on the ground, wheelbase and measured overhang',
+          },
+        ]
+      : [];
   const { findings, notes } = screened.right;
-  return right({ get findings() { return findings(); }, notes, groups, steps, notChecked: [...notChecked, ...unasked] });
+  return right({
+    get findings() {
+      return findings();
+    },
+    notes,
+    groups,
+    steps,
+    notChecked: [...notChecked, ...unasked],
+  });
 }

@@ -8,8 +8,15 @@ import type { NotChecked } from './not-checked.js';
 import type { Stack } from './stack.js';
 import type { Weighed } from './weigh.js';
 
-export function grossChecks(gvwr: Rating<'GVWR'> | undefined, { gross }: Weighed): { readonly checks: readonly Check[]; readonly notChecked: readonly NotChecked[] } {
-  if (gvwr === undefined) return { checks: [], notChecked: [{ what: 'gross weight and payload against GVWR', missing: 'GVWR from the label' }] };
+export function grossChecks(
+  gvwr: Rating<'GVWR'> | undefined,
+  { gross }: Weighed,
+): { readonly checks: readonly Check[]; readonly notChecked: readonly NotChecked[] } {
+  if (gvwr === undefined)
+    return {
+      checks: [],
+      notChecked: [{ what: 'gross weight and payload against GVWR', missing: 'GVWR from the label' }],
+    };
   return { checks: gross === undefined ? [] : [check(gvwr, weight('gross', gross))], notChecked: [] };
 }
 
@@ -19,7 +26,10 @@ export interface NeededPressure {
 }
 
 /** The cold pressures the loads need; open where nothing printed or molded says so. An overload has its own check. */
-export function pressuresFor({ tires }: Stack, onTires: readonly (Derived<'lb'> | undefined)[]): { readonly pressures: readonly NeededPressure[]; readonly notChecked: readonly NotChecked[] } {
+export function pressuresFor(
+  { tires }: Stack,
+  onTires: readonly (Derived<'lb'> | undefined)[],
+): { readonly pressures: readonly NeededPressure[]; readonly notChecked: readonly NotChecked[] } {
   const pressures: NeededPressure[] = [];
   const notChecked: NotChecked[] = [];
   for (const [index, each] of tires.entries()) {
@@ -27,7 +37,11 @@ export function pressuresFor({ tires }: Stack, onTires: readonly (Derived<'lb'> 
     if (each?.rating === undefined || load === undefined) continue;
     const needed = tirePressureForLoad(each.rating, load);
     if (isLeft(needed) && needed.left.tag === 'LoadAboveRating') continue;
-    if (isLeft(needed)) notChecked.push({ what: `cold pressure ${each.of} tires need`, missing: `a printed figure (${describeError(needed.left)})` });
+    if (isLeft(needed))
+      notChecked.push({
+        what: `cold pressure ${each.of} tires need`,
+        missing: `a printed figure (${describeError(needed.left)})`,
+      });
     else pressures.push({ of: each.of, needed: needed.right });
   }
   return { pressures, notChecked };

@@ -24,6 +24,8 @@ export function joined<A>(lists: readonly (readonly A[])[]): readonly A[] {
 
 /** Several parts as one. */
 export const together = (parts: readonly Part[]): Part => ({
-  checks: joined(parts.map(({ checks }) => checks)), notes: joined(parts.map(({ notes }) => notes)),
-  notChecked: joined(parts.map(({ notChecked }) => notChecked)), decisions: joined(parts.map(({ decisions }) => decisions)),
+  checks: joined(parts.map(({ checks }) => checks)),
+  notes: joined(parts.map(({ notes }) => notes)),
+  notChecked: joined(parts.map(({ notChecked }) => notChecked)),
+  decisions: joined(parts.map(({ decisions }) => decisions)),
 });

@@ -15,7 +15,11 @@ export function heaviestPiece(cargo: readonly CargoSpec[]): Piece | undefined {
   let [index, heaviest] = [0, cargo[0]];
   for (const [i, next] of cargo.entries()) {
     if (i === 0 || heaviest === undefined) continue;
-    const heavier = decide(inPounds(`${next.name} weight`, next.weight), '>', inPounds(`${heaviest.name} weight`, heaviest.weight));
+    const heavier = decide(
+      inPounds(`${next.name} weight`, next.weight),
+      '>',
+      inPounds(`${heaviest.name} weight`, heaviest.weight),
+    );
     decisions.push(heavier);
     if (heavier.holds) [index, heaviest] = [i, next];
   }
@@ -23,7 +27,10 @@ export function heaviestPiece(cargo: readonly CargoSpec[]): Piece | undefined {
 }
 
 /** Every other piece where it stands; undefined when the place of one of them is not known. */
-export function othersPlaced(placed: readonly (PlacedItem | undefined)[], index: number): readonly PlacedItem[] | undefined {
+export function othersPlaced(
+  placed: readonly (PlacedItem | undefined)[],
+  index: number,
+): readonly PlacedItem[] | undefined {
   const others = placed.filter((_, i) => i !== index);
   const known = others.filter((item) => item !== undefined);
   return known.length < others.length ? undefined : known;

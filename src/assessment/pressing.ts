@@ -23,8 +23,18 @@ const nothing = constant(lb(0));
 export function pressed({ balance }: Weighed, { hitched }: TowPart, { sides, offLevel }: AttitudePart): Pressed {
   const mustPress: readonly Pressing[] = [
     ...(balance ? [{ what: 'tongue', load: balance.tongue }] : []),
-    ...(hitched ? [{ what: 'tow vehicle front axle', load: hitched.front }, { what: 'tow vehicle rear axle', load: hitched.rear }] : []),
-    ...(sides ? [{ what: 'left side', load: sides.left }, { what: 'right side', load: sides.right }] : []),
+    ...(hitched
+      ? [
+          { what: 'tow vehicle front axle', load: hitched.front },
+          { what: 'tow vehicle rear axle', load: hitched.rear },
+        ]
+      : []),
+    ...(sides
+      ? [
+          { what: 'left side', load: sides.left },
+          { what: 'right side', load: sides.right },
+        ]
+      : []),
     ...(offLevel ? offLevel.loads.map((load, i) => ({ what: `axle ${i + 1} off level`, load })) : []),
   ];
   const decisions = mustPress.map(({ load }) => decide(load, '>=', nothing));

@@ -3,7 +3,19 @@ import type { Check, Note } from '../ratings/index.js';
 import { compare, lb, show, showBrief } from '../units/index.js';
 import type { Assessment } from './assess.js';
 import { attitudeLines, buildLines, gearLines, placeLines, ruleLines, scaleLines, towLines } from './report-parts.js';
-import { bare, capacityInPrint, entry, folded, loadInPrint, remark, row, section, shareInPrint, usedInPrint, width } from './layout.js';
+import {
+  bare,
+  capacityInPrint,
+  entry,
+  folded,
+  loadInPrint,
+  remark,
+  row,
+  section,
+  shareInPrint,
+  usedInPrint,
+  width,
+} from './layout.js';
 
 /** The usual cautions; every report ends with them. */
 export const cautions: readonly string[] = [
@@ -21,8 +33,17 @@ function checkRow(check: Check, tightest: boolean): string {
   // A load below zero uses nothing of its limit, and is not well either.
   const lifts = compare(check.load.value, lb(0)) < 0;
   const name = `${check.verdict === 'over' ? 'OVER' : lifts ? 'LIFT' : '  ok'}${tightest ? '* ' : '  '}${check.what}`;
-  const limitAndLoad = [bare(loadInPrint(check.load.value)), bare(capacityInPrint(check.limit.value)), bare(capacityInPrint(check.reserve.value))];
-  return row(name, [...limitAndLoad, lifts ? '-' : usedInPrint(check.used.value), check.reserve.why.basis], firstColumn, columns);
+  const limitAndLoad = [
+    bare(loadInPrint(check.load.value)),
+    bare(capacityInPrint(check.limit.value)),
+    bare(capacityInPrint(check.reserve.value)),
+  ];
+  return row(
+    name,
+    [...limitAndLoad, lifts ? '-' : usedInPrint(check.used.value), check.reserve.why.basis],
+    firstColumn,
+    columns,
+  );
 }
 
 function checkLines({ checks, tightest }: Assessment): readonly string[] {
@@ -39,11 +60,27 @@ function weightLines({ weighed, axleLoads, advice, pressures }: Assessment): rea
   return [
     ...(curb ? [entry('trailer, empty', loadInPrint(curb.value), curb.why.basis)] : []),
     ...(gross ? [entry('gross weight', loadInPrint(gross.value), gross.why.basis)] : []),
-    ...(balance ? [entry('tongue load', loadInPrint(balance.tongue.value), shareInPrint(balance.tongueShare.value) + ' of gross')] : []),
+    ...(balance
+      ? [entry('tongue load', loadInPrint(balance.tongue.value), shareInPrint(balance.tongueShare.value) + ' of gross')]
+      : []),
     ...axleLoads.map(({ of, load }) => entry(`${of} load`, loadInPrint(load.value))),
-    ...pressures.map(({ of, needed }) => entry(`${of} tires need, cold`, show(needed.pressure.value), `good for ${capacityInPrint(needed.carries.value)}`)),
-    ...(pressures.length > 0 ? [remark('Tires run at the cold pressure of the placard; the printed rows say only what would be too little for the heaviest tire load here.')] : []),
-    ...(advice ? [remark(`Tongue is ${advice.stands === 'inside' ? 'inside' : `too ${advice.stands} for`} the guideline of ${shareInPrint(advice.guideline.low.value)} to ${shareInPrint(advice.guideline.high.value)} (${loadInPrint(advice.least.value)} to ${capacityInPrint(advice.most.value)}; ${advice.guideline.source.title}).`)] : []),
+    ...pressures.map(({ of, needed }) =>
+      entry(`${of} tires need, cold`, show(needed.pressure.value), `good for ${capacityInPrint(needed.carries.value)}`),
+    ),
+    ...(pressures.length > 0
+      ? [
+          remark(
+            'Tires run at the cold pressure of the placard; the printed rows say only what would be too little for the heaviest tire load here.',
+          ),
+        ]
+      : []),
+    ...(advice
+      ? [
+          remark(
+            `Tongue is ${advice.stands === 'inside' ? 'inside' : `too ${advice.stands} for`} the guideline of ${shareInPrint(advice.guideline.low.value)} to ${shareInPrint(advice.guideline.high.value)} (${loadInPrint(advice.least.value)} to ${capacityInPrint(advice.most.value)}; ${advice.guideline.source.title}).`,
+          ),
+        ]
+      : []),
   ];
 }
 
@@ -55,28 +92,49 @@ function payloadLines({ carry }: Assessment): readonly string[] {
   return [
     ...payload.governed.bounds.map(({ name, limit }) => entry(`by ${name}`, capacityInPrint(limit.value))),
     entry('payload, the least of these', capacityInPrint(payload.most.value), `set by ${names}`),
-    remark(`Reckoned with ${shares[0] === shares[1] ? shares[0] : `${shares[0]} to ${shares[1]}`} of the gross weight on the tongue.`),
-    ...(claim ? [remark(`Adding the tongue load to the payload on the rating gives a claim of ${loadInPrint(claim.claimed.value)}; loaded, the gross weight would be ${loadInPrint(claim.gross.value)} against a GVWR of ${capacityInPrint(claim.check.limit.value)}: ${claim.check.verdict === 'over' ? 'over. The tongue load is part of the gross weight.' : 'within.'}`)] : []),
+    remark(
+      `Reckoned with ${shares[0] === shares[1] ? shares[0] : `${shares[0]} to ${shares[1]}`} of the gross weight on the tongue.`,
+    ),
+    ...(claim
+      ? [
+          remark(
+            `Adding the tongue load to the payload on the rating gives a claim of ${loadInPrint(claim.claimed.value)}; loaded, the gross weight would be ${loadInPrint(claim.gross.value)} against a GVWR of ${capacityInPrint(claim.check.limit.value)}: ${claim.check.verdict === 'over' ? 'over. The tongue load is part of the gross weight.' : 'within.'}`,
+          ),
+        ]
+      : []),
   ];
 }
 
 function partLines({ partChecks }: Assessment): readonly string[] {
   if (partChecks.length === 0) return [];
-  return [row('', ['GAWR lb', 'bears lb', 'left lb', 'used', 'rests on'], firstColumn, columns), ...partChecks.map((check) => checkRow(check, false))];
+  return [
+    row('', ['GAWR lb', 'bears lb', 'left lb', 'used', 'rests on'], firstColumn, columns),
+    ...partChecks.map((check) => checkRow(check, false)),
+  ];
 }
 
 /** A note and the figures it speaks of, each by its name. */
 const noteText = ({ says, figures = [] }: Note): string =>
-  figures.length === 0 ? says : `${says} (${figures.map(({ value, why }) => `${why.symbol === undefined ? '' : `${why.symbol} `}${showBrief(value, 1)}`).join('; ')})`;
+  figures.length === 0
+    ? says
+    : `${says} (${figures.map(({ value, why }) => `${why.symbol === undefined ? '' : `${why.symbol} `}${showBrief(value, 1)}`).join('; ')})`;
 
 function answer({ checks: loads, partChecks, lifted, attention, notChecked }: Assessment): string {
   const checks = [...loads, ...partChecks];
   const over = checks.filter(({ verdict }) => verdict === 'over').length;
   const lift = lifted.length === 0 ? '' : ` Lifted: ${lifted.map(({ what }) => what).join(', ')}.`;
-  const open = notChecked.length === 0 ? '' : ` ${notChecked.length} question${notChecked.length === 1 ? ' is' : 's are'} open: see below.`;
+  const open =
+    notChecked.length === 0
+      ? ''
+      : ` ${notChecked.length} question${notChecked.length === 1 ? ' is' : 's are'} open: see below.`;
   const besides = attention.length === 0 ? '' : ` Not well besides: ${attention.map(noteText).join('; ')}.`;
   if (checks.length === 0) return `Nothing could be checked.${besides}${open}`;
-  const told = over > 0 ? `${over} of ${checks.length} checks ${over === 1 ? 'is' : 'are'} over.` : lift === '' && attention.length === 0 ? `All ${checks.length} checks are within their limits.` : 'No check is over.';
+  const told =
+    over > 0
+      ? `${over} of ${checks.length} checks ${over === 1 ? 'is' : 'are'} over.`
+      : lift === '' && attention.length === 0
+        ? `All ${checks.length} checks are within their limits.`
+        : 'No check is over.';
   return `${told}${lift}${besides}${open}`;
 }
 
@@ -103,13 +161,22 @@ export function report(assessment: Assessment): string {
     ...section('WHAT IT MAY CARRY', payloadLines(assessment)),
     ...section('BUILD AND DECK LENGTH', buildLines(assessment)),
     ...section('THE TOW VEHICLE', towLines(assessment)),
-    ...section(`WHERE THE MACHINE MAY STAND${assessment.place.machine === undefined ? '' : `: ${assessment.place.machine}`}`, placeLines(assessment)),
+    ...section(
+      `WHERE THE MACHINE MAY STAND${assessment.place.machine === undefined ? '' : `: ${assessment.place.machine}`}`,
+      placeLines(assessment),
+    ),
     ...section('JACK, LOADING, TIEDOWNS', gearLines(assessment)),
     ...section('HOW IT STANDS', attitudeLines(assessment)),
     ...section('SCALE TICKETS', scaleLines(assessment)),
     ...section('PUBLISHED LINES', ruleLines(assessment)),
-    ...section('NOTES', notes.map((each) => remark(noteText(each)))),
-    ...section('NOT CHECKED', notChecked.map(({ what, missing }) => remark(`${what}: ${missing} not given`))),
+    ...section(
+      'NOTES',
+      notes.map((each) => remark(noteText(each))),
+    ),
+    ...section(
+      'NOT CHECKED',
+      notChecked.map(({ what, missing }) => remark(`${what}: ${missing} not given`)),
+    ),
     ...section('CAUTIONS', cautions.map(remark)),
     '',
   ].join('\n');

@@ -14,18 +14,44 @@ export interface ScalePart extends Part {
 }
 
 /** Reads the tickets. They do not change the reckoning: the weighed figures belong in the spec, with the basis `scale`. */
-export function scalePart({ tickets }: Spec, { gross, balance }: Weighed, axlesAt: Derived<'in'> | undefined): Either<TowingError, ScalePart> {
+export function scalePart(
+  { tickets }: Spec,
+  { gross, balance }: Weighed,
+  axlesAt: Derived<'in'> | undefined,
+): Either<TowingError, ScalePart> {
   if (tickets === undefined) return right({ ...emptyPart, gaps: [] });
   const { division, ...passes } = tickets;
   const read = readScaleTickets({ tickets: passes, division, axlesAt });
   if (isLeft(read)) return left({ ...read.left, path: read.left.path ?? 'tickets' });
   const { cannotTell, notes, decisions } = read.right;
-  const gapOf = (what: string, weighed: Derived<'lb'> | undefined, reckoned: Derived<'lb'> | undefined): ScalePart['gaps'] =>
-    weighed === undefined || reckoned === undefined ? [] : [{ what, gap: difference(`${what}, weighed minus reckoned`, weighed, reckoned) }];
-  const gaps = [...gapOf('gross weight', read.right.gross, gross), ...gapOf('tongue load', read.right.tongue, balance?.tongue)];
-  const told: readonly Note[] = gaps.length === 0 ? [] : [note('ScaleBesideReckoning', 'The tickets stand beside the reckoning and do not change it: put the weighed figures into the spec to reckon with them.', gaps.map(({ gap }) => gap))];
+  const gapOf = (
+    what: string,
+    weighed: Derived<'lb'> | undefined,
+    reckoned: Derived<'lb'> | undefined,
+  ): ScalePart['gaps'] =>
+    weighed === undefined || reckoned === undefined
+      ? []
+      : [{ what, gap: difference(`${what}, weighed minus reckoned`, weighed, reckoned) }];
+  const gaps = [
+    ...gapOf('gross weight', read.right.gross, gross),
+    ...gapOf('tongue load', read.right.tongue, balance?.tongue),
+  ];
+  const told: readonly Note[] =
+    gaps.length === 0
+      ? []
+      : [
+          note(
+            'ScaleBesideReckoning',
+            'The tickets stand beside the reckoning and do not change it: put the weighed figures into the spec to reckon with them.',
+            gaps.map(({ gap }) => gap),
+          ),
+        ];
   return right({
-    ...emptyPart, reading: read.right, gaps, notes: [...notes, ...told], decisions,
+    ...emptyPart,
+    reading: read.right,
+    gaps,
+    notes: [...notes, ...told],
+    decisions,
     notChecked: cannotTell.map(({ what, needs }) => ({ what: `${what} from the scale tickets`, missing: needs })),
   });
 }

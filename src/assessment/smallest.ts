@@ -34,15 +34,37 @@ export interface Smallest {
 
 function judge(name: string, assessment: Assessment, need: Derived<'lb'>, reserve: Derived<'lb'>): Candidate {
   const { checks, partChecks, carry, spec, attention } = assessment;
-  const over = [...checks, ...partChecks].filter(({ verdict }) => verdict === 'over').map(({ what }) => `${what} is over`);
-  const rest = carry === undefined ? undefined : difference('payload left', difference(null, carry.payload.most, need), reserve);
-  const short = rest === undefined ? ['its payload is not known'] : rest.value.value.isNegative() && compareDecimals(rest.value.value, lb(0).value) < 0 ? ['its payload falls short'] : [];
+  const over = [...checks, ...partChecks]
+    .filter(({ verdict }) => verdict === 'over')
+    .map(({ what }) => `${what} is over`);
+  const rest =
+    carry === undefined ? undefined : difference('payload left', difference(null, carry.payload.most, need), reserve);
+  const short =
+    rest === undefined
+      ? ['its payload is not known']
+      : rest.value.value.isNegative() && compareDecimals(rest.value.value, lb(0).value) < 0
+        ? ['its payload falls short']
+        : [];
   const unlabelled = spec.trailer.gvwr === undefined ? ['its GVWR is not known'] : [];
-  const because = [...over, ...assessment.lifted.map(({ what }) => `${what} lifts`), ...attention.filter(({ tag }) => tag === 'NoPlace').map(({ says }) => says), ...short, ...unlabelled];
-  return { name, assessment, left: rest, gvwr: spec.trailer.gvwr && inPounds('GVWR', spec.trailer.gvwr), carries: because.length === 0, because };
+  const because = [
+    ...over,
+    ...assessment.lifted.map(({ what }) => `${what} lifts`),
+    ...attention.filter(({ tag }) => tag === 'NoPlace').map(({ says }) => says),
+    ...short,
+    ...unlabelled,
+  ];
+  return {
+    name,
+    assessment,
+    left: rest,
+    gvwr: spec.trailer.gvwr && inPounds('GVWR', spec.trailer.gvwr),
+    carries: because.length === 0,
+    because,
+  };
 }
 
-const order = (a: Derived<'lb'> | undefined, b: Derived<'lb'> | undefined): number => (a === undefined ? (b === undefined ? 0 : 1) : b === undefined ? -1 : compareDecimals(a.value.value, b.value.value));
+const order = (a: Derived<'lb'> | undefined, b: Derived<'lb'> | undefined): number =>
+  a === undefined ? (b === undefined ? 0 : 1) : b === undefined ? -1 : compareDecimals(a.value.value, b.value.value);
 
 /**
  * Which is the smallest of these that carries it?
@@ -55,7 +77,10 @@ const order = (a: Derived<'lb'> | undefined, b: Derived<'lb'> | undefined): numb
  * @example orThrow(smallestThatCarries({ fourteen: spec }, { payload: lb(9000), reserve: lb(500) })).smallest?.name // fourteen
  * @source the checks and payload of `assess`
  */
-export function smallestThatCarries(candidates: Readonly<Record<string, unknown>>, need: Need): Either<TrailerError, Smallest> {
+export function smallestThatCarries(
+  candidates: Readonly<Record<string, unknown>>,
+  need: Need,
+): Either<TrailerError, Smallest> {
   const wanted = inPounds('payload needed', known('payload needed', need.payload));
   const reserve = inPounds('reserve', known('reserve', need.reserve ?? lb(0)));
   const read: Candidate[] = [];
@@ -65,7 +90,9 @@ export function smallestThatCarries(candidates: Readonly<Record<string, unknown>
     if (isLeft(assessed)) failed.push({ name, error: assessed.left });
     else read.push(judge(name, assessed.right, wanted, reserve));
   }
-  const sorted = read.sort((a, b) => order(a.gvwr, b.gvwr) || order(a.assessment.weighed.curb, b.assessment.weighed.curb));
+  const sorted = read.sort(
+    (a, b) => order(a.gvwr, b.gvwr) || order(a.assessment.weighed.curb, b.assessment.weighed.curb),
+  );
   const smallest = sorted.find(({ carries }) => carries);
   return right({ candidates: sorted, failed, ...(smallest && { smallest }) });
 }

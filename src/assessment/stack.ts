@@ -28,14 +28,20 @@ const pounds = (symbol: string, figure: Derived<'lb' | 'kg' | 't'> | undefined):
 
 function systemOf(axle: AxleSpec, of: string, tires: RatedTires | undefined): Either<AxlesError, AxleSystem> {
   const { wheels } = axle;
-  return axleSystem({
-    gawr: pounds(`${of} GAWR`, axle.gawr),
-    beam: pounds(`${of} beam`, axle.beam),
-    springs: pounds(`${of} springs`, axle.springs),
-    hubs: pounds(`${of} hubs`, axle.hubs),
-    wheels: wheels && { each: inPounds(`${of} wheel, each`, named(`${of} wheel, each`, wheels.each)), count: wheels.count },
-    tires: tires?.rating && { each: named(`${of} tire, each`, tires.rating.rating), count: tires.spec.count },
-  }, of);
+  return axleSystem(
+    {
+      gawr: pounds(`${of} GAWR`, axle.gawr),
+      beam: pounds(`${of} beam`, axle.beam),
+      springs: pounds(`${of} springs`, axle.springs),
+      hubs: pounds(`${of} hubs`, axle.hubs),
+      wheels: wheels && {
+        each: inPounds(`${of} wheel, each`, named(`${of} wheel, each`, wheels.each)),
+        count: wheels.count,
+      },
+      tires: tires?.rating && { each: named(`${of} tire, each`, tires.rating.rating), count: tires.spec.count },
+    },
+    of,
+  );
 }
 
 /** Rates every axle and, where their places are known, joins them into a group. */
@@ -54,21 +60,59 @@ export function stackOf(trailer: TrailerSpec): Either<Problem, Stack> {
     if (isLeft(system)) return left({ ...system.left, path: `trailer.axles.${index}` });
     systems.push(system.right);
     if (system.right.gawr === undefined) notChecked.push({ what: `${of} parts against its GAWR`, missing: 'GAWR' });
-    if (system.right.notGiven.length > 0) notChecked.push({ what: `${of} parts`, missing: `ratings of ${system.right.notGiven.join(', ')}` });
+    if (system.right.notGiven.length > 0)
+      notChecked.push({ what: `${of} parts`, missing: `ratings of ${system.right.notGiven.join(', ')}` });
   }
   const notes = tires.flatMap((tire) => tire?.notes ?? []);
-  const base = { systems, tires, notes, notChecked, decisions: joined([...systems, ...tires].map((part) => part?.decisions ?? [])) };
+  const base = {
+    systems,
+    tires,
+    notes,
+    notChecked,
+    decisions: joined([...systems, ...tires].map((part) => part?.decisions ?? [])),
+  };
   if (systems.length === 0) return left({ chapter: 'axles', tag: 'NoAxles', path: 'trailer.axles' });
   const { sharing } = trailer;
   if (systems.length > 1 && sharing === undefined) {
-    return right({ ...base, notChecked: [...notChecked, { what: 'axle loads, and payload by axles and tires', missing: 'how the axles share (equalised or independent)' }] });
+    return right({
+      ...base,
+      notChecked: [
+        ...notChecked,
+        {
+          what: 'axle loads, and payload by axles and tires',
+          missing: 'how the axles share (equalised or independent)',
+        },
+      ],
+    });
   }
   const standing = systems.flatMap((system, index) => {
     const { at, rate } = trailer.axles[index] as AxleSpec;
-    return at === undefined ? [] : [{ system, at: inInches(`${system.of} position`, named(`${system.of} position`, at)), ...(rate && { rate: rate as Derived<'lb/in'> }) }];
+    return at === undefined
+      ? []
+      : [
+          {
+            system,
+            at: inInches(`${system.of} position`, named(`${system.of} position`, at)),
+            ...(rate && { rate: rate as Derived<'lb/in'> }),
+          },
+        ];
   });
-  if (standing.length < systems.length) return right({ ...base, notChecked: [...notChecked, { what: 'axle loads, tongue, and payload by axles and tires', missing: 'places of the axles' }] });
+  if (standing.length < systems.length)
+    return right({
+      ...base,
+      notChecked: [
+        ...notChecked,
+        { what: 'axle loads, tongue, and payload by axles and tires', missing: 'places of the axles' },
+      ],
+    });
   const group = axleGroup(standing, sharing ?? 'equalised');
   if (isLeft(group)) return left({ ...group.left, path: 'trailer.axles' });
-  return right({ systems, tires, group: group.right, notes: joined([notes, group.right.notes]), notChecked, decisions: joined([base.decisions, group.right.decisions]) });
+  return right({
+    systems,
+    tires,
+    group: group.right,
+    notes: joined([notes, group.right.notes]),
+    notChecked,
+    decisions: joined([base.decisions, group.right.decisions]),
+  });
 }

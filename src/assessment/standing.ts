@@ -35,18 +35,34 @@ export function axleLoadsOf(stack: Stack, { balance }: Weighed): readonly AxleLo
 }
 
 /** The load of each axle over its tires, shared alike. */
-const onTiresOf = ({ tires }: Stack, loads: readonly AxleLoad[], how: How): OnTires => tires.map((tire, i) => {
-  const load = loads[i]?.load;
-  return tire === undefined || load === undefined ? undefined : quotient(`${tire.of} tire load${how}`, load, constant(ratio(tire.spec.count)));
-});
-
-function level(stack: Stack, { balance }: Weighed, loads: readonly AxleLoad[], sides: WheelShares | undefined): Standing {
-  const heavier = sides && greatestOf('heavier side of the axles', [sides.left, sides.right]);
-  const onHeavierSide = heavier === undefined || balance === undefined ? [] : stack.tires.map((tire, i) => {
+const onTiresOf = ({ tires }: Stack, loads: readonly AxleLoad[], how: How): OnTires =>
+  tires.map((tire, i) => {
     const load = loads[i]?.load;
-    return tire === undefined || load === undefined ? undefined
-      : quotient(`${tire.of} tire load, heavier side`, product(null, heavier, quotient(null, load, balance.axleLoad)), constant(ratio(tire.spec.count / 2)));
+    return tire === undefined || load === undefined
+      ? undefined
+      : quotient(`${tire.of} tire load${how}`, load, constant(ratio(tire.spec.count)));
   });
+
+function level(
+  stack: Stack,
+  { balance }: Weighed,
+  loads: readonly AxleLoad[],
+  sides: WheelShares | undefined,
+): Standing {
+  const heavier = sides && greatestOf('heavier side of the axles', [sides.left, sides.right]);
+  const onHeavierSide =
+    heavier === undefined || balance === undefined
+      ? []
+      : stack.tires.map((tire, i) => {
+          const load = loads[i]?.load;
+          return tire === undefined || load === undefined
+            ? undefined
+            : quotient(
+                `${tire.of} tire load, heavier side`,
+                product(null, heavier, quotient(null, load, balance.axleLoad)),
+                constant(ratio(tire.spec.count / 2)),
+              );
+        });
   return { how: '', loads, onTires: onTiresOf(stack, loads, ''), onHeavierSide };
 }
 
@@ -56,13 +72,21 @@ function changed(how: How, stack: Stack, from: Standing, axles: readonly Derived
   const onTires = onTiresOf(stack, loads, how);
   const onHeavierSide = from.onHeavierSide.map((heavier, i) => {
     const [now, before] = [onTires[i], from.onTires[i]];
-    return heavier === undefined || now === undefined || before === undefined ? undefined : sum(`${stack.tires[i]?.of} tire load, heavier side${how}`, [heavier, difference(null, now, before)]);
+    return heavier === undefined || now === undefined || before === undefined
+      ? undefined
+      : sum(`${stack.tires[i]?.of} tire load, heavier side${how}`, [heavier, difference(null, now, before)]);
   });
   return { how, loads, onTires, onHeavierSide };
 }
 
 /** Level first, then whatever else the spec speaks of. */
-export function standingsOf(stack: Stack, weighed: Weighed, axleLoads: readonly AxleLoad[], { sides, offLevel }: AttitudePart, { bars }: TowPart): readonly [Standing, ...Standing[]] {
+export function standingsOf(
+  stack: Stack,
+  weighed: Weighed,
+  axleLoads: readonly AxleLoad[],
+  { sides, offLevel }: AttitudePart,
+  { bars }: TowPart,
+): readonly [Standing, ...Standing[]] {
   const flat = level(stack, weighed, axleLoads, sides);
   return [
     flat,
@@ -71,14 +95,21 @@ export function standingsOf(stack: Stack, weighed: Weighed, axleLoads: readonly 
   ];
 }
 
-const asItStands = (how: How) => (one: Check): Check => (how === '' ? one : { ...one, what: `${one.what}${how}` });
+const asItStands =
+  (how: How) =>
+  (one: Check): Check =>
+    how === '' ? one : { ...one, what: `${one.what}${how}` };
 
 /** Each axle against its GAWR, or its weakest part when the label gives none. */
 function axleChecks({ systems }: Stack, loads: readonly AxleLoad[]): readonly Check[] {
   return systems.flatMap(({ gawr, rating: weakest, of }, i) => {
     const load = loads[i]?.load;
     if (load === undefined) return [];
-    return [gawr === undefined ? check(rating('weakest part', weakest, { of }), weight('axle load', load)) : check(gawr, weight('axle load', load))];
+    return [
+      gawr === undefined
+        ? check(rating('weakest part', weakest, { of }), weight('axle load', load))
+        : check(gawr, weight('axle load', load)),
+    ];
   });
 }
 
@@ -86,7 +117,9 @@ function axleChecks({ systems }: Stack, loads: readonly AxleLoad[]): readonly Ch
 function tireChecks({ tires }: Stack, onTires: OnTires, side: '' | ' heavier side'): readonly Check[] {
   return tires.flatMap((tire, i) => {
     const [load, limit] = [onTires[i], tire?.asRun ?? tire?.rating?.rating];
-    return tire === undefined || load === undefined || limit === undefined ? [] : [check(rating('tire', limit, { of: `${tire.of}${side}` }), weight('tire load', load))];
+    return tire === undefined || load === undefined || limit === undefined
+      ? []
+      : [check(rating('tire', limit, { of: `${tire.of}${side}` }), weight('tire load', load))];
   });
 }
 
@@ -99,8 +132,11 @@ export const heavierSideChecks = (stack: Stack, { how, onHeavierSide }: Standing
   tireChecks(stack, onHeavierSide, ' heavier side').map(asItStands(how));
 
 /** The greatest load that one tire of each axle sees, as far as the spec speaks of its ways of standing. */
-export const heaviestOnTires = (stack: Stack, standings: readonly [Standing, ...Standing[]]): OnTires => stack.tires.map((tire, i) => {
-  const [level, ...others] = standings.map(({ onTires, onHeavierSide }) => onHeavierSide[i] ?? onTires[i]);
-  const known = others.flatMap((load) => load ?? []);
-  return tire === undefined || level === undefined || known.length === 0 ? level : greatestOf(`${tire.of} tire load, heaviest as it stands`, [level, ...known]);
-});
+export const heaviestOnTires = (stack: Stack, standings: readonly [Standing, ...Standing[]]): OnTires =>
+  stack.tires.map((tire, i) => {
+    const [level, ...others] = standings.map(({ onTires, onHeavierSide }) => onHeavierSide[i] ?? onTires[i]);
+    const known = others.flatMap((load) => load ?? []);
+    return tire === undefined || level === undefined || known.length === 0
+      ? level
+      : greatestOf(`${tire.of} tire load, heaviest as it stands`, [level, ...known]);
+  });

@@ -1,7 +1,18 @@
 /** The tow side of a spec: the chain of checks, spring bars, the largest trailer, and what it leaves for payload. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { LadenLimit } from '../load/index.js';
-import { couplerChecks, type HitchedAxleLoads, largestTrailer, type LargestTrailer, towChecks, type TowedTrailer, type TowingError, type TowVehicle, weightDistribution, type WeightDistribution } from '../towing/index.js';
+import {
+  couplerChecks,
+  type HitchedAxleLoads,
+  largestTrailer,
+  type LargestTrailer,
+  towChecks,
+  type TowedTrailer,
+  type TowingError,
+  type TowVehicle,
+  weightDistribution,
+  type WeightDistribution,
+} from '../towing/index.js';
 import type { AxleGroup } from '../axles/index.js';
 import { type Derived, quotient } from '../trace/index.js';
 import type { ShareBand } from '../load/index.js';
@@ -21,27 +32,56 @@ export interface TowPart extends Part {
 const joined = (missing: readonly { what: string; missing: readonly string[] }[]): readonly NotChecked[] =>
   missing.map(({ what, missing: facts }) => ({ what, missing: facts.join(', ') }));
 
-function barsOf(spec: Spec, gross: Derived<'lb'>, tongue: Derived<'lb'>, group: AxleGroup): Either<TowingError, WeightDistribution | undefined> {
+function barsOf(
+  spec: Spec,
+  gross: Derived<'lb'>,
+  tongue: Derived<'lb'>,
+  group: AxleGroup,
+): Either<TowingError, WeightDistribution | undefined> {
   const { tow } = spec;
-  if (tow?.bars === undefined || tow.front === undefined || tow.rear === undefined || tow.wheelbase === undefined) return right(undefined);
+  if (tow?.bars === undefined || tow.front === undefined || tow.rear === undefined || tow.wheelbase === undefined)
+    return right(undefined);
   const { overhang } = tow;
   if (overhang === undefined || overhang === 'unknown') return right(undefined);
   return weightDistribution({
-    front: tow.front, rear: tow.rear, gross, tongue, wheelbase: tow.wheelbase, overhang, axlesAt: group.at, bars: tow.bars,
+    front: tow.front,
+    rear: tow.rear,
+    gross,
+    tongue,
+    wheelbase: tow.wheelbase,
+    overhang,
+    axlesAt: group.at,
+    bars: tow.bars,
     ratings: { front: tow.frontGawr, rear: tow.rearGawr, trailerAxles: group.capacity },
   });
 }
 
 /** Asks the tow side everything the spec lets us ask. */
-export function towPart(spec: Spec, gross: Derived<'lb'> | undefined, tongue: Derived<'lb'> | undefined, group: AxleGroup | undefined, share: ShareBand): Either<TowingError, TowPart> {
+export function towPart(
+  spec: Spec,
+  gross: Derived<'lb'> | undefined,
+  tongue: Derived<'lb'> | undefined,
+  group: AxleGroup | undefined,
+  share: ShareBand,
+): Either<TowingError, TowPart> {
   if (gross === undefined) return right(open('coupler, chains and tow vehicle', 'gross weight'));
   const { coupler, chains } = spec.trailer;
-  const trailer: TowedTrailer = { gross, tongue, coupler, chains: chains && { each: chains.each, count: chains.count === 1 ? 1 : 2 } };
+  const trailer: TowedTrailer = {
+    gross,
+    tongue,
+    coupler,
+    chains: chains && { each: chains.each, count: chains.count === 1 ? 1 : 2 },
+  };
   if (spec.tow === undefined) {
     const coupled = couplerChecks(trailer);
     if (isLeft(coupled)) return left({ ...coupled.left, path: coupled.left.path ?? 'trailer' });
     const { checks, notes, decisions, notChecked } = coupled.right;
-    return right({ checks, notes, decisions, notChecked: [...joined(notChecked), { what: 'tow vehicle', missing: 'anything about it' }] });
+    return right({
+      checks,
+      notes,
+      decisions,
+      notChecked: [...joined(notChecked), { what: 'tow vehicle', missing: 'anything about it' }],
+    });
   }
   const vehicle: TowVehicle = { ...spec.tow, hitch: spec.trailer.hitch === 'ball' ? 'ball behind' : 'gooseneck' };
   const chain = towChecks(vehicle, trailer);
@@ -50,13 +90,25 @@ export function towPart(spec: Spec, gross: Derived<'lb'> | undefined, tongue: De
   const bars = tongue === undefined || group === undefined ? right(undefined) : barsOf(spec, gross, tongue, group);
   if (isLeft(bars)) return left({ ...bars.left, path: bars.left.path ?? 'tow.bars' });
   const largest = largestTrailer({ vehicle, coupler, tongueShare: share.high });
-  const unset = spec.tow.bars !== undefined && bars.right === undefined ? [{ what: 'weight distributing bars', missing: 'axles alone, wheelbase and measured overhang' }] : [];
+  const unset =
+    spec.tow.bars !== undefined && bars.right === undefined
+      ? [{ what: 'weight distributing bars', missing: 'axles alone, wheelbase and measured overhang' }]
+      : [];
   return right({
-    ...chain.right, notChecked: [...notChecked, ...unset],
-    ...(bars.right && tongue && { bars: bars.right, putBack: quotient('share of the tongue load put back by the bars', bars.right.ontoTrailer, tongue), checks: [...chain.right.checks, ...bars.right.findings.barsOn.checks], notes: [...chain.right.notes, ...bars.right.notes], decisions: [...chain.right.decisions, ...bars.right.decisions] }),
+    ...chain.right,
+    notChecked: [...notChecked, ...unset],
+    ...(bars.right &&
+      tongue && {
+        bars: bars.right,
+        putBack: quotient('share of the tongue load put back by the bars', bars.right.ontoTrailer, tongue),
+        checks: [...chain.right.checks, ...bars.right.findings.barsOn.checks],
+        notes: [...chain.right.notes, ...bars.right.notes],
+        decisions: [...chain.right.decisions, ...bars.right.decisions],
+      }),
     ...(isLeft(largest) ? {} : { largest: largest.right }),
   });
 }
 
 /** What the tow side allows the laden trailer to weigh or to put on the ball, as limits on payload. Coupler limits are the trailer's own. */
-export const towLimits = ({ largest }: TowPart): readonly LadenLimit[] => (largest?.limits ?? []).filter(({ name }) => !name.startsWith('coupler'));
+export const towLimits = ({ largest }: TowPart): readonly LadenLimit[] =>
+  (largest?.limits ?? []).filter(({ name }) => !name.startsWith('coupler'));

@@ -11,9 +11,16 @@ export function wordsForAssessment(error: AssessmentError): AskedFoundNeeded {
       return { asked: 'a spec', found: error.says, needed: 'a text in JSON' };
     case 'UndecodableSpec': {
       const [first, ...others] = error.problems;
-      const told = others.slice(0, mostTold).map(({ path, needed }) => `; ${path} needs ${needed}`).join('');
+      const told = others
+        .slice(0, mostTold)
+        .map(({ path, needed }) => `; ${path} needs ${needed}`)
+        .join('');
       const more = others.length > mostTold ? `${told}; and ${others.length - mostTold} places more` : told;
-      return { asked: 'a spec that can be read', found: first?.got ?? 'nothing', needed: `${first?.needed ?? 'a spec'}${more}` };
+      return {
+        asked: 'a spec that can be read',
+        found: first?.got ?? 'nothing',
+        needed: `${first?.needed ?? 'a spec'}${more}`,
+      };
     }
     case 'MissingFact':
       return { asked: error.question, found: `no ${error.missing}`, needed: error.missing };

@@ -1,11 +1,26 @@
 /** Brakes against the axles they sit on. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { bears, capacity, type Check, check, note, type Note, rating, weight } from '../ratings/index.js';
-import { type AnyLength, type AnyShare, type AnyWeight, constant, converted, decide, type Decision, type Derived, inPounds, known, pressing, product, quotient, statics, sum } from '../trace/index.js';
+import {
+  type AnyLength,
+  type AnyShare,
+  type AnyWeight,
+  constant,
+  converted,
+  decide,
+  type Decision,
+  type Derived,
+  inPounds,
+  known,
+  pressing,
+  product,
+  quotient,
+  statics,
+  sum,
+} from '../trace/index.js';
 import { ratio } from '../units/index.js';
 import type { HardwareError } from './hardware-errors.js';
 import { allPositive } from './hardware-guards.js';
-
 
 /** An axle and its brakes; without `brakes` it rolls free. */
 export interface BrakedAxle {
@@ -26,17 +41,29 @@ export interface BrakeCapacity {
 }
 
 const rollsFree = (axles: readonly string[]): Note =>
-  note('UnbrakedAxle', `No brakes on ${axles.join(', ')}: whether that is allowed is a question of the rules and of State law.`);
+  note(
+    'UnbrakedAxle',
+    `No brakes on ${axles.join(', ')}: whether that is allowed is a question of the rules and of State law.`,
+  );
 const unequal = (of: string, pair: readonly Derived<'lb'>[]): Note =>
   note('UnequalBrakes', `The two brakes of ${of} are not of one rating: the trailer pulls to the stronger side.`, pair);
 
-interface Pair { readonly of: string; readonly gawr: Derived<'lb'>; readonly brakes: readonly Derived<'lb'>[] }
+interface Pair {
+  readonly of: string;
+  readonly gawr: Derived<'lb'>;
+  readonly brakes: readonly Derived<'lb'>[];
+}
 
 function pairChecks({ of, gawr, brakes }: Pair): readonly Check[] {
   const half = quotient(`half the GAWR of ${of}`, gawr, constant(ratio(2)));
   return [
     bears(capacity('brakes', sum(`brakes of ${of}`, brakes), of), rating('GAWR', gawr, { of })),
-    ...brakes.map((brake, i) => check(rating('brake capacity', brake, { of: `${of} ${i === 0 ? 'left' : 'right'}` }), weight('braked weight', half))),
+    ...brakes.map((brake, i) =>
+      check(
+        rating('brake capacity', brake, { of: `${of} ${i === 0 ? 'left' : 'right'}` }),
+        weight('braked weight', half),
+      ),
+    ),
   ];
 }
 
@@ -56,20 +83,53 @@ function pairChecks({ of, gawr, brakes }: Pair): readonly Check[] {
  */
 export function brakeCapacity(axles: readonly BrakedAxle[]): Either<HardwareError, BrakeCapacity> {
   const read = axles.map(({ of, gawr, brakes }) => ({
-    of, gawr: inPounds(`${of} GAWR`, gawr, 'label'),
-    brakes: brakes === undefined ? [] : [inPounds(`${of} left brake`, brakes[0], 'label'), inPounds(`${of} right brake`, brakes[1], 'label')],
+    of,
+    gawr: inPounds(`${of} GAWR`, gawr, 'label'),
+    brakes:
+      brakes === undefined
+        ? []
+        : [inPounds(`${of} left brake`, brakes[0], 'label'), inPounds(`${of} right brake`, brakes[1], 'label')],
   }));
-  const positive = allPositive(read.flatMap(({ of, gawr, brakes }) => [[`${of} GAWR`, gawr] as const, ...brakes.map((brake) => [`brake of ${of}`, brake] as const)]));
+  const positive = allPositive(
+    read.flatMap(({ of, gawr, brakes }) => [
+      [`${of} GAWR`, gawr] as const,
+      ...brakes.map((brake) => [`brake of ${of}`, brake] as const),
+    ]),
+  );
   if (isLeft(positive)) return positive;
   const braked = read.filter(({ brakes }) => brakes.length > 0);
   const unbraked = read.filter(({ brakes }) => brakes.length === 0).map(({ of }) => of);
   if (braked.length === 0) return left({ chapter: 'axles', tag: 'NoBrakes', axles: unbraked });
-  const total = sum('all brakes', braked.flatMap(({ brakes }) => brakes));
-  const pairs = braked.map(({ of, brakes }) => ({ of, brakes, alike: decide(brakes[0] as Derived<'lb'>, '=', brakes[1] as Derived<'lb'>) }));
+  const total = sum(
+    'all brakes',
+    braked.flatMap(({ brakes }) => brakes),
+  );
+  const pairs = braked.map(({ of, brakes }) => ({
+    of,
+    brakes,
+    alike: decide(brakes[0] as Derived<'lb'>, '=', brakes[1] as Derived<'lb'>),
+  }));
   return right({
-    total, unbraked, decisions: [...positive.right, ...pairs.map(({ alike }) => alike)],
-    checks: [check(rating('brake capacity', total), weight('braked weight', sum('sum of GAWRs', read.map(({ gawr }) => gawr)))), ...braked.flatMap(pairChecks)],
-    notes: [...(unbraked.length === 0 ? [] : [rollsFree(unbraked)]), ...pairs.filter(({ alike }) => !alike.holds).map(({ of, brakes }) => unequal(of, brakes))],
+    total,
+    unbraked,
+    decisions: [...positive.right, ...pairs.map(({ alike }) => alike)],
+    checks: [
+      check(
+        rating('brake capacity', total),
+        weight(
+          'braked weight',
+          sum(
+            'sum of GAWRs',
+            read.map(({ gawr }) => gawr),
+          ),
+        ),
+      ),
+      ...braked.flatMap(pairChecks),
+    ],
+    notes: [
+      ...(unbraked.length === 0 ? [] : [rollsFree(unbraked)]),
+      ...pairs.filter(({ alike }) => !alike.holds).map(({ of, brakes }) => unequal(of, brakes)),
+    ],
   });
 }
 
@@ -98,8 +158,15 @@ export function brakeTorque(question: BrakeTorqueQuestion): Either<HardwareError
   const share = converted(null, known('braking share', question.share), 'ratio');
   const count = constant(ratio(Number.isFinite(question.brakes) ? question.brakes : 0), 'number of brakes');
   const radius = converted(null, known('loaded radius', question.loadedRadius), 'in');
-  const positive = allPositive([['braked weight', braked], ['braking share', share], ['number of brakes', count], ['loaded radius', radius]]);
+  const positive = allPositive([
+    ['braked weight', braked],
+    ['braking share', share],
+    ['number of brakes', count],
+    ['loaded radius', radius],
+  ]);
   if (isLeft(positive)) return positive;
   const force = product('braking force', pressing(null, braked), share);
-  return right(converted('torque of one brake', quotient(null, product(null, force, radius), count, statics), 'lbf*ft'));
+  return right(
+    converted('torque of one brake', quotient(null, product(null, force, radius), count, statics), 'lbf*ft'),
+  );
 }

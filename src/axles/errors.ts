@@ -55,4 +55,11 @@ export interface SpringRateNotPositive {
   readonly path?: string;
 }
 
-export type AxlesError = GawrAboveParts | AxleUnknown | NoAxles | SharingUnknown | RatingNotPositive | SpringRateNotPositive | HardwareError;
+export type AxlesError =
+  | GawrAboveParts
+  | AxleUnknown
+  | NoAxles
+  | SharingUnknown
+  | RatingNotPositive
+  | SpringRateNotPositive
+  | HardwareError;

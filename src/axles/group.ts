@@ -1,6 +1,19 @@
 /** Axles that stand together and share a load. How they share it is an argument, never a default. */
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
-import { constant, type Decision, decide, type Derived, type Known, known, leastOf, type Name, product, quotient, type Source, sum } from '../trace/index.js';
+import {
+  constant,
+  type Decision,
+  decide,
+  type Derived,
+  type Known,
+  known,
+  leastOf,
+  type Name,
+  product,
+  quotient,
+  type Source,
+  sum,
+} from '../trace/index.js';
 import { type Bound, note, type Note } from '../ratings/index.js';
 import { quantity, ratio } from '../units/index.js';
 import type { AxlesError } from './errors.js';
@@ -35,7 +48,11 @@ export interface AxleGroup {
   readonly decisions: readonly Decision[];
 }
 
-const sharingSource: Source = { id: 'sharing', title: 'static equilibrium of the stated suspension, derived', grade: 'derived' };
+const sharingSource: Source = {
+  id: 'sharing',
+  title: 'static equilibrium of the stated suspension, derived',
+  grade: 'derived',
+};
 
 const noRate = constant(quantity(0, 'lb/in'));
 
@@ -45,7 +62,13 @@ type CapacityFor = AxleGroup['capacityFor'];
 function limitsByPart(axles: readonly StandingAxle[], capacityFor: CapacityFor): readonly Bound[] {
   const bounds = axles.flatMap(({ system }) => system.governed.bounds);
   const names = [...new Set(bounds.map(({ name }) => name))];
-  return names.map((name) => ({ name, limit: capacityFor(`axle group by ${name}`, bounds.filter((bound) => bound.name === name).map(({ limit }) => limit)) }));
+  return names.map((name) => ({
+    name,
+    limit: capacityFor(
+      `axle group by ${name}`,
+      bounds.filter((bound) => bound.name === name).map(({ limit }) => limit),
+    ),
+  }));
 }
 
 function alike(axles: readonly StandingAxle[], notes: readonly Note[]): AxleGroup {
@@ -53,7 +76,18 @@ function alike(axles: readonly StandingAxle[], notes: readonly Note[]): AxleGrou
   const one = axles.length === 1;
   const ratings = axles.map(({ system }) => system.rating);
   const positions = axles.map(({ at }) => at);
-  const capacityFor: CapacityFor = (name, each) => (one ? (each[0] as Derived<'lb'>) : product(name, leastOf(null, each.filter((limit) => limit !== undefined)), count, sharingSource));
+  const capacityFor: CapacityFor = (name, each) =>
+    one
+      ? (each[0] as Derived<'lb'>)
+      : product(
+          name,
+          leastOf(
+            null,
+            each.filter((limit) => limit !== undefined),
+          ),
+          count,
+          sharingSource,
+        );
   return {
     axles,
     at: one ? (positions[0] as Derived<'in'>) : quotient('axle group position', sum(null, positions), count),
@@ -61,21 +95,32 @@ function alike(axles: readonly StandingAxle[], notes: readonly Note[]): AxleGrou
     limits: limitsByPart(axles, capacityFor),
     sumOfRatings: one ? (ratings[0] as Derived<'lb'>) : sum('sum of axle ratings', ratings),
     capacityFor,
-    loads: (load) => axles.map(({ system }) => (one ? load : quotient(`${system.of} load`, load, count, sharingSource))),
+    loads: (load) =>
+      axles.map(({ system }) => (one ? load : quotient(`${system.of} load`, load, count, sharingSource))),
     notes,
     decisions: [],
   };
 }
 
-function byRate(axles: readonly StandingAxle[], rates: readonly Derived<'lb/in'>[], decisions: readonly Decision[]): AxleGroup {
+function byRate(
+  axles: readonly StandingAxle[],
+  rates: readonly Derived<'lb/in'>[],
+  decisions: readonly Decision[],
+): AxleGroup {
   const total = sum('sum of spring rates', rates);
   const first = rates[0] as Derived<'lb/in'>;
   const shares = rates.map((rate) => quotient(null, rate, first));
   const allShares = quotient(null, total, first);
   const moments = axles.map(({ at }, i) => product(null, rates[i] as Derived<'lb/in'>, at));
   /** What the group carries when one axle is full. */
-  const whenFull = (limit: Derived<'lb'>, i: number): Derived<'lb'> => quotient(null, product(null, limit, allShares), shares[i] as Derived<'ratio'>);
-  const capacityFor: CapacityFor = (name, each) => leastOf(name, each.flatMap((limit, i) => (limit === undefined ? [] : [whenFull(limit, i)])), sharingSource);
+  const whenFull = (limit: Derived<'lb'>, i: number): Derived<'lb'> =>
+    quotient(null, product(null, limit, allShares), shares[i] as Derived<'ratio'>);
+  const capacityFor: CapacityFor = (name, each) =>
+    leastOf(
+      name,
+      each.flatMap((limit, i) => (limit === undefined ? [] : [whenFull(limit, i)])),
+      sharingSource,
+    );
   const ratings = axles.map(({ system }) => system.rating);
   return {
     axles,
@@ -84,7 +129,10 @@ function byRate(axles: readonly StandingAxle[], rates: readonly Derived<'lb/in'>
     limits: axles.map(({ system }, i) => ({ name: system.of, limit: whenFull(system.rating, i) })),
     sumOfRatings: sum('sum of axle ratings', ratings),
     capacityFor,
-    loads: (load) => axles.map(({ system }, i) => quotient(`${system.of} load`, product(null, load, shares[i] as Derived<'ratio'>), allShares, sharingSource)),
+    loads: (load) =>
+      axles.map(({ system }, i) =>
+        quotient(`${system.of} load`, product(null, load, shares[i] as Derived<'ratio'>), allShares, sharingSource),
+      ),
     notes: [note('SharedByRate', 'Independent axles share by their spring rates, the trailer standing level.')],
     decisions,
   };
@@ -108,11 +156,26 @@ function byRate(axles: readonly StandingAxle[], rates: readonly Derived<'lb/in'>
 export function axleGroup(axles: readonly StandingAxle[], sharing: Sharing): Either<AxlesError, AxleGroup> {
   if (axles.length === 0) return left({ chapter: 'axles', tag: 'NoAxles' });
   if (axles.length === 1 || sharing === 'equalised') return right(alike(axles, []));
-  const rates = axles.flatMap(({ rate, system }) => (rate === undefined ? [] : [known(`${system.of} spring rate`, rate)]));
+  const rates = axles.flatMap(({ rate, system }) =>
+    rate === undefined ? [] : [known(`${system.of} spring rate`, rate)],
+  );
   const above = rates.map((rate) => decide(rate, '>', noRate));
   const flat = above.findIndex(({ holds }) => !holds);
-  if (flat >= 0) return left({ chapter: 'axles', tag: 'SpringRateNotPositive', of: axles.filter(({ rate }) => rate !== undefined)[flat]?.system.of ?? 'an axle', rate: (rates[flat] as Derived<'lb/in'>).value });
+  if (flat >= 0)
+    return left({
+      chapter: 'axles',
+      tag: 'SpringRateNotPositive',
+      of: axles.filter(({ rate }) => rate !== undefined)[flat]?.system.of ?? 'an axle',
+      rate: (rates[flat] as Derived<'lb/in'>).value,
+    });
   if (rates.length === axles.length) return right(byRate(axles, rates, above));
   if (axles.length > 2) return left({ chapter: 'axles', tag: 'SharingUnknown', axles: axles.length });
-  return right(alike(axles, [note('LevelAssumed', 'Two independent axles share alike only when they are of one kind and the trailer stands level.')]));
+  return right(
+    alike(axles, [
+      note(
+        'LevelAssumed',
+        'Two independent axles share alike only when they are of one kind and the trailer stands level.',
+      ),
+    ]),
+  );
 }

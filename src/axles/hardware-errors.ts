@@ -26,6 +26,10 @@ export function wordsForHardware(error: HardwareError): AskedFoundNeeded {
     case 'HardwareNotAboveZero':
       return { asked: error.what, found: show(error.found), needed: 'a figure greater than zero' };
     case 'NoBrakes':
-      return { asked: 'the capacity of the brakes', found: error.axles.length === 0 ? 'no axles' : `no brakes on ${error.axles.join(', ')}`, needed: 'at least one axle with a pair of brakes' };
+      return {
+        asked: 'the capacity of the brakes',
+        found: error.axles.length === 0 ? 'no axles' : `no brakes on ${error.axles.join(', ')}`,
+        needed: 'at least one axle with a pair of brakes',
+      };
   }
 }

@@ -5,7 +5,9 @@ import { quantity, type Unit } from '../units/index.js';
 import type { HardwareNotAboveZero } from './hardware-errors.js';
 
 /** Every figure greater than zero, or the first that is not. */
-export function allPositive(figures: readonly (readonly [what: string, figure: Derived<Unit>])[]): Either<HardwareNotAboveZero, readonly Decision[]> {
+export function allPositive(
+  figures: readonly (readonly [what: string, figure: Derived<Unit>])[],
+): Either<HardwareNotAboveZero, readonly Decision[]> {
   const decisions: Decision[] = [];
   for (const [what, figure] of figures) {
     const above = decide(figure, '>', constant(quantity(0, figure.value.unit)));

@@ -1,6 +1,18 @@
 /** Deceleration and the length of a stop, brakes only. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
-import { type AnyWeight, constant, converted, type Derived, inPounds, type Known, known, pressing, product, quotient, type Source } from '../trace/index.js';
+import {
+  type AnyWeight,
+  constant,
+  converted,
+  type Derived,
+  inPounds,
+  type Known,
+  known,
+  pressing,
+  product,
+  quotient,
+  type Source,
+} from '../trace/index.js';
 import { gravity, ratio, type UnitOf } from '../units/index.js';
 import type { HardwareError } from './hardware-errors.js';
 import { allPositive } from './hardware-guards.js';
@@ -16,9 +28,18 @@ const kinematics: Source = { id: 'kinematics', title: 'uniform deceleration, der
  * @example deceleration(lbf(5100), lb(20500)) // Right 8 ft/s2; that is 0.249 g
  * @source uniform deceleration, derived
  */
-export function deceleration(force: Known<UnitOf<'force'>>, weight: AnyWeight): Either<HardwareError, Derived<'ft/s2'>> {
-  const [held, moved] = [converted(null, known('braking force', force), 'lbf'), inPounds('weight to be stopped', weight)];
-  const positive = allPositive([['braking force', held], ['weight to be stopped', moved]]);
+export function deceleration(
+  force: Known<UnitOf<'force'>>,
+  weight: AnyWeight,
+): Either<HardwareError, Derived<'ft/s2'>> {
+  const [held, moved] = [
+    converted(null, known('braking force', force), 'lbf'),
+    inPounds('weight to be stopped', weight),
+  ];
+  const positive = allPositive([
+    ['braking force', held],
+    ['weight to be stopped', moved],
+  ]);
   if (isLeft(positive)) return positive;
   const standard = converted(null, constant(gravity(1), 'standard gravity'), 'ft/s2');
   return right(product('deceleration', quotient(null, held, pressing(null, moved)), standard, kinematics));
@@ -35,9 +56,18 @@ export function deceleration(force: Known<UnitOf<'force'>>, weight: AnyWeight): 
  * @example stoppingDistance(mph(60), gravity('0.6')) // Right 200.6 ft
  * @source uniform deceleration, derived
  */
-export function stoppingDistance(speed: Known<UnitOf<'speed'>>, slowing: Known<UnitOf<'acceleration'>>): Either<HardwareError, Derived<'ft'>> {
-  const [v, a] = [converted(null, known('speed', speed), 'ft/s'), converted(null, known('deceleration', slowing), 'ft/s2')];
-  const positive = allPositive([['speed', v], ['deceleration', a]]);
+export function stoppingDistance(
+  speed: Known<UnitOf<'speed'>>,
+  slowing: Known<UnitOf<'acceleration'>>,
+): Either<HardwareError, Derived<'ft'>> {
+  const [v, a] = [
+    converted(null, known('speed', speed), 'ft/s'),
+    converted(null, known('deceleration', slowing), 'ft/s2'),
+  ];
+  const positive = allPositive([
+    ['speed', v],
+    ['deceleration', a],
+  ]);
   if (isLeft(positive)) return positive;
   return right(quotient('stopping distance', product(null, v, v), product(null, constant(ratio(2)), a), kinematics));
 }

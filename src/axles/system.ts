@@ -1,18 +1,44 @@
 /** One axle system: beam, springs, hubs, wheels and tires, rated by the weakest of them at the ground. */
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
-import { constant, type Decision, decide, type Derived, type Known, known, product, type Source } from '../trace/index.js';
-import { type Bound, bears, capacity, type Check, governedBy, type Governed, type Rating, rating } from '../ratings/index.js';
+import {
+  constant,
+  type Decision,
+  decide,
+  type Derived,
+  type Known,
+  known,
+  product,
+  type Source,
+} from '../trace/index.js';
+import {
+  type Bound,
+  bears,
+  capacity,
+  type Check,
+  governedBy,
+  type Governed,
+  type Rating,
+  rating,
+} from '../ratings/index.js';
 import { lb, ratio } from '../units/index.js';
 import type { AxlesError } from './errors.js';
 
 /** Agency letters aiam1472 and aiam2521: GAWR is the rating of the axle system at the ground; the weakest part governs. */
 export const gawrSource: Source = {
-  id: 'aiam1472', title: 'NHTSA interpretation aiam1472 (GAWR at the tire-ground interface, weakest part governs)', edition: '1974', clause: '49 CFR 571.3', grade: 'A',
+  id: 'aiam1472',
+  title: 'NHTSA interpretation aiam1472 (GAWR at the tire-ground interface, weakest part governs)',
+  edition: '1974',
+  clause: '49 CFR 571.3',
+  grade: 'A',
 };
 
 /** What the tires of an axle must bear. */
 export const tireSumSource: Source = {
-  id: 'RG-2', title: 'NHTSA interpretation nht76-1.42 (sum of tire ratings at least the GAWR)', edition: '1976-12-01', clause: '49 CFR 571.120 S5.1.2', grade: 'A',
+  id: 'RG-2',
+  title: 'NHTSA interpretation nht76-1.42 (sum of tire ratings at least the GAWR)',
+  edition: '1976-12-01',
+  clause: '49 CFR 571.120 S5.1.2',
+  grade: 'A',
 };
 
 /** Several alike: the rating of each and how many. */
@@ -54,7 +80,12 @@ function bearing(of: string, parts: AxleParts, name: (typeof partNames)[number])
   if (part === undefined) return undefined;
   if (!('each' in part)) return known(`${of} ${name}`, part, 'label');
   const count = constant(ratio(part.count), undefined);
-  return product(`${of} ${name}`, known(`${of} each of ${name}`, part.each, 'label'), count, name === 'tires' ? tireSumSource : undefined);
+  return product(
+    `${of} ${name}`,
+    known(`${of} each of ${name}`, part.each, 'label'),
+    count,
+    name === 'tires' ? tireSumSource : undefined,
+  );
 }
 
 /**
@@ -97,9 +128,24 @@ export function axleSystem(parts: AxleParts, of: string): Either<AxlesError, Axl
   const borne = bounds.map(({ limit }) => decide(gawr.limit, '<=', limit));
   const failed = bounds[borne.findIndex(({ holds }) => !holds)];
   if (failed !== undefined) {
-    return left({ chapter: 'axles', tag: 'GawrAboveParts', of, gawr: gawr.limit.value, part: failed.name, bears: failed.limit.value });
+    return left({
+      chapter: 'axles',
+      tag: 'GawrAboveParts',
+      of,
+      gawr: gawr.limit.value,
+      part: failed.name,
+      bears: failed.limit.value,
+    });
   }
   const checks = bounds.map(({ name, limit }) => bears(capacity(name as (typeof partNames)[number], limit, of), gawr));
   const governed = governedBy(`${of} rating`, [{ name: 'GAWR', limit: gawr.limit }, ...bounds]);
-  return right({ of, rating: governed.least, governed, gawr, checks, notGiven, decisions: [...positive, above, ...borne] });
+  return right({
+    of,
+    rating: governed.least,
+    governed,
+    gawr,
+    checks,
+    notGiven,
+    decisions: [...positive, above, ...borne],
+  });
 }

@@ -1,6 +1,18 @@
 /** Wheel nuts, hubs and bolt circles: what charts print. None of it says what an axle may carry. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { type AnyLength, constant, converted, type Derived, known, lookedUp, notTabulated, type NotTabulated, quotient, sine, type Source } from '../trace/index.js';
+import {
+  type AnyLength,
+  constant,
+  converted,
+  type Derived,
+  known,
+  lookedUp,
+  notTabulated,
+  type NotTabulated,
+  quotient,
+  sine,
+  type Source,
+} from '../trace/index.js';
 import { nearestKeys } from '../units/internal.js';
 import { degree, quantity, ratio } from '../units/index.js';
 import { hubConventions } from './data/hub-conventions.js';
@@ -34,8 +46,15 @@ export const retorqueAfterMiles = ['10', '25', '50'] as const;
 const rowName = ({ wheel, stud }: WheelTorqueRow): string => (stud === undefined ? wheel : `${wheel}, ${stud} stud`);
 
 function printed(row: WheelTorqueRow, stage: string, range: TorqueRange): PrintedTorque {
-  const from = { table: wheelTorque.name, key: `${rowName(row)}, chart ${row.chart}, ${stage}`, source: wheelTorque.source as Source };
-  return { low: lookedUp(`${stage} torque, from`, quantity(range[0], 'lbf*ft'), from), high: lookedUp(`${stage} torque, to`, quantity(range[1], 'lbf*ft'), from) };
+  const from = {
+    table: wheelTorque.name,
+    key: `${rowName(row)}, chart ${row.chart}, ${stage}`,
+    source: wheelTorque.source as Source,
+  };
+  return {
+    low: lookedUp(`${stage} torque, from`, quantity(range[0], 'lbf*ft'), from),
+    high: lookedUp(`${stage} torque, to`, quantity(range[1], 'lbf*ft'), from),
+  };
 }
 
 /**
@@ -60,10 +79,14 @@ export function wheelNutTorque(wheel: string, stud?: string): Either<NotTabulate
     const near = nearestKeys(all.map(rowName), (name) => (name.startsWith(wheel.slice(0, 2)) ? 0 : 1));
     return left(notTabulated(wheelTorque.name, asked, near));
   }
-  const charts = rows.map((row): TorqueChart => ({
-    chart: row.chart,
-    ...(row.stage1 && { stage1: printed(row, 'stage 1', row.stage1) }), ...(row.stage2 && { stage2: printed(row, 'stage 2', row.stage2) }), ...(row.final && { final: printed(row, 'final', row.final) }),
-  }));
+  const charts = rows.map(
+    (row): TorqueChart => ({
+      chart: row.chart,
+      ...(row.stage1 && { stage1: printed(row, 'stage 1', row.stage1) }),
+      ...(row.stage2 && { stage2: printed(row, 'stage 2', row.stage2) }),
+      ...(row.final && { final: printed(row, 'final', row.final) }),
+    }),
+  );
   return right({ charts, disagree: rows.length > 1 });
 }
 
@@ -83,10 +106,19 @@ export const usualHubs = hubConventions.rows;
  * @example boltCircle(inch('2.645'), 5) // Right 4.5 in
  * @source plane geometry, derived
  */
-export function boltCircle(betweenNeighbours: AnyLength, studs: 4 | 5 | 6 | 8 | 10): Either<HardwareError, Derived<'in'>> {
+export function boltCircle(
+  betweenNeighbours: AnyLength,
+  studs: 4 | 5 | 6 | 8 | 10,
+): Either<HardwareError, Derived<'in'>> {
   const chord = converted(null, known('between neighbouring studs', betweenNeighbours), 'in');
   const positive = allPositive([['between neighbouring studs', chord]]);
   if (isLeft(positive)) return positive;
   const halfAngle = quotient('half the angle between studs', constant(degree(180)), constant(ratio(studs)));
-  return right(quotient('bolt circle', chord, sine(null, halfAngle), { id: 'geometry', title: 'plane geometry, derived', grade: 'derived' }));
+  return right(
+    quotient('bolt circle', chord, sine(null, halfAngle), {
+      id: 'geometry',
+      title: 'plane geometry, derived',
+      grade: 'derived',
+    }),
+  );
 }

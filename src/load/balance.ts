@@ -1,6 +1,19 @@
 /** The seesaw of a trailer: what stands where decides what the axles carry and what the coupler carries. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { type AnyLength, constant, decide, type Decision, type Derived, difference, inInches, inPounds, product, quotient, statics, sum } from '../trace/index.js';
+import {
+  type AnyLength,
+  constant,
+  decide,
+  type Decision,
+  type Derived,
+  difference,
+  inInches,
+  inPounds,
+  product,
+  quotient,
+  statics,
+  sum,
+} from '../trace/index.js';
 import { lb, inch } from '../units/index.js';
 import type { BalanceError } from './errors.js';
 import type { Item } from './item.js';
@@ -37,7 +50,8 @@ function lineOf(item: Item, axlesAt: Derived<'in'>, decisions: Decision[]): Eith
   const tongue = inPounds(`${name} tongue load`, item.tongue);
   const possible = decide(tongue, '<=', weight);
   decisions.push(possible);
-  if (!possible.holds) return left({ chapter: 'load', tag: 'TongueAboveWeight', of: name, tongue: tongue.value, weight: weight.value });
+  if (!possible.holds)
+    return left({ chapter: 'load', tag: 'TongueAboveWeight', of: name, tongue: tongue.value, weight: weight.value });
   return right({ name, weight, moment: product(`${name} moment`, difference(null, weight, tongue), axlesAt) });
 }
 
@@ -55,7 +69,10 @@ function lineOf(item: Item, axlesAt: Derived<'in'>, decisions: Decision[]): Eith
  * @example orThrow(balance([{ name: 'trailer', weight: lb(3200), tongue: lb(480) }, { name: 'machine', weight: lb(9200), at: inch(171) }], { axlesAt: inch(190) })).tongue // 1,400 lb
  * @source static equilibrium, derived
  */
-export function balance(items: readonly Item[], geometry: { readonly axlesAt: AnyLength }): Either<BalanceError, Balance> {
+export function balance(
+  items: readonly Item[],
+  geometry: { readonly axlesAt: AnyLength },
+): Either<BalanceError, Balance> {
   const axlesAt = inInches('axle position', geometry.axlesAt);
   const decisions = [decide(axlesAt, '>', atCoupler)];
   if (!decisions[0]?.holds) return left({ chapter: 'load', tag: 'AxlesNotBehindCoupler', axlesAt: axlesAt.value });
@@ -66,12 +83,26 @@ export function balance(items: readonly Item[], geometry: { readonly axlesAt: An
     lines.push(line.right);
   }
   if (lines.length === 0) return left({ chapter: 'load', tag: 'NothingWeighed', gross: lb(0) });
-  const gross = sum('gross weight', lines.map(({ weight }) => weight));
+  const gross = sum(
+    'gross weight',
+    lines.map(({ weight }) => weight),
+  );
   const weighed = decide(gross, '>', nothing);
   decisions.push(weighed);
   if (!weighed.holds) return left({ chapter: 'load', tag: 'NothingWeighed', gross: gross.value });
-  const moment = sum('moment about the coupler', lines.map((line) => line.moment));
+  const moment = sum(
+    'moment about the coupler',
+    lines.map((line) => line.moment),
+  );
   const axleLoad = quotient('axle group load', moment, axlesAt, statics);
   const tongue = difference('tongue load', gross, axleLoad, statics);
-  return right({ gross, axleLoad, tongue, tongueShare: quotient('tongue share', tongue, gross), axlesAt, lines, decisions });
+  return right({
+    gross,
+    axleLoad,
+    tongue,
+    tongueShare: quotient('tongue share', tongue, gross),
+    axlesAt,
+    lines,
+    decisions,
+  });
 }

@@ -1,6 +1,16 @@
 /** The weight of the trailer as it stands empty. */
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
-import { constant, decide, type Decision, type Derived, inInches, inPounds, product, quotient, sum } from '../trace/index.js';
+import {
+  constant,
+  decide,
+  type Decision,
+  type Derived,
+  inInches,
+  inPounds,
+  product,
+  quotient,
+  sum,
+} from '../trace/index.js';
 import { lb } from '../units/index.js';
 import type { NothingWeighed } from './errors.js';
 import type { PlacedItem } from './item.js';
@@ -29,10 +39,20 @@ const nothing = constant(lb(0));
  */
 export function curbWeight(items: readonly PlacedItem[]): Either<NothingWeighed, CurbWeight> {
   if (items.length === 0) return left({ chapter: 'load', tag: 'NothingWeighed', gross: lb(0) });
-  const lines = items.map(({ name, weight, at }) => ({ name, weight: inPounds(`${name} weight`, weight), at: inInches(`${name} position`, at) }));
-  const weight = sum('curb weight', lines.map((line) => line.weight));
+  const lines = items.map(({ name, weight, at }) => ({
+    name,
+    weight: inPounds(`${name} weight`, weight),
+    at: inInches(`${name} position`, at),
+  }));
+  const weight = sum(
+    'curb weight',
+    lines.map((line) => line.weight),
+  );
   const weighed = decide(weight, '>', nothing);
   if (!weighed.holds) return left({ chapter: 'load', tag: 'NothingWeighed', gross: weight.value });
-  const moment = sum('curb moment about the coupler', lines.map((line) => product(null, line.weight, line.at)));
+  const moment = sum(
+    'curb moment about the coupler',
+    lines.map((line) => product(null, line.weight, line.at)),
+  );
   return right({ weight, at: quotient('curb position', moment, weight), lines, decisions: [weighed] });
 }

@@ -1,7 +1,18 @@
 /** What share of the gross weight the tongue should carry: guidance with a source, never a law. */
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
 import { compareDecimals } from '../units/internal.js';
-import { type AnyShare, constant, converted, decide, type Decision, type Derived, difference, known, product, type Source } from '../trace/index.js';
+import {
+  type AnyShare,
+  constant,
+  converted,
+  decide,
+  type Decision,
+  type Derived,
+  difference,
+  known,
+  product,
+  type Source,
+} from '../trace/index.js';
 import { percent, ratio } from '../units/index.js';
 import type { Balance } from './balance.js';
 import type { ShareOutOfRange } from './errors.js';
@@ -31,7 +42,9 @@ const whole = constant(ratio(1));
  * @source tongue guidance of manuals and guides, row by row
  */
 export const guidelineFor = (hitch: 'ball' | 'gooseneck'): Guideline => {
-  const row = tongueGuidance.rows.find(({ appliesTo }) => appliesTo === (hitch === 'ball' ? 'ball hitch' : 'fifth wheel and gooseneck pin'));
+  const row = tongueGuidance.rows.find(
+    ({ appliesTo }) => appliesTo === (hitch === 'ball' ? 'ball hitch' : 'fifth wheel and gooseneck pin'),
+  );
   if (row === undefined) throw new RangeError(`no guidance row for ${hitch}`);
   const source = { ...tongueGuidance.source, title: `${row.from}, guidance`, clause: row.appliesTo, grade: row.grade };
   return {
@@ -92,9 +105,17 @@ export function tongueAdvice(balanced: Pick<Balance, 'gross' | 'tongue'>, band: 
   const least = product('least tongue load by guideline', gross, band.low, band.source);
   const most = product('greatest tongue load by guideline', gross, band.high, band.source);
   const at = tongue.value.value;
-  const stands = compareDecimals(at, least.value.value) < 0 ? 'light' : compareDecimals(at, most.value.value) > 0 ? 'heavy' : 'inside';
+  const stands =
+    compareDecimals(at, least.value.value) < 0
+      ? 'light'
+      : compareDecimals(at, most.value.value) > 0
+        ? 'heavy'
+        : 'inside';
   return {
-    guideline: band, least, most, stands,
+    guideline: band,
+    least,
+    most,
+    stands,
     aboveLeast: difference('tongue load above the least', tongue, least),
     belowMost: difference('tongue load below the most', most, tongue),
   };

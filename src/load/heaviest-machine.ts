@@ -1,12 +1,27 @@
 /** How heavy may the machine be and still have a place to stand? */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { compare, inch, lb, quantity } from '../units/index.js';
-import { decide, type Decision, type Derived, difference, greatestOf, leastOf, quotient, statics } from '../trace/index.js';
+import {
+  decide,
+  type Decision,
+  type Derived,
+  difference,
+  greatestOf,
+  leastOf,
+  quotient,
+  statics,
+} from '../trace/index.js';
 import { note, type Note } from '../ratings/index.js';
 import type { BalanceError } from './errors.js';
 import { fixed } from './loading-guards.js';
 import type { LoadingError } from './loading-errors.js';
-import { linesOf, type MachineShape, madeSure, type PlacementLimit, type TrailerForPlacing } from './placement-limits.js';
+import {
+  linesOf,
+  type MachineShape,
+  madeSure,
+  type PlacementLimit,
+  type TrailerForPlacing,
+} from './placement-limits.js';
 
 /** A front limit and a rear limit, and the machine weight at which their lines cross. */
 export interface LimitPair {
@@ -43,7 +58,8 @@ function pairOf(front: PlacementLimit, rear: PlacementLimit, decisions: Decision
   const room = difference(`room between ${front.name} and ${rear.name}`, rear.moment, front.moment);
   const closes = decide(closing, '>', fixed(inch(0)));
   decisions.push(closes);
-  const crossing = (): Derived<'lb'> => quotient(`machine weight between ${front.name} and ${rear.name}`, room, closing, statics);
+  const crossing = (): Derived<'lb'> =>
+    quotient(`machine weight between ${front.name} and ${rear.name}`, room, closing, statics);
   if (closes.holds) return { ...names, allows: 'most', crossing: crossing() };
   const roomy = decide(room, '>=', fixed(quantity(0, 'lb*in')));
   decisions.push(roomy);
@@ -57,7 +73,11 @@ function crossings(pairs: readonly LimitPair[], allows: LimitPair['allows']): re
   return pairs.flatMap((pair) => (pair.allows === allows && pair.crossing !== undefined ? [pair.crossing] : []));
 }
 
-function heaviestOf(name: string, limits: readonly PlacementLimit[], decisions: Decision[]): HeaviestPlaced | undefined {
+function heaviestOf(
+  name: string,
+  limits: readonly PlacementLimit[],
+  decisions: Decision[],
+): HeaviestPlaced | undefined {
   const fronts = limits.filter(({ end }) => end === 'front');
   const rears = limits.filter(({ end }) => end === 'rear');
   const pairs = fronts.flatMap((front) => rears.map((rear) => pairOf(front, rear, decisions)));
@@ -66,10 +86,15 @@ function heaviestOf(name: string, limits: readonly PlacementLimit[], decisions: 
   const heaviest = leastOf(name, most);
   const floors = crossings(pairs, 'least');
   const lightest = floors.length === 0 ? undefined : greatestOf(`lightest machine for ${name}`, floors);
-  const meets = compare(heaviest.value, lb(0)) > 0 && (lightest === undefined || compare(lightest.value, heaviest.value) <= 0);
+  const meets =
+    compare(heaviest.value, lb(0)) > 0 && (lightest === undefined || compare(lightest.value, heaviest.value) <= 0);
   return {
-    heaviest, pairs,
-    governedBy: pairs.filter(({ allows, crossing }) => allows === 'most' && crossing !== undefined && compare(crossing.value, heaviest.value) === 0),
+    heaviest,
+    pairs,
+    governedBy: pairs.filter(
+      ({ allows, crossing }) =>
+        allows === 'most' && crossing !== undefined && compare(crossing.value, heaviest.value) === 0,
+    ),
     ...(lightest !== undefined && { lightest }),
     exists: meets && pairs.every(({ allows }) => allows !== 'never'),
   };
@@ -92,15 +117,37 @@ function heaviestOf(name: string, limits: readonly PlacementLimit[], decisions: 
  * @example orThrow(heaviestMachine(trailer, { length: inch(120), balancePoint: inch(52), uncertainty: inch(0) })).heaviest // 10,800 lb
  * @source static equilibrium, derived
  */
-export function heaviestMachine(trailer: TrailerForPlacing, machine: MachineShape): Either<BalanceError | LoadingError, HeaviestMachine> {
+export function heaviestMachine(
+  trailer: TrailerForPlacing,
+  machine: MachineShape,
+): Either<BalanceError | LoadingError, HeaviestMachine> {
   const lines = linesOf(trailer, machine);
   if (isLeft(lines)) return lines;
   const { limits, uncertainty, decisions: read } = lines.right;
   const decisions: Decision[] = [...read];
   const nominal = heaviestOf('heaviest machine', limits, decisions);
-  const sure = heaviestOf('heaviest machine, sure', limits.map((limit) => madeSure(limit, uncertainty)), decisions);
+  const sure = heaviestOf(
+    'heaviest machine, sure',
+    limits.map((limit) => madeSure(limit, uncertainty)),
+    decisions,
+  );
   if (nominal === undefined || sure === undefined) {
-    return left({ chapter: 'load', tag: 'NothingLimits', what: 'the heaviest machine', given: limits.map(({ name }) => name) });
+    return left({
+      chapter: 'load',
+      tag: 'NothingLimits',
+      what: 'the heaviest machine',
+      given: limits.map(({ name }) => name),
+    });
   }
-  return right({ ...nominal, sure, decisions, notes: [note('GrossNotHere', 'GVWR, tires and the tow vehicle may allow less: this is the weight at which the place runs out.')] });
+  return right({
+    ...nominal,
+    sure,
+    decisions,
+    notes: [
+      note(
+        'GrossNotHere',
+        'GVWR, tires and the tow vehicle may allow less: this is the weight at which the place runs out.',
+      ),
+    ],
+  });
 }

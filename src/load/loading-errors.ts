@@ -103,6 +103,14 @@ export interface SectionNotForThisWeight {
 }
 
 export type LoadingError =
-  | MustBeAboveZero | MustNotBeNegative | EndsReversed | OutsideItsRange | RampTooShort
-  | SpringRatesMissing | NothingGiven | NotACount | NothingLimits | MachineAxleLoadsMissing
+  | MustBeAboveZero
+  | MustNotBeNegative
+  | EndsReversed
+  | OutsideItsRange
+  | RampTooShort
+  | SpringRatesMissing
+  | NothingGiven
+  | NotACount
+  | NothingLimits
+  | MachineAxleLoadsMissing
   | SectionNotForThisWeight;

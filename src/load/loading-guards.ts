@@ -33,10 +33,26 @@ export const inOrder = <U extends Unit>(what: string, low: Derived<U>, high: Der
 });
 
 /** Between two figures, the ends included or not. */
-export function between<U extends Unit>(what: string, figure: Derived<U>, from: Derived<U>, to: Derived<U>, ends: 'included' | 'excluded'): readonly Guard[] {
-  const otherwise: LoadingError = { chapter: 'load', tag: 'OutsideItsRange', what, found: figure.value, from: from.value, to: to.value };
+export function between<U extends Unit>(
+  what: string,
+  figure: Derived<U>,
+  from: Derived<U>,
+  to: Derived<U>,
+  ends: 'included' | 'excluded',
+): readonly Guard[] {
+  const otherwise: LoadingError = {
+    chapter: 'load',
+    tag: 'OutsideItsRange',
+    what,
+    found: figure.value,
+    from: from.value,
+    to: to.value,
+  };
   const [low, high] = ends === 'included' ? (['>=', '<='] as const) : (['>', '<'] as const);
-  return [{ decision: decide(figure, low, from), otherwise }, { decision: decide(figure, high, to), otherwise }];
+  return [
+    { decision: decide(figure, low, from), otherwise },
+    { decision: decide(figure, high, to), otherwise },
+  ];
 }
 
 /** A figure of the formula, in its unit. */
@@ -50,6 +66,7 @@ export function allHold(guards: readonly Guard[]): Either<LoadingError, readonly
 
 /** A count from a program is a whole number, from one to what a trailer may have. */
 export function wholeCount(what: string, found: number, most = 1000): Either<LoadingError, Derived<'ratio'>> {
-  if (!Number.isInteger(found) || found < 1 || found > most) return left({ chapter: 'load', tag: 'NotACount', what, found: String(found), most });
+  if (!Number.isInteger(found) || found < 1 || found > most)
+    return left({ chapter: 'load', tag: 'NotACount', what, found: String(found), most });
   return right(constant(quantity(found, 'ratio'), what));
 }

@@ -1,6 +1,12 @@
 /** Placing a machine, tandems, ramps and tiedowns: everything of the chapter beyond weights and balance. */
 export * from './heaviest-machine.js';
-export type { MachineShape, PlacedLimit, PlacementLimit, TongueRatingKind, TrailerForPlacing } from './placement-limits.js';
+export type {
+  MachineShape,
+  PlacedLimit,
+  PlacementLimit,
+  TongueRatingKind,
+  TrailerForPlacing,
+} from './placement-limits.js';
 export * from './loading-errors.js';
 export * from './machine-balance.js';
 export * from './place-for-tongue.js';

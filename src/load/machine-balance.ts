@@ -1,6 +1,17 @@
 /** Where does this machine balance? Two scale readings, one under each axle, say it better than any brochure. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
-import { type AnyLength, type AnyWeight, type Decision, type Derived, inInches, inPounds, product, quotient, statics, sum } from '../trace/index.js';
+import {
+  type AnyLength,
+  type AnyWeight,
+  type Decision,
+  type Derived,
+  inInches,
+  inPounds,
+  product,
+  quotient,
+  statics,
+  sum,
+} from '../trace/index.js';
 import { allHold, mustBeAboveZero, mustNotBeNegative } from './loading-guards.js';
 import type { LoadingError } from './loading-errors.js';
 
@@ -26,7 +37,10 @@ export interface MachineBalance {
  * @source static equilibrium, derived
  */
 export function machineBalance(machine: {
-  readonly frontAxle: AnyWeight; readonly rearAxle: AnyWeight; readonly wheelbase: AnyLength; readonly frontFaceToAxle: AnyLength;
+  readonly frontAxle: AnyWeight;
+  readonly rearAxle: AnyWeight;
+  readonly wheelbase: AnyLength;
+  readonly frontFaceToAxle: AnyLength;
 }): Either<LoadingError, MachineBalance> {
   const front = inPounds('machine front axle', machine.frontAxle);
   const rear = inPounds('machine rear axle', machine.rearAxle);
@@ -34,10 +48,18 @@ export function machineBalance(machine: {
   const face = inInches('front face to front axle', machine.frontFaceToAxle);
   const weight = sum('machine weight', [front, rear]);
   const guarded = allHold([
-    mustNotBeNegative('machine front axle', front), mustNotBeNegative('machine rear axle', rear), mustBeAboveZero('machine weight', weight),
-    mustBeAboveZero('machine wheelbase', base), mustNotBeNegative('front face to front axle', face),
+    mustNotBeNegative('machine front axle', front),
+    mustNotBeNegative('machine rear axle', rear),
+    mustBeAboveZero('machine weight', weight),
+    mustBeAboveZero('machine wheelbase', base),
+    mustNotBeNegative('front face to front axle', face),
   ]);
   if (isLeft(guarded)) return guarded;
   const behindFrontAxle = quotient('balance point behind the front axle', product(null, rear, base), weight, statics);
-  return right({ weight, behindFrontAxle, balancePoint: sum('balance point behind machine front', [face, behindFrontAxle]), decisions: guarded.right });
+  return right({
+    weight,
+    behindFrontAxle,
+    balancePoint: sum('balance point behind machine front', [face, behindFrontAxle]),
+    decisions: guarded.right,
+  });
 }

@@ -29,11 +29,18 @@ const none = constant(ratio(0));
 const whole = constant(ratio(1));
 
 /** The heaviest gross weight that keeps within a limit: divided last. */
-function grossAllowed({ name, on, limit }: LadenLimit, onAxles: Derived<'ratio'>, onTongue: Derived<'ratio'>): Derived<'lb'> {
+function grossAllowed(
+  { name, on, limit }: LadenLimit,
+  onAxles: Derived<'ratio'>,
+  onTongue: Derived<'ratio'>,
+): Derived<'lb'> {
   switch (on) {
-    case 'gross': return limit;
-    case 'axles': return quotient(`gross weight allowed by ${name}`, limit, onAxles);
-    case 'tongue': return quotient(`gross weight allowed by ${name}`, limit, onTongue);
+    case 'gross':
+      return limit;
+    case 'axles':
+      return quotient(`gross weight allowed by ${name}`, limit, onAxles);
+    case 'tongue':
+      return quotient(`gross weight allowed by ${name}`, limit, onTongue);
   }
 }
 
@@ -55,14 +62,23 @@ function grossAllowed({ name, on, limit }: LadenLimit, onAxles: Derived<'ratio'>
  * @example orThrow(payload(lb2450, { low: share15, high: share15 }, [gvwr10000])).most // 7,550 lb
  * @source 49 CFR 567.4(g)(3); NHTSA letters nht75-5.2 and nht76-3.20 (the share on the tow vehicle is part of GVWR)
  */
-export function payload(curb: Derived<'lb'>, share: ShareBand, limits: readonly LadenLimit[], { putBack }: { readonly putBack?: Derived<'ratio'> | undefined } = {}): Either<ShareOutOfRange | NoLimits, Payload> {
+export function payload(
+  curb: Derived<'lb'>,
+  share: ShareBand,
+  limits: readonly LadenLimit[],
+  { putBack }: { readonly putBack?: Derived<'ratio'> | undefined } = {},
+): Either<ShareOutOfRange | NoLimits, Payload> {
   if (limits.length === 0) return left({ chapter: 'load', tag: 'NoLimits' });
   const decisions = [decide(share.low, '>', none), decide(share.low, '<=', share.high), decide(share.high, '<', whole)];
-  if (decisions.some(({ holds }) => !holds)) return left({ chapter: 'load', tag: 'ShareOutOfRange', low: share.low.value, high: share.high.value });
+  if (decisions.some(({ holds }) => !holds))
+    return left({ chapter: 'load', tag: 'ShareOutOfRange', low: share.low.value, high: share.high.value });
   // The end of the band that is the harder one: the axles carry most at the lower share, the tongue at the higher.
   const relieved = putBack === undefined ? share.low : product(null, share.low, difference(null, whole, putBack));
   const onAxles = difference(null, whole, relieved);
-  const bounds = limits.map((limit) => ({ name: limit.name, limit: difference(`payload by ${limit.name}`, grossAllowed(limit, onAxles, share.high), curb) }));
+  const bounds = limits.map((limit) => ({
+    name: limit.name,
+    limit: difference(`payload by ${limit.name}`, grossAllowed(limit, onAxles, share.high), curb),
+  }));
   const governed = governedBy('payload', bounds);
   return right({ most: governed.least, governed, decisions });
 }

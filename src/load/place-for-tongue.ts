@@ -1,7 +1,21 @@
 /** Where must the machine stand for the tongue share one wants? */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { percent, ratio } from '../units/index.js';
-import { type AnyLength, type AnyShare, type AnyWeight, converted, type Decision, type Derived, difference, inPounds, known, product, quotient, statics, sum } from '../trace/index.js';
+import {
+  type AnyLength,
+  type AnyShare,
+  type AnyWeight,
+  converted,
+  type Decision,
+  type Derived,
+  difference,
+  inPounds,
+  known,
+  product,
+  quotient,
+  statics,
+  sum,
+} from '../trace/index.js';
 import { balance } from './balance.js';
 import type { BalanceError } from './errors.js';
 import type { Item } from './item.js';
@@ -42,12 +56,30 @@ export function placeForTongueShare(
   const wanted = converted('tongue share wanted', known('tongue share wanted', share), 'ratio');
   const guarded = allHold([
     mustBeAboveZero('machine weight', load),
-    ...between('tongue share wanted', wanted, fixed(ratio(0)), converted(null, fixed(percent(100)), 'ratio'), 'included'),
+    ...between(
+      'tongue share wanted',
+      wanted,
+      fixed(ratio(0)),
+      converted(null, fixed(percent(100)), 'ratio'),
+      'included',
+    ),
   ]);
   if (isLeft(guarded)) return guarded;
   const gross = sum('gross weight', [weight, load]);
   const tongue = product('tongue load wanted', wanted, gross);
   const forAxles = product(null, difference('axle load wanted', gross, tongue), a);
-  const at = quotient('place of the balance point', difference(null, forAxles, sum(null, lines.map(({ moment }) => moment))), load, statics);
+  const at = quotient(
+    'place of the balance point',
+    difference(
+      null,
+      forAxles,
+      sum(
+        null,
+        lines.map(({ moment }) => moment),
+      ),
+    ),
+    load,
+    statics,
+  );
   return right({ at, tongue, decisions: [...without.right.decisions, ...guarded.right] });
 }

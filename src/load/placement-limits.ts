@@ -7,7 +7,19 @@
  */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { inch, quantity } from '../units/index.js';
-import { type AnyLength, type Decision, type Derived, difference, inInches, named, product, quotient, type Source, statics, sum } from '../trace/index.js';
+import {
+  type AnyLength,
+  type Decision,
+  type Derived,
+  difference,
+  inInches,
+  named,
+  product,
+  quotient,
+  type Source,
+  statics,
+  sum,
+} from '../trace/index.js';
 import type { Bound, Limits, Rating, RatingKind } from '../ratings/index.js';
 import { balance } from './balance.js';
 import type { BalanceError } from './errors.js';
@@ -74,30 +86,60 @@ export interface Lines {
 
 const label = ({ rating, of }: Rating<RatingKind>): string => (of === undefined ? rating : `${of} ${rating}`);
 
-function deckLimits(front: Derived<'in'>, rear: Derived<'in'>, length: Derived<'in'>, balancePoint: Derived<'in'>): readonly PlacementLimit[] {
+function deckLimits(
+  front: Derived<'in'>,
+  rear: Derived<'in'>,
+  length: Derived<'in'>,
+  balancePoint: Derived<'in'>,
+): readonly PlacementLimit[] {
   const deck = { by: 'deck', moment: fixed(quantity(0, 'lb*in')), source: undefined } as const;
   return [
     { ...deck, name: 'deck front', end: 'front', base: sum('place by deck front', [front, balancePoint]) },
-    { ...deck, name: 'deck rear', end: 'rear', base: difference('place by deck rear', rear, difference(null, length, balancePoint)) },
+    {
+      ...deck,
+      name: 'deck rear',
+      end: 'rear',
+      base: difference('place by deck rear', rear, difference(null, length, balancePoint)),
+    },
   ];
 }
 
 /** `T <= limit` for a hitch part, `low x W <= T <= high x W` for a guideline, `W - T <= limit` for the axles. */
-function weightLimits(trailer: TrailerForPlacing, a: Derived<'in'>, weight: Derived<'lb'>, moment: Derived<'lb*in'>): readonly PlacementLimit[] {
-  const onTongue = (name: string, limit: Derived<'lb'>, source: Source | undefined): PlacementLimit =>
-    ({ name, end: 'front', by: 'weight', base: a, source, moment: difference(`moment by ${name}`, moment, product(null, limit, a)) });
+function weightLimits(
+  trailer: TrailerForPlacing,
+  a: Derived<'in'>,
+  weight: Derived<'lb'>,
+  moment: Derived<'lb*in'>,
+): readonly PlacementLimit[] {
+  const onTongue = (name: string, limit: Derived<'lb'>, source: Source | undefined): PlacementLimit => ({
+    name,
+    end: 'front',
+    by: 'weight',
+    base: a,
+    source,
+    moment: difference(`moment by ${name}`, moment, product(null, limit, a)),
+  });
   const tongue = [
     ...trailer.tongueLimits.map((limit) => onTongue(label(limit), limit.limit, limit.clause)),
     ...(trailer.tongueBounds ?? []).map(({ name, limit }) => onTongue(name, limit, undefined)),
   ];
-  const axles = trailer.axleLimits.map((limit): PlacementLimit => ({
-    name: label(limit), end: 'rear', by: 'weight', base: fixed(inch(0)), source: limit.clause,
-    moment: sum(`moment by ${label(limit)}`, [moment, product(null, difference(null, limit.limit, weight), a)]),
-  }));
+  const axles = trailer.axleLimits.map(
+    (limit): PlacementLimit => ({
+      name: label(limit),
+      end: 'rear',
+      by: 'weight',
+      base: fixed(inch(0)),
+      source: limit.clause,
+      moment: sum(`moment by ${label(limit)}`, [moment, product(null, difference(null, limit.limit, weight), a)]),
+    }),
+  );
   if (trailer.guideline === 'no guideline') return [...tongue, ...axles];
   const { low, high, source } = trailer.guideline;
   const byShare = (name: string, end: 'front' | 'rear', share: Derived<'ratio'>): PlacementLimit => ({
-    name, end, by: 'weight', source,
+    name,
+    end,
+    by: 'weight',
+    source,
     base: difference(`base place by ${name}`, a, product(null, share, a)),
     moment: difference(`moment by ${name}`, moment, product(null, product(null, share, weight), a)),
   });
@@ -116,27 +158,53 @@ export function linesOf(trailer: TrailerForPlacing, machine: MachineShape): Eith
   const balancePoint = inInches('balance point behind machine front', machine.balancePoint);
   const uncertainty = inInches('balance point uncertainty', machine.uncertainty);
   const guarded = allHold([
-    inOrder('deck ends', front, rear), mustBeAboveZero('machine length', length),
+    inOrder('deck ends', front, rear),
+    mustBeAboveZero('machine length', length),
     ...between('balance point behind machine front', balancePoint, fixed(inch(0)), length, 'included'),
     mustNotBeNegative('balance point uncertainty', uncertainty),
   ]);
   if (isLeft(guarded)) return guarded;
-  const moment = difference('tongue moment without the machine', product(null, weight, a), sum(null, without.right.lines.map((line) => line.moment)), statics);
+  const moment = difference(
+    'tongue moment without the machine',
+    product(null, weight, a),
+    sum(
+      null,
+      without.right.lines.map((line) => line.moment),
+    ),
+    statics,
+  );
   const limits = [...deckLimits(front, rear, length, balancePoint), ...weightLimits(trailer, a, weight, moment)];
   const guideline = trailer.guideline === 'no guideline' ? [] : trailer.guideline.decisions;
-  return right({ axlesAt: a, weight, moment, balancePoint, uncertainty, limits, decisions: [...without.right.decisions, ...guideline, ...guarded.right] });
+  return right({
+    axlesAt: a,
+    weight,
+    moment,
+    balancePoint,
+    uncertainty,
+    limits,
+    decisions: [...without.right.decisions, ...guideline, ...guarded.right],
+  });
 }
 
 /** A limit at one machine weight. The caller has ruled out a weight of zero. */
 export function placed(limit: PlacementLimit, machineWeight: Derived<'lb'>): PlacedLimit {
-  const at = limit.by === 'deck' ? limit.base
-    : sum(`place by ${limit.name}`, [limit.base, quotient(null, limit.moment, machineWeight)], limit.source ?? statics);
+  const at =
+    limit.by === 'deck'
+      ? limit.base
+      : sum(
+          `place by ${limit.name}`,
+          [limit.base, quotient(null, limit.moment, machineWeight)],
+          limit.source ?? statics,
+        );
   return { ...limit, at };
 }
 
 /** The same limit when the balance point may lie `u` to either side: weight limits close in by `u`, the deck does not. */
 export function madeSure(limit: PlacementLimit, u: Derived<'in'>): PlacementLimit {
   if (limit.by === 'deck') return limit;
-  const base = limit.end === 'front' ? sum(`sure base place by ${limit.name}`, [limit.base, u]) : difference(`sure base place by ${limit.name}`, limit.base, u);
+  const base =
+    limit.end === 'front'
+      ? sum(`sure base place by ${limit.name}`, [limit.base, u])
+      : difference(`sure base place by ${limit.name}`, limit.base, u);
   return { ...limit, base };
 }

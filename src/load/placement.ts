@@ -1,12 +1,30 @@
 /** Where may the machine stand? The interval of places that every limit leaves, or the two limits that leave none. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { compare, showBrief } from '../units/index.js';
-import { type AnyWeight, type Decision, type Derived, difference, inPounds, product, quotient, statics, sum } from '../trace/index.js';
+import {
+  type AnyWeight,
+  type Decision,
+  type Derived,
+  difference,
+  inPounds,
+  product,
+  quotient,
+  statics,
+  sum,
+} from '../trace/index.js';
 import { note, type Note } from '../ratings/index.js';
 import type { BalanceError } from './errors.js';
 import { allHold, mustBeAboveZero } from './loading-guards.js';
 import type { LoadingError } from './loading-errors.js';
-import { type Lines, linesOf, type MachineShape, madeSure, placed, type PlacedLimit, type TrailerForPlacing } from './placement-limits.js';
+import {
+  type Lines,
+  linesOf,
+  type MachineShape,
+  madeSure,
+  placed,
+  type PlacedLimit,
+  type TrailerForPlacing,
+} from './placement-limits.js';
 import { type Span, type SpanEnd, spanOf } from './span.js';
 
 /** A machine to be placed. */
@@ -45,14 +63,39 @@ export function conflictOf({ lower, upper }: Span<PlacedLimit>): string {
   return `${names(lower)} asks for a balance point at ${showBrief(lower.at.value)} or further back, ${names(upper)} for ${showBrief(upper.at.value)} or further forward`;
 }
 
-function notesOn(span: Span<PlacedLimit>, sure: Span<PlacedLimit>, lines: Lines, trailer: TrailerForPlacing): readonly Note[] {
+function notesOn(
+  span: Span<PlacedLimit>,
+  sure: Span<PlacedLimit>,
+  lines: Lines,
+  trailer: TrailerForPlacing,
+): readonly Note[] {
   const ends = (of: Span<PlacedLimit>): readonly Derived<'in'>[] => [of.lower.at, of.upper.at, of.width];
   return [
     ...(span.empty ? [note('EmptyWindow', `No place meets every limit: ${conflictOf(span)}.`, ends(span))] : []),
-    ...(!span.empty && sure.empty ? [note('WindowWithinUncertainty', `The window is narrower than the balance point is known: ${conflictOf(sure)}. Weigh the machine by its axles.`, ends(sure))] : []),
-    ...(compare(span.upper.at.value, lines.axlesAt.value) > 0 ? [note('BehindTheAxles', 'Toward the rear end of the window the machine balances behind the axles and takes load off the tongue.', [span.upper.at, lines.axlesAt])] : []),
-    ...(trailer.guideline === 'no guideline' ? [note('NoGuideline', 'No tongue guideline was given, so no end is set by a tongue that is too light.')] : []),
-    ...(trailer.tongueLimits.length + (trailer.tongueBounds?.length ?? 0) === 0 ? [note('NoTongueLimit', 'Not checked: no hitch or coupler tongue rating was given.')] : []),
+    ...(!span.empty && sure.empty
+      ? [
+          note(
+            'WindowWithinUncertainty',
+            `The window is narrower than the balance point is known: ${conflictOf(sure)}. Weigh the machine by its axles.`,
+            ends(sure),
+          ),
+        ]
+      : []),
+    ...(compare(span.upper.at.value, lines.axlesAt.value) > 0
+      ? [
+          note(
+            'BehindTheAxles',
+            'Toward the rear end of the window the machine balances behind the axles and takes load off the tongue.',
+            [span.upper.at, lines.axlesAt],
+          ),
+        ]
+      : []),
+    ...(trailer.guideline === 'no guideline'
+      ? [note('NoGuideline', 'No tongue guideline was given, so no end is set by a tongue that is too light.')]
+      : []),
+    ...(trailer.tongueLimits.length + (trailer.tongueBounds?.length ?? 0) === 0
+      ? [note('NoTongueLimit', 'Not checked: no hitch or coupler tongue rating was given.')]
+      : []),
     ...(trailer.axleLimits.length === 0 ? [note('NoAxleLimit', 'Not checked: no axle group rating was given.')] : []),
     note('GrossNotHere', 'Moving a machine never changes the gross weight: GVWR is a separate check.'),
   ];
@@ -80,7 +123,10 @@ function notesOn(span: Span<PlacedLimit>, sure: Span<PlacedLimit>, lines: Lines,
  * @example orThrow(placementWindow(trailer, { weight: lb(9200), length: inch(120), balancePoint: inch(52), uncertainty: inch(2) })).width // 3.3 in
  * @source static equilibrium, derived; the guideline carries its own source
  */
-export function placementWindow(trailer: TrailerForPlacing, machine: MachineToPlace): Either<BalanceError | LoadingError, PlacementWindow> {
+export function placementWindow(
+  trailer: TrailerForPlacing,
+  machine: MachineToPlace,
+): Either<BalanceError | LoadingError, PlacementWindow> {
   const lines = linesOf(trailer, machine);
   if (isLeft(lines)) return lines;
   const { axlesAt: a, weight, moment, balancePoint, uncertainty: u } = lines.right;
@@ -91,19 +137,32 @@ export function placementWindow(trailer: TrailerForPlacing, machine: MachineToPl
   const gross = sum('gross weight', [weight, load]);
   const limits = lines.right.limits.map((limit) => placed(limit, load));
   const span = between('the window', limits);
-  const sure = between('the sure window', lines.right.limits.map((limit) => placed(madeSure(limit, u), load)));
+  const sure = between(
+    'the sure window',
+    lines.right.limits.map((limit) => placed(madeSure(limit, u), load)),
+  );
   const feel = (where: string, end: SpanEnd<PlacedLimit>): WindowEnd => {
-    const tongue = quotient(`tongue load at the ${where}`, sum(null, [moment, product(null, load, difference(null, a, end.at))]), a, statics);
+    const tongue = quotient(
+      `tongue load at the ${where}`,
+      sum(null, [moment, product(null, load, difference(null, a, end.at))]),
+      a,
+      statics,
+    );
     return {
-      ...end, tongue,
+      ...end,
+      tongue,
       machineFront: difference(`machine front at the ${where}`, end.at, balancePoint),
       tongueShare: quotient(`tongue share at the ${where}`, tongue, gross),
       axleLoad: difference(`axle load at the ${where}`, gross, tongue),
     };
   };
   return right({
-    ...span, lower: feel('front end', span.lower), upper: feel('rear end', span.upper),
-    gross, sure, limits,
+    ...span,
+    lower: feel('front end', span.lower),
+    upper: feel('rear end', span.upper),
+    gross,
+    sure,
+    limits,
     poundsPerInch: quotient('tongue load per inch', load, a, statics),
     tongueUncertainty: quotient('tongue uncertainty', product(null, load, u), a, statics),
     decisions: [...lines.right.decisions, ...guarded.right],
@@ -112,4 +171,8 @@ export function placementWindow(trailer: TrailerForPlacing, machine: MachineToPl
 }
 
 const between = (name: string, limits: readonly PlacedLimit[]): Span<PlacedLimit> =>
-  spanOf(name, limits.filter(({ end }) => end === 'front'), limits.filter(({ end }) => end === 'rear'));
+  spanOf(
+    name,
+    limits.filter(({ end }) => end === 'front'),
+    limits.filter(({ end }) => end === 'rear'),
+  );

@@ -29,15 +29,25 @@ export interface RampCapacity {
  * @example orThrow(rampCapacity(rating('ramp pair, axle', lb(3500)), { weight: lb(6000), axleLoads: [lb(3600), lb(2400)] })).check.verdict // over
  * @source common practice, no source: the basis is printed with the rating
  */
-export function rampCapacity(rated: Rating<'ramp pair, axle'> | Rating<'ramp pair, machine'>, machine: MachineOnRamps): Either<LoadingError, RampCapacity> {
+export function rampCapacity(
+  rated: Rating<'ramp pair, axle'> | Rating<'ramp pair, machine'>,
+  machine: MachineOnRamps,
+): Either<LoadingError, RampCapacity> {
   const whole = inPounds('machine weight', machine.weight);
-  const axles = machine.axleLoads === 'unknown' ? [] : machine.axleLoads.map((load, i) => inPounds(`load of machine axle ${i + 1}`, load));
+  const axles =
+    machine.axleLoads === 'unknown'
+      ? []
+      : machine.axleLoads.map((load, i) => inPounds(`load of machine axle ${i + 1}`, load));
   const guarded = allHold([
     mustBeAboveZero('machine weight', whole),
     ...axles.flatMap((load, i) => between(`load of machine axle ${i + 1}`, load, fixed(lb(0)), whole, 'included')),
   ]);
   if (isLeft(guarded)) return guarded;
-  if (rated.rating === 'ramp pair, machine') return right({ check: check(rated, weight('machine weight', whole)), decisions: guarded.right });
+  if (rated.rating === 'ramp pair, machine')
+    return right({ check: check(rated, weight('machine weight', whole)), decisions: guarded.right });
   if (axles.length === 0) return left({ chapter: 'load', tag: 'MachineAxleLoadsMissing', machineWeight: whole.value });
-  return right({ check: check(rated, weight('machine axle load', greatestOf('heaviest machine axle', axles))), decisions: guarded.right });
+  return right({
+    check: check(rated, weight('machine axle load', greatestOf('heaviest machine axle', axles))),
+    decisions: guarded.right,
+  });
 }

@@ -1,7 +1,24 @@
 /** Does a wheeled machine hang up where the ramp meets the deck? */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { compare, degree, inch, ratio } from '../units/index.js';
-import { type AnyAngle, type AnyLength, arcTangent, type Decision, type Derived, difference, inInches, known, leastOf, product, quotient, sine, type Source, squareRoot, sum, tangent } from '../trace/index.js';
+import {
+  type AnyAngle,
+  type AnyLength,
+  arcTangent,
+  type Decision,
+  type Derived,
+  difference,
+  inInches,
+  known,
+  leastOf,
+  product,
+  quotient,
+  sine,
+  type Source,
+  squareRoot,
+  sum,
+  tangent,
+} from '../trace/index.js';
 import { note, type Note } from '../ratings/index.js';
 import { allHold, between, fixed, mustBeAboveZero, mustNotBeNegative } from './loading-guards.js';
 import type { LoadingError } from './loading-errors.js';
@@ -55,18 +72,31 @@ export interface CrestClearance {
  * @example orThrow(edgeRise(inch(30), inch(20), degree(20))).rise // 4.16 in
  * @source plane geometry, derived
  */
-export function edgeRise(before: AnyLength, behind: AnyLength, turns: AnyAngle): Either<LoadingError, { readonly rise: Derived<'in'>; readonly decisions: readonly Decision[] }> {
+export function edgeRise(
+  before: AnyLength,
+  behind: AnyLength,
+  turns: AnyAngle,
+): Either<LoadingError, { readonly rise: Derived<'in'>; readonly decisions: readonly Decision[] }> {
   const u = inInches('edge to the one axle', before);
   const v = inInches('edge to the other axle', behind);
   const angle = known('angle at the edge', turns);
   const guarded = allHold([
-    mustBeAboveZero('edge to the one axle', u), mustBeAboveZero('edge to the other axle', v), mustNotBeNegative('angle at the edge', angle), belowUpright('angle at the edge', angle),
+    mustBeAboveZero('edge to the one axle', u),
+    mustBeAboveZero('edge to the other axle', v),
+    mustNotBeNegative('angle at the edge', angle),
+    belowUpright('angle at the edge', angle),
   ]);
   if (isLeft(guarded)) return guarded;
   const both = product(null, u, v);
   const cosine = sine(null, difference(null, fixed(degree(90)), angle));
-  const line = squareRoot('line through the wheels', sum(null, [product(null, u, u), product(null, v, v), product(null, product(null, both, fixed(ratio(2))), cosine)]));
-  return right({ rise: quotient('rise of the edge', product(null, both, sine(null, angle)), line, geometry), decisions: guarded.right });
+  const line = squareRoot(
+    'line through the wheels',
+    sum(null, [product(null, u, u), product(null, v, v), product(null, product(null, both, fixed(ratio(2))), cosine)]),
+  );
+  return right({
+    rise: quotient('rise of the edge', product(null, both, sine(null, angle)), line, geometry),
+    decisions: guarded.right,
+  });
 }
 
 /**
@@ -76,8 +106,16 @@ export function edgeRise(before: AnyLength, behind: AnyLength, turns: AnyAngle):
 function riseBelow(name: string, p: Derived<'in'>, base: Derived<'in'>, turns: Derived<'deg'>): Derived<'in'> {
   const four = product(null, product(null, p, difference(null, base, p)), fixed(ratio(4)));
   const slope = tangent(null, turns);
-  const root = squareRoot(null, sum(null, [product(null, base, base), product(null, four, product(null, slope, slope))]));
-  return quotient(name, product(null, product(null, four, slope), fixed(ratio('0.5'))), sum(null, [base, root]), geometry);
+  const root = squareRoot(
+    null,
+    sum(null, [product(null, base, base), product(null, four, product(null, slope, slope))]),
+  );
+  return quotient(
+    name,
+    product(null, product(null, four, slope), fixed(ratio('0.5'))),
+    sum(null, [base, root]),
+    geometry,
+  );
 }
 
 /**
@@ -97,27 +135,64 @@ function riseBelow(name: string, p: Derived<'in'>, base: Derived<'in'>, turns: D
  * @example orThrow(crestClearance(inch(100), [{ name: 'belly', behindFrontAxle: inch(50), height: inch(12) }], crests)).sharpest // 26.99 deg
  * @source plane geometry, derived; the formula for the middle: encyclopedia, reproduced
  */
-export function crestClearance(wheelbase: AnyLength, lowPoints: readonly LowPoint[], crests: readonly Crest[]): Either<LoadingError, CrestClearance> {
-  if (lowPoints.length === 0) return left({ chapter: 'load', tag: 'NothingGiven', what: 'low points under the machine' });
+export function crestClearance(
+  wheelbase: AnyLength,
+  lowPoints: readonly LowPoint[],
+  crests: readonly Crest[],
+): Either<LoadingError, CrestClearance> {
+  if (lowPoints.length === 0)
+    return left({ chapter: 'load', tag: 'NothingGiven', what: 'low points under the machine' });
   if (crests.length === 0) return left({ chapter: 'load', tag: 'NothingGiven', what: 'edges to drive over' });
   const base = inInches('wheelbase', wheelbase);
-  const points = lowPoints.map(({ name, behindFrontAxle, height }) => ({ name, p: inInches(`${name} behind the front axle`, behindFrontAxle), c: inInches(`${name} height`, height) }));
+  const points = lowPoints.map(({ name, behindFrontAxle, height }) => ({
+    name,
+    p: inInches(`${name} behind the front axle`, behindFrontAxle),
+    c: inInches(`${name} height`, height),
+  }));
   const guarded = allHold([
     mustBeAboveZero('wheelbase', base),
-    ...points.flatMap(({ name, p, c }) => [...between(`${name} behind the front axle`, p, fixed(inch(0)), base, 'excluded'), mustNotBeNegative(`${name} height`, c)]),
+    ...points.flatMap(({ name, p, c }) => [
+      ...between(`${name} behind the front axle`, p, fixed(inch(0)), base, 'excluded'),
+      mustNotBeNegative(`${name} height`, c),
+    ]),
     ...crests.flatMap(({ name, turns }) => [mustNotBeNegative(name, turns), belowUpright(name, turns)]),
   ]);
   if (isLeft(guarded)) return guarded;
-  const checks = crests.flatMap((crest) => points.map((point): CrestCheck => {
-    const rise = riseBelow(`rise of ${crest.name} at ${point.name}`, point.p, base, crest.turns);
-    const clearance = difference(`clearance of ${point.name} over ${crest.name}`, point.c, rise);
-    return { crest: crest.name, lowPoint: point.name, rise, clearance, verdict: compare(point.c.value, rise.value) > 0 ? 'clears' : 'touches' };
-  }));
-  const sharpest = leastOf('sharpest edge', points.map(({ name, p, c }) =>
-    sum(`sharpest edge for ${name}`, [arcTangent(null, quotient(null, c, p)), arcTangent(null, quotient(null, c, difference(null, base, p)))], geometry)));
+  const checks = crests.flatMap((crest) =>
+    points.map((point): CrestCheck => {
+      const rise = riseBelow(`rise of ${crest.name} at ${point.name}`, point.p, base, crest.turns);
+      const clearance = difference(`clearance of ${point.name} over ${crest.name}`, point.c, rise);
+      return {
+        crest: crest.name,
+        lowPoint: point.name,
+        rise,
+        clearance,
+        verdict: compare(point.c.value, rise.value) > 0 ? 'clears' : 'touches',
+      };
+    }),
+  );
+  const sharpest = leastOf(
+    'sharpest edge',
+    points.map(({ name, p, c }) =>
+      sum(
+        `sharpest edge for ${name}`,
+        [arcTangent(null, quotient(null, c, p)), arcTangent(null, quotient(null, c, difference(null, base, p)))],
+        geometry,
+      ),
+    ),
+  );
   const touching = checks.filter(({ verdict }) => verdict === 'touches');
   return right({
-    checks, sharpest, least: leastOf('least clearance', checks.map(({ clearance }) => clearance)), verdict: touching.length === 0 ? 'clears' : 'touches', decisions: guarded.right,
-    notes: touching.map(({ crest, lowPoint, clearance }) => note('HangsUp', `${lowPoint} touches at ${crest}.`, [clearance])),
+    checks,
+    sharpest,
+    least: leastOf(
+      'least clearance',
+      checks.map(({ clearance }) => clearance),
+    ),
+    verdict: touching.length === 0 ? 'clears' : 'touches',
+    decisions: guarded.right,
+    notes: touching.map(({ crest, lowPoint, clearance }) =>
+      note('HangsUp', `${lowPoint} touches at ${crest}.`, [clearance]),
+    ),
   });
 }

@@ -33,23 +33,42 @@ export interface Crests {
  * @example orThrow(crestsOf(degree(20), { angle: degree(8), length: inch(60) }, inch(50))).crests.length // 2
  * @source plane geometry, derived
  */
-export function crestsOf(ramp: AnyAngle, dovetail: Dovetail | 'straight deck', wheelbase: AnyLength): Either<LoadingError, Crests> {
+export function crestsOf(
+  ramp: AnyAngle,
+  dovetail: Dovetail | 'straight deck',
+  wheelbase: AnyLength,
+): Either<LoadingError, Crests> {
   const whole = known('ramp angle', ramp);
   const guarded = allHold([mustNotBeNegative('ramp angle', whole), belowUpright('ramp angle', whole)]);
   if (isLeft(guarded)) return guarded;
-  if (dovetail === 'straight deck') return right({ crests: [{ name: 'deck edge', turns: whole }], decisions: guarded.right, notes: [] });
+  if (dovetail === 'straight deck')
+    return right({ crests: [{ name: 'deck edge', turns: whole }], decisions: guarded.right, notes: [] });
   const tail = known('dovetail angle', dovetail.angle);
   const length = inInches('dovetail length', dovetail.length);
   const base = inInches('wheelbase', wheelbase);
   const tailGuarded = allHold([
-    ...between('dovetail angle', tail, flat, whole, 'included'), mustBeAboveZero('dovetail length', length), mustBeAboveZero('wheelbase', base),
+    ...between('dovetail angle', tail, flat, whole, 'included'),
+    mustBeAboveZero('dovetail length', length),
+    mustBeAboveZero('wheelbase', base),
   ]);
   if (isLeft(tailGuarded)) return tailGuarded;
   const straddles = decide(base, '>', length);
-  const crests: Crest[] = [{ name: 'deck to dovetail', turns: tail }, { name: 'dovetail to ramp', turns: difference('turn from dovetail to ramp', whole, tail) }];
+  const crests: Crest[] = [
+    { name: 'deck to dovetail', turns: tail },
+    { name: 'dovetail to ramp', turns: difference('turn from dovetail to ramp', whole, tail) },
+  ];
   if (straddles.holds) crests.push({ name: 'both edges at once', turns: whole });
   return right({
-    crests, decisions: [...guarded.right, ...tailGuarded.right, straddles],
-    notes: straddles.holds ? [note('StraddlesDovetail', 'The wheelbase is longer than the dovetail: both edges are taken together as the sharper edge they replace.', [base, length])] : [],
+    crests,
+    decisions: [...guarded.right, ...tailGuarded.right, straddles],
+    notes: straddles.holds
+      ? [
+          note(
+            'StraddlesDovetail',
+            'The wheelbase is longer than the dovetail: both edges are taken together as the sharper edge they replace.',
+            [base, length],
+          ),
+        ]
+      : [],
   });
 }

@@ -55,25 +55,64 @@ export function rampSpacing(axles: readonly MachineAxle[], ramps: RampPair): Eit
   const margin = inInches('margin beside the tire', ramps.margin);
   const closest = inInches('closest setting', ramps.closest);
   const widest = inInches('widest setting', ramps.widest);
-  const read = axles.map(({ name, gauge, tireWidth }) => ({ name, gauge: inInches(`${name} gauge`, gauge), tire: inInches(`${name} tire width`, tireWidth) }));
+  const read = axles.map(({ name, gauge, tireWidth }) => ({
+    name,
+    gauge: inInches(`${name} gauge`, gauge),
+    tire: inInches(`${name} tire width`, tireWidth),
+  }));
   const guarded = allHold([
-    mustBeAboveZero('ramp width', width), mustNotBeNegative('margin beside the tire', margin), mustNotBeNegative('closest setting', closest), inOrder('ramp settings', closest, widest),
-    ...read.flatMap(({ name, gauge, tire }) => [mustBeAboveZero(`${name} gauge`, gauge), mustBeAboveZero(`${name} tire width`, tire)]),
+    mustBeAboveZero('ramp width', width),
+    mustNotBeNegative('margin beside the tire', margin),
+    mustNotBeNegative('closest setting', closest),
+    inOrder('ramp settings', closest, widest),
+    ...read.flatMap(({ name, gauge, tire }) => [
+      mustBeAboveZero(`${name} gauge`, gauge),
+      mustBeAboveZero(`${name} tire width`, tire),
+    ]),
   ]);
   if (isLeft(guarded)) return guarded;
   const plays = read.map(({ name, gauge, tire }) => {
-    const play = difference(`play of the ${name} tire on its ramp`, width, sum(null, [tire, product(null, margin, fixed(ratio(2)))]), geometry);
-    return { name, play, low: difference(`closest for ${name}`, gauge, play), high: sum(`widest for ${name}`, [gauge, play]) };
+    const play = difference(
+      `play of the ${name} tire on its ramp`,
+      width,
+      sum(null, [tire, product(null, margin, fixed(ratio(2)))]),
+      geometry,
+    );
+    return {
+      name,
+      play,
+      low: difference(`closest for ${name}`, gauge, play),
+      high: sum(`widest for ${name}`, [gauge, play]),
+    };
   });
-  const low: EndLimit[] = [{ name: 'closest setting', at: closest }, ...plays.map(({ name, low: at }) => ({ name, at }))];
-  const high: EndLimit[] = [{ name: 'widest setting', at: widest }, ...plays.map(({ name, high: at }) => ({ name, at }))];
+  const low: EndLimit[] = [
+    { name: 'closest setting', at: closest },
+    ...plays.map(({ name, low: at }) => ({ name, at })),
+  ];
+  const high: EndLimit[] = [
+    { name: 'widest setting', at: widest },
+    ...plays.map(({ name, high: at }) => ({ name, at })),
+  ];
   const span = spanOf('the ramp setting', low, high);
   return right({
-    ...span, limits: [...low, ...high], decisions: guarded.right,
+    ...span,
+    limits: [...low, ...high],
+    decisions: guarded.right,
     notes: [
-      ...plays.filter(({ play }) => compare(play.value, inch(0)) < 0).map(({ name, play }) => note('TireWiderThanRamp', `The ${name} tire with its margins is wider than the ramp.`, [play])),
-      ...(span.empty ? [note('NoSetting', `No setting serves: ${namesOf(span.lower.setBy)} asks for ${showBrief(span.lower.at.value)} or wider, ${namesOf(span.upper.setBy)} for ${showBrief(span.upper.at.value)} or closer.`, [span.width])] : []),
+      ...plays
+        .filter(({ play }) => compare(play.value, inch(0)) < 0)
+        .map(({ name, play }) =>
+          note('TireWiderThanRamp', `The ${name} tire with its margins is wider than the ramp.`, [play]),
+        ),
+      ...(span.empty
+        ? [
+            note(
+              'NoSetting',
+              `No setting serves: ${namesOf(span.lower.setBy)} asks for ${showBrief(span.lower.at.value)} or wider, ${namesOf(span.upper.setBy)} for ${showBrief(span.upper.at.value)} or closer.`,
+              [span.width],
+            ),
+          ]
+        : []),
     ],
   });
 }
-

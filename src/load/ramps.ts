@@ -1,7 +1,23 @@
 /** How steep is the ramp, how long must it be, and will the machine climb it? */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { degree } from '../units/index.js';
-import { type AnyAngle, type AnyLength, type AnyWeight, arcSine, decide, type Decision, type Derived, inInches, inPounds, known, product, quotient, sine, statics, tangent } from '../trace/index.js';
+import {
+  type AnyAngle,
+  type AnyLength,
+  type AnyWeight,
+  arcSine,
+  decide,
+  type Decision,
+  type Derived,
+  inInches,
+  inPounds,
+  known,
+  product,
+  quotient,
+  sine,
+  statics,
+  tangent,
+} from '../trace/index.js';
 import { allHold, between, fixed, type Guard, mustBeAboveZero, mustNotBeNegative } from './loading-guards.js';
 import type { LoadingError } from './loading-errors.js';
 
@@ -10,7 +26,8 @@ export const upright = fixed(degree(90));
 
 /** An angle below a right angle, so that its tangent is a figure. */
 export const belowUpright = (what: string, angle: Derived<'deg'>): Guard => ({
-  decision: decide(angle, '<', upright), otherwise: { chapter: 'load', tag: 'OutsideItsRange', what, found: angle.value, from: flat.value, to: upright.value },
+  decision: decide(angle, '<', upright),
+  otherwise: { chapter: 'load', tag: 'OutsideItsRange', what, found: angle.value, from: flat.value, to: upright.value },
 });
 
 export interface RampAngle {
@@ -61,7 +78,11 @@ export interface RampLength {
 export function rampLength(height: AnyLength, angle: AnyAngle): Either<LoadingError, RampLength> {
   const h = inInches('deck height', height);
   const steep = known('ramp angle', angle);
-  const guarded = allHold([mustNotBeNegative('deck height', h), mustBeAboveZero('ramp angle', steep), ...between('ramp angle', steep, flat, upright, 'included')]);
+  const guarded = allHold([
+    mustNotBeNegative('deck height', h),
+    mustBeAboveZero('ramp angle', steep),
+    ...between('ramp angle', steep, flat, upright, 'included'),
+  ]);
   if (isLeft(guarded)) return guarded;
   return right({ length: quotient('ramp length', h, sine(null, steep)), decisions: guarded.right });
 }
@@ -90,7 +111,15 @@ export interface Climb {
 export function gripNeeded(machineWeight: AnyWeight, angle: AnyAngle): Either<LoadingError, Climb> {
   const load = inPounds('machine weight', machineWeight);
   const steep = known('ramp angle', angle);
-  const guarded = allHold([mustNotBeNegative('machine weight', load), mustNotBeNegative('ramp angle', steep), belowUpright('ramp angle', steep)]);
+  const guarded = allHold([
+    mustNotBeNegative('machine weight', load),
+    mustNotBeNegative('ramp angle', steep),
+    belowUpright('ramp angle', steep),
+  ]);
   if (isLeft(guarded)) return guarded;
-  return right({ grip: tangent('grip needed', steep), pull: product('pull along the ramp', load, sine(null, steep), statics), decisions: guarded.right });
+  return right({
+    grip: tangent('grip needed', steep),
+    pull: product('pull along the ramp', load, sine(null, steep), statics),
+    decisions: guarded.right,
+  });
 }

@@ -1,7 +1,16 @@
 /** Does the securement stand the forces of braking and turning? Two tests, on two strengths, kept apart by type. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { compare, ratio } from '../units/index.js';
-import { type AnyWeight, type Decision, type Derived, difference, inPounds, lookedUp, product, type Source } from '../trace/index.js';
+import {
+  type AnyWeight,
+  type Decision,
+  type Derived,
+  difference,
+  inPounds,
+  lookedUp,
+  product,
+  type Source,
+} from '../trace/index.js';
 import { note, type Note } from '../ratings/index.js';
 import { type Direction, type SecurementBasis, securementForces } from './data/securement-forces.js';
 import { allHold, fixed, mustBeAboveZero, mustNotBeNegative } from './loading-guards.js';
@@ -26,9 +35,13 @@ export interface SecurementOffer<B extends SecurementBasis> {
 }
 
 /** Names what is offered as breaking strengths. @example breakingStrengths({ forward: lb(32000), rearward: lb(20000), sideways: lb(20000) }) */
-export const breakingStrengths = (offers: SecurementOffer<'breaking strength'>['offers']): SecurementOffer<'breaking strength'> => ({ basis: 'breaking strength', offers });
+export const breakingStrengths = (
+  offers: SecurementOffer<'breaking strength'>['offers'],
+): SecurementOffer<'breaking strength'> => ({ basis: 'breaking strength', offers });
 /** Names what is offered as working load limits. @example workingLoadLimits({ forward: lb(9000), rearward: lb(9000), sideways: lb(5000) }) */
-export const workingLoadLimits = (offers: SecurementOffer<'working load limit'>['offers']): SecurementOffer<'working load limit'> => ({ basis: 'working load limit', offers });
+export const workingLoadLimits = (
+  offers: SecurementOffer<'working load limit'>['offers'],
+): SecurementOffer<'working load limit'> => ({ basis: 'working load limit', offers });
 
 /**
  * What forces must the securement stand?
@@ -46,7 +59,11 @@ export const workingLoadLimits = (offers: SecurementOffer<'working load limit'>[
  * @example orThrow(securementNeed(lb(10000), 'breaking strength', 'not contained')).forces.forward // 8,000 lb
  * @source 49 CFR 393.102(a) and (b), agency rules page; binds commercial carriers
  */
-export function securementNeed<B extends SecurementBasis>(articleWeight: AnyWeight, basis: B, contained: 'contained' | 'not contained'): Either<LoadingError, SecurementNeed<B>> {
+export function securementNeed<B extends SecurementBasis>(
+  articleWeight: AnyWeight,
+  basis: B,
+  contained: 'contained' | 'not contained',
+): Either<LoadingError, SecurementNeed<B>> {
   const weight = inPounds('article weight', articleWeight);
   const guarded = allHold([mustBeAboveZero('article weight', weight)]);
   if (isLeft(guarded)) return guarded;
@@ -54,7 +71,11 @@ export function securementNeed<B extends SecurementBasis>(articleWeight: AnyWeig
   for (const row of securementForces.rows) {
     if (row.basis !== basis) continue;
     const source: Source = { ...securementForces.source, clause: row.clause };
-    const share = lookedUp(`${row.direction} share on ${basis}`, ratio(row.g), { table: securementForces.name, key: `${basis}, ${row.direction}`, source });
+    const share = lookedUp(`${row.direction} share on ${basis}`, ratio(row.g), {
+      table: securementForces.name,
+      key: `${basis}, ${row.direction}`,
+      source,
+    });
     forces[row.direction] = product(`${row.direction} force on ${basis}`, weight, share, source);
   }
   const down = contained === 'contained' ? contained : product('downward hold', weight, fixed(ratio('0.2')), downward);
@@ -90,15 +111,36 @@ export interface Securement {
  * @example orThrow(securementCheck(need, breakingStrengths({ forward: lb(8000), rearward: lb(5000), sideways: lb(5000) }))).verdict // within
  * @source 49 CFR 393.102(a), agency rules page; binds commercial carriers
  */
-export function securementCheck<B extends SecurementBasis>(need: SecurementNeed<B>, offer: SecurementOffer<NoInfer<B>>): Either<LoadingError, Securement> {
-  const offered = directions.map((direction) => ({ direction, force: need.forces[direction], offered: inPounds(`${offer.basis} offered ${direction}`, offer.offers[direction]) }));
-  const guarded = allHold(offered.map(({ direction, offered: figure }) => mustNotBeNegative(`${offer.basis} offered ${direction}`, figure)));
-  if (isLeft(guarded)) return guarded;
-  const checks = offered.map((one): SecurementCheck => ({
-    ...one, reserve: difference(`reserve ${one.direction}`, one.offered, one.force), verdict: compare(one.force.value, one.offered.value) <= 0 ? 'within' : 'over',
+export function securementCheck<B extends SecurementBasis>(
+  need: SecurementNeed<B>,
+  offer: SecurementOffer<NoInfer<B>>,
+): Either<LoadingError, Securement> {
+  const offered = directions.map((direction) => ({
+    direction,
+    force: need.forces[direction],
+    offered: inPounds(`${offer.basis} offered ${direction}`, offer.offers[direction]),
   }));
+  const guarded = allHold(
+    offered.map(({ direction, offered: figure }) => mustNotBeNegative(`${offer.basis} offered ${direction}`, figure)),
+  );
+  if (isLeft(guarded)) return guarded;
+  const checks = offered.map(
+    (one): SecurementCheck => ({
+      ...one,
+      reserve: difference(`reserve ${one.direction}`, one.offered, one.force),
+      verdict: compare(one.force.value, one.offered.value) <= 0 ? 'within' : 'over',
+    }),
+  );
   return right({
-    basis: need.basis, checks, verdict: checks.every(({ verdict }) => verdict === 'within') ? 'within' : 'over', decisions: [...need.decisions, ...guarded.right],
-    notes: [note('OneTestOfTwo', `Judged on ${need.basis}; the test on ${need.basis === 'breaking strength' ? 'working load limit' : 'breaking strength'} is another.`)],
+    basis: need.basis,
+    checks,
+    verdict: checks.every(({ verdict }) => verdict === 'within') ? 'within' : 'over',
+    decisions: [...need.decisions, ...guarded.right],
+    notes: [
+      note(
+        'OneTestOfTwo',
+        `Judged on ${need.basis}; the test on ${need.basis === 'breaking strength' ? 'working load limit' : 'breaking strength'} is another.`,
+      ),
+    ],
   });
 }

@@ -1,7 +1,19 @@
 /** Does the load sit on the left wheels or on the right? */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { compare, lb, ratio } from '../units/index.js';
-import { type AnyLength, type AnyWeight, type Decision, type Derived, difference, inInches, inPounds, product, quotient, statics, sum } from '../trace/index.js';
+import {
+  type AnyLength,
+  type AnyWeight,
+  type Decision,
+  type Derived,
+  difference,
+  inInches,
+  inPounds,
+  product,
+  quotient,
+  statics,
+  sum,
+} from '../trace/index.js';
 import { note, type Note } from '../ratings/index.js';
 import { allHold, fixed, mustBeAboveZero } from './loading-guards.js';
 import type { LoadingError } from './loading-errors.js';
@@ -31,7 +43,11 @@ export interface WheelShares {
  * @example orThrow(wheelShares(lb(6000), inch(4), inch(80))).right // 3,300 lb
  * @source static equilibrium, derived
  */
-export function wheelShares(axleLoad: AnyWeight, rightOfMiddle: AnyLength, track: AnyLength): Either<LoadingError, WheelShares> {
+export function wheelShares(
+  axleLoad: AnyWeight,
+  rightOfMiddle: AnyLength,
+  track: AnyLength,
+): Either<LoadingError, WheelShares> {
   const load = inPounds('axle load', axleLoad);
   const y = inInches('load right of the middle', rightOfMiddle);
   const t = inInches('track', track);
@@ -44,8 +60,12 @@ export function wheelShares(axleLoad: AnyWeight, rightOfMiddle: AnyLength, track
   const onLeft = difference('load on the left wheels', load, onRight);
   const lifted = [onLeft, onRight].filter(({ value }) => compare(value, lb(0)) < 0);
   return right({
-    left: onLeft, right: onRight, rightShare: quotient('right share', reach, whole), decisions: guarded.right,
-    notes: lifted.length === 0 ? [] : [note('SideLifts', 'The load stands outside the wheels: one side lifts.', lifted)],
+    left: onLeft,
+    right: onRight,
+    rightShare: quotient('right share', reach, whole),
+    decisions: guarded.right,
+    notes:
+      lifted.length === 0 ? [] : [note('SideLifts', 'The load stands outside the wheels: one side lifts.', lifted)],
   });
 }
 
@@ -77,10 +97,24 @@ export interface LateralCentre {
  */
 export function lateralCentre(items: readonly ItemAcross[]): Either<LoadingError, LateralCentre> {
   if (items.length === 0) return left({ chapter: 'load', tag: 'NothingGiven', what: 'items across the trailer' });
-  const read = items.map(({ name, weight, rightOfMiddle }) => ({ w: inPounds(`${name} weight`, weight), y: inInches(`${name} right of the middle`, rightOfMiddle) }));
-  const weight = sum('weight across', read.map(({ w }) => w));
+  const read = items.map(({ name, weight, rightOfMiddle }) => ({
+    w: inPounds(`${name} weight`, weight),
+    y: inInches(`${name} right of the middle`, rightOfMiddle),
+  }));
+  const weight = sum(
+    'weight across',
+    read.map(({ w }) => w),
+  );
   const guarded = allHold([mustBeAboveZero('weight across', weight)]);
   if (isLeft(guarded)) return guarded;
-  const moment = sum('moment across', read.map(({ w, y }) => product(null, w, y)));
-  return right({ weight, moment, rightOfMiddle: quotient('centre of gravity right of the middle', moment, weight, statics), decisions: guarded.right });
+  const moment = sum(
+    'moment across',
+    read.map(({ w, y }) => product(null, w, y)),
+  );
+  return right({
+    weight,
+    moment,
+    rightOfMiddle: quotient('centre of gravity right of the middle', moment, weight, statics),
+    decisions: guarded.right,
+  });
 }

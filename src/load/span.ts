@@ -29,9 +29,16 @@ export interface Span<L extends EndLimit = EndLimit> {
  * leave a last digit when subtracted.
  */
 export function spanOf<L extends EndLimit>(name: string, low: readonly L[], high: readonly L[]): Span<L> {
-  const lower = greatestOf(`front end of ${name}`, low.map(({ at }) => at));
-  const upper = leastOf(`rear end of ${name}`, high.map(({ at }) => at));
-  const tied = (limits: readonly L[], end: Derived<'in'>): readonly L[] => limits.filter(({ at }) => compare(at.value, end.value) === 0);
+  const lower = greatestOf(
+    `front end of ${name}`,
+    low.map(({ at }) => at),
+  );
+  const upper = leastOf(
+    `rear end of ${name}`,
+    high.map(({ at }) => at),
+  );
+  const tied = (limits: readonly L[], end: Derived<'in'>): readonly L[] =>
+    limits.filter(({ at }) => compare(at.value, end.value) === 0);
   return {
     lower: { at: lower, setBy: tied(low, lower) },
     upper: { at: upper, setBy: tied(high, upper) },

@@ -6,4 +6,10 @@ import { tongueGuidance } from './data/tongue-guidance.js';
 import { webbingWll } from './data/webbing-wll.js';
 import { wireRopeWll } from './data/wire-rope-wll.js';
 
-export const loadTables: readonly Table<unknown>[] = [tongueGuidance, chainWll, webbingWll, wireRopeWll, securementForces];
+export const loadTables: readonly Table<unknown>[] = [
+  tongueGuidance,
+  chainWll,
+  webbingWll,
+  wireRopeWll,
+  securementForces,
+];

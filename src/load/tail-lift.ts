@@ -1,7 +1,22 @@
 /** Does the machine on the ramps lift the tongue, and what must hold it? */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { compare, inch, lb, ratio } from '../units/index.js';
-import { type AnyLength, type AnyWeight, decide, type Decision, type Derived, difference, greatestOf, inInches, inPounds, leastOf, product, quotient, statics, sum } from '../trace/index.js';
+import {
+  type AnyLength,
+  type AnyWeight,
+  decide,
+  type Decision,
+  type Derived,
+  difference,
+  greatestOf,
+  inInches,
+  inPounds,
+  leastOf,
+  product,
+  quotient,
+  statics,
+  sum,
+} from '../trace/index.js';
 import { note, type Note } from '../ratings/index.js';
 import { allHold, fixed, mustBeAboveZero, mustNotBeNegative } from './loading-guards.js';
 import type { LoadingError } from './loading-errors.js';
@@ -35,7 +50,12 @@ export interface TailLift {
   /** What rear legs must take so that the ball is never pulled up. */
   readonly legs: Derived<'lb'>;
   /** Of an unknown truck it is told only that the ball is pulled up. */
-  readonly verdict: 'presses on the ball' | 'held by the truck' | 'lifts the truck' | 'lifts the tongue' | 'pulls the ball up';
+  readonly verdict:
+    | 'presses on the ball'
+    | 'held by the truck'
+    | 'lifts the truck'
+    | 'lifts the tongue'
+    | 'pulls the ball up';
   readonly decisions: readonly Decision[];
   readonly notes: readonly Note[];
 }
@@ -46,7 +66,10 @@ interface Hold {
   readonly notes: readonly Note[];
 }
 
-const frontNotAsked = note('FrontAxleNotAsked', 'A pull on a gooseneck ball also lifts the front axle of the truck, and its weight was not given: only the rear axle is asked.');
+const frontNotAsked = note(
+  'FrontAxleNotAsked',
+  'A pull on a gooseneck ball also lifts the front axle of the truck, and its weight was not given: only the rear axle is asked.',
+);
 
 function holdOf(truck: TailLoading['truck']): Either<LoadingError, Hold> {
   if (truck === 'unknown') return right({ decisions: [], notes: [] });
@@ -55,25 +78,45 @@ function holdOf(truck: TailLoading['truck']): Either<LoadingError, Hold> {
   const base = inInches('tow vehicle wheelbase', truck.wheelbase);
   const overhang = inInches('overhang', truck.overhang);
   const reach = sum('front axle to ball', [base, overhang]);
-  const guarded = allHold([mustNotBeNegative('tow vehicle rear axle alone', rear), mustBeAboveZero('tow vehicle wheelbase', base), mustBeAboveZero('front axle to ball', reach)]);
+  const guarded = allHold([
+    mustNotBeNegative('tow vehicle rear axle alone', rear),
+    mustBeAboveZero('tow vehicle wheelbase', base),
+    mustBeAboveZero('front axle to ball', reach),
+  ]);
   if (isLeft(guarded)) return guarded;
   const ahead = decide(overhang, '<', fixed(inch(0)));
   const decisions = [...guarded.right, ahead];
   const byRear = (symbol: string): Derived<'lb'> => quotient(symbol, product(null, rear, base), reach, statics);
-  if (!ahead.holds || truck.frontAxle === undefined) return right({ hold: byRear('what the truck holds down'), decisions, notes: ahead.holds ? [frontNotAsked] : [] });
+  if (!ahead.holds || truck.frontAxle === undefined)
+    return right({ hold: byRear('what the truck holds down'), decisions, notes: ahead.holds ? [frontNotAsked] : [] });
   const front = inPounds('tow vehicle front axle alone', truck.frontAxle);
   const weighed = allHold([mustNotBeNegative('tow vehicle front axle alone', front)]);
   if (isLeft(weighed)) return weighed;
-  const byFront = quotient('pull that empties the front axle', product(null, front, base), product(null, overhang, fixed(ratio(-1))), statics);
-  return right({ hold: leastOf('what the truck holds down', [byRear('pull that empties the rear axle'), byFront]), decisions: [...decisions, ...weighed.right], notes: [] });
+  const byFront = quotient(
+    'pull that empties the front axle',
+    product(null, front, base),
+    product(null, overhang, fixed(ratio(-1))),
+    statics,
+  );
+  return right({
+    hold: leastOf('what the truck holds down', [byRear('pull that empties the rear axle'), byFront]),
+    decisions: [...decisions, ...weighed.right],
+    notes: [],
+  });
 }
 
 /** A ball that presses needs nobody to hold it; one that is pulled up lifts what does not hold it down. */
-function verdictOf(ball: Derived<'lb'>, hold: Derived<'lb'> | undefined, truck: TailLoading['truck']): TailLift['verdict'] {
+function verdictOf(
+  ball: Derived<'lb'>,
+  hold: Derived<'lb'> | undefined,
+  truck: TailLoading['truck'],
+): TailLift['verdict'] {
   if (compare(ball.value, lb(0)) >= 0) return 'presses on the ball';
   if (hold === undefined) return 'pulls the ball up';
   if (truck === 'not coupled') return 'lifts the tongue';
-  return compare(sum('load left to hold the ball down', [ball, hold]).value, lb(0)) >= 0 ? 'held by the truck' : 'lifts the truck';
+  return compare(sum('load left to hold the ball down', [ball, hold]).value, lb(0)) >= 0
+    ? 'held by the truck'
+    : 'lifts the truck';
 }
 
 /**
@@ -105,16 +148,32 @@ export function tailLift(loading: TailLoading): Either<LoadingError, TailLift> {
   const ball = difference('load at the ball', tongue, quotient(null, product(null, load, behind), a), statics);
   const overhangs = decide(behind, '>', fixed(inch(0)));
   const legs = overhangs.holds
-    ? greatestOf('load on the rear legs', [fixed(lb(0)), difference(null, load, quotient(null, product(null, tongue, a), behind))], statics)
+    ? greatestOf(
+        'load on the rear legs',
+        [fixed(lb(0)), difference(null, load, quotient(null, product(null, tongue, a), behind))],
+        statics,
+      )
     : fixed(lb(0));
   const { hold } = held.right;
   const verdict = verdictOf(ball, hold, loading.truck);
   return right({
-    ball, ...(hold && { truckHolds: hold }), legs, verdict, decisions: [...guarded.right, ...held.right.decisions, overhangs],
+    ball,
+    ...(hold && { truckHolds: hold }),
+    legs,
+    verdict,
+    decisions: [...guarded.right, ...held.right.decisions, overhangs],
     notes: [
       ...held.right.notes,
       note('Chock', 'Stay coupled and chock the trailer wheels before anything climbs the ramps.'),
-      ...(verdict === 'presses on the ball' ? [] : [note('BallPulledUp', 'The ball is pulled up while loading: set the rear legs; the latch is no lifting part.', [ball, legs])]),
+      ...(verdict === 'presses on the ball'
+        ? []
+        : [
+            note(
+              'BallPulledUp',
+              'The ball is pulled up while loading: set the rear legs; the latch is no lifting part.',
+              [ball, legs],
+            ),
+          ]),
     ],
   });
 }

@@ -1,7 +1,21 @@
 /** How do the axles of one trailer share their load? Equalised axles always alike; independent ones by their springs. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { compare, inch, lb } from '../units/index.js';
-import { type AnyLength, type AnyWeight, type Decision, type Derived, difference, inInches, inPounds, type Known, known, product, quotient, statics, sum } from '../trace/index.js';
+import {
+  type AnyLength,
+  type AnyWeight,
+  type Decision,
+  type Derived,
+  difference,
+  inInches,
+  inPounds,
+  type Known,
+  known,
+  product,
+  quotient,
+  statics,
+  sum,
+} from '../trace/index.js';
 import { note, type Note } from '../ratings/index.js';
 import { allHold, mustBeAboveZero, wholeCount } from './loading-guards.js';
 import type { LoadingError } from './loading-errors.js';
@@ -64,13 +78,20 @@ export interface TandemSplit {
 export function tandemSplit(axleLoad: AnyWeight, suspension: Suspension): Either<LoadingError, TandemSplit> {
   const load = inPounds('axle group load', axleLoad);
   switch (suspension.suspension) {
-    case 'equalised': return alike(load, suspension.axles, [note('FreeRockers', 'Holds while the rockers move freely; brake torque and a bound rocker shift load.')]);
+    case 'equalised':
+      return alike(load, suspension.axles, [
+        note('FreeRockers', 'Holds while the rockers move freely; brake torque and a bound rocker shift load.'),
+      ]);
     case 'independent, level, alike':
       return suspension.axles > 2
         ? left({ chapter: 'load', tag: 'SpringRatesMissing', axles: suspension.axles })
-        : alike(load, suspension.axles, [note('LevelAssumed', 'Independent axles of one kind share alike only while the trailer stands level.')]);
-    case 'unequal rockers': return byArms(load, suspension);
-    case 'independent': return bySprings(load, suspension);
+        : alike(load, suspension.axles, [
+            note('LevelAssumed', 'Independent axles of one kind share alike only while the trailer stands level.'),
+          ]);
+    case 'unequal rockers':
+      return byArms(load, suspension);
+    case 'independent':
+      return bySprings(load, suspension);
   }
 }
 
@@ -87,29 +108,78 @@ function byArms(load: Derived<'lb'>, { frontArm, rearArm }: UnequalRockers): Eit
   const guarded = allHold([mustBeAboveZero('front rocker arm', front), mustBeAboveZero('rear rocker arm', rear)]);
   if (isLeft(guarded)) return guarded;
   const both = sum(null, [front, rear]);
-  const loads = [quotient('front axle load', product(null, load, rear), both, statics), quotient('rear axle load', product(null, load, front), both, statics)];
-  return right({ loads, decisions: guarded.right, notes: [note('FreeRockers', 'The longer arm has the lighter axle; holds while the rockers move freely.')] });
+  const loads = [
+    quotient('front axle load', product(null, load, rear), both, statics),
+    quotient('rear axle load', product(null, load, front), both, statics),
+  ];
+  return right({
+    loads,
+    decisions: guarded.right,
+    notes: [note('FreeRockers', 'The longer arm has the lighter axle; holds while the rockers move freely.')],
+  });
 }
 
-function bySprings(load: Derived<'lb'>, { axles, ballAboveLevel }: IndependentSprung): Either<LoadingError, TandemSplit> {
+function bySprings(
+  load: Derived<'lb'>,
+  { axles, ballAboveLevel }: IndependentSprung,
+): Either<LoadingError, TandemSplit> {
   if (axles.length === 0) return left({ chapter: 'load', tag: 'NothingGiven', what: 'axles to share the load' });
   const rise = inInches('ball above level', ballAboveLevel);
-  const sprung = axles.map(({ at, rate }, i) => ({ a: inInches(`place of axle ${i + 1}`, at), k: known(`spring rate of axle ${i + 1}`, rate) }));
-  const guarded = allHold(sprung.flatMap(({ a, k }, i) => [mustBeAboveZero(`place of axle ${i + 1}`, a), mustBeAboveZero(`spring rate of axle ${i + 1}`, k)]));
+  const sprung = axles.map(({ at, rate }, i) => ({
+    a: inInches(`place of axle ${i + 1}`, at),
+    k: known(`spring rate of axle ${i + 1}`, rate),
+  }));
+  const guarded = allHold(
+    sprung.flatMap(({ a, k }, i) => [
+      mustBeAboveZero(`place of axle ${i + 1}`, a),
+      mustBeAboveZero(`spring rate of axle ${i + 1}`, k),
+    ]),
+  );
   if (isLeft(guarded)) return guarded;
-  const rates = sum('sum of spring rates', sprung.map(({ k }) => k));
-  const first = sum('sum of rate x place', sprung.map(({ a, k }) => product(null, k, a)));
-  const second = sum('sum of rate x place x place', sprung.map(({ a, k }) => product(null, product(null, k, a), a)));
+  const rates = sum(
+    'sum of spring rates',
+    sprung.map(({ k }) => k),
+  );
+  const first = sum(
+    'sum of rate x place',
+    sprung.map(({ a, k }) => product(null, k, a)),
+  );
+  const second = sum(
+    'sum of rate x place x place',
+    sprung.map(({ a, k }) => product(null, product(null, k, a), a)),
+  );
   const changes = sprung.map(({ a, k }, i) => {
-    const travel = quotient(`share of the rise felt at axle ${i + 1}`, difference(null, second, product(null, first, a)), second, statics);
+    const travel = quotient(
+      `share of the rise felt at axle ${i + 1}`,
+      difference(null, second, product(null, first, a)),
+      second,
+      statics,
+    );
     return product(`unloading of axle ${i + 1}`, product(null, k, rise), travel);
   });
   const loads = sprung.map(({ k }, i) =>
-    difference(`load of axle ${i + 1}`, product(null, load, quotient(null, k, rates)), changes[i] as Derived<'lb'>, statics));
+    difference(
+      `load of axle ${i + 1}`,
+      product(null, load, quotient(null, k, rates)),
+      changes[i] as Derived<'lb'>,
+      statics,
+    ),
+  );
   const off = loads.filter(({ value }) => compare(value, lb(0)) < 0);
   return right({
-    loads, tongueChange: sum('tongue load added by the attitude', changes), decisions: guarded.right,
-    notes: off.length === 0 ? [] : [note('AxleOffTheGround', 'An axle would have to pull the trailer down: it has left the ground, and the figures no longer hold.', off)],
+    loads,
+    tongueChange: sum('tongue load added by the attitude', changes),
+    decisions: guarded.right,
+    notes:
+      off.length === 0
+        ? []
+        : [
+            note(
+              'AxleOffTheGround',
+              'An axle would have to pull the trailer down: it has left the ground, and the figures no longer hold.',
+              off,
+            ),
+          ],
   });
 }
 
@@ -131,7 +201,13 @@ export interface LevelDrop {
  * @source common practice, no source
  */
 export function levelDrop(receiverHeight: AnyLength, couplerHeight: AnyLength): LevelDrop {
-  const drop = difference('drop of the ball mount', inInches('receiver height', receiverHeight), inInches('coupler height', couplerHeight));
-  return { drop, notes: compare(drop.value, inch(0)) < 0 ? [note('Rise', 'The mount must rise, not drop.', [drop])] : [] };
+  const drop = difference(
+    'drop of the ball mount',
+    inInches('receiver height', receiverHeight),
+    inInches('coupler height', couplerHeight),
+  );
+  return {
+    drop,
+    notes: compare(drop.value, inch(0)) < 0 ? [note('Rise', 'The mount must rise, not drop.', [drop])] : [],
+  };
 }
-

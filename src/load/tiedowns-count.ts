@@ -1,7 +1,22 @@
 /** How many tiedowns does the rule ask for, whatever their strength? Every reading of the rule is kept. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { foot, lb, ratio } from '../units/index.js';
-import { type AnyLength, type AnyWeight, constant, decide, type Decision, type Derived, difference, greatestOf, inFeet, inPounds, quotient, roundedUp, type Source, sum } from '../trace/index.js';
+import {
+  type AnyLength,
+  type AnyWeight,
+  constant,
+  decide,
+  type Decision,
+  type Derived,
+  difference,
+  greatestOf,
+  inFeet,
+  inPounds,
+  quotient,
+  roundedUp,
+  type Source,
+  sum,
+} from '../trace/index.js';
 import { note, type Note } from '../ratings/index.js';
 import { allHold, fixed, mustBeAboveZero } from './loading-guards.js';
 import type { LoadingError } from './loading-errors.js';
@@ -31,17 +46,53 @@ export interface TiedownCount {
   readonly notes: readonly Note[];
 }
 
-const general: Source = { id: 'cfr-393-110', title: '49 CFR 393.110', edition: 'agency rules page, two web copies', grade: 'C', note: 'interval ends partly from memory' };
-const heavy: Source = { id: 'cfr-393-130', title: '49 CFR 393.130', clause: '(a)', edition: 'quoted in a web copy', grade: 'B' };
-const light: Source = { id: 'cfr-393-128', title: '49 CFR 393.128', clause: '(a)', edition: 'archived agency page', grade: 'A' };
-const handbook: Source = { id: 'driver-handbook-light', title: "agency driver's handbook page", edition: '2014-12-18', grade: 'B', note: 'can be read as two at each end' };
+const general: Source = {
+  id: 'cfr-393-110',
+  title: '49 CFR 393.110',
+  edition: 'agency rules page, two web copies',
+  grade: 'C',
+  note: 'interval ends partly from memory',
+};
+const heavy: Source = {
+  id: 'cfr-393-130',
+  title: '49 CFR 393.130',
+  clause: '(a)',
+  edition: 'quoted in a web copy',
+  grade: 'B',
+};
+const light: Source = {
+  id: 'cfr-393-128',
+  title: '49 CFR 393.128',
+  clause: '(a)',
+  edition: 'archived agency page',
+  grade: 'A',
+};
+const handbook: Source = {
+  id: 'driver-handbook-light',
+  title: "agency driver's handbook page",
+  edition: '2014-12-18',
+  grade: 'B',
+  note: 'can be read as two at each end',
+};
 
 const count = (digits: number): Derived<'ratio'> => constant(ratio(digits));
-const tenths = (symbol: string, length: Derived<'ft'>): Derived<'ratio'> => roundedUp(symbol, quotient(null, length, fixed(foot(10))), ratio(1));
+const tenths = (symbol: string, length: Derived<'ft'>): Derived<'ratio'> =>
+  roundedUp(symbol, quotient(null, length, fixed(foot(10))), ratio(1));
 
 /** 393.110: by length and weight when nothing blocks the article, by length alone when something does. */
-function generalCount(weight: Derived<'lb'>, length: Derived<'ft'>, blocked: boolean): { readonly minimum: Derived<'ratio'>; readonly decisions: readonly Decision[] } {
-  if (blocked) return { minimum: greatestOf('tiedowns by length, blocked forward', [count(1), tenths('tens of feet, rounded up', length)]), decisions: [] };
+function generalCount(
+  weight: Derived<'lb'>,
+  length: Derived<'ft'>,
+  blocked: boolean,
+): { readonly minimum: Derived<'ratio'>; readonly decisions: readonly Decision[] } {
+  if (blocked)
+    return {
+      minimum: greatestOf('tiedowns by length, blocked forward', [
+        count(1),
+        tenths('tens of feet, rounded up', length),
+      ]),
+      decisions: [],
+    };
   const short = decide(length, '<=', fixed(foot(5)));
   const lightWeight = decide(weight, '<=', fixed(lb(1100)));
   if (short.holds && lightWeight.holds) return { minimum: count(1), decisions: [short, lightWeight] };
@@ -74,30 +125,70 @@ export function tiedownCount(article: TiedArticle): Either<LoadingError, Tiedown
   if (isLeft(guarded)) return guarded;
   const line = fixed(lb(10000));
   const atLine = decide(weight, '=', line);
-  const tie = atLine.holds ? [note('BothSectionsAtTenThousand', 'At exactly 10,000 lb the light-vehicle and the heavy-equipment section both apply as printed; a handbook has heavy equipment only above it.', [weight])] : [];
+  const tie = atLine.holds
+    ? [
+        note(
+          'BothSectionsAtTenThousand',
+          'At exactly 10,000 lb the light-vehicle and the heavy-equipment section both apply as printed; a handbook has heavy equipment only above it.',
+          [weight],
+        ),
+      ]
+    : [];
   switch (article.section) {
     case 'general': {
       const { minimum, decisions } = generalCount(weight, length, article.blockedForward);
       const isHeavy = decide(weight, '>=', line);
       return right({
-        readings: [{ reading: 'length and weight', minimum, source: general }], decisions: [...guarded.right, ...decisions, isHeavy],
-        notes: isHeavy.holds ? [note('HeavySectionMayBind', 'A vehicle or machine on wheels or tracks of 10,000 lb or more comes under the heavy-equipment section: four at least.', [weight])] : [],
+        readings: [{ reading: 'length and weight', minimum, source: general }],
+        decisions: [...guarded.right, ...decisions, isHeavy],
+        notes: isHeavy.holds
+          ? [
+              note(
+                'HeavySectionMayBind',
+                'A vehicle or machine on wheels or tracks of 10,000 lb or more comes under the heavy-equipment section: four at least.',
+                [weight],
+              ),
+            ]
+          : [],
       });
     }
     case 'heavy equipment': {
       const isHeavy = decide(weight, '>=', line);
       return right({
-        readings: [{ reading: 'heavy equipment', minimum: count(4), source: heavy }], decisions: [...guarded.right, atLine, isHeavy],
-        notes: [...tie, note('LowerAndLock', 'Accessories are lowered and secured, articulation is restrained.'),
-          ...(isHeavy.holds ? [] : [note('SectionByChoice', 'Below 10,000 lb this section is a choice: the light-vehicle or the general section may be used instead.', [weight])])],
+        readings: [{ reading: 'heavy equipment', minimum: count(4), source: heavy }],
+        decisions: [...guarded.right, atLine, isHeavy],
+        notes: [
+          ...tie,
+          note('LowerAndLock', 'Accessories are lowered and secured, articulation is restrained.'),
+          ...(isHeavy.holds
+            ? []
+            : [
+                note(
+                  'SectionByChoice',
+                  'Below 10,000 lb this section is a choice: the light-vehicle or the general section may be used instead.',
+                  [weight],
+                ),
+              ]),
+        ],
       });
     }
     case 'light vehicle': {
       const isLight = decide(weight, '<=', line);
-      if (!isLight.holds) return left({ chapter: 'load', tag: 'SectionNotForThisWeight', section: article.section, weight: weight.value, most: line.value });
+      if (!isLight.holds)
+        return left({
+          chapter: 'load',
+          tag: 'SectionNotForThisWeight',
+          section: article.section,
+          weight: weight.value,
+          most: line.value,
+        });
       return right({
-        readings: [{ reading: 'two in all, front and rear restrained', minimum: count(2), source: light }, { reading: 'two at each end', minimum: count(4), source: handbook }],
-        decisions: [...guarded.right, atLine, isLight], notes: tie,
+        readings: [
+          { reading: 'two in all, front and rear restrained', minimum: count(2), source: light },
+          { reading: 'two at each end', minimum: count(4), source: handbook },
+        ],
+        decisions: [...guarded.right, atLine, isLight],
+        notes: tie,
       });
     }
   }

@@ -1,7 +1,17 @@
 /** What do the printed tables say a chain, a strap or a rope may pull at work? */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { kg, lb, ratio } from '../units/index.js';
-import { type AnyWeight, type Derived, findRow, inPounds, lookedUp, type NotTabulated, product, type Source, type Table } from '../trace/index.js';
+import {
+  type AnyWeight,
+  type Derived,
+  findRow,
+  inPounds,
+  lookedUp,
+  type NotTabulated,
+  product,
+  type Source,
+  type Table,
+} from '../trace/index.js';
 import { chainWll, type ChainGrade } from './data/chain-wll.js';
 import { webbingWll } from './data/webbing-wll.js';
 import { wireRopeWll } from './data/wire-rope-wll.js';
@@ -22,19 +32,32 @@ function sizeOf(text: string): number {
 }
 
 /** The size without its unit: `3/8`. */
-export const plainSize = (size: string): string => size.trim().replace(/\s*(?:in\.?|inch|inches|")$/i, '').trim();
-const apart = (asked: string) => (key: string): number => {
-  const gap = Math.abs(sizeOf(key.split(' grade ')[0] ?? '') - sizeOf(asked));
-  return Number.isFinite(gap) ? gap : Number.MAX_VALUE;
-};
+export const plainSize = (size: string): string =>
+  size
+    .trim()
+    .replace(/\s*(?:in\.?|inch|inches|")$/i, '')
+    .trim();
+const apart =
+  (asked: string) =>
+  (key: string): number => {
+    const gap = Math.abs(sizeOf(key.split(' grade ')[0] ?? '') - sizeOf(asked));
+    return Number.isFinite(gap) ? gap : Number.MAX_VALUE;
+  };
 
 function printedIn<Row extends { readonly lb: string; readonly kg: string }>(
-  table: Table<Row>, what: string, keyOf: (row: Row) => string, key: string, near: (key: string) => number,
+  table: Table<Row>,
+  what: string,
+  keyOf: (row: Row) => string,
+  key: string,
+  near: (key: string) => number,
 ): Either<NotTabulated, PrintedWll> {
   const row = findRow(table, keyOf, key, near);
   if (isLeft(row)) return row;
   const from = { table: table.name, key, source: table.source };
-  return right({ lb: lookedUp(`working load limit of ${what}`, lb(row.right.lb), from), kg: lookedUp(`working load limit of ${what}, kg`, kg(row.right.kg), from) });
+  return right({
+    lb: lookedUp(`working load limit of ${what}`, lb(row.right.lb), from),
+    kg: lookedUp(`working load limit of ${what}, kg`, kg(row.right.kg), from),
+  });
 }
 
 /**
@@ -55,19 +78,48 @@ export function chainLimit(size: string, grade: ChainGrade | 'unmarked'): Either
   const read = grade === 'unmarked' ? '30' : grade;
   const far = apart(asked);
   const near = (key: string): number => far(key) * 1000 + (key.endsWith(` ${read}`) ? 0 : 1);
-  return printedIn(chainWll, `${asked} in chain, grade ${read}`, (row) => `${row.inches} grade ${row.grade}`, `${asked} grade ${read}`, near);
+  return printedIn(
+    chainWll,
+    `${asked} in chain, grade ${read}`,
+    (row) => `${row.inches} grade ${row.grade}`,
+    `${asked} grade ${read}`,
+    near,
+  );
 }
 
 /** What is the printed working load limit of webbing of this width? @example orThrow(webbingLimit('2')).lb // 2,000 lb @source 49 CFR 393.108, reproduction, undated */
 export const webbingLimit = (width: string): Either<NotTabulated, PrintedWll> =>
-  printedIn(webbingWll, `${plainSize(width)} in webbing`, (row) => row.inches, plainSize(width), apart(plainSize(width)));
+  printedIn(
+    webbingWll,
+    `${plainSize(width)} in webbing`,
+    (row) => row.inches,
+    plainSize(width),
+    apart(plainSize(width)),
+  );
 
 /** What is the printed working load limit of wire rope of this diameter? @example orThrow(wireRopeLimit('3/8')).lb // 3,000 lb @source 49 CFR 393.108, reproduction, undated */
 export const wireRopeLimit = (diameter: string): Either<NotTabulated, PrintedWll> =>
-  printedIn(wireRopeWll, `${plainSize(diameter)} in wire rope`, (row) => row.inches, plainSize(diameter), apart(plainSize(diameter)));
+  printedIn(
+    wireRopeWll,
+    `${plainSize(diameter)} in wire rope`,
+    (row) => row.inches,
+    plainSize(diameter),
+    apart(plainSize(diameter)),
+  );
 
-const unmarkedRope: Source = { id: 'cfr-393-108-unmarked', title: '49 CFR 393.108', edition: 'reproduction, undated', clause: 'unmarked wire rope', grade: 'B' };
+const unmarkedRope: Source = {
+  id: 'cfr-393-108-unmarked',
+  title: '49 CFR 393.108',
+  edition: 'reproduction, undated',
+  clause: 'unmarked wire rope',
+  grade: 'B',
+};
 
 /** What may unmarked wire rope pull at work? A quarter of its nominal strength. @example unmarkedWireRope(lb(12000)) // 3,000 lb @source 49 CFR 393.108, reproduction, undated */
 export const unmarkedWireRope = (nominalStrength: AnyWeight): Derived<'lb'> =>
-  product('working load limit of unmarked wire rope', inPounds('nominal strength of the rope', nominalStrength), fixed(ratio('0.25')), unmarkedRope);
+  product(
+    'working load limit of unmarked wire rope',
+    inPounds('nominal strength of the rope', nominalStrength),
+    fixed(ratio('0.25')),
+    unmarkedRope,
+  );

@@ -1,14 +1,34 @@
 /** How many of these tiedowns, or which size of so many? */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { lb, ratio } from '../units/index.js';
-import { decide, type Decision, type Derived, greatestOf, inPounds, lookedUp, product, quotient, roundedUp } from '../trace/index.js';
+import {
+  decide,
+  type Decision,
+  type Derived,
+  greatestOf,
+  inPounds,
+  lookedUp,
+  product,
+  quotient,
+  roundedUp,
+} from '../trace/index.js';
 import type { Note } from '../ratings/index.js';
 import { chainWll, type ChainGrade } from './data/chain-wll.js';
 import { webbingWll } from './data/webbing-wll.js';
 import { wireRopeWll } from './data/wire-rope-wll.js';
 import { allHold, mustBeAboveZero, wholeCount } from './loading-guards.js';
 import type { LoadingError } from './loading-errors.js';
-import { type Attachment, carrierNote, countedOf, type CountVerdict, judgeCounts, neededFor, overall, type Tiedown, type TiedownAnswer } from './tiedowns.js';
+import {
+  type Attachment,
+  carrierNote,
+  countedOf,
+  type CountVerdict,
+  judgeCounts,
+  neededFor,
+  overall,
+  type Tiedown,
+  type TiedownAnswer,
+} from './tiedowns.js';
 import { type CountReading, type TiedArticle, tiedownCount } from './tiedowns-count.js';
 
 /** The number by one reading of the rule: by strength or by count, whichever is more. */
@@ -48,14 +68,23 @@ export function howManyTiedowns(article: TiedArticle, like: Tiedown): Either<Loa
   const countedEach = countedOf('counted for each', wll, like.runs);
   const byStrength = roundedUp('tiedowns by strength', quotient(null, needed, countedEach), ratio(1));
   return right({
-    needed, countedEach, byStrength,
-    readings: count.right.readings.map((reading) => ({ ...reading, number: greatestOf(`tiedowns, ${reading.reading}`, [byStrength, reading.minimum]) })),
-    decisions: [...count.right.decisions, ...guarded.right], notes: [...count.right.notes, carrierNote],
+    needed,
+    countedEach,
+    byStrength,
+    readings: count.right.readings.map((reading) => ({
+      ...reading,
+      number: greatestOf(`tiedowns, ${reading.reading}`, [byStrength, reading.minimum]),
+    })),
+    decisions: [...count.right.decisions, ...guarded.right],
+    notes: [...count.right.notes, carrierNote],
   });
 }
 
 /** The gear to choose a size of. */
-export type Gear = { readonly part: 'chain'; readonly grade: ChainGrade } | { readonly part: 'webbing' } | { readonly part: 'wire rope' };
+export type Gear =
+  | { readonly part: 'chain'; readonly grade: ChainGrade }
+  | { readonly part: 'webbing' }
+  | { readonly part: 'wire rope' };
 
 export interface SizeRow {
   readonly size: string;
@@ -82,7 +111,12 @@ function rowsOf(gear: Gear): readonly { readonly size: string; readonly wll: Der
   const rows = gear.part === 'chain' ? chainWll.rows.filter(({ grade }) => grade === gear.grade) : table.rows;
   const what = gear.part === 'chain' ? `grade ${gear.grade} chain` : gear.part;
   return rows.map(({ inches, lb: printed }) => ({
-    size: inches, wll: lookedUp(`working load limit of ${inches} in ${what}`, lb(printed), { table: table.name, key: `${inches} in ${what}`, source: table.source }),
+    size: inches,
+    wll: lookedUp(`working load limit of ${inches} in ${what}`, lb(printed), {
+      table: table.name,
+      key: `${inches} in ${what}`,
+      source: table.source,
+    }),
   }));
 }
 
@@ -102,7 +136,12 @@ function rowsOf(gear: Gear): readonly { readonly size: string; readonly wll: Der
  * @example orThrow(whichTiedownSize({ weight: lb(18800), length: foot(14), blockedForward: false, section: 'heavy equipment' }, 4, 'direct', { part: 'chain', grade: '70' })).smallest // 5/16
  * @source 49 CFR 393.106(d), 393.108; bind commercial carriers
  */
-export function whichTiedownSize(article: TiedArticle, number: number, runs: Attachment, gear: Gear): Either<LoadingError, WhichSize> {
+export function whichTiedownSize(
+  article: TiedArticle,
+  number: number,
+  runs: Attachment,
+  gear: Gear,
+): Either<LoadingError, WhichSize> {
   const count = tiedownCount(article);
   if (isLeft(count)) return count;
   const n = wholeCount('number of tiedowns', number);
@@ -110,7 +149,11 @@ export function whichTiedownSize(article: TiedArticle, number: number, runs: Att
   const needed = neededFor(inPounds('article weight', article.weight));
   const decisions: Decision[] = [...count.right.decisions];
   const sizes = rowsOf(gear).map(({ size, wll }): SizeRow => {
-    const counted = product(`counted for ${number} of ${size} in`, countedOf(`counted for one of ${size} in`, wll, runs), n.right);
+    const counted = product(
+      `counted for ${number} of ${size} in`,
+      countedOf(`counted for one of ${size} in`, wll, runs),
+      n.right,
+    );
     const reaches = decide(counted, '>=', needed);
     decisions.push(reaches);
     return { size, wll, counted, strength: reaches.holds ? 'enough' : 'short' };
@@ -118,7 +161,12 @@ export function whichTiedownSize(article: TiedArticle, number: number, runs: Att
   const smallest = sizes.find(({ strength }) => strength === 'enough') ?? 'none in the table';
   const counts = judgeCounts(count.right.readings, number);
   return right({
-    needed, sizes, smallest, counts, verdict: overall(smallest === 'none in the table' ? 'short' : 'enough', counts),
-    decisions, notes: [...count.right.notes, carrierNote],
+    needed,
+    sizes,
+    smallest,
+    counts,
+    verdict: overall(smallest === 'none in the table' ? 'short' : 'enough', counts),
+    decisions,
+    notes: [...count.right.notes, carrierNote],
   });
 }

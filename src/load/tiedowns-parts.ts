@@ -9,13 +9,30 @@ import type { LoadingError } from './loading-errors.js';
 import { chainLimit, plainSize, type PrintedWll, webbingLimit, wireRopeLimit } from './tiedowns-limits.js';
 
 /** Chain of a nominal size (`'3/8'`) and grade; unmarked chain counts as grade 30. A marked limit outranks the table. */
-export interface ChainPart { readonly part: 'chain'; readonly size: string; readonly grade: ChainGrade | 'unmarked'; readonly marked?: AnyWeight }
+export interface ChainPart {
+  readonly part: 'chain';
+  readonly size: string;
+  readonly grade: ChainGrade | 'unmarked';
+  readonly marked?: AnyWeight;
+}
 /** Webbing of a width in inches (`'2'`). */
-export interface WebbingPart { readonly part: 'webbing'; readonly width: string; readonly marked?: AnyWeight }
+export interface WebbingPart {
+  readonly part: 'webbing';
+  readonly width: string;
+  readonly marked?: AnyWeight;
+}
 /** Wire rope of a diameter in inches (`'3/8'`). */
-export interface WireRopePart { readonly part: 'wire rope'; readonly diameter: string; readonly marked?: AnyWeight }
+export interface WireRopePart {
+  readonly part: 'wire rope';
+  readonly diameter: string;
+  readonly marked?: AnyWeight;
+}
 /** Binder, ratchet, hook, anchor: what is marked on it, for there is no table. */
-export interface MarkedPart { readonly part: 'other'; readonly name: string; readonly marked: AnyWeight }
+export interface MarkedPart {
+  readonly part: 'other';
+  readonly name: string;
+  readonly marked: AnyWeight;
+}
 
 export type TiedownPart = ChainPart | WebbingPart | WireRopePart | MarkedPart;
 
@@ -30,34 +47,56 @@ export interface TiedownWll {
 
 const nameOf = (part: TiedownPart): string => {
   switch (part.part) {
-    case 'chain': return `${plainSize(part.size)} in chain, ${part.grade === 'unmarked' ? 'unmarked' : `grade ${part.grade}`}`;
-    case 'webbing': return `${plainSize(part.width)} in webbing`;
-    case 'wire rope': return `${plainSize(part.diameter)} in wire rope`;
-    case 'other': return part.name;
+    case 'chain':
+      return `${plainSize(part.size)} in chain, ${part.grade === 'unmarked' ? 'unmarked' : `grade ${part.grade}`}`;
+    case 'webbing':
+      return `${plainSize(part.width)} in webbing`;
+    case 'wire rope':
+      return `${plainSize(part.diameter)} in wire rope`;
+    case 'other':
+      return part.name;
   }
 };
 
 function tabulated(part: Exclude<TiedownPart, MarkedPart>): Either<NotTabulated, PrintedWll> {
   switch (part.part) {
-    case 'chain': return chainLimit(part.size, part.grade);
-    case 'webbing': return webbingLimit(part.width);
-    case 'wire rope': return wireRopeLimit(part.diameter);
+    case 'chain':
+      return chainLimit(part.size, part.grade);
+    case 'webbing':
+      return webbingLimit(part.width);
+    case 'wire rope':
+      return wireRopeLimit(part.diameter);
   }
 }
 
 /** The marking when there is one, else the table. A marking that differs from the table is noted, and governs. */
-function limitOf(part: TiedownPart): Either<NotTabulated, { readonly wll: Derived<'lb'>; readonly notes: readonly Note[] }> {
+function limitOf(
+  part: TiedownPart,
+): Either<NotTabulated, { readonly wll: Derived<'lb'>; readonly notes: readonly Note[] }> {
   const name = nameOf(part);
   const marked = part.marked === undefined ? undefined : inPounds(`marked limit of ${name}`, part.marked);
   if (part.part === 'other') return right({ wll: marked as Derived<'lb'>, notes: [] });
   const printed = tabulated(part);
   if (marked !== undefined) {
     const differs = !isLeft(printed) && compare(printed.right.lb.value, marked.value) !== 0;
-    return right({ wll: marked, notes: differs ? [note('MarkingDiffersFromTable', `The ${name} is marked otherwise than the table; the marking governs.`, [marked, printed.right.lb])] : [] });
+    return right({
+      wll: marked,
+      notes: differs
+        ? [
+            note('MarkingDiffersFromTable', `The ${name} is marked otherwise than the table; the marking governs.`, [
+              marked,
+              printed.right.lb,
+            ]),
+          ]
+        : [],
+    });
   }
   if (isLeft(printed)) return printed;
   const assumed = part.part === 'chain' && part.grade === 'unmarked';
-  return right({ wll: printed.right.lb, notes: assumed ? [note('UnmarkedChain', 'Unmarked chain counts as grade 30.')] : [] });
+  return right({
+    wll: printed.right.lb,
+    notes: assumed ? [note('UnmarkedChain', 'Unmarked chain counts as grade 30.')] : [],
+  });
 }
 
 /**
@@ -80,9 +119,15 @@ export function tiedownWll(parts: readonly TiedownPart[]): Either<LoadingError |
   }
   const guarded = allHold(read.map(({ name, wll }) => mustBeAboveZero(`working load limit of ${name}`, wll)));
   if (isLeft(guarded)) return guarded;
-  const wll = leastOf('working load limit of the tiedown', read.map((part) => part.wll));
+  const wll = leastOf(
+    'working load limit of the tiedown',
+    read.map((part) => part.wll),
+  );
   return right({
-    wll, weakest: read.filter((part) => compare(part.wll.value, wll.value) === 0).map(({ name }) => name),
-    parts: read.map(({ name, wll: own }) => ({ name, wll: own })), decisions: guarded.right, notes: read.flatMap(({ notes }) => notes),
+    wll,
+    weakest: read.filter((part) => compare(part.wll.value, wll.value) === 0).map(({ name }) => name),
+    parts: read.map(({ name, wll: own }) => ({ name, wll: own })),
+    decisions: guarded.right,
+    notes: read.flatMap(({ notes }) => notes),
   });
 }

@@ -1,7 +1,17 @@
 /** Are these tiedowns enough? */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { compare, lb, ratio } from '../units/index.js';
-import { type AnyWeight, constant, type Decision, type Derived, difference, inPounds, product, type Source, sum } from '../trace/index.js';
+import {
+  type AnyWeight,
+  constant,
+  type Decision,
+  type Derived,
+  difference,
+  inPounds,
+  product,
+  type Source,
+  sum,
+} from '../trace/index.js';
 import { note, type Note } from '../ratings/index.js';
 import { allHold, fixed, mustBeAboveZero } from './loading-guards.js';
 import type { LoadingError } from './loading-errors.js';
@@ -19,7 +29,13 @@ export interface Tiedown {
   readonly runs: Attachment;
 }
 
-export const aggregate: Source = { id: 'cfr-393-106', title: '49 CFR 393.106', clause: '(d)', edition: 'quoted in a carrier page, undated', grade: 'B' };
+export const aggregate: Source = {
+  id: 'cfr-393-106',
+  title: '49 CFR 393.106',
+  clause: '(d)',
+  edition: 'quoted in a carrier page, undated',
+  grade: 'B',
+};
 const half = fixed(ratio('0.5'));
 
 /** Half for direct and for same-side tiedowns, all of it for those that cross. */
@@ -27,9 +43,13 @@ export const countedOf = (symbol: string, wll: Derived<'lb'>, runs: Attachment):
   product(symbol, wll, runs === 'other side' ? fixed(ratio(1)) : half, aggregate);
 
 /** Half the weight of the article. */
-export const neededFor = (weight: Derived<'lb'>): Derived<'lb'> => product('working load limit needed', weight, half, aggregate);
+export const neededFor = (weight: Derived<'lb'>): Derived<'lb'> =>
+  product('working load limit needed', weight, half, aggregate);
 
-export const carrierNote = note('CommercialCarriers', 'These sections bind commercial carriers. The marking on the gear governs, the weakest part counts, and worn gear counts for nothing.');
+export const carrierNote = note(
+  'CommercialCarriers',
+  'These sections bind commercial carriers. The marking on the gear governs, the weakest part counts, and worn gear counts for nothing.',
+);
 
 export interface CountVerdict extends CountReading {
   readonly fitted: number;
@@ -50,7 +70,11 @@ export interface TiedownAnswer {
 }
 
 export const judgeCounts = (readings: readonly CountReading[], fitted: number): readonly CountVerdict[] =>
-  readings.map((reading) => ({ ...reading, fitted, verdict: compare(ratio(fitted), reading.minimum.value) >= 0 ? 'enough' : 'too few' }));
+  readings.map((reading) => ({
+    ...reading,
+    fitted,
+    verdict: compare(ratio(fitted), reading.minimum.value) >= 0 ? 'enough' : 'too few',
+  }));
 
 export function overall(strength: 'enough' | 'short', counts: readonly CountVerdict[]): TiedownAnswer['verdict'] {
   const good = counts.filter(({ verdict }) => verdict === 'enough').length;
@@ -75,17 +99,31 @@ export function overall(strength: 'enough' | 'short', counts: readonly CountVerd
 export function tiedowns(article: TiedArticle, fitted: readonly Tiedown[]): Either<LoadingError, TiedownAnswer> {
   const count = tiedownCount(article);
   if (isLeft(count)) return count;
-  const each = fitted.map(({ wll, runs }, i) => ({ wll: inPounds(`working load limit of tiedown ${i + 1}`, wll), runs }));
+  const each = fitted.map(({ wll, runs }, i) => ({
+    wll: inPounds(`working load limit of tiedown ${i + 1}`, wll),
+    runs,
+  }));
   const guarded = allHold(each.map(({ wll }, i) => mustBeAboveZero(`working load limit of tiedown ${i + 1}`, wll)));
   if (isLeft(guarded)) return guarded;
   const needed = neededFor(inPounds('article weight', article.weight));
-  const counted = each.length === 0 ? constant(lb(0), 'counted working load limit')
-    : sum('counted working load limit', each.map(({ wll, runs }, i) => countedOf(`counted for tiedown ${i + 1}`, wll, runs)), aggregate);
+  const counted =
+    each.length === 0
+      ? constant(lb(0), 'counted working load limit')
+      : sum(
+          'counted working load limit',
+          each.map(({ wll, runs }, i) => countedOf(`counted for tiedown ${i + 1}`, wll, runs)),
+          aggregate,
+        );
   const strength = compare(counted.value, needed.value) >= 0 ? 'enough' : 'short';
   const counts = judgeCounts(count.right.readings, fitted.length);
   return right({
-    needed, counted, strength, counts, verdict: overall(strength, counts),
+    needed,
+    counted,
+    strength,
+    counts,
+    verdict: overall(strength, counts),
     reserve: difference('working load limit in reserve', counted, needed),
-    decisions: [...count.right.decisions, ...guarded.right], notes: [...count.right.notes, carrierNote],
+    decisions: [...count.right.decisions, ...guarded.right],
+    notes: [...count.right.notes, carrierNote],
   });
 }

@@ -1,7 +1,21 @@
 /** How widely is the load spread along the trailer? A way to compare layouts, and nothing more. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { ratio } from '../units/index.js';
-import { type AnyLength, type AnyWeight, type Decision, type Derived, difference, inInches, inPounds, product, quotient, type Source, squareRoot, statics, sum } from '../trace/index.js';
+import {
+  type AnyLength,
+  type AnyWeight,
+  type Decision,
+  type Derived,
+  difference,
+  inInches,
+  inPounds,
+  product,
+  quotient,
+  type Source,
+  squareRoot,
+  statics,
+  sum,
+} from '../trace/index.js';
 import { note, type Note } from '../ratings/index.js';
 import { allHold, fixed, mustBeAboveZero, mustNotBeNegative } from './loading-guards.js';
 import type { LoadingError } from './loading-errors.js';
@@ -27,7 +41,9 @@ export interface YawInertia {
 }
 
 const research: Source = {
-  id: 'yaw-research', title: 'tow-vehicle and caravan stability research (abstracts read: University of Bath 2009; DOT-HS-803-248, 1977)', grade: 'B',
+  id: 'yaw-research',
+  title: 'tow-vehicle and caravan stability research (abstracts read: University of Bath 2009; DOT-HS-803-248, 1977)',
+  grade: 'B',
   note: 'yaw inertia, nose mass and axle position dominate; trailer mass alone does not',
 };
 
@@ -48,22 +64,57 @@ const research: Source = {
 export function yawInertia(items: readonly SpreadItem[]): Either<LoadingError, YawInertia> {
   if (items.length === 0) return left({ chapter: 'load', tag: 'NothingGiven', what: 'items along the trailer' });
   const read = items.map(({ name, weight, at, length }) => ({
-    name, w: inPounds(`${name} weight`, weight), x: inInches(`${name} position`, at), l: length === 'point' ? undefined : inInches(`${name} length`, length),
+    name,
+    w: inPounds(`${name} weight`, weight),
+    x: inInches(`${name} position`, at),
+    l: length === 'point' ? undefined : inInches(`${name} length`, length),
   }));
-  const gross = sum('gross weight', read.map(({ w }) => w));
+  const gross = sum(
+    'gross weight',
+    read.map(({ w }) => w),
+  );
   const guarded = allHold([
-    ...read.flatMap(({ name, w, l }) => [mustNotBeNegative(`${name} weight`, w), ...(l === undefined ? [] : [mustNotBeNegative(`${name} length`, l)])]), mustBeAboveZero('gross weight', gross),
+    ...read.flatMap(({ name, w, l }) => [
+      mustNotBeNegative(`${name} weight`, w),
+      ...(l === undefined ? [] : [mustNotBeNegative(`${name} length`, l)]),
+    ]),
+    mustBeAboveZero('gross weight', gross),
   ]);
   if (isLeft(guarded)) return guarded;
-  const centre = quotient('centre of gravity', sum(null, read.map(({ w, x }) => product(null, w, x))), gross, statics);
-  const index = sum('yaw inertia index', read.map(({ w, x, l }) => {
-    const off = difference(null, x, centre);
-    const square = product(null, off, off);
-    return product(null, w, l === undefined ? square : sum(null, [square, quotient(null, product(null, l, l), fixed(ratio(12)))]));
-  }), statics);
+  const centre = quotient(
+    'centre of gravity',
+    sum(
+      null,
+      read.map(({ w, x }) => product(null, w, x)),
+    ),
+    gross,
+    statics,
+  );
+  const index = sum(
+    'yaw inertia index',
+    read.map(({ w, x, l }) => {
+      const off = difference(null, x, centre);
+      const square = product(null, off, off);
+      return product(
+        null,
+        w,
+        l === undefined ? square : sum(null, [square, quotient(null, product(null, l, l), fixed(ratio(12)))]),
+      );
+    }),
+    statics,
+  );
   return right({
-    gross, centre, index, radius: squareRoot('radius of gyration', quotient(null, index, gross)), decisions: guarded.right,
-    notes: [note('NoSafeSpeed', `For comparing layouts only: no speed is safe or unsafe by this figure (${research.title}; ${research.note ?? ''}).`)],
+    gross,
+    centre,
+    index,
+    radius: squareRoot('radius of gyration', quotient(null, index, gross)),
+    decisions: guarded.right,
+    notes: [
+      note(
+        'NoSafeSpeed',
+        `For comparing layouts only: no speed is safe or unsafe by this figure (${research.title}; ${research.note ?? ''}).`,
+      ),
+    ],
   });
 }
 
@@ -90,7 +141,10 @@ export interface ComparedLayout extends YawInertia {
  * @example orThrow(compareLayouts(inch(190), [compact, spread]))[1].toFirst // 1.6
  * @source mechanics, derived
  */
-export function compareLayouts(axlesAt: AnyLength, layouts: readonly Layout[]): Either<LoadingError, readonly ComparedLayout[]> {
+export function compareLayouts(
+  axlesAt: AnyLength,
+  layouts: readonly Layout[],
+): Either<LoadingError, readonly ComparedLayout[]> {
   if (layouts.length === 0) return left({ chapter: 'load', tag: 'NothingGiven', what: 'layouts to compare' });
   const a = inInches('coupler to axles', axlesAt);
   const compared: ComparedLayout[] = [];
@@ -98,11 +152,20 @@ export function compareLayouts(axlesAt: AnyLength, layouts: readonly Layout[]): 
     const one = yawInertia(items);
     if (isLeft(one)) return one;
     const first = compared[0]?.index ?? one.right.index;
-    const guarded = allHold([mustBeAboveZero('coupler to axles', a), mustBeAboveZero('yaw inertia index of the first layout', first)]);
+    const guarded = allHold([
+      mustBeAboveZero('coupler to axles', a),
+      mustBeAboveZero('yaw inertia index of the first layout', first),
+    ]);
     if (isLeft(guarded)) return guarded;
     const { gross, centre, index } = one.right;
     const tongue = quotient(`tongue load, ${name}`, product(null, gross, difference(null, a, centre)), a, statics);
-    compared.push({ ...one.right, name, tongue, toFirst: quotient(`index of ${name} over the first`, index, first), decisions: [...one.right.decisions, ...guarded.right] });
+    compared.push({
+      ...one.right,
+      name,
+      tongue,
+      toFirst: quotient(`index of ${name} over the first`, index, first),
+      decisions: [...one.right.decisions, ...guarded.right],
+    });
   }
   return right(compared);
 }

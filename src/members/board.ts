@@ -1,6 +1,16 @@
 /** Boards and bars: solid rectangles and rounds by the foot. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
-import { type AnyDensity, type AnyLength, converted, type Derived, findRow, inInches, lookedUp, product, quotient } from '../trace/index.js';
+import {
+  type AnyDensity,
+  type AnyLength,
+  converted,
+  type Derived,
+  findRow,
+  inInches,
+  lookedUp,
+  product,
+  quotient,
+} from '../trace/index.js';
 import { inch } from '../units/index.js';
 import { number, pi } from './constants.js';
 import { lumberSizes } from './data/lumber-sizes.js';
@@ -31,12 +41,21 @@ interface Dressed {
 }
 
 function dressed(size: BoardSize): Either<MembersError, Dressed> {
-  if (typeof size !== 'string') return right({ name: 'board', thickness: inInches('board thickness', size.thickness), width: inInches('board width', size.width) });
+  if (typeof size !== 'string')
+    return right({
+      name: 'board',
+      thickness: inInches('board thickness', size.thickness),
+      width: inInches('board width', size.width),
+    });
   const found = findRow(lumberSizes, (row) => row.nominal, sizeKey(size));
   if (isLeft(found)) return found;
   const { nominal, thickness, width } = found.right;
   const from = { table: lumberSizes.name, key: nominal, source: lumberSizes.source };
-  return right({ name: `${nominal} board`, thickness: lookedUp(`${nominal} thickness`, inch(thickness), from), width: lookedUp(`${nominal} width`, inch(width), from) });
+  return right({
+    name: `${nominal} board`,
+    thickness: lookedUp(`${nominal} thickness`, inch(thickness), from),
+    width: lookedUp(`${nominal} width`, inch(width), from),
+  });
 }
 
 /**
@@ -61,8 +80,15 @@ export function board(size: BoardSize, wood: Wood): Either<MembersError, Board> 
   const tested = met([aboveZero('board thickness', thickness), aboveZero('board width', width)]);
   if (isLeft(tested)) return tested;
   return right({
-    designation: name, thickness, width, density: density.right,
-    weightPerFoot: product(`${name} weight per foot`, density.right, converted(null, product(null, thickness, width), 'ft2')),
+    designation: name,
+    thickness,
+    width,
+    density: density.right,
+    weightPerFoot: product(
+      `${name} weight per foot`,
+      density.right,
+      converted(null, product(null, thickness, width), 'ft2'),
+    ),
     weightPerSquareFoot: product(`${name} weight per square foot`, density.right, converted(null, thickness, 'ft')),
   });
 }
@@ -78,9 +104,18 @@ export function board(size: BoardSize, wood: Wood): Either<MembersError, Board> 
  * @source geometry, derived
  */
 export function bar(thickness: AnyLength, width: AnyLength, density: AnyDensity): Either<MembersError, Member> {
-  const [t, b, perCubicFoot] = [inInches('bar thickness', thickness), inInches('bar width', width), inPoundsPerCubicFoot('density', density)];
+  const [t, b, perCubicFoot] = [
+    inInches('bar thickness', thickness),
+    inInches('bar width', width),
+    inPoundsPerCubicFoot('density', density),
+  ];
   const tested = met([aboveZero('bar thickness', t), aboveZero('bar width', b), aboveZero('density', perCubicFoot)]);
-  return isLeft(tested) ? tested : right({ designation: 'flat bar', weightPerFoot: product('bar weight per foot', perCubicFoot, converted(null, product(null, t, b), 'ft2')) });
+  return isLeft(tested)
+    ? tested
+    : right({
+        designation: 'flat bar',
+        weightPerFoot: product('bar weight per foot', perCubicFoot, converted(null, product(null, t, b), 'ft2')),
+      });
 }
 
 /**
@@ -98,5 +133,8 @@ export function roundBar(diameter: AnyLength, density: AnyDensity): Either<Membe
   const tested = met([aboveZero('bar diameter', d), aboveZero('density', perCubicFoot)]);
   if (isLeft(tested)) return tested;
   const area = quotient('bar area', product(null, pi, squared(d)), number(4));
-  return right({ designation: 'round bar', weightPerFoot: product('bar weight per foot', perCubicFoot, converted(null, area, 'ft2')) });
+  return right({
+    designation: 'round bar',
+    weightPerFoot: product('bar weight per foot', perCubicFoot, converted(null, area, 'ft2')),
+  });
 }

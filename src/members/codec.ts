@@ -14,7 +14,13 @@ const pieces = { name: t.string, member: t.unknown, length };
 
 const lines = {
   weighed: closed('a line of known weight', { name: t.string, weight: measure('mass'), at: length }),
-  spaced: closed('pieces at a spacing', { ...pieces, spacing: length, over: length, from: length, rule: oneOf('first at the start', 'first at the start, last at the end', 'none at either end') }),
+  spaced: closed('pieces at a spacing', {
+    ...pieces,
+    spacing: length,
+    over: length,
+    from: length,
+    rule: oneOf('first at the start', 'first at the start, last at the end', 'none at either end'),
+  }),
   placed: closed('pieces at one place', { ...pieces, count, at: length }),
   lengthwise: closed('lengthwise pieces', { ...pieces, count, from: length }),
 };
@@ -34,7 +40,11 @@ function readLine(input: unknown, path: string): Either<MembersError, CutLine> {
     const read = decodeAt(lines.weighed, input, path);
     if (isLeft(read)) return read;
     const { name, weight, at } = read.right;
-    return right({ name, weight: placed(`${name} weight`, weight, here('weight')), at: placed(`${name} position`, at, here('at')) });
+    return right({
+      name,
+      weight: placed(`${name} weight`, weight, here('weight')),
+      at: placed(`${name} position`, at, here('at')),
+    });
   }
   const member = (line: { readonly member?: unknown }) => readMember(line.member, here('member'));
   if (kind === 'spaced') {
@@ -44,26 +54,50 @@ function readLine(input: unknown, path: string): Either<MembersError, CutLine> {
     if (isLeft(of)) return of;
     const { name, rule } = read.right;
     return right({
-      name, rule, member: of.right, length: placed(`${name} length`, read.right.length, here('length')), spacing: placed(`${name} spacing`, read.right.spacing, here('spacing')),
-      over: placed(`${name} run`, read.right.over, here('over')), from: placed(`${name} start`, read.right.from, here('from')),
+      name,
+      rule,
+      member: of.right,
+      length: placed(`${name} length`, read.right.length, here('length')),
+      spacing: placed(`${name} spacing`, read.right.spacing, here('spacing')),
+      over: placed(`${name} run`, read.right.over, here('over')),
+      from: placed(`${name} start`, read.right.from, here('from')),
     });
   }
   const figures = (line: { name: string; length: t.TypeOf<typeof length>; count: t.TypeOf<typeof count> }) => ({
-    name: line.name, length: placed(`${line.name} length`, line.length, here('length')), count: placed(`number of ${line.name}`, line.count, here('count')),
+    name: line.name,
+    length: placed(`${line.name} length`, line.length, here('length')),
+    count: placed(`number of ${line.name}`, line.count, here('count')),
   });
   if (kind === 'placed') {
     const read = decodeAt(lines.placed, input, path);
     if (isLeft(read)) return read;
     const of = member(read.right);
-    return isLeft(of) ? of : right({ ...figures(read.right), member: of.right, at: placed(`${read.right.name} position`, read.right.at, here('at')) });
+    return isLeft(of)
+      ? of
+      : right({
+          ...figures(read.right),
+          member: of.right,
+          at: placed(`${read.right.name} position`, read.right.at, here('at')),
+        });
   }
   const read = decodeAt(lines.lengthwise, input, path);
   if (isLeft(read)) return read;
   const of = member(read.right);
-  return isLeft(of) ? of : right({ ...figures(read.right), member: of.right, from: placed(`${read.right.name} front end`, read.right.from, here('from')) });
+  return isLeft(of)
+    ? of
+    : right({
+        ...figures(read.right),
+        member: of.right,
+        from: placed(`${read.right.name} front end`, read.right.from, here('from')),
+      });
 }
 
-function readList<A>(input: unknown, path: string, needed: string, one: (each: unknown, path: string) => Either<MembersError, A>): Either<MembersError, readonly A[]> {
+function readList<A>(
+  input: unknown,
+  path: string,
+  needed: string,
+  one: (each: unknown, path: string) => Either<MembersError, A>,
+): Either<MembersError, readonly A[]> {
   if (!Array.isArray(input)) return left(undecodable(input, needed, path));
   const all: A[] = [];
   for (const [i, each] of input.entries()) {
@@ -89,9 +123,16 @@ function readList<A>(input: unknown, path: string, needed: string, one: (each: u
  * @example readCutList([{ name: 'rails', member: 'C6x8.2', length: '20 ft', count: '2', from: '48 in' }], 'trailer.curb.frame')
  * @source none: a form of this library
  */
-export const readCutList = (input: unknown, path: string): Either<MembersError, CutList> => readList(input, path, 'an array of cut-list lines', readLine);
+export const readCutList = (input: unknown, path: string): Either<MembersError, CutList> =>
+  readList(input, path, 'an array of cut-list lines', readLine);
 
-const areaShape = closed('an area of deck', { name: t.string, length, width: length, from: length, surface: t.unknown });
+const areaShape = closed('an area of deck', {
+  name: t.string,
+  length,
+  width: length,
+  from: length,
+  surface: t.unknown,
+});
 
 function readArea(input: unknown, path: string): Either<MembersError, DeckArea> {
   const read = decodeAt(areaShape, input, path);
@@ -100,8 +141,11 @@ function readArea(input: unknown, path: string): Either<MembersError, DeckArea> 
   if (isLeft(surface)) return surface;
   const { name } = read.right;
   return right({
-    name, surface: surface.right, length: placed(`${name} length`, read.right.length, under(path, 'length')),
-    width: placed(`${name} width`, read.right.width, under(path, 'width')), from: placed(`${name} front edge`, read.right.from, under(path, 'from')),
+    name,
+    surface: surface.right,
+    length: placed(`${name} length`, read.right.length, under(path, 'length')),
+    width: placed(`${name} width`, read.right.width, under(path, 'width')),
+    from: placed(`${name} front edge`, read.right.from, under(path, 'from')),
   });
 }
 
@@ -116,4 +160,5 @@ function readArea(input: unknown, path: string): Either<MembersError, DeckArea> 
  * @example readDeck([{ name: 'deck', length: '18 ft', width: '83 in', from: '60 in', surface: { floorPlate: '1/8' } }], 'trailer.curb.deck')
  * @source none: a form of this library
  */
-export const readDeck = (input: unknown, path: string): Either<MembersError, Deck> => readList(input, path, 'an array of deck areas', readArea);
+export const readDeck = (input: unknown, path: string): Either<MembersError, Deck> =>
+  readList(input, path, 'an array of deck areas', readArea);

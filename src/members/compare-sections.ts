@@ -28,8 +28,12 @@ export interface SectionComparison {
   readonly decisions: readonly Decision[];
 }
 
-const side = ({ designation, weightPerFoot, Sx }: Comparable): SideBySide =>
-  ({ designation, weightPerFoot, Sx, SxPerPound: quotient(`${designation} Sx per lb/ft`, Sx, weightPerFoot) });
+const side = ({ designation, weightPerFoot, Sx }: Comparable): SideBySide => ({
+  designation,
+  weightPerFoot,
+  Sx,
+  SxPerPound: quotient(`${designation} Sx per lb/ft`, Sx, weightPerFoot),
+});
 
 const perCent = (share: Derived<'ratio'>): string => `${showBrief(product(null, share, number(100)).value, 0)} %`;
 
@@ -54,8 +58,13 @@ export function compareSections(first: Comparable, second: Comparable): SectionC
   const SxRatio = quotient('Sx ratio', b.Sx, a.Sx);
   const SxPerPoundRatio = quotient('Sx per pound ratio', b.SxPerPound, a.SxPerPound);
   const [worse, equal] = [decide(SxPerPoundRatio, '<', same), decide(SxPerPoundRatio, '=', same)];
-  const perPound = equal.holds ? 'each pound does as much as in' : worse.holds ? 'each pound does less than in' : 'each pound does more than in';
-  const says = `${b.designation} weighs ${perCent(weightRatio)} of ${a.designation} per foot and has ${perCent(SxRatio)} of its section modulus: `
-    + `in the same steel it reaches the same bending stress at ${perCent(SxRatio)} of the bending moment, and ${perPound} ${a.designation}.`;
+  const perPound = equal.holds
+    ? 'each pound does as much as in'
+    : worse.holds
+      ? 'each pound does less than in'
+      : 'each pound does more than in';
+  const says =
+    `${b.designation} weighs ${perCent(weightRatio)} of ${a.designation} per foot and has ${perCent(SxRatio)} of its section modulus: ` +
+    `in the same steel it reaches the same bending stress at ${perCent(SxRatio)} of the bending moment, and ${perPound} ${a.designation}.`;
   return { first: a, second: b, weightRatio, SxRatio, SxPerPoundRatio, says, decisions: [worse, equal] };
 }

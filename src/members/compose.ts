@@ -19,11 +19,20 @@ const ownOf = { x: 'Iy', y: 'Ix' } as const;
 
 function centre(symbol: string, parts: readonly Part[], along: Along, area: Derived<'in2'>): Derived<'in'> {
   const moved = parts.filter((part) => part[along] !== undefined);
-  return quotient(symbol, net(null, moved, (part) => product(null, part.area, part[along] as Derived<'in'>)), area);
+  return quotient(
+    symbol,
+    net(null, moved, (part) => product(null, part.area, part[along] as Derived<'in'>)),
+    area,
+  );
 }
 
 /** `I = sum of (own + A x^2)`, x from the axis. */
-function secondMoment(symbol: string, parts: readonly Part[], along: Along, axis: Derived<'in'> | undefined): Derived<'in4'> {
+function secondMoment(
+  symbol: string,
+  parts: readonly Part[],
+  along: Along,
+  axis: Derived<'in'> | undefined,
+): Derived<'in4'> {
   const reaching = parts.filter((part) => part[ownOf[along]] !== undefined || part[along] !== undefined);
   return net(symbol, reaching, (part) => {
     const own = part[ownOf[along]];
@@ -40,7 +49,9 @@ export function compose(parts: readonly Part[], across: AxisKind, up: AxisKind):
   const x = across === 'symmetric' ? undefined : centre('centre of gravity from the back', parts, 'x', area);
   const y = up === 'symmetric' ? undefined : centre('centre of gravity from the bottom', parts, 'y', area);
   return {
-    area, ...(x && { x }), ...(y && { y }),
+    area,
+    ...(x && { x }),
+    ...(y && { y }),
     Ix: secondMoment('Ix', parts, 'y', y),
     Iy: secondMoment('Iy', parts, 'x', x),
   };

@@ -8,23 +8,45 @@ export const pi: Derived<'ratio'> = constant(ratio('3.14159265358979323846264338
 /** A plain number of a formula. */
 export const number = (digits: number | string): Derived<'ratio'> => constant(ratio(digits));
 
-const steelSource: Source = { id: 'iowa-im-569', title: 'Iowa DOT Instructional Memorandum 569', grade: 'A', note: '40.83 lb/ft2 per inch; 0.28356 lb/in3' };
+const steelSource: Source = {
+  id: 'iowa-im-569',
+  title: 'Iowa DOT Instructional Memorandum 569',
+  grade: 'A',
+  note: '40.83 lb/ft2 per inch; 0.28356 lb/in3',
+};
 
 /** Carbon steel, 490 lb/ft3: the density behind printed weights of shapes and plate. */
-export const steelDensity: Derived<'lb/ft3'> = lookedUp('steel density', lbPerFt3(490), { table: 'densities', key: 'steel', source: steelSource });
+export const steelDensity: Derived<'lb/ft3'> = lookedUp('steel density', lbPerFt3(490), {
+  table: 'densities',
+  key: 'steel',
+  source: steelSource,
+});
 
 /** Carbon steel at the other figure in use, 40.8 lb/ft2 per inch of thickness: 0.08 % less. */
 export const steelDensityOf40_8: Derived<'lb/ft3'> = lookedUp('steel density', lbPerFt3('489.6'), {
-  table: 'densities', key: 'steel at 40.8 lb/ft2 per inch', source: { id: 'plate-40-8', title: 'plate tables at 40.8 lb/ft2 per inch', grade: 'C' },
+  table: 'densities',
+  key: 'steel at 40.8 lb/ft2 per inch',
+  source: { id: 'plate-40-8', title: 'plate tables at 40.8 lb/ft2 per inch', grade: 'C' },
 });
 
 /** Structural aluminium, 0.098 lb/in3: the mean of weight over area in published shapes, which run from 1.167 to 1.184 lb/ft per in2. */
 export const aluminiumDensity: Derived<'lb/in3'> = lookedUp('aluminium density', quantity('0.098', 'lb/in3'), {
-  table: 'densities', key: 'aluminium', source: { id: 'aluminium-shapes', title: 'weight over area of published aluminium shapes, mean', grade: 'derived' },
+  table: 'densities',
+  key: 'aluminium',
+  source: { id: 'aluminium-shapes', title: 'weight over area of published aluminium shapes, mean', grade: 'derived' },
 });
 
 /** Water, for densities from specific gravity. */
-export const waterDensity: Derived<'lb/ft3'> = constant(lbPerFt3('62.4'), 'water density', { id: 'water-62-4', title: 'common practice, no source', grade: 'memory' });
+export const waterDensity: Derived<'lb/ft3'> = constant(lbPerFt3('62.4'), 'water density', {
+  id: 'water-62-4',
+  title: 'common practice, no source',
+  grade: 'memory',
+});
 
 /** One in six: the slope of the inner flange face of American standard channels (C) and beams (S). MC slopes differ by size. */
-export const standardTaper: Derived<'ratio'> = quotient('flange slope', number(1), number(6), fromMemory('inner flange slope of C and S shapes, borne out by the published properties'));
+export const standardTaper: Derived<'ratio'> = quotient(
+  'flange slope',
+  number(1),
+  number(6),
+  fromMemory('inner flange slope of C and S shapes, borne out by the published properties'),
+);

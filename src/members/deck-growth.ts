@@ -1,6 +1,22 @@
 /** What one more foot of deck weighs, and what it costs in payload. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { type AnyAreaWeight, type AnyLength, type AnyWeight, converted, decide, type Decision, type Derived, difference, inFeet, inPounds, type Known, known, product, quotient, sum } from '../trace/index.js';
+import {
+  type AnyAreaWeight,
+  type AnyLength,
+  type AnyWeight,
+  converted,
+  decide,
+  type Decision,
+  type Derived,
+  difference,
+  inFeet,
+  inPounds,
+  type Known,
+  known,
+  product,
+  quotient,
+  sum,
+} from '../trace/index.js';
 import type { UnitOf } from '../units/index.js';
 import type { MembersError } from './errors.js';
 import { aboveZero, type Demand, inPoundsPerSquareFoot, met } from './figures.js';
@@ -9,7 +25,12 @@ import type { Member } from './member.js';
 /** What grows with the deck: lengthwise members, crossmembers at their spacing, the deck surface. */
 export interface DeckGrowth {
   readonly rails: readonly { readonly name: string; readonly member: Member; readonly count: Known<'ratio'> }[];
-  readonly crossmembers: readonly { readonly name: string; readonly member: Member; readonly length: AnyLength; readonly spacing: AnyLength }[];
+  readonly crossmembers: readonly {
+    readonly name: string;
+    readonly member: Member;
+    readonly length: AnyLength;
+    readonly spacing: AnyLength;
+  }[];
   readonly surfaces: readonly { readonly name: string; readonly width: AnyLength; readonly weight: AnyAreaWeight }[];
 }
 
@@ -43,18 +64,34 @@ export function weightPerFootOfDeck(growth: DeckGrowth): Either<MembersError, Gr
     parts.push(() => ({ name, perFoot: product(`${name} per foot of deck`, member.weightPerFoot, pieces) }));
   }
   for (const { name, member, length, spacing } of growth.crossmembers) {
-    const [long, apart] = [above(`${name} length`, inFeet(`${name} length`, length)), above(`${name} spacing`, inFeet(`${name} spacing`, spacing))];
-    parts.push(() => ({ name, perFoot: quotient(`${name} per foot of deck`, product(null, member.weightPerFoot, long), apart) }));
+    const [long, apart] = [
+      above(`${name} length`, inFeet(`${name} length`, length)),
+      above(`${name} spacing`, inFeet(`${name} spacing`, spacing)),
+    ];
+    parts.push(() => ({
+      name,
+      perFoot: quotient(`${name} per foot of deck`, product(null, member.weightPerFoot, long), apart),
+    }));
   }
   for (const { name, width, weight } of growth.surfaces) {
-    const [wide, perArea] = [above(`${name} width`, inFeet(`${name} width`, width)), above(`${name} weight per square foot`, inPoundsPerSquareFoot(`${name} weight per square foot`, weight))];
+    const [wide, perArea] = [
+      above(`${name} width`, inFeet(`${name} width`, width)),
+      above(`${name} weight per square foot`, inPoundsPerSquareFoot(`${name} weight per square foot`, weight)),
+    ];
     parts.push(() => ({ name, perFoot: product(`${name} per foot of deck`, perArea, wide) }));
   }
   if (parts.length === 0) return left({ chapter: 'members', tag: 'NothingListed', what: 'growth per foot of deck' });
   const tested = met(demands);
   if (isLeft(tested)) return tested;
   const lines = parts.map((part) => part());
-  return right({ perFoot: sum('growth per foot of deck', lines.map(({ perFoot }) => perFoot)), lines, decisions: tested.right });
+  return right({
+    perFoot: sum(
+      'growth per foot of deck',
+      lines.map(({ perFoot }) => perFoot),
+    ),
+    lines,
+    decisions: tested.right,
+  });
 }
 
 export interface LengthsOfOneDesign {
@@ -94,13 +131,17 @@ export interface PayloadByLength {
  * @source common practice, no source
  */
 export function payloadByLength(design: LengthsOfOneDesign): Either<MembersError, PayloadByLength> {
-  if (design.lengths.length === 0) return left({ chapter: 'members', tag: 'NothingListed', what: 'lengths to compare' });
+  if (design.lengths.length === 0)
+    return left({ chapter: 'members', tag: 'NothingListed', what: 'lengths to compare' });
   const [gvwr, base] = [inPounds('GVWR', design.gvwr), inPounds('empty weight at the base length', design.baseWeight)];
   const baseLength = inFeet('base length', design.baseLength);
   const perFoot = converted('growth per foot', known('growth per foot', design.perFoot) as Derived<'kg/m'>, 'lb/ft');
   const lengths = design.lengths.map((length) => inFeet('length', length));
   const tested = met([
-    aboveZero('GVWR', gvwr), aboveZero('empty weight', base), aboveZero('base length', baseLength), aboveZero('growth per foot', perFoot),
+    aboveZero('GVWR', gvwr),
+    aboveZero('empty weight', base),
+    aboveZero('base length', baseLength),
+    aboveZero('growth per foot', perFoot),
     ...lengths.map((length) => aboveZero('length', length)),
   ]);
   if (isLeft(tested)) return tested;
@@ -112,7 +153,12 @@ export function payloadByLength(design: LengthsOfOneDesign): Either<MembersError
     if (isLeft(light)) return light;
     const within = decide(emptyWeight, '<=', gvwr);
     decisions.push(...light.right, within);
-    rows.push({ length, emptyWeight, payload: difference('payload on the GVWR', gvwr, emptyWeight), verdict: within.holds ? 'within' : 'over' });
+    rows.push({
+      length,
+      emptyWeight,
+      payload: difference('payload on the GVWR', gvwr, emptyWeight),
+      verdict: within.holds ? 'within' : 'over',
+    });
   }
   return right({ rows, decisions });
 }

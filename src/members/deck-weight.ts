@@ -31,13 +31,18 @@ export type Deck = readonly DeckArea[];
  * @example deckWeight([{ name: 'deck', length: foot(18), width: inch(83), from: inch(60), surface: lbPerFt2('4.75') }]) // Right 591.4 lb at 168 in
  * @source geometry, derived
  */
-export const deckWeight = (deck: Deck): Either<MembersError, WeightList> => weighAll('deck weight', deck, (area) => {
-  const { name } = area;
-  const [length, width] = [inInches(`${name} length`, area.length), inInches(`${name} width`, area.width)];
-  const surface = inPoundsPerSquareFoot(`${name} weight per square foot`, area.surface);
-  const tested = met([aboveZero(`${name} length`, length), aboveZero(`${name} width`, width), aboveZero(`${name} weight per square foot`, surface)]);
-  if (isLeft(tested)) return tested;
-  const weight = product(`${name} weight`, surface, converted(null, product(null, length, width), 'ft2'));
-  const at = sum(`${name} position`, [inInches(`${name} front edge`, area.from), quotient(null, length, number(2))]);
-  return right({ line: { name, weight, at }, decisions: tested.right });
-});
+export const deckWeight = (deck: Deck): Either<MembersError, WeightList> =>
+  weighAll('deck weight', deck, (area) => {
+    const { name } = area;
+    const [length, width] = [inInches(`${name} length`, area.length), inInches(`${name} width`, area.width)];
+    const surface = inPoundsPerSquareFoot(`${name} weight per square foot`, area.surface);
+    const tested = met([
+      aboveZero(`${name} length`, length),
+      aboveZero(`${name} width`, width),
+      aboveZero(`${name} weight per square foot`, surface),
+    ]);
+    if (isLeft(tested)) return tested;
+    const weight = product(`${name} weight`, surface, converted(null, product(null, length, width), 'ft2'));
+    const at = sum(`${name} position`, [inInches(`${name} front edge`, area.from), quotient(null, length, number(2))]);
+    return right({ line: { name, weight, at }, decisions: tested.right });
+  });

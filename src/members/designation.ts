@@ -17,8 +17,13 @@ const unreadable = (text: string): Either<UnreadableDesignation, never> =>
 
 /** One spelling for the many: capitals, x for every sign of multiplication, a dash in mixed numbers, no spaces or inch marks. */
 function plainSpelling(text: string): string {
-  return text.trim().toUpperCase().replaceAll(/[\u00d7*]/g, 'X').replaceAll(/["\u2033]/g, '')
-    .replaceAll(/(\d)\s+(\d{1,2}\/\d)/g, '$1-$2').replaceAll(/\s+/g, '');
+  return text
+    .trim()
+    .toUpperCase()
+    .replaceAll(/[\u00d7*]/g, 'X')
+    .replaceAll(/["\u2033]/g, '')
+    .replaceAll(/(\d)\s+(\d{1,2}\/\d)/g, '$1-$2')
+    .replaceAll(/\s+/g, '');
 }
 
 /** `5`, `6.7`, `1/4`, `2-1/2` as a plain number. */
@@ -39,7 +44,11 @@ function readFigures(words: readonly string[]): readonly Quantity<'ratio'>[] | u
 const weightClasses = { STD: 'STD', SCH40: 'STD', SCHEDULE40: 'STD', XS: 'XS', SCH80: 'XS', SCHEDULE80: 'XS' } as const;
 
 function readPipe(plain: string): ReadDesignation | undefined {
-  const bare = plain.replace('PIPE', '').replace('SCH.', 'SCH').replace(/^NPS/, '').replace(/^(\d[\d/-]*)IN\.?(?=[SX])/, '$1');
+  const bare = plain
+    .replace('PIPE', '')
+    .replace('SCH.', 'SCH')
+    .replace(/^NPS/, '')
+    .replace(/^(\d[\d/-]*)IN\.?(?=[SX])/, '$1');
   const found = Object.entries(weightClasses).find(([word]) => bare.endsWith(word));
   if (found === undefined) return undefined;
   const figures = readFigures([bare.slice(0, -found[0].length)]);
@@ -66,6 +75,7 @@ export function readDesignation(text: string): Either<UnreadableDesignation, Rea
   const letters = /^(HSS|MC|C|W|S|M|L)(?=[\d.])/.exec(plain)?.[1] as keyof typeof figuresAfter | undefined;
   if (letters === undefined) return unreadable(text);
   const figures = readFigures(plain.slice(letters.length).split('X'));
-  if (figures === undefined || !(figuresAfter[letters] as readonly number[]).includes(figures.length)) return unreadable(text);
+  if (figures === undefined || !(figuresAfter[letters] as readonly number[]).includes(figures.length))
+    return unreadable(text);
   return right({ letters, figures });
 }

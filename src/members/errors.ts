@@ -97,8 +97,16 @@ export interface UndecodableList {
 
 /** The errors that belong to this chapter. */
 export type OwnMembersError =
-  | UnreadableDesignation | FigureTooSmall | ImpossibleShape | NotWhole | NothingListed | NoOutline | ColumnEmpty
-  | MoistureOutOfRange | LoadOffTheBeam | UndecodableList;
+  | UnreadableDesignation
+  | FigureTooSmall
+  | ImpossibleShape
+  | NotWhole
+  | NothingListed
+  | NoOutline
+  | ColumnEmpty
+  | MoistureOutOfRange
+  | LoadOffTheBeam
+  | UndecodableList;
 
 /** Whatever a function of this chapter may answer with. */
 export type MembersError = OwnMembersError | TraceError | UnitsError;

@@ -1,6 +1,16 @@
 /** Figures on their way in: taken under a name, brought to the working unit, and tested before they are used. */
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
-import { type AnyAreaWeight, type AnyDensity, type Comparison, constant, converted, type Decision, decide, type Derived, known } from '../trace/index.js';
+import {
+  type AnyAreaWeight,
+  type AnyDensity,
+  type Comparison,
+  constant,
+  converted,
+  type Decision,
+  decide,
+  type Derived,
+  known,
+} from '../trace/index.js';
 import { type AnyQuantity, inch, quantity, type Unit } from '../units/index.js';
 import type { MembersError } from './errors.js';
 
@@ -21,21 +31,46 @@ const pathOf = ({ why }: Derived<Unit>): { path?: string } => {
   return first?.kind === 'given' && first.path !== undefined ? { path: first.path } : {};
 };
 
-const tooSmall = (what: string, figure: Derived<Unit>, needed: 'more than zero' | 'zero or more') => (): MembersError =>
-  ({ chapter: 'members', tag: 'FigureTooSmall', what, found: plain(figure), needed, ...pathOf(figure) });
+const tooSmall =
+  (what: string, figure: Derived<Unit>, needed: 'more than zero' | 'zero or more') => (): MembersError => ({
+    chapter: 'members',
+    tag: 'FigureTooSmall',
+    what,
+    found: plain(figure),
+    needed,
+    ...pathOf(figure),
+  });
 
 /** The figure must be more than zero. */
-export const aboveZero = <U extends Unit>(what: string, figure: Derived<U>): Demand =>
-  ({ decision: decide<Unit>(figure, '>', constant(quantity(0, figure.value.unit))), otherwise: tooSmall(what, figure, 'more than zero') });
+export const aboveZero = <U extends Unit>(what: string, figure: Derived<U>): Demand => ({
+  decision: decide<Unit>(figure, '>', constant(quantity(0, figure.value.unit))),
+  otherwise: tooSmall(what, figure, 'more than zero'),
+});
 
 /** The figure must be zero or more. */
-export const notBelowZero = <U extends Unit>(what: string, figure: Derived<U>): Demand =>
-  ({ decision: decide<Unit>(figure, '>=', constant(quantity(0, figure.value.unit))), otherwise: tooSmall(what, figure, 'zero or more') });
+export const notBelowZero = <U extends Unit>(what: string, figure: Derived<U>): Demand => ({
+  decision: decide<Unit>(figure, '>=', constant(quantity(0, figure.value.unit))),
+  otherwise: tooSmall(what, figure, 'zero or more'),
+});
 
 /** The figure must stand so to a limit; `needed` says it in words: `greater than the web`. */
-export const fits = <U extends Unit>(what: string, figure: Derived<U>, comparison: Comparison, limit: Derived<NoInfer<U>>, needed: string): Demand => ({
+export const fits = <U extends Unit>(
+  what: string,
+  figure: Derived<U>,
+  comparison: Comparison,
+  limit: Derived<NoInfer<U>>,
+  needed: string,
+): Demand => ({
   decision: decide(figure, comparison, limit),
-  otherwise: () => ({ chapter: 'members', tag: 'ImpossibleShape', what, found: plain(figure), needed, limit: plain(limit), ...pathOf(figure) }),
+  otherwise: () => ({
+    chapter: 'members',
+    tag: 'ImpossibleShape',
+    what,
+    found: plain(figure),
+    needed,
+    limit: plain(limit),
+    ...pathOf(figure),
+  }),
 });
 
 /** Another error than the three above, for the same kind of test. */
@@ -54,5 +89,8 @@ export const inPoundsPerSquareFoot = (symbol: string, weight: AnyAreaWeight): De
 const [thinnest, longest] = [constant(inch('0.0001')), constant(inch(100_000))];
 
 /** A dimension of a section: more than zero, and such that areas and corners are not lost in the rounding of 34 digits. */
-export const aSize = (what: string, figure: Derived<'in'>): readonly Demand[] =>
-  [aboveZero(what, figure), fits(what, figure, '>=', thinnest, 'thick enough to be made'), fits(what, figure, '<=', longest, 'short enough to be made')];
+export const aSize = (what: string, figure: Derived<'in'>): readonly Demand[] => [
+  aboveZero(what, figure),
+  fits(what, figure, '>=', thinnest, 'thick enough to be made'),
+  fits(what, figure, '<=', longest, 'short enough to be made'),
+];

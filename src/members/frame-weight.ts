@@ -1,6 +1,19 @@
 /** The weight of a frame from its cut list, line by line, each with its place. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { constant, converted, decide, type Decision, type Derived, inInches, inPounds, known, product, quotient, rounded, sum } from '../trace/index.js';
+import {
+  constant,
+  converted,
+  decide,
+  type Decision,
+  type Derived,
+  inInches,
+  inPounds,
+  known,
+  product,
+  quotient,
+  rounded,
+  sum,
+} from '../trace/index.js';
 import { type AnyQuantity, ratio } from '../units/index.js';
 import { number } from './constants.js';
 import type { CutLine, CutList, SpacedLine } from './cut-list.js';
@@ -32,24 +45,53 @@ interface Weighed {
 const whole = ratio(1);
 
 function wholeCount(what: string, count: Derived<'ratio'>): Demand {
-  return demand(decide(rounded(null, count, whole, 'nearest'), '=', count), () => ({ chapter: 'members', tag: 'NotWhole', what, found: count.value as AnyQuantity }));
+  return demand(decide(rounded(null, count, whole, 'nearest'), '=', count), () => ({
+    chapter: 'members',
+    tag: 'NotWhole',
+    what,
+    found: count.value as AnyQuantity,
+  }));
 }
 
 /** `w x length x count`; length in feet. */
-function weightOf(name: string, perFoot: Derived<'lb/ft'>, length: Derived<'in'>, count: Derived<'ratio'>): Derived<'lb'> {
+function weightOf(
+  name: string,
+  perFoot: Derived<'lb/ft'>,
+  length: Derived<'in'>,
+  count: Derived<'ratio'>,
+): Derived<'lb'> {
   return product(`${name} weight`, product(null, perFoot, converted(null, length, 'ft')), count);
 }
 
 function weighSpaced(line: SpacedLine, length: Derived<'in'>): Either<MembersError, Weighed> {
   const { name, member, rule } = line;
-  const [spacing, over, from] = [inInches(`${name} spacing`, line.spacing), inInches(`${name} run`, line.over), inInches(`${name} start`, line.from)];
-  const tested = met([aboveZero(`${name} length`, length), aboveZero(`${name} spacing`, spacing), aboveZero(`${name} run`, over)]);
+  const [spacing, over, from] = [
+    inInches(`${name} spacing`, line.spacing),
+    inInches(`${name} run`, line.over),
+    inInches(`${name} start`, line.from),
+  ];
+  const tested = met([
+    aboveZero(`${name} length`, length),
+    aboveZero(`${name} spacing`, spacing),
+    aboveZero(`${name} run`, over),
+  ]);
   if (isLeft(tested)) return tested;
   const count = countOf(name, spacing, over, rule);
-  const some = met([demand(decide(count, '>', none), () => ({ chapter: 'members', tag: 'FigureTooSmall', what: `number of ${name}`, found: count.value as AnyQuantity, needed: 'more than zero' }))]);
+  const some = met([
+    demand(decide(count, '>', none), () => ({
+      chapter: 'members',
+      tag: 'FigureTooSmall',
+      what: `number of ${name}`,
+      found: count.value as AnyQuantity,
+      needed: 'more than zero',
+    })),
+  ]);
   if (isLeft(some)) return some;
   const at = placeOf(name, from, spacing, over, count, rule);
-  return right({ line: { name, weight: weightOf(name, member.weightPerFoot, length, count), at, count }, decisions: [...tested.right, ...some.right] });
+  return right({
+    line: { name, weight: weightOf(name, member.weightPerFoot, length, count), at, count },
+    decisions: [...tested.right, ...some.right],
+  });
 }
 
 const none = constant(ratio(0));
@@ -59,31 +101,53 @@ function weigh(line: CutLine): Either<MembersError, Weighed> {
   if ('weight' in line) {
     const weight = inPounds(`${name} weight`, line.weight);
     const tested = met([aboveZero(`${name} weight`, weight)]);
-    return isLeft(tested) ? tested : right({ line: { name, weight, at: inInches(`${name} position`, line.at) }, decisions: tested.right });
+    return isLeft(tested)
+      ? tested
+      : right({ line: { name, weight, at: inInches(`${name} position`, line.at) }, decisions: tested.right });
   }
   const length = inInches(`${name} length`, line.length);
   if ('spacing' in line) return weighSpaced(line, length);
   const count = known(`number of ${name}`, line.count);
-  const tested = met([aboveZero(`${name} length`, length), aboveZero(`number of ${name}`, count), wholeCount(`number of ${name}`, count)]);
+  const tested = met([
+    aboveZero(`${name} length`, length),
+    aboveZero(`number of ${name}`, count),
+    wholeCount(`number of ${name}`, count),
+  ]);
   if (isLeft(tested)) return tested;
-  const at = 'at' in line
-    ? inInches(`${name} position`, line.at)
-    : sum(`${name} position`, [inInches(`${name} front end`, line.from), quotient(null, length, number(2))]);
-  return right({ line: { name, weight: weightOf(name, line.member.weightPerFoot, length, count), at, count }, decisions: tested.right });
+  const at =
+    'at' in line
+      ? inInches(`${name} position`, line.at)
+      : sum(`${name} position`, [inInches(`${name} front end`, line.from), quotient(null, length, number(2))]);
+  return right({
+    line: { name, weight: weightOf(name, line.member.weightPerFoot, length, count), at, count },
+    decisions: tested.right,
+  });
 }
 
 /** Weighs each of a list and adds them up; the error of the first that cannot be weighed, with where it stands. */
-export function weighAll<L>(what: string, list: readonly L[], one: (line: L) => Either<MembersError, Weighed>): Either<MembersError, WeightList> {
+export function weighAll<L>(
+  what: string,
+  list: readonly L[],
+  one: (line: L) => Either<MembersError, Weighed>,
+): Either<MembersError, WeightList> {
   if (list.length === 0) return left({ chapter: 'members', tag: 'NothingListed', what });
   const lines: WeightLine[] = [];
   const decisions: Decision[] = [];
   for (const [i, each] of list.entries()) {
     const weighed = one(each);
-    if (isLeft(weighed)) return left(weighed.left.path === undefined ? { ...weighed.left, path: `${i}` } : weighed.left);
+    if (isLeft(weighed))
+      return left(weighed.left.path === undefined ? { ...weighed.left, path: `${i}` } : weighed.left);
     lines.push(weighed.right.line);
     decisions.push(...weighed.right.decisions);
   }
-  return right({ lines, total: sum(what, lines.map(({ weight }) => weight)), decisions });
+  return right({
+    lines,
+    total: sum(
+      what,
+      lines.map(({ weight }) => weight),
+    ),
+    decisions,
+  });
 }
 
 /**
@@ -100,4 +164,5 @@ export function weighAll<L>(what: string, list: readonly L[], one: (line: L) => 
  * @example frameWeight([{ name: 'rails', member: c6, length: foot(20), count: ratio(2), from: inch(48) }]) // Right 328 lb, at 168 in
  * @source the tables of its members; count rules: common practice, no source
  */
-export const frameWeight = (cutList: CutList): Either<MembersError, WeightList> => weighAll('frame weight', cutList, weigh);
+export const frameWeight = (cutList: CutList): Either<MembersError, WeightList> =>
+  weighAll('frame weight', cutList, weigh);

@@ -2,7 +2,25 @@
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import * as t from 'io-ts';
 import { type Basis, type Derived, given, isBasis } from '../trace/index.js';
-import { convert, type Decimal, type Dimension, dimensionOf, inch, lb, lbPerFt, lbPerFt2, lbPerFt3, parseMeasure, parseQuantity, quantity, type Quantity, ratio, type Unit, type UnitOf, wireQuantity } from '../units/index.js';
+import {
+  convert,
+  type Decimal,
+  type Dimension,
+  dimensionOf,
+  inch,
+  lb,
+  lbPerFt,
+  lbPerFt2,
+  lbPerFt3,
+  parseMeasure,
+  parseQuantity,
+  quantity,
+  type Quantity,
+  ratio,
+  type Unit,
+  type UnitOf,
+  wireQuantity,
+} from '../units/index.js';
 import { inShort } from '../units/internal.js';
 import type { MembersError } from './errors.js';
 
@@ -14,8 +32,12 @@ export interface Written<D extends Dimension> {
 
 /** The least and the most a figure of a cut list or a deck may be; what lies outside is a slip of the pen. */
 const ends: Partial<Record<Dimension, readonly [Quantity<Unit>, Quantity<Unit>]>> = {
-  length: [inch(-120), inch(1200)], mass: [lb(0), lb(200000)], ratio: [ratio(0), ratio(10000)],
-  'weight per length': [lbPerFt(0), lbPerFt(5000)], 'weight per area': [lbPerFt2(0), lbPerFt2(1000)], density: [lbPerFt3(0), lbPerFt3(2000)],
+  length: [inch(-120), inch(1200)],
+  mass: [lb(0), lb(200000)],
+  ratio: [ratio(0), ratio(10000)],
+  'weight per length': [lbPerFt(0), lbPerFt(5000)],
+  'weight per area': [lbPerFt2(0), lbPerFt2(1000)],
+  density: [lbPerFt3(0), lbPerFt3(2000)],
 };
 
 const plausible = (figure: Quantity<Unit>): boolean => {
@@ -29,17 +51,26 @@ export function measure<D extends Dimension>(dimension: D): t.Type<Written<D>, u
   const needed = `a figure of ${dimension}, as text or {"value", "unit"}`;
   return new t.Type<Written<D>, unknown, unknown>(
     needed,
-    (input): input is Written<D> => typeof input === 'object' && input !== null && 'quantity' in input && wire.is(input.quantity),
+    (input): input is Written<D> =>
+      typeof input === 'object' && input !== null && 'quantity' in input && wire.is(input.quantity),
     (input, context) => {
       if (typeof input === 'string') {
         const read = parseMeasure(input, dimension);
-        return isLeft(read) || !plausible(read.right as Quantity<Unit>) ? t.failure(input, context, needed) : t.success({ quantity: read.right, basis: 'stated' });
+        return isLeft(read) || !plausible(read.right as Quantity<Unit>)
+          ? t.failure(input, context, needed)
+          : t.success({ quantity: read.right, basis: 'stated' });
       }
-      const record = typeof input === 'object' && input !== null ? input as Record<string, unknown> : {};
+      const record = typeof input === 'object' && input !== null ? (input as Record<string, unknown>) : {};
       const basis = record['basis'] ?? 'stated';
       const read = wire.decode({ value: record['value'], unit: record['unit'] });
       const known = Object.keys(record).every((key) => ['value', 'unit', 'basis'].includes(key));
-      return isLeft(read) || !plausible(read.right as Quantity<Unit>) || !known || typeof basis !== 'string' || !isBasis(basis) ? t.failure(input, context, needed) : t.success({ quantity: read.right, basis });
+      return isLeft(read) ||
+        !plausible(read.right as Quantity<Unit>) ||
+        !known ||
+        typeof basis !== 'string' ||
+        !isBasis(basis)
+        ? t.failure(input, context, needed)
+        : t.success({ quantity: read.right, basis });
     },
     (written) => ({ ...wire.encode(written.quantity), basis: written.basis }),
   );
@@ -48,38 +79,69 @@ export function measure<D extends Dimension>(dimension: D): t.Type<Written<D>, u
 /** A number of pieces: `2` or `"2"`. Whether it is whole is asked when it is weighed. */
 export const pieceCount = new t.Type<Written<'ratio'> & { readonly quantity: Quantity<'ratio'> }, unknown, unknown>(
   'a number of pieces, such as 2',
-  (input): input is Written<'ratio'> & { readonly quantity: Quantity<'ratio'> } => typeof input === 'object' && input !== null && 'quantity' in input && wireQuantity('ratio').is(input.quantity),
+  (input): input is Written<'ratio'> & { readonly quantity: Quantity<'ratio'> } =>
+    typeof input === 'object' && input !== null && 'quantity' in input && wireQuantity('ratio').is(input.quantity),
   (input, context) => {
-    const read = typeof input === 'number' && Number.isFinite(input) ? right(quantity(input, 'ratio')) : parseQuantity(typeof input === 'string' ? input : '', 'ratio');
+    const read =
+      typeof input === 'number' && Number.isFinite(input)
+        ? right(quantity(input, 'ratio'))
+        : parseQuantity(typeof input === 'string' ? input : '', 'ratio');
     return isLeft(read) ? t.failure(input, context) : t.success({ quantity: read.right, basis: 'stated' });
   },
   ({ quantity: pieces }) => pieces.value.toFixed(),
 );
 
 /** A figure under its name, with its place in the spec. */
-export const placed = <U extends Unit>(symbol: string, written: { readonly quantity: Quantity<U>; readonly basis: Basis }, path: string): Derived<U> =>
-  given(symbol, written.quantity, written.basis, path, ends[dimensionOf(written.quantity.unit)] as Parameters<typeof given<U>>[4]);
+export const placed = <U extends Unit>(
+  symbol: string,
+  written: { readonly quantity: Quantity<U>; readonly basis: Basis },
+  path: string,
+): Derived<U> =>
+  given(
+    symbol,
+    written.quantity,
+    written.basis,
+    path,
+    ends[dimensionOf(written.quantity.unit)] as Parameters<typeof given<U>>[4],
+  );
 
 /** A record with these keys and no others: a key that nobody reads is a slip that would change the answer. */
 export function closed<P extends t.Props>(name: string, props: P): t.Type<t.TypeOf<t.TypeC<P>>, unknown, unknown> {
   const inner = t.type(props, name);
-  return new t.Type<t.TypeOf<t.TypeC<P>>, unknown, unknown>(name, inner.is, (input, context) => {
-    if (typeof input !== 'object' || input === null || Array.isArray(input)) return t.failure(input, context, name);
-    const stray = Object.keys(input).find((key) => !Object.hasOwn(props, key));
-    return stray === undefined ? inner.validate(input, context) : t.failure(input, context, `no key "${stray.slice(0, 40)}" here, only ${Object.keys(props).join(', ')}`);
-  }, inner.encode);
+  return new t.Type<t.TypeOf<t.TypeC<P>>, unknown, unknown>(
+    name,
+    inner.is,
+    (input, context) => {
+      if (typeof input !== 'object' || input === null || Array.isArray(input)) return t.failure(input, context, name);
+      const stray = Object.keys(input).find((key) => !Object.hasOwn(props, key));
+      return stray === undefined
+        ? inner.validate(input, context)
+        : t.failure(input, context, `no key "${stray.slice(0, 40)}" here, only ${Object.keys(props).join(', ')}`);
+    },
+    inner.encode,
+  );
 }
 
 /** One of a few words. */
 export const oneOf = <W extends string>(...words: readonly [W, ...W[]]): t.Type<W, unknown, unknown> => {
   const is = (input: unknown): input is W => words.some((word) => word === input);
-  return new t.Type<W, unknown, unknown>(words.join(' or '), is, (input, context) => (is(input) ? t.success(input) : t.failure(input, context)), t.identity);
+  return new t.Type<W, unknown, unknown>(
+    words.join(' or '),
+    is,
+    (input, context) => (is(input) ? t.success(input) : t.failure(input, context)),
+    t.identity,
+  );
 };
 
 export const under = (path: string, key: string | number): string => (path === '' ? `${key}` : `${path}.${key}`);
 
-export const undecodable = (input: unknown, needed: string, path: string): MembersError =>
-  ({ chapter: 'members', tag: 'UndecodableList', found: inShort(input), needed, path });
+export const undecodable = (input: unknown, needed: string, path: string): MembersError => ({
+  chapter: 'members',
+  tag: 'UndecodableList',
+  found: inShort(input),
+  needed,
+  path,
+});
 
 /** Decodes; what cannot be decoded is named with its place. */
 export function decodeAt<A>(codec: t.Decoder<unknown, A>, input: unknown, path: string): Either<MembersError, A> {
@@ -93,12 +155,17 @@ export function decodeAt<A>(codec: t.Decoder<unknown, A>, input: unknown, path: 
 
 /** The same error with a place, when it has none. */
 export const at = <A>(path: string, read: Either<MembersError, A>): Either<MembersError, A> =>
-  (isLeft(read) && read.left.path === undefined ? left({ ...read.left, path }) : read);
+  isLeft(read) && read.left.path === undefined ? left({ ...read.left, path }) : read;
 
 /** The one key of a record that says which kind it is, with what stands under it. */
-export function onlyKey<K extends string>(input: unknown, kinds: readonly K[], path: string): Either<MembersError, { readonly kind: K; readonly inside: unknown; readonly path: string }> {
+export function onlyKey<K extends string>(
+  input: unknown,
+  kinds: readonly K[],
+  path: string,
+): Either<MembersError, { readonly kind: K; readonly inside: unknown; readonly path: string }> {
   const keys = typeof input === 'object' && input !== null ? Object.keys(input) : [];
   const kind = kinds.find((each) => each === keys[0]);
-  if (kind === undefined || keys.length !== 1) return left(undecodable(input, `exactly one of ${kinds.join(', ')}`, path));
+  if (kind === undefined || keys.length !== 1)
+    return left(undecodable(input, `exactly one of ${kinds.join(', ')}`, path));
   return right({ kind, inside: (input as Record<string, unknown>)[kind], path: under(path, kind) });
 }

@@ -12,7 +12,13 @@ import { readMaterial, readWood } from './wood-codec.js';
 const length = measure('length');
 const flatBar = closed('a flat bar', { thickness: length, width: length, material: t.unknown });
 const round = closed('a round bar', { diameter: length, material: t.unknown });
-const formed = closed('a formed channel', { depth: length, flangeWidth: length, thickness: length, insideRadius: length, material: t.unknown });
+const formed = closed('a formed channel', {
+  depth: length,
+  flangeWidth: length,
+  thickness: length,
+  insideRadius: length,
+  material: t.unknown,
+});
 const boardShape = closed('a board', { size: t.string, wood: t.unknown });
 const own = closed('a member of its own weight', { name: t.string, weightPerFoot: measure('weight per length') });
 
@@ -22,19 +28,31 @@ export function readMember(input: unknown, path: string): Either<MembersError, M
   const chosen = onlyKey(input, ['flatBar', 'roundBar', 'formedChannel', 'board', 'own'], path);
   if (isLeft(chosen)) return chosen;
   const { kind, inside, path: here } = chosen.right;
-  const figure = (symbol: string, key: string, written: t.TypeOf<typeof length>) => placed(symbol, written, under(here, key));
+  const figure = (symbol: string, key: string, written: t.TypeOf<typeof length>) =>
+    placed(symbol, written, under(here, key));
   switch (kind) {
     case 'flatBar': {
       const read = decodeAt(flatBar, inside, here);
       if (isLeft(read)) return read;
       const material = readMaterial(read.right.material, under(here, 'material'));
-      return isLeft(material) ? material : at(here, bar(figure('bar thickness', 'thickness', read.right.thickness), figure('bar width', 'width', read.right.width), material.right));
+      return isLeft(material)
+        ? material
+        : at(
+            here,
+            bar(
+              figure('bar thickness', 'thickness', read.right.thickness),
+              figure('bar width', 'width', read.right.width),
+              material.right,
+            ),
+          );
     }
     case 'roundBar': {
       const read = decodeAt(round, inside, here);
       if (isLeft(read)) return read;
       const material = readMaterial(read.right.material, under(here, 'material'));
-      return isLeft(material) ? material : at(here, roundBar(figure('bar diameter', 'diameter', read.right.diameter), material.right));
+      return isLeft(material)
+        ? material
+        : at(here, roundBar(figure('bar diameter', 'diameter', read.right.diameter), material.right));
     }
     case 'formedChannel': {
       const read = decodeAt(formed, inside, here);
@@ -42,15 +60,33 @@ export function readMember(input: unknown, path: string): Either<MembersError, M
       const material = readMaterial(read.right.material, under(here, 'material'));
       if (isLeft(material)) return material;
       const { depth, flangeWidth, thickness, insideRadius } = read.right;
-      return at(here, sectionProperties({
-        kind: 'formed channel', depth: figure('depth', 'depth', depth), flangeWidth: figure('flange width', 'flangeWidth', flangeWidth),
-        thickness: figure('thickness', 'thickness', thickness), insideRadius: figure('inside bend radius', 'insideRadius', insideRadius),
-      }, material.right));
+      return at(
+        here,
+        sectionProperties(
+          {
+            kind: 'formed channel',
+            depth: figure('depth', 'depth', depth),
+            flangeWidth: figure('flange width', 'flangeWidth', flangeWidth),
+            thickness: figure('thickness', 'thickness', thickness),
+            insideRadius: figure('inside bend radius', 'insideRadius', insideRadius),
+          },
+          material.right,
+        ),
+      );
     }
-    case 'board': return readBoard(inside, here);
+    case 'board':
+      return readBoard(inside, here);
     case 'own': {
       const read = decodeAt(own, inside, here);
-      return isLeft(read) ? read : at(here, statedMember(read.right.name, placed(`${read.right.name} weight per foot`, read.right.weightPerFoot, under(here, 'weightPerFoot'))));
+      return isLeft(read)
+        ? read
+        : at(
+            here,
+            statedMember(
+              read.right.name,
+              placed(`${read.right.name} weight per foot`, read.right.weightPerFoot, under(here, 'weightPerFoot')),
+            ),
+          );
     }
   }
 }

@@ -8,22 +8,38 @@ import { disc, fourth, half, type Part, rectangle, squared, twice } from './part
 import type { Taken } from './taken.js';
 
 /** The share of the nominal wall that counts as design wall in common welded tube. */
-const designShare = constant(ratio('0.93'), 'design wall share', fromMemory('AISC 360 B4.2, design wall of welded tube'));
+const designShare = constant(
+  ratio('0.93'),
+  'design wall share',
+  fromMemory('AISC 360 B4.2, design wall of welded tube'),
+);
 
 function wallFor(properties: WallForProperties, nominal: Derived<'in'>): Derived<'in'> {
   if (properties === 'nominal wall') return nominal;
-  return properties === '0.93 of nominal wall' ? product('design wall', designShare, nominal) : inInches('design wall', properties.designWall);
+  return properties === '0.93 of nominal wall'
+    ? product('design wall', designShare, nominal)
+    : inInches('design wall', properties.designWall);
 }
 
 const corner = squareCorner();
 
 /** A rectangle less its four rounded-off corners, solid or as a hole. */
-function rounded(name: string, width: Derived<'in'>, height: Derived<'in'>, radius: Derived<'in'>, inner: boolean): readonly Part[] {
+function rounded(
+  name: string,
+  width: Derived<'in'>,
+  height: Derived<'in'>,
+  radius: Derived<'in'>,
+  inner: boolean,
+): readonly Part[] {
   const own = product(null, corner.own as Derived<'ratio'>, fourth(radius));
   const from = product(null, corner.up, radius);
   const cut: Part = {
-    times: 4, area: product(`${name} corner area`, corner.area, squared(radius)), Ix: own, Iy: own,
-    x: difference(null, half(null, width), from), y: difference(null, half(null, height), from),
+    times: 4,
+    area: product(`${name} corner area`, corner.area, squared(radius)),
+    Ix: own,
+    Iy: own,
+    x: difference(null, half(null, width), from),
+    y: difference(null, half(null, height), from),
   };
   const body = rectangle(name, width, height, { times: 1 });
   return inner ? [{ ...body, hole: true }, cut] : [body, { ...cut, hole: true }];
@@ -36,10 +52,18 @@ export function takeRectangularTube(outline: RectangularTube): Taken {
   const nominal = inInches('nominal wall', outline.wall);
   const design = wallFor(outline.properties, nominal);
   const radiusFor = (wall: Derived<'in'>): Derived<'in'> =>
-    (outline.outsideRadius === 'twice the wall' ? twice('outside corner radius', wall) : inInches('outside corner radius', outline.outsideRadius));
+    outline.outsideRadius === 'twice the wall'
+      ? twice('outside corner radius', wall)
+      : inInches('outside corner radius', outline.outsideRadius);
   const partsFor = (wall: Derived<'in'>) => (): readonly Part[] => [
     ...rounded('outside', width, height, radiusFor(wall), false),
-    ...rounded('inside', difference(null, width, twice(null, wall)), difference(null, height, twice(null, wall)), difference('inside corner radius', radiusFor(wall), wall), true),
+    ...rounded(
+      'inside',
+      difference(null, width, twice(null, wall)),
+      difference(null, height, twice(null, wall)),
+      difference('inside corner radius', radiusFor(wall), wall),
+      true,
+    ),
   ];
   const demandsFor = (wall: Derived<'in'>, name: string): readonly Demand[] => [
     ...aSize(name, wall),
@@ -51,9 +75,17 @@ export function takeRectangularTube(outline: RectangularTube): Taken {
   ];
   return {
     demands: [
-      ...aSize('height', height), ...aSize('width', width), ...demandsFor(nominal, 'nominal wall'), ...(design === nominal ? [] : demandsFor(design, 'design wall')),
+      ...aSize('height', height),
+      ...aSize('width', width),
+      ...demandsFor(nominal, 'nominal wall'),
+      ...(design === nominal ? [] : demandsFor(design, 'design wall')),
     ],
-    parts: partsFor(design), ...(design === nominal ? {} : { weighed: partsFor(nominal) }), width, height, across: 'symmetric', up: 'symmetric',
+    parts: partsFor(design),
+    ...(design === nominal ? {} : { weighed: partsFor(nominal) }),
+    width,
+    height,
+    across: 'symmetric',
+    up: 'symmetric',
   };
 }
 
@@ -63,11 +95,24 @@ export function takeRoundTube(outline: RoundTube): Taken {
   const nominal = inInches('nominal wall', outline.wall);
   const design = wallFor(outline.properties, nominal);
   const partsFor = (wall: Derived<'in'>) => (): readonly Part[] => [
-    disc('outside', outside, { times: 1 }), disc('inside', difference('inside diameter', outside, twice(null, wall)), { times: 1, hole: true }),
+    disc('outside', outside, { times: 1 }),
+    disc('inside', difference('inside diameter', outside, twice(null, wall)), { times: 1, hole: true }),
   ];
-  const demandsFor = (wall: Derived<'in'>, name: string): readonly Demand[] => [...aSize(name, wall), fits('both walls', twice(null, wall), '<=', outside, 'no more than the diameter')];
+  const demandsFor = (wall: Derived<'in'>, name: string): readonly Demand[] => [
+    ...aSize(name, wall),
+    fits('both walls', twice(null, wall), '<=', outside, 'no more than the diameter'),
+  ];
   return {
-    demands: [...aSize('outside diameter', outside), ...demandsFor(nominal, 'nominal wall'), ...(design === nominal ? [] : demandsFor(design, 'design wall'))],
-    parts: partsFor(design), ...(design === nominal ? {} : { weighed: partsFor(nominal) }), width: outside, height: outside, across: 'symmetric', up: 'symmetric',
+    demands: [
+      ...aSize('outside diameter', outside),
+      ...demandsFor(nominal, 'nominal wall'),
+      ...(design === nominal ? [] : demandsFor(design, 'design wall')),
+    ],
+    parts: partsFor(design),
+    ...(design === nominal ? {} : { weighed: partsFor(nominal) }),
+    width: outside,
+    height: outside,
+    across: 'symmetric',
+    up: 'symmetric',
   };
 }

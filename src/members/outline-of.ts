@@ -13,21 +13,44 @@ const withoutOutline = (designation: string, why: string): Either<MembersError, 
   left({ chapter: 'members', tag: 'NoOutline', designation, why });
 
 /** Root radius least web + 0.10 in, toe radius 0.6 of the least web of that depth. */
-function tapered(of: Section, row: ChannelRow | BeamRow, kind: 'tapered channel' | 'tapered beam', leastWeb: Derived<'in'>): Outline {
+function tapered(
+  of: Section,
+  row: ChannelRow | BeamRow,
+  kind: 'tapered channel' | 'tapered beam',
+  leastWeb: Derived<'in'>,
+): Outline {
   return {
-    kind, name: of.designation, slope: standardTaper,
-    depth: dimension(of, 'depth', row.depth), flangeWidth: dimension(of, 'flange width', row.flangeWidth),
-    web: dimension(of, 'web', row.web), flange: dimension(of, 'flange', row.flange),
-    rootRadius: sum('root radius', [leastWeb, inchesOf('0.10')]), toeRadius: product('toe radius', number('0.6'), leastWeb),
+    kind,
+    name: of.designation,
+    slope: standardTaper,
+    depth: dimension(of, 'depth', row.depth),
+    flangeWidth: dimension(of, 'flange width', row.flangeWidth),
+    web: dimension(of, 'web', row.web),
+    flange: dimension(of, 'flange', row.flange),
+    rootRadius: sum('root radius', [leastWeb, inchesOf('0.10')]),
+    toeRadius: product('toe radius', number('0.6'), leastWeb),
   };
 }
 
-const inchesOf = (digits: string): Derived<'in'> => lookedUp('root allowance', inch(digits), { table: leastWebs.name, key: 'rule', source: leastWebs.source });
+const inchesOf = (digits: string): Derived<'in'> =>
+  lookedUp('root allowance', inch(digits), { table: leastWebs.name, key: 'rule', source: leastWebs.source });
 
 function channelOutline(of: Section, row: ChannelRow): Either<MembersError, Outline> {
   const found = leastWebs.rows.find(({ depth }) => depth === row.depth);
-  if (row.shape === 'MC' || found === undefined) return withoutOutline(of.designation, 'a flange slope that differs by size');
-  return right(tapered(of, row, 'tapered channel', lookedUp('least web', inch(found.web), { table: leastWebs.name, key: `${found.depth} in`, source: leastWebs.source })));
+  if (row.shape === 'MC' || found === undefined)
+    return withoutOutline(of.designation, 'a flange slope that differs by size');
+  return right(
+    tapered(
+      of,
+      row,
+      'tapered channel',
+      lookedUp('least web', inch(found.web), {
+        table: leastWebs.name,
+        key: `${found.depth} in`,
+        source: leastWebs.source,
+      }),
+    ),
+  );
 }
 
 function beamOutline(of: Section, row: BeamRow): Either<MembersError, Outline> {
@@ -35,8 +58,12 @@ function beamOutline(of: Section, row: BeamRow): Either<MembersError, Outline> {
   if (row.shape === 'M') return withoutOutline(of.designation, 'dimensions that miss its published area by up to 9 %');
   if (row.shape === 'S') return right(tapered(of, row, 'tapered beam', dimension(of, 'web', row.web)));
   return right({
-    kind: 'parallel beam', name: of.designation, flange,
-    depth: dimension(of, 'depth', row.depth), flangeWidth: dimension(of, 'flange width', row.flangeWidth), web: dimension(of, 'web', row.web),
+    kind: 'parallel beam',
+    name: of.designation,
+    flange,
+    depth: dimension(of, 'depth', row.depth),
+    flangeWidth: dimension(of, 'flange width', row.flangeWidth),
+    web: dimension(of, 'web', row.web),
     rootRadius: difference('root radius', dimension(of, 'k', row.k), flange),
   });
 }
@@ -58,17 +85,46 @@ function beamOutline(of: Section, row: BeamRow): Either<MembersError, Outline> {
 export function outlineOf(of: Section): Either<MembersError, Outline> {
   const { row } = of;
   switch (row.shape) {
-    case 'C': case 'MC': return channelOutline(of, row);
-    case 'W': case 'S': case 'M': return beamOutline(of, row);
-    case 'L': return right({
-      kind: 'angle', name: of.designation, uprightLeg: dimension(of, 'long leg', row.longLeg), flatLeg: dimension(of, 'short leg', row.shortLeg),
-      thickness: dimension(of, 'thickness', row.thickness),
-    });
-    case 'HSS': case 'PIPE': {
-      const [wall, properties] = [dimension(of, 'nominal wall', row.wall), { designWall: dimension(of, 'design wall', row.designWall) }];
-      return right('outside' in row
-        ? { kind: 'round tube', name: of.designation, outside: dimension(of, 'outside diameter', row.outside), wall, properties }
-        : { kind: 'rectangular tube', name: of.designation, height: dimension(of, 'height', row.height), width: dimension(of, 'width', row.width), wall, properties, outsideRadius: 'twice the wall' });
+    case 'C':
+    case 'MC':
+      return channelOutline(of, row);
+    case 'W':
+    case 'S':
+    case 'M':
+      return beamOutline(of, row);
+    case 'L':
+      return right({
+        kind: 'angle',
+        name: of.designation,
+        uprightLeg: dimension(of, 'long leg', row.longLeg),
+        flatLeg: dimension(of, 'short leg', row.shortLeg),
+        thickness: dimension(of, 'thickness', row.thickness),
+      });
+    case 'HSS':
+    case 'PIPE': {
+      const [wall, properties] = [
+        dimension(of, 'nominal wall', row.wall),
+        { designWall: dimension(of, 'design wall', row.designWall) },
+      ];
+      return right(
+        'outside' in row
+          ? {
+              kind: 'round tube',
+              name: of.designation,
+              outside: dimension(of, 'outside diameter', row.outside),
+              wall,
+              properties,
+            }
+          : {
+              kind: 'rectangular tube',
+              name: of.designation,
+              height: dimension(of, 'height', row.height),
+              width: dimension(of, 'width', row.width),
+              wall,
+              properties,
+              outsideRadius: 'twice the wall',
+            },
+      );
     }
   }
 }

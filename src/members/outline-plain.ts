@@ -19,18 +19,33 @@ export function takeFormed(outline: FormedChannel): Taken {
     return [
       rectangle('straight web', thickness, straightWeb, { times: 1, x: half(null, thickness) }),
       rectangle('straight flange', straightFlange, thickness, {
-        times: 2, x: sum(null, [outside, half(null, straightFlange)]), y: half(null, difference(null, depth, thickness)),
+        times: 2,
+        x: sum(null, [outside, half(null, straightFlange)]),
+        y: half(null, difference(null, depth, thickness)),
       }),
-      { times: 2, area: bend.area, x: difference(null, outside, bend.fromCentre), y: sum(null, [half(null, straightWeb), bend.fromCentre]), Ix: bend.own, Iy: bend.own },
+      {
+        times: 2,
+        area: bend.area,
+        x: difference(null, outside, bend.fromCentre),
+        y: sum(null, [half(null, straightWeb), bend.fromCentre]),
+        Ix: bend.own,
+        Iy: bend.own,
+      },
     ];
   };
   return {
     demands: [
-      ...aSize('depth', depth), ...aSize('thickness', thickness), notBelowZero('inside bend radius', inside),
+      ...aSize('depth', depth),
+      ...aSize('thickness', thickness),
+      notBelowZero('inside bend radius', inside),
       fits('flange width', width, '>=', outside, 'at least the outside bend radius'),
       fits('depth', depth, '>=', twice(null, outside), 'at least twice the outside bend radius'),
     ],
-    parts, width, height: depth, across: 'from the edge', up: 'symmetric',
+    parts,
+    width,
+    height: depth,
+    across: 'from the edge',
+    up: 'symmetric',
   };
 }
 
@@ -42,22 +57,38 @@ export function takeAngle(outline: Angle): Taken {
   const rest = difference('flat leg beside the upright', flat, thickness);
   const parts = (): readonly Part[] => [
     rectangle('upright leg', thickness, upright, { times: 1, x: half(null, thickness), y: half(null, upright) }),
-    rectangle('flat leg', rest, thickness, { times: 1, x: sum(null, [thickness, half(null, rest)]), y: half(null, thickness) }),
+    rectangle('flat leg', rest, thickness, {
+      times: 1,
+      x: sum(null, [thickness, half(null, rest)]),
+      y: half(null, thickness),
+    }),
   ];
   return {
     demands: [
       ...aSize('thickness', thickness),
-      fits('upright leg', upright, '>', thickness, 'longer than the thickness'), fits('flat leg', flat, '>', thickness, 'longer than the thickness'),
+      fits('upright leg', upright, '>', thickness, 'longer than the thickness'),
+      fits('flat leg', flat, '>', thickness, 'longer than the thickness'),
     ],
-    parts, width: flat, height: upright, across: 'from the edge', up: 'from the edge',
+    parts,
+    width: flat,
+    height: upright,
+    across: 'from the edge',
+    up: 'from the edge',
   };
 }
 
 /** One rectangle. */
 export function takeFlat(outline: Flat): Taken {
-  const [height, width]: [Derived<'in'>, Derived<'in'>] = [inInches('height', outline.height), inInches('width', outline.width)];
+  const [height, width]: [Derived<'in'>, Derived<'in'>] = [
+    inInches('height', outline.height),
+    inInches('width', outline.width),
+  ];
   return {
     demands: [...aSize('height', height), ...aSize('width', width)],
-    parts: () => [rectangle('flat', width, height, { times: 1 })], width, height, across: 'symmetric', up: 'symmetric',
+    parts: () => [rectangle('flat', width, height, { times: 1 })],
+    width,
+    height,
+    across: 'symmetric',
+    up: 'symmetric',
   };
 }

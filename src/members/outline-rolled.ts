@@ -11,11 +11,18 @@ const third = (a: Derived<'in'>): Derived<'in'> => quotient(null, a, number(3));
 const isChannel = (kind: string): boolean => kind.endsWith('channel');
 
 /** A corner piece at its place: `x`, `y` are those of the corner; the piece lies toward `xSign`, `ySign` of it. */
-function cornerPart(name: string, corner: Corner, radius: Derived<'in'>, at: { times: 2 | 4; x: Derived<'in'>; y: Derived<'in'>; hole?: true }): Part {
+function cornerPart(
+  name: string,
+  corner: Corner,
+  radius: Derived<'in'>,
+  at: { times: 2 | 4; x: Derived<'in'>; y: Derived<'in'>; hole?: true },
+): Part {
   const [up, away] = [product(null, corner.up, radius), product(null, corner.away, radius)];
   const own = corner.own === undefined ? undefined : product(null, corner.own, fourth(radius));
   return {
-    times: at.times, area: product(`${name} area`, corner.area, squared(radius)), ...(at.hole && { hole: at.hole }),
+    times: at.times,
+    area: product(`${name} area`, corner.area, squared(radius)),
+    ...(at.hole && { hole: at.hole }),
     x: at.hole ? difference(null, at.x, away) : sum(null, [at.x, away]),
     y: at.hole ? sum(null, [at.y, up]) : difference(null, at.y, up),
     ...(own && { Ix: own, Iy: own }),
@@ -35,7 +42,9 @@ export function takeRolled(outline: TaperedChannel | TaperedBeam | ParallelBeam 
   const slope = tapered && known('flange slope', tapered.slope);
   let made: Corner | undefined;
   const corner = (): Corner => (made ??= slope === undefined ? squareCorner() : slopedCorner(slope));
-  const overhang = channel ? difference('flange overhang', width, web) : half('flange overhang', difference(null, width, web));
+  const overhang = channel
+    ? difference('flange overhang', width, web)
+    : half('flange overhang', difference(null, width, web));
   const rise = slope && product('flange taper', slope, overhang);
   const tip = rise ? difference('flange at the tip', flange, half(null, rise)) : flange;
   const thick = rise ? sum('flange at the root', [flange, half(null, rise)]) : flange;
@@ -46,27 +55,81 @@ export function takeRolled(outline: TaperedChannel | TaperedBeam | ParallelBeam 
   const times = channel ? 2 : 4;
   const parts = (): readonly Part[] => [
     rectangle('web', web, depth, { times: 1, ...(channel && { x: half(null, web) }) }),
-    rectangle('flange', overhang, tip, { times, x: sum(null, [face, half(null, overhang)]), y: difference(null, top, half(null, tip)) }),
-    ...(rise ? [wedge('taper', overhang, rise, { times, x: sum(null, [face, third(overhang)]), y: difference(null, tipFace, third(rise)) })] : []),
+    rectangle('flange', overhang, tip, {
+      times,
+      x: sum(null, [face, half(null, overhang)]),
+      y: difference(null, top, half(null, tip)),
+    }),
+    ...(rise
+      ? [
+          wedge('taper', overhang, rise, {
+            times,
+            x: sum(null, [face, third(overhang)]),
+            y: difference(null, tipFace, third(rise)),
+          }),
+        ]
+      : []),
     cornerPart('fillet', corner(), root, { times, x: face, y: difference(null, top, thick) }),
     ...(toe ? [cornerPart('toe', corner(), toe, { times, x: edge, y: tipFace, hole: true })] : []),
   ];
   return {
     demands: [
-      ...aSize('depth', depth), ...aSize('web thickness', web), ...aSize('flange thickness', flange), notBelowZero('root radius', root),
-      ...(toe ? [notBelowZero('toe radius', toe)] : []), ...(slope ? [notBelowZero('flange slope', slope), fits('flange slope', slope, '<=', number(1), 'no steeper than 1 in 1')] : []),
+      ...aSize('depth', depth),
+      ...aSize('web thickness', web),
+      ...aSize('flange thickness', flange),
+      notBelowZero('root radius', root),
+      ...(toe ? [notBelowZero('toe radius', toe)] : []),
+      ...(slope
+        ? [notBelowZero('flange slope', slope), fits('flange slope', slope, '<=', number(1), 'no steeper than 1 in 1')]
+        : []),
       fits('flange width', width, '>', web, 'wider than the web'),
       fits('both flanges at the root', twice(null, thick), '<', depth, 'less than the depth'),
-      fits('flange thickness', flange, '>', rise ? half(null, rise) : difference(null, flange, flange), 'thick enough for its slope to the tip'),
+      fits(
+        'flange thickness',
+        flange,
+        '>',
+        rise ? half(null, rise) : difference(null, flange, flange),
+        'thick enough for its slope to the tip',
+      ),
     ],
     further: () => [
-      fits('root radius', product('fillet along the flange', corner().leg, root), '<=', overhang, 'no longer than the flange overhang'),
-      fits('root radius', product('fillet along the web', corner().leg, root), '<=', difference(null, top, thick), 'no longer than half the web between the flanges'),
-      ...(toe ? [
-        fits('toe radius', product('toe along the tip', corner().leg, toe), '<=', tip, 'no larger than the flange tip'),
-        fits('root and toe radius', sum(null, [product(null, corner().leg, root), product(null, corner().leg, toe)]), '<=', overhang, 'no longer together than the flange overhang'),
-      ] : []),
+      fits(
+        'root radius',
+        product('fillet along the flange', corner().leg, root),
+        '<=',
+        overhang,
+        'no longer than the flange overhang',
+      ),
+      fits(
+        'root radius',
+        product('fillet along the web', corner().leg, root),
+        '<=',
+        difference(null, top, thick),
+        'no longer than half the web between the flanges',
+      ),
+      ...(toe
+        ? [
+            fits(
+              'toe radius',
+              product('toe along the tip', corner().leg, toe),
+              '<=',
+              tip,
+              'no larger than the flange tip',
+            ),
+            fits(
+              'root and toe radius',
+              sum(null, [product(null, corner().leg, root), product(null, corner().leg, toe)]),
+              '<=',
+              overhang,
+              'no longer together than the flange overhang',
+            ),
+          ]
+        : []),
     ],
-    parts, width, height: depth, across: channel ? 'from the edge' : 'symmetric', up: 'symmetric',
+    parts,
+    width,
+    height: depth,
+    across: channel ? 'from the edge' : 'symmetric',
+    up: 'symmetric',
   };
 }

@@ -21,13 +21,21 @@ interface Tapered extends Flanged {
 }
 
 /** A rolled channel with tapered flanges: C shapes. */
-export interface TaperedChannel extends Tapered { readonly kind: 'tapered channel' }
+export interface TaperedChannel extends Tapered {
+  readonly kind: 'tapered channel';
+}
 /** A rolled beam with tapered flanges: S shapes. */
-export interface TaperedBeam extends Tapered { readonly kind: 'tapered beam' }
+export interface TaperedBeam extends Tapered {
+  readonly kind: 'tapered beam';
+}
 /** A beam with flanges of even thickness: W shapes. */
-export interface ParallelBeam extends Flanged { readonly kind: 'parallel beam' }
+export interface ParallelBeam extends Flanged {
+  readonly kind: 'parallel beam';
+}
 /** A channel with flanges of even thickness. */
-export interface ParallelChannel extends Flanged { readonly kind: 'parallel channel' }
+export interface ParallelChannel extends Flanged {
+  readonly kind: 'parallel channel';
+}
 
 /** A channel bent from plate. */
 export interface FormedChannel {
@@ -84,4 +92,13 @@ export interface Flat {
   readonly width: AnyLength;
 }
 
-export type Outline = TaperedChannel | TaperedBeam | ParallelBeam | ParallelChannel | FormedChannel | RectangularTube | RoundTube | Angle | Flat;
+export type Outline =
+  | TaperedChannel
+  | TaperedBeam
+  | ParallelBeam
+  | ParallelChannel
+  | FormedChannel
+  | RectangularTube
+  | RoundTube
+  | Angle
+  | Flat;

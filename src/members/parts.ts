@@ -30,7 +30,8 @@ export const fourth = (a: Derived<'in'>): Derived<'in4'> => product(null, square
 export function rectangle(name: string, width: Derived<'in'>, height: Derived<'in'>, place: Place): Part {
   const area = product(`${name} area`, width, height);
   return {
-    ...place, area,
+    ...place,
+    area,
     Ix: quotient(null, product(null, area, squared(height)), number(12)),
     Iy: quotient(null, product(null, area, squared(width)), number(12)),
   };
@@ -40,7 +41,8 @@ export function rectangle(name: string, width: Derived<'in'>, height: Derived<'i
 export function wedge(name: string, width: Derived<'in'>, height: Derived<'in'>, place: Place): Part {
   const area = quotient(`${name} area`, product(null, width, height), number(2));
   return {
-    ...place, area,
+    ...place,
+    area,
     Ix: quotient(null, product(null, area, squared(height)), number(18)),
     Iy: quotient(null, product(null, area, squared(width)), number(18)),
   };
@@ -49,7 +51,12 @@ export function wedge(name: string, width: Derived<'in'>, height: Derived<'in'>,
 /** A full circle: `pi D^2 / 4`, `pi D^4 / 64`. */
 export function disc(name: string, diameter: Derived<'in'>, place: Place): Part {
   const own = quotient(null, product(null, pi, fourth(diameter)), number(64));
-  return { ...place, area: quotient(`${name} area`, product(null, pi, squared(diameter)), number(4)), Ix: own, Iy: own };
+  return {
+    ...place,
+    area: quotient(`${name} area`, product(null, pi, squared(diameter)), number(4)),
+    Ix: own,
+    Iy: own,
+  };
 }
 
 /** A quarter of a ring: a bend. `fromCentre` is how far its centre of gravity stands from the bend centre, in x and in y. */
@@ -64,16 +71,39 @@ export function quarterRing(inside: Derived<'in'>, outside: Derived<'in'>): Quar
   const squares = difference(null, squared(outside), squared(inside));
   const cubes = difference(null, product(null, squared(outside), outside), product(null, squared(inside), inside));
   const area = quotient('bend area', product(null, pi, squares), number(4));
-  const fromCentre = quotient('bend centre of gravity from bend centre', product(null, number(4), cubes), product(null, product(null, number(3), pi), squares));
+  const fromCentre = quotient(
+    'bend centre of gravity from bend centre',
+    product(null, number(4), cubes),
+    product(null, product(null, number(3), pi), squares),
+  );
   const aboutCentre = quotient(null, product(null, pi, difference(null, fourth(outside), fourth(inside))), number(16));
-  return { area, fromCentre, own: difference('bend own second moment', aboutCentre, product(null, area, squared(fromCentre))) };
+  return {
+    area,
+    fromCentre,
+    own: difference('bend own second moment', aboutCentre, product(null, area, squared(fromCentre))),
+  };
 }
 
 /** Total of the parts, holes taken off. */
-export function net<U extends 'in2' | 'in3' | 'in4'>(symbol: string | null, parts: readonly Part[], of: (part: Part) => Derived<U>): Derived<U> {
+export function net<U extends 'in2' | 'in3' | 'in4'>(
+  symbol: string | null,
+  parts: readonly Part[],
+  of: (part: Part) => Derived<U>,
+): Derived<U> {
   const total = (hole: boolean, name: string | null): Derived<U> | undefined => {
-    const terms = parts.filter((part) => (part.hole ?? false) === hole).map((part): Derived<U> => (part.times === 1 ? of(part) : product(null, number(part.times), of(part) as Derived<'in2'>) as Derived<'in2' | U> as Derived<U>));
-    return terms.length === 0 ? undefined : terms.length === 1 && name === null ? terms[0] : sum(name, terms as readonly Derived<U>[] as Terms<U>);
+    const terms = parts
+      .filter((part) => (part.hole ?? false) === hole)
+      .map(
+        (part): Derived<U> =>
+          part.times === 1
+            ? of(part)
+            : (product(null, number(part.times), of(part) as Derived<'in2'>) as Derived<'in2' | U> as Derived<U>),
+      );
+    return terms.length === 0
+      ? undefined
+      : terms.length === 1 && name === null
+        ? terms[0]
+        : sum(name, terms as readonly Derived<U>[] as Terms<U>);
   };
   const holes = total(true, null);
   const solid = total(false, holes === undefined ? symbol : null) as Derived<U>;

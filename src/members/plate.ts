@@ -1,6 +1,17 @@
 /** Flat steel and everything else that is weighed by the square foot. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { type AnyDensity, type AnyLength, converted, type Derived, findRow, inInches, lookedUp, product, type Source, wantsVerifying } from '../trace/index.js';
+import {
+  type AnyDensity,
+  type AnyLength,
+  converted,
+  type Derived,
+  findRow,
+  inInches,
+  lookedUp,
+  product,
+  type Source,
+  wantsVerifying,
+} from '../trace/index.js';
 import { type Note, note } from '../ratings/index.js';
 import { inch, lbPerFt2 } from '../units/index.js';
 import { expandedMetal } from './data/expanded-metal.js';
@@ -26,7 +37,9 @@ export function plateWeight(thickness: AnyLength, density: AnyDensity): Either<M
   const inches = inInches('thickness', thickness);
   const perCubicFoot = inPoundsPerCubicFoot('density', density);
   const tested = met([aboveZero('thickness', inches), aboveZero('density', perCubicFoot)]);
-  return isLeft(tested) ? tested : right(product('weight per square foot', perCubicFoot, converted(null, inches, 'ft')));
+  return isLeft(tested)
+    ? tested
+    : right(product('weight per square foot', perCubicFoot, converted(null, inches, 'ft')));
 }
 
 /** The gauge systems of steel sheet. Gauge 10 is 5.624, 5.492, 5.779 or 5.625 lb/ft2: the number alone says nothing. */
@@ -44,7 +57,12 @@ export interface Sheet {
   readonly weight: Derived<'lb/ft2'>;
 }
 
-const legalGauge: Source = { id: '15-usc-206', title: '15 U.S.C. 206, copy', grade: 'B', note: 'wrought iron, 40 lb/ft2 per inch' };
+const legalGauge: Source = {
+  id: '15-usc-206',
+  title: '15 U.S.C. 206, copy',
+  grade: 'B',
+  note: 'wrought iron, 40 lb/ft2 per inch',
+};
 
 /**
  * What does sheet of this gauge weigh per square foot?
@@ -60,16 +78,34 @@ const legalGauge: Source = { id: '15-usc-206', title: '15 U.S.C. 206, copy', gra
  * @source two sheet-metal gauge charts (verify); 15 U.S.C. 206, copy
  */
 export function sheetWeight(gauge: number, system: GaugeSystem): Either<MembersError, Sheet> {
-  const found = findRow(sheetGauges, (row) => row.gauge, String(gauge), (key) => Math.abs(Number(key) - gauge));
+  const found = findRow(
+    sheetGauges,
+    (row) => row.gauge,
+    String(gauge),
+    (key) => Math.abs(Number(key) - gauge),
+  );
   if (isLeft(found)) return found;
   const row: Partial<Record<string, string>> = found.right;
   const [thickness, weight] = gaugeSystems[system];
   const [inches, pounds] = [row[thickness], row[weight]];
   if (inches === undefined || pounds === undefined) {
-    return left({ chapter: 'members', tag: 'ColumnEmpty', table: sheetGauges.name, row: `gauge ${gauge}`, column: system });
+    return left({
+      chapter: 'members',
+      tag: 'ColumnEmpty',
+      table: sheetGauges.name,
+      row: `gauge ${gauge}`,
+      column: system,
+    });
   }
-  const from = { table: sheetGauges.name, key: `gauge ${gauge}, ${system}`, source: thickness === 'legal' ? legalGauge : sheetGauges.source };
-  return right({ thickness: lookedUp(`gauge ${gauge} thickness`, inch(inches), from), weight: lookedUp(`gauge ${gauge} weight`, lbPerFt2(pounds), from) });
+  const from = {
+    table: sheetGauges.name,
+    key: `gauge ${gauge}, ${system}`,
+    source: thickness === 'legal' ? legalGauge : sheetGauges.source,
+  };
+  return right({
+    thickness: lookedUp(`gauge ${gauge} thickness`, inch(inches), from),
+    weight: lookedUp(`gauge ${gauge} weight`, lbPerFt2(pounds), from),
+  });
 }
 
 /** A weight per square foot from a table that wants verifying, and the note that says so. */
@@ -79,9 +115,16 @@ export interface SurfaceWeight {
   readonly notes: readonly Note[];
 }
 
-function surface(symbol: string, pounds: string, table: { name: string; source: Source }, key: string, caution: string): SurfaceWeight {
+function surface(
+  symbol: string,
+  pounds: string,
+  table: { name: string; source: Source },
+  key: string,
+  caution: string,
+): SurfaceWeight {
   return {
-    weight: lookedUp(symbol, lbPerFt2(pounds), { table: table.name, key, source: table.source }), grade: table.source.grade,
+    weight: lookedUp(symbol, lbPerFt2(pounds), { table: table.name, key, source: table.source }),
+    grade: table.source.grade,
     notes: wantsVerifying(table.source) ? [note('WantsVerifying', caution)] : [],
   };
 }
@@ -100,7 +143,17 @@ function surface(symbol: string, pounds: string, table: { name: string; source: 
  */
 export function floorPlateWeight(nominal: string): Either<MembersError, SurfaceWeight> {
   const found = findRow(floorPlate, (row) => row.nominal, nominal.trim());
-  return isLeft(found) ? found : right(surface(`${nominal.trim()} floor plate`, found.right.weight, floorPlate, nominal.trim(), 'floor plate weights are from memory: verify with the supplier'));
+  return isLeft(found)
+    ? found
+    : right(
+        surface(
+          `${nominal.trim()} floor plate`,
+          found.right.weight,
+          floorPlate,
+          nominal.trim(),
+          'floor plate weights are from memory: verify with the supplier',
+        ),
+      );
 }
 
 /**
@@ -117,6 +170,9 @@ export function floorPlateWeight(nominal: string): Either<MembersError, SurfaceW
 export function expandedMetalWeight(style: string): Either<MembersError, SurfaceWeight> {
   const found = findRow(expandedMetal, (row) => row.style, style.trim());
   if (isLeft(found)) return found;
-  const caution = found.right.pairing === 'printed' ? 'a catalogue weight: verify with the supplier' : 'style and weight were paired by the reader of the page: verify with the supplier';
+  const caution =
+    found.right.pairing === 'printed'
+      ? 'a catalogue weight: verify with the supplier'
+      : 'style and weight were paired by the reader of the page: verify with the supplier';
   return right(surface(`${style.trim()} expanded metal`, found.right.weight, expandedMetal, style.trim(), caution));
 }

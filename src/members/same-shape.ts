@@ -6,7 +6,8 @@ import { type ReadDesignation, readDesignation } from './designation.js';
 const thousandth = ratio('0.001');
 
 /** As the tables print it: 3/16 is printed 0.188 in some rows and 0.1875 in others. */
-const toThousandths = (a: Quantity<'ratio'>): Quantity<'ratio'> => (a.value.decimalPlaces() > 3 ? roundNearest(a, thousandth) : a);
+const toThousandths = (a: Quantity<'ratio'>): Quantity<'ratio'> =>
+  a.value.decimalPlaces() > 3 ? roundNearest(a, thousandth) : a;
 
 /** Equal as they stand, or once the longer of the two is cut to the three places of print. */
 function sameFigure(a: Quantity<'ratio'>, b: Quantity<'ratio'>): boolean {
@@ -15,8 +16,12 @@ function sameFigure(a: Quantity<'ratio'>, b: Quantity<'ratio'>): boolean {
 
 /** True when the two name one shape. */
 export function sameShape(a: ReadDesignation, b: ReadDesignation): boolean {
-  return a.letters === b.letters && a.weightClass === b.weightClass && a.figures.length === b.figures.length
-    && a.figures.every((figure, i) => sameFigure(figure, b.figures[i] as Quantity<'ratio'>));
+  return (
+    a.letters === b.letters &&
+    a.weightClass === b.weightClass &&
+    a.figures.length === b.figures.length &&
+    a.figures.every((figure, i) => sameFigure(figure, b.figures[i] as Quantity<'ratio'>))
+  );
 }
 
 const far = 1000;
@@ -31,7 +36,7 @@ export function shapeDistance(asked: ReadDesignation, designation: string): numb
   const weightClass = asked.weightClass === other.weightClass ? 0 : 0.1;
   const figures = asked.figures.map((figure, i) => {
     const [a, b] = [figure.value.toNumber(), other.figures[i]?.value.toNumber() ?? 0];
-    return Math.abs(a - b) / Math.max(a, b, 0.001) * (i === 0 ? 2 : 1);
+    return (Math.abs(a - b) / Math.max(a, b, 0.001)) * (i === 0 ? 2 : 1);
   });
   return family + form + weightClass + figures.reduce((total, part) => total + part, 0);
 }

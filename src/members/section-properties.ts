@@ -1,6 +1,16 @@
 /** Properties of a section from its outline. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
-import { type AnyDensity, converted, type Decision, type Derived, difference, greatestOf, product, quotient, squareRoot } from '../trace/index.js';
+import {
+  type AnyDensity,
+  converted,
+  type Decision,
+  type Derived,
+  difference,
+  greatestOf,
+  product,
+  quotient,
+  squareRoot,
+} from '../trace/index.js';
 import { compose, type Composed } from './compose.js';
 import type { MembersError } from './errors.js';
 import { aboveZero, inPoundsPerCubicFoot, met } from './figures.js';
@@ -31,31 +41,62 @@ export interface SectionProperties extends Member {
 
 function take(outline: Outline): Taken {
   switch (outline.kind) {
-    case 'tapered channel': case 'tapered beam': case 'parallel beam': case 'parallel channel': return takeRolled(outline);
-    case 'formed channel': return takeFormed(outline);
-    case 'rectangular tube': return takeRectangularTube(outline);
-    case 'round tube': return takeRoundTube(outline);
-    case 'angle': return takeAngle(outline);
-    case 'flat': return takeFlat(outline);
+    case 'tapered channel':
+    case 'tapered beam':
+    case 'parallel beam':
+    case 'parallel channel':
+      return takeRolled(outline);
+    case 'formed channel':
+      return takeFormed(outline);
+    case 'rectangular tube':
+      return takeRectangularTube(outline);
+    case 'round tube':
+      return takeRoundTube(outline);
+    case 'angle':
+      return takeAngle(outline);
+    case 'flat':
+      return takeFlat(outline);
   }
 }
 
 /** Second moment over the distance to the farther edge. */
-function modulus(symbol: string, I: Derived<'in4'>, whole: Derived<'in'>, centre: Derived<'in'> | undefined): Derived<'in3'> {
-  const farther = centre === undefined ? half(null, whole) : greatestOf(null, [centre, difference(null, whole, centre)]);
+function modulus(
+  symbol: string,
+  I: Derived<'in4'>,
+  whole: Derived<'in'>,
+  centre: Derived<'in'> | undefined,
+): Derived<'in3'> {
+  const farther =
+    centre === undefined ? half(null, whole) : greatestOf(null, [centre, difference(null, whole, centre)]);
   return quotient(symbol, I, farther);
 }
 
-const gyration = (symbol: string, I: Derived<'in4'>, area: Derived<'in2'>): Derived<'in'> => squareRoot(symbol, quotient(null, I, area));
+const gyration = (symbol: string, I: Derived<'in4'>, area: Derived<'in2'>): Derived<'in'> =>
+  squareRoot(symbol, quotient(null, I, area));
 
-function assemble(outline: Outline, taken: Taken, all: Composed, density: Derived<'lb/ft3'>, decisions: readonly Decision[]): SectionProperties {
-  const weighed = taken.weighed === undefined ? all.area : net('area with the nominal wall', taken.weighed(), (part) => part.area);
+function assemble(
+  outline: Outline,
+  taken: Taken,
+  all: Composed,
+  density: Derived<'lb/ft3'>,
+  decisions: readonly Decision[],
+): SectionProperties {
+  const weighed =
+    taken.weighed === undefined ? all.area : net('area with the nominal wall', taken.weighed(), (part) => part.area);
   return {
-    designation: outline.name ?? outline.kind, outline, area: all.area, decisions,
+    designation: outline.name ?? outline.kind,
+    outline,
+    area: all.area,
+    decisions,
     weightPerFoot: product('weight per foot', density, converted(null, weighed, 'ft2')),
-    fromBack: all.x ?? half('half the width', taken.width), fromBottom: all.y ?? half('half the height', taken.height),
-    Ix: all.Ix, Sx: modulus('Sx', all.Ix, taken.height, all.y), rx: gyration('rx', all.Ix, all.area),
-    Iy: all.Iy, Sy: modulus('Sy', all.Iy, taken.width, all.x), ry: gyration('ry', all.Iy, all.area),
+    fromBack: all.x ?? half('half the width', taken.width),
+    fromBottom: all.y ?? half('half the height', taken.height),
+    Ix: all.Ix,
+    Sx: modulus('Sx', all.Ix, taken.height, all.y),
+    rx: gyration('rx', all.Ix, all.area),
+    Iy: all.Iy,
+    Sy: modulus('Sy', all.Iy, taken.width, all.x),
+    ry: gyration('ry', all.Iy, all.area),
   };
 }
 

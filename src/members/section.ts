@@ -25,10 +25,18 @@ export interface SectionOf<Row extends AnyShapeRow> extends Member {
 }
 
 /** Told apart by `row.shape`: C and MC, W S and M, L, HSS, PIPE. */
-export type Section = SectionOf<ChannelRow> | SectionOf<BeamRow> | SectionOf<AngleRow> | SectionOf<RectangularTubeRow> | SectionOf<RoundTubeRow>;
+export type Section =
+  | SectionOf<ChannelRow>
+  | SectionOf<BeamRow>
+  | SectionOf<AngleRow>
+  | SectionOf<RectangularTubeRow>
+  | SectionOf<RoundTubeRow>;
 
 /** A table figure under its name, with the row it was read from. */
-function figures(row: AnyShapeRow, table: Table<AnyShapeRow>): <U extends Unit>(name: string, digits: string, unit: U) => Derived<U> {
+function figures(
+  row: AnyShapeRow,
+  table: Table<AnyShapeRow>,
+): <U extends Unit>(name: string, digits: string, unit: U) => Derived<U> {
   const from = { table: table.name, key: row.designation, source: table.source };
   return (name, digits, unit) => lookedUp(`${row.designation} ${name}`, quantity(digits, unit), from);
 }
@@ -36,17 +44,28 @@ function figures(row: AnyShapeRow, table: Table<AnyShapeRow>): <U extends Unit>(
 function sectionOf(row: AnyShapeRow, table: Table<AnyShapeRow>): Section {
   const figure = figures(row, table);
   return {
-    designation: row.designation, row, table: table.name, source: table.source,
+    designation: row.designation,
+    row,
+    table: table.name,
+    source: table.source,
     weightPerFoot: figure('weight per foot', row.weight, 'lb/ft'),
     area: figure('area', row.area, 'in2'),
-    Ix: figure('Ix', row.Ix, 'in4'), Sx: figure('Sx', row.Sx, 'in3'), rx: figure('rx', row.rx, 'in'),
-    Iy: figure('Iy', row.Iy, 'in4'), Sy: figure('Sy', row.Sy, 'in3'), ry: figure('ry', row.ry, 'in'),
+    Ix: figure('Ix', row.Ix, 'in4'),
+    Sx: figure('Sx', row.Sx, 'in3'),
+    rx: figure('rx', row.rx, 'in'),
+    Iy: figure('Iy', row.Iy, 'in4'),
+    Sy: figure('Sy', row.Sy, 'in3'),
+    ry: figure('ry', row.ry, 'in'),
   } as Section;
 }
 
 /** A printed dimension of a section as a table figure. @example dimension(c5, 'depth', c5.row.depth) // 5 in */
 export const dimension = (of: Section, name: string, digits: string): Derived<'in'> =>
-  lookedUp(`${of.designation} ${name}`, quantity(digits, 'in'), { table: of.table, key: of.designation, source: of.source });
+  lookedUp(`${of.designation} ${name}`, quantity(digits, 'in'), {
+    table: of.table,
+    key: of.designation,
+    source: of.source,
+  });
 
 interface Entry {
   readonly read: ReadDesignation;
@@ -58,10 +77,12 @@ let entries: readonly Entry[] | undefined;
 
 /** Every printed row with its designation read, made at the first question and kept. */
 function index(): readonly Entry[] {
-  entries ??= shapeTables.flatMap((table) => table.rows.flatMap((row) => {
-    const read = readDesignation(row.designation);
-    return isLeft(read) ? [] : [{ read: read.right, row, table }];
-  }));
+  entries ??= shapeTables.flatMap((table) =>
+    table.rows.flatMap((row) => {
+      const read = readDesignation(row.designation);
+      return isLeft(read) ? [] : [{ read: read.right, row, table }];
+    }),
+  );
   return entries;
 }
 
@@ -84,8 +105,15 @@ export function section(designation: string): Either<MembersError, Section> {
   const found = index().find(({ read }) => sameShape(asked.right, read));
   if (found !== undefined) return right(sectionOf(found.row, found.table));
   const all = index().map(({ row }) => row.designation);
-  return left(notTabulated('published sections', designation.trim(), nearestKeys(all, (key) => shapeDistance(asked.right, key))));
+  return left(
+    notTabulated(
+      'published sections',
+      designation.trim(),
+      nearestKeys(all, (key) => shapeDistance(asked.right, key)),
+    ),
+  );
 }
 
 /** Every published section of this chapter, in table order. @example allSections().length */
-export const allSections = (): readonly Section[] => shapeTables.flatMap((table) => table.rows.map((row) => sectionOf(row, table)));
+export const allSections = (): readonly Section[] =>
+  shapeTables.flatMap((table) => table.rows.map((row) => sectionOf(row, table)));

@@ -11,14 +11,24 @@ const single = constant(one);
 export function countOf(name: string, spacing: Derived<'in'>, over: Derived<'in'>, rule: CountRule): Derived<'ratio'> {
   const spaces = quotient(null, over, spacing);
   switch (rule) {
-    case 'first at the start': return sum(`number of ${name}`, [rounded(null, spaces, one, 'down'), single]);
-    case 'first at the start, last at the end': return sum(`number of ${name}`, [rounded(null, spaces, one, 'up'), single]);
-    case 'none at either end': return difference(`number of ${name}`, rounded(null, spaces, one, 'up'), single);
+    case 'first at the start':
+      return sum(`number of ${name}`, [rounded(null, spaces, one, 'down'), single]);
+    case 'first at the start, last at the end':
+      return sum(`number of ${name}`, [rounded(null, spaces, one, 'up'), single]);
+    case 'none at either end':
+      return difference(`number of ${name}`, rounded(null, spaces, one, 'up'), single);
   }
 }
 
 /** Where they balance: the mean of their places. */
-export function placeOf(name: string, from: Derived<'in'>, spacing: Derived<'in'>, over: Derived<'in'>, count: Derived<'ratio'>, rule: CountRule): Derived<'in'> {
+export function placeOf(
+  name: string,
+  from: Derived<'in'>,
+  spacing: Derived<'in'>,
+  over: Derived<'in'>,
+  count: Derived<'ratio'>,
+  rule: CountRule,
+): Derived<'in'> {
   const symbol = `${name} position`;
   switch (rule) {
     case 'first at the start': {

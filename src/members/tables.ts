@@ -20,10 +20,27 @@ import { woodDensity } from './data/wood-density.js';
 import type { AnyShapeRow } from './rows.js';
 
 /** The tables of shapes, in the order a designation is looked for. */
-export const shapeTables: readonly Table<AnyShapeRow>[] = [channels, beams, angles, rectangularTubes, roundTubes, pipes];
+export const shapeTables: readonly Table<AnyShapeRow>[] = [
+  channels,
+  beams,
+  angles,
+  rectangularTubes,
+  roundTubes,
+  pipes,
+];
 
 /** All tables of this chapter. @example membersTables.map((table) => table.name) */
 export const membersTables: readonly Table<unknown>[] = [
-  ...shapeTables, leastWebs, plateWeights, sheetGauges, floorPlate, expandedMetal, lumberSizes, ndsGravity, woodDensity, treatedWood,
-  materialStrength, allowableBending,
+  ...shapeTables,
+  leastWebs,
+  plateWeights,
+  sheetGauges,
+  floorPlate,
+  expandedMetal,
+  lumberSizes,
+  ndsGravity,
+  woodDensity,
+  treatedWood,
+  materialStrength,
+  allowableBending,
 ];

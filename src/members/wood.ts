@@ -1,6 +1,20 @@
 /** The density of wood: by species and moisture, two kinds of specific gravity kept apart. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { type AnyDensity, type AnyShare, constant, converted, decide, type Derived, findRow, known, lookedUp, product, quotient, sum, type Table } from '../trace/index.js';
+import {
+  type AnyDensity,
+  type AnyShare,
+  constant,
+  converted,
+  decide,
+  type Derived,
+  findRow,
+  known,
+  lookedUp,
+  product,
+  quotient,
+  sum,
+  type Table,
+} from '../trace/index.js';
 import { type AnyQuantity, lbPerFt3, percent, ratio } from '../units/index.js';
 import { number, waterDensity } from './constants.js';
 import { ndsGravity } from './data/nds-gravity.js';
@@ -34,7 +48,11 @@ function byNds(species: string, moisture: AnyShare): Either<MembersError, Derive
   const found = findRow(ndsGravity, (row) => row.species, species);
   if (isLeft(found)) return found;
   const share = converted('moisture', known('moisture', moisture) as Derived<'ratio'>, '%');
-  const outOfRange = (): MembersError => ({ chapter: 'members', tag: 'MoistureOutOfRange', found: share.value as AnyQuantity });
+  const outOfRange = (): MembersError => ({
+    chapter: 'members',
+    tag: 'MoistureOutOfRange',
+    found: share.value as AnyQuantity,
+  });
   const tested = met([
     demand(notBelowZero('moisture', share).decision, outOfRange),
     demand(decide(share, '<=', mostMoisture), outOfRange),
@@ -43,7 +61,14 @@ function byNds(species: string, moisture: AnyShare): Either<MembersError, Derive
   const dry = gravity(species, found.right.gravity, ndsGravity);
   const part = converted(null, share, 'ratio');
   const swollen = quotient(null, dry, sum(null, [number(1), product(null, number('0.9'), product(null, dry, part))]));
-  return right(product(`${species} density`, product(null, waterDensity, swollen), sum(null, [number(1), part]), ndsGravity.source));
+  return right(
+    product(
+      `${species} density`,
+      product(null, waterDensity, swollen),
+      sum(null, [number(1), part]),
+      ndsGravity.source,
+    ),
+  );
 }
 
 /**
@@ -63,7 +88,8 @@ function byNds(species: string, moisture: AnyShare): Either<MembersError, Derive
  */
 export function densityOfWood(wood: Wood): Either<MembersError, Derived<'lb/ft3'>> {
   switch (wood.by) {
-    case 'NDS gravity': return byNds(wood.species, wood.moisture);
+    case 'NDS gravity':
+      return byNds(wood.species, wood.moisture);
     case 'handbook gravity at 12 %': {
       const found = findRow(woodDensity, (row) => row.species, wood.species);
       if (isLeft(found)) return found;
@@ -76,11 +102,25 @@ export function densityOfWood(wood: Wood): Either<MembersError, Derived<'lb/ft3'
       if (isLeft(found)) return found;
       if (!('airDryLow' in found.right)) return empty(woodDensity, wood.species, 'air-dry density');
       const { airDryLow, airDryHigh, source } = found.right;
-      return right(lookedUp(`${wood.species} air-dry density, ${wood.end}`, lbPerFt3(wood.end === 'low' ? airDryLow : airDryHigh), { table: woodDensity.name, key: wood.species, source }));
+      return right(
+        lookedUp(
+          `${wood.species} air-dry density, ${wood.end}`,
+          lbPerFt3(wood.end === 'low' ? airDryLow : airDryHigh),
+          { table: woodDensity.name, key: wood.species, source },
+        ),
+      );
     }
     case 'treated': {
       const found = findRow(treatedWood, (row) => row.state, wood.state);
-      return isLeft(found) ? found : right(lookedUp(`${wood.state} density, ${wood.end}`, lbPerFt3(found.right[wood.end]), { table: treatedWood.name, key: wood.state, source: treatedWood.source }));
+      return isLeft(found)
+        ? found
+        : right(
+            lookedUp(`${wood.state} density, ${wood.end}`, lbPerFt3(found.right[wood.end]), {
+              table: treatedWood.name,
+              key: wood.state,
+              source: treatedWood.source,
+            }),
+          );
     }
     case 'density': {
       const density = inPoundsPerCubicFoot('wood density', wood.density);

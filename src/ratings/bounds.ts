@@ -26,5 +26,9 @@ export interface Governed<U extends Unit = 'lb'> {
  */
 export function governedBy<U extends Unit>(symbol: string, bounds: readonly Bound<U>[]): Governed<U> {
   const least = leastOf(symbol, bounds.map(({ limit }) => limit) as readonly Derived<U>[] as Terms<U>);
-  return { least, bounds, by: bounds.filter(({ limit }) => compareDecimals(limit.value.value, least.value.value) === 0) };
+  return {
+    least,
+    bounds,
+    by: bounds.filter(({ limit }) => compareDecimals(limit.value.value, least.value.value) === 0),
+  };
 }

@@ -49,25 +49,47 @@ function positive(figure: Derived<'lb'>, what: string): Derived<'lb'> {
 }
 
 /** Names a figure as a rating of a kind. @throws RangeError when it is not greater than zero: nothing is rated at nothing. @example rating('GVWR', lb(14000)).limit // 14,000 lb */
-export function rating<K extends RatingKind>(kind: K, limit: Known<'lb'>, options: { of?: string; clause?: Source } = {}): Rating<K> {
+export function rating<K extends RatingKind>(
+  kind: K,
+  limit: Known<'lb'>,
+  options: { of?: string; clause?: Source } = {},
+): Rating<K> {
   const figure = known(`${options.of === undefined ? '' : `${options.of} `}${kind}`, limit, 'label');
   return { rating: kind, limit: positive(figure, `the rating ${kind}`), of: options.of, clause: options.clause };
 }
 
 /** Names a figure as a weight of a kind. @example weight('gross', lb(12400)).load // 12,400 lb */
-export const weight = <K extends WeightKind>(kind: K, load: Known<'lb'>): Weight<K> => ({ weight: kind, load: known(kind, load) });
+export const weight = <K extends WeightKind>(kind: K, load: Known<'lb'>): Weight<K> => ({
+  weight: kind,
+  load: known(kind, load),
+});
 
 /** Names a figure as what a component bears. @throws RangeError when it is not greater than zero. @example capacity('tires', lb(5080)).bears // 5,080 lb */
-export const capacity = <C extends ComponentKind>(component: C, bears: Known<'lb'>, of?: string): Capacity<C> =>
-  ({ component, bears: positive(known(component, bears, 'label'), `what ${component} bear`), of });
+export const capacity = <C extends ComponentKind>(component: C, bears: Known<'lb'>, of?: string): Capacity<C> => ({
+  component,
+  bears: positive(known(component, bears, 'label'), `what ${component} bear`),
+  of,
+});
 
 /** `bars on`, `off level`: the way of standing a check was asked for, as people add it to a name. */
 const named = (what: string, how: string | undefined): string => (how === undefined ? what : `${what}, ${how}`);
 
-function judge(what: string, kind: Check['kind'], of: string | undefined, limit: Derived<'lb'>, load: Derived<'lb'>, clause: Source | undefined): Check {
+function judge(
+  what: string,
+  kind: Check['kind'],
+  of: string | undefined,
+  limit: Derived<'lb'>,
+  load: Derived<'lb'>,
+  clause: Source | undefined,
+): Check {
   const within = compareDecimals(load.value.value, limit.value.value) <= 0;
   return {
-    what, kind, of, limit, load, clause,
+    what,
+    kind,
+    of,
+    limit,
+    load,
+    clause,
     reserve: difference(`reserve, ${what}`, limit, load),
     used: quotient(`share used, ${what}`, load, limit),
     verdict: within ? 'within' : 'over',
@@ -91,7 +113,14 @@ const whose = (of: string | undefined): string => (of === undefined ? '' : `${of
  * @source common practice, no source: a rating is a limit, not a target
  */
 export function check<K extends RatingKind>(limit: Rating<K>, load: Weight<Limits[NoInfer<K>]>, how?: string): Check {
-  return judge(named(`${load.weight} against ${whose(limit.of)}${limit.rating}`, how), limit.rating, limit.of, limit.limit, load.load, limit.clause);
+  return judge(
+    named(`${load.weight} against ${whose(limit.of)}${limit.rating}`, how),
+    limit.rating,
+    limit.of,
+    limit.limit,
+    load.load,
+    limit.clause,
+  );
 }
 
 /**
@@ -104,7 +133,14 @@ export function check<K extends RatingKind>(limit: Rating<K>, load: Weight<Limit
  */
 export function bears<C extends ComponentKind>(component: Capacity<C>, demand: Rating<Supports[NoInfer<C>]>): Check {
   const of = component.of ?? demand.of;
-  return judge(`${whose(of)}${component.component} against ${demand.rating}`, component.component, of, component.bears, demand.limit, demand.clause);
+  return judge(
+    `${whose(of)}${component.component} against ${demand.rating}`,
+    component.component,
+    of,
+    component.bears,
+    demand.limit,
+    demand.clause,
+  );
 }
 
 /** Every check that uses the greatest share of its limit; more than one when they tie. Shares are compared by cross-multiplication. @example tightest([check(rating('GVWR', lb(14000)), weight('gross', grossWeight))])[0].what // gross against GVWR */
@@ -113,7 +149,10 @@ export function tightest<C extends Pick<Check, 'limit' | 'load'>>(checks: readon
   let worst: C[] = [];
   for (const next of checks) {
     const [best] = worst;
-    const order = best === undefined ? 1 : compareDecimals(bare(next.load).times(bare(best.limit)), bare(best.load).times(bare(next.limit)));
+    const order =
+      best === undefined
+        ? 1
+        : compareDecimals(bare(next.load).times(bare(best.limit)), bare(best.load).times(bare(next.limit)));
     if (order > 0) worst = [next];
     else if (order === 0) worst.push(next);
   }

@@ -2,7 +2,13 @@
 import { constant, type Derived, difference, product, quotient, rounded, type Source, sum } from '../trace/index.js';
 import { foot, lb, lbPerFt, ratio, type RoundingMode } from '../units/index.js';
 
-export const bridgeLaw: Source = { id: 'bridge', title: 'United States Statutes at Large, volume 96, page 2124', grade: 'B', edition: 'read 2026-11', clause: '23 USC 127(a), 23 CFR 658.17(e)' };
+export const bridgeLaw: Source = {
+  id: 'bridge',
+  title: 'United States Statutes at Large, volume 96, page 2124',
+  grade: 'B',
+  edition: 'read 2026-11',
+  clause: '23 USC 127(a), 23 CFR 658.17(e)',
+};
 
 /** Where a figure halfway between two steps of 500 lb goes. The statute says only "nearest"; State tables differ. */
 export type TieRule = 'down' | 'up';
@@ -16,7 +22,10 @@ export interface AxleGroupOptions {
   readonly lengthRounding: LengthRounding;
 }
 
-const lengthModes: Readonly<Record<Exclude<LengthRounding, 'none'>, RoundingMode>> = { 'nearest foot, halves up': 'nearest', 'nearest foot, halves down': 'nearest-down' };
+const lengthModes: Readonly<Record<Exclude<LengthRounding, 'none'>, RoundingMode>> = {
+  'nearest foot, halves up': 'nearest',
+  'nearest foot, halves down': 'nearest-down',
+};
 
 /** The formula before and after its rounding. */
 export interface FormulaLimit {
@@ -28,11 +37,25 @@ export interface FormulaLimit {
  * `W = 500 (L N / (N - 1) + 12 N + 36)`, multiplied out so that the one division comes last:
  * `W = (500 L N + 500 (12 N + 36) (N - 1)) / (N - 1)`, then to the nearest 500 lb. The caller has made sure of N >= 2.
  */
-export function axleGroupFormula(axles: Derived<'ratio'>, length: Derived<'ft'>, options: AxleGroupOptions): FormulaLimit {
-  const used = options.lengthRounding === 'none' ? length : rounded('length as counted', length, foot(1), lengthModes[options.lengthRounding]);
+export function axleGroupFormula(
+  axles: Derived<'ratio'>,
+  length: Derived<'ft'>,
+  options: AxleGroupOptions,
+): FormulaLimit {
+  const used =
+    options.lengthRounding === 'none'
+      ? length
+      : rounded('length as counted', length, foot(1), lengthModes[options.lengthRounding]);
   const fewer = difference('axles less one', axles, constant(ratio(1)));
   const spread = product(null, product(null, constant(lbPerFt(500)), used), axles);
-  const fixed = product(null, product(null, constant(lb(500)), sum(null, [product(null, constant(ratio(12)), axles), constant(ratio(36))])), fewer);
+  const fixed = product(
+    null,
+    product(null, constant(lb(500)), sum(null, [product(null, constant(ratio(12)), axles), constant(ratio(36))])),
+    fewer,
+  );
   const exact = quotient('formula weight', sum(null, [spread, fixed]), fewer, bridgeLaw);
-  return { exact, limit: rounded('formula limit', exact, lb(500), options.tie === 'up' ? 'nearest' : 'nearest-down', bridgeLaw) };
+  return {
+    exact,
+    limit: rounded('formula limit', exact, lb(500), options.tie === 'up' ? 'nearest' : 'nearest-down', bridgeLaw),
+  };
 }

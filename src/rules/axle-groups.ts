@@ -1,6 +1,18 @@
 /** What a group of axles may weigh on the Interstate system: the formula, the caps and the two-tandem exception. */
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
-import { type AnyLength, constant, converted, decide, type Decision, type Derived, given, greatestOf, known, leastOf, sum } from '../trace/index.js';
+import {
+  type AnyLength,
+  constant,
+  converted,
+  decide,
+  type Decision,
+  type Derived,
+  given,
+  greatestOf,
+  known,
+  leastOf,
+  sum,
+} from '../trace/index.js';
 import { dimensionOf, foot, inch, ratio, show } from '../units/index.js';
 import { type AxleGroupOptions, axleGroupFormula, bridgeLaw } from './axle-group-formula.js';
 import { rulesError, type RulesError } from './errors.js';
@@ -58,10 +70,23 @@ export function spreadKind(spread: Derived<'in'>, decisions: Decision[]): 'singl
  * @source 23 USC 127(a), 23 CFR 658.17; 96 Stat. 2124
  */
 export function axleGroupLimit(run: AxleRun, options: AxleGroupOptions): Either<RulesError, AxleGroupLimit> {
-  if (!Number.isInteger(run.count) || run.count < 1) return left(rulesError({ tag: 'OutOfRange', what: 'number of axles', found: String(run.count), needed: 'a whole number from 1' }));
+  if (!Number.isInteger(run.count) || run.count < 1)
+    return left(
+      rulesError({
+        tag: 'OutOfRange',
+        what: 'number of axles',
+        found: String(run.count),
+        needed: 'a whole number from 1',
+      }),
+    );
   const taken = known('group length', run.length);
   if (dimensionOf(taken.value.unit) !== 'length' || (run.count > 1 && !taken.value.value.gt(0))) {
-    return left(rulesError({ tag: 'OutOfRange', what: 'group length', found: show(taken.value), needed: 'a length greater than zero' }, pathOf(taken)));
+    return left(
+      rulesError(
+        { tag: 'OutOfRange', what: 'group length', found: show(taken.value), needed: 'a length greater than zero' },
+        pathOf(taken),
+      ),
+    );
   }
   const decisions: Decision[] = [];
   const kind = run.count === 1 ? 'single' : spreadKind(converted('group length', taken, 'in'), decisions);
@@ -69,16 +94,44 @@ export function axleGroupLimit(run: AxleRun, options: AxleGroupOptions): Either<
 }
 
 /** The least of the formula and the caps, or the exception where it helps. */
-export function limitOf(count: number, length: Derived<'ft'>, spread: 'single' | 'tandem' | 'group', twoTandems: boolean, options: AxleGroupOptions, decisions: Decision[]): AxleGroupLimit {
+export function limitOf(
+  count: number,
+  length: Derived<'ft'>,
+  spread: 'single' | 'tandem' | 'group',
+  twoTandems: boolean,
+  options: AxleGroupOptions,
+  decisions: Decision[],
+): AxleGroupLimit {
   const single = printedLine('ax-single').line;
-  if (spread === 'single') return { kind: 'single', limit: leastOf('axle group limit', [single], bridgeLaw), decisions };
+  if (spread === 'single')
+    return { kind: 'single', limit: leastOf('axle group limit', [single], bridgeLaw), decisions };
   const { exact, limit: byFormula } = axleGroupFormula(given('axles in the group', ratio(count)), length, options);
   const tandem = printedLine('ax-tandem').line;
   const gross = printedLine('gross-80').line;
-  if (spread === 'tandem') return { kind: 'tandem', limit: leastOf('axle group limit', [byFormula, tandem, gross], bridgeLaw), byFormula, exact, decisions };
+  if (spread === 'tandem')
+    return {
+      kind: 'tandem',
+      limit: leastOf('axle group limit', [byFormula, tandem, gross], bridgeLaw),
+      byFormula,
+      exact,
+      decisions,
+    };
   const long = decide(length, '>=', exceptionLength);
   if (twoTandems) decisions.push(long);
-  if (!twoTandems || !long.holds) return { kind: 'group', limit: leastOf('axle group limit', [byFormula, gross], bridgeLaw), byFormula, exact, decisions };
+  if (!twoTandems || !long.holds)
+    return {
+      kind: 'group',
+      limit: leastOf('axle group limit', [byFormula, gross], bridgeLaw),
+      byFormula,
+      exact,
+      decisions,
+    };
   const pair = sum('two tandems', [tandem, tandem], bridgeLaw);
-  return { kind: 'two tandems', limit: leastOf('axle group limit', [greatestOf(null, [byFormula, pair]), gross], bridgeLaw), byFormula, exact, decisions };
+  return {
+    kind: 'two tandems',
+    limit: leastOf('axle group limit', [greatestOf(null, [byFormula, pair]), gross], bridgeLaw),
+    byFormula,
+    exact,
+    decisions,
+  };
 }

@@ -1,7 +1,17 @@
 /** Every group of consecutive axles of a combination, each with its limit and, when the axles were weighed, its check. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { check, type Check, rating, weight } from '../ratings/index.js';
-import { type AnyLength, type AnyWeight, converted, decide, type Decision, type Derived, difference, known, sum } from '../trace/index.js';
+import {
+  type AnyLength,
+  type AnyWeight,
+  converted,
+  decide,
+  type Decision,
+  type Derived,
+  difference,
+  known,
+  sum,
+} from '../trace/index.js';
 import { dimensionOf, show } from '../units/index.js';
 import { type AxleGroupOptions, bridgeLaw } from './axle-group-formula.js';
 import { type AxleGroupLimit, limitOf, spreadKind } from './axle-groups.js';
@@ -37,7 +47,13 @@ function place(axles: readonly PlacedAxle[]): Either<RulesError, readonly Axle[]
   const placed: Axle[] = [];
   for (const [i, axle] of axles.entries()) {
     const at = known(`axle ${i + 1} position`, axle.behind);
-    if (dimensionOf(at.value.unit) !== 'length') return left(rulesError({ tag: 'OutOfRange', what: `axle ${i + 1} position`, found: show(at.value), needed: 'a length' }, pathOf(at)));
+    if (dimensionOf(at.value.unit) !== 'length')
+      return left(
+        rulesError(
+          { tag: 'OutOfRange', what: `axle ${i + 1} position`, found: show(at.value), needed: 'a length' },
+          pathOf(at),
+        ),
+      );
     const weighed = axle.weight === undefined ? undefined : pounds(`axle ${i + 1} weight`, axle.weight);
     if (weighed !== undefined && isLeft(weighed)) return weighed;
     placed.push({ at: converted(null, at, 'in'), weight: weighed?.right });
@@ -59,7 +75,8 @@ function place(axles: readonly PlacedAxle[]): Either<RulesError, readonly Axle[]
  * @source 23 USC 127(a), 23 CFR 658.17; 96 Stat. 2124
  */
 export function axleGroups(axles: readonly PlacedAxle[], options: AxleGroupOptions): Either<RulesError, AxleGroups> {
-  if (axles.length === 0) return left(rulesError({ tag: 'OutOfRange', what: 'axles', found: 'none', needed: 'at least one' }));
+  if (axles.length === 0)
+    return left(rulesError({ tag: 'OutOfRange', what: 'axles', found: 'none', needed: 'at least one' }));
   const placed = place(axles);
   if (isLeft(placed)) return placed;
   const decisions: Decision[] = [];
@@ -67,11 +84,20 @@ export function axleGroups(axles: readonly PlacedAxle[], options: AxleGroupOptio
     const [front, rear] = [placed.right[i - 1] as Axle, placed.right[i] as Axle];
     const behind = decide(rear.at, '>', front.at);
     decisions.push(behind);
-    if (!behind.holds) return left(rulesError({ tag: 'OutOfRange', what: `axle ${i + 1} position`, found: show(rear.at.value), needed: `more than ${show(front.at.value)}, where the axle before it stands` }));
+    if (!behind.holds)
+      return left(
+        rulesError({
+          tag: 'OutOfRange',
+          what: `axle ${i + 1} position`,
+          found: show(rear.at.value),
+          needed: `more than ${show(front.at.value)}, where the axle before it stands`,
+        }),
+      );
   }
   const groups: AxleGroupFinding[] = [];
   for (let first = 0; first < placed.right.length; first += 1) {
-    for (let last = first; last < placed.right.length; last += 1) groups.push(group(placed.right, first, last, options));
+    for (let last = first; last < placed.right.length; last += 1)
+      groups.push(group(placed.right, first, last, options));
   }
   return right({ groups, decisions: [...decisions, ...groups.flatMap((found) => found.decisions)] });
 }
@@ -90,13 +116,23 @@ function group(axles: readonly Axle[], first: number, last: number, options: Axl
   if (weights.length !== last - first + 1) return { ...found, first: first + 1, last: last + 1, length };
   const name = first === last ? `axle ${first + 1}` : `axles ${first + 1} to ${last + 1}`;
   const load = sum(`weight of ${name}`, weights);
-  return { ...found, first: first + 1, last: last + 1, length, check: check(rating('axle group', found.limit, { of: name, clause: bridgeLaw }), weight('axle group load', load)) };
+  return {
+    ...found,
+    first: first + 1,
+    last: last + 1,
+    length,
+    check: check(rating('axle group', found.limit, { of: name, clause: bridgeLaw }), weight('axle group load', load)),
+  };
 }
 
 /** Two consecutive tandems: the run can be cut so that both parts are tandems. */
 function splitsIntoTandems(axles: readonly Axle[], first: number, last: number, decisions: Decision[]): boolean {
   for (let cut = first + 1; cut + 1 < last; cut += 1) {
-    if (spreadKind(spreadOf(axles, first, cut), decisions) === 'tandem' && spreadKind(spreadOf(axles, cut + 1, last), decisions) === 'tandem') return true;
+    if (
+      spreadKind(spreadOf(axles, first, cut), decisions) === 'tandem' &&
+      spreadKind(spreadOf(axles, cut + 1, last), decisions) === 'tandem'
+    )
+      return true;
   }
   return false;
 }

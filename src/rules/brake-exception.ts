@@ -1,17 +1,35 @@
 /** The light-trailer exception from the brakes of a commercial motor vehicle. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { type AnyWeight, converted, decide, type Decision, type Derived, difference, known, product } from '../trace/index.js';
+import {
+  type AnyWeight,
+  converted,
+  decide,
+  type Decision,
+  type Derived,
+  difference,
+  known,
+  product,
+} from '../trace/index.js';
 import { dimensionOf, show } from '../units/index.js';
 import { rulesError, type RulesError } from './errors.js';
 import { federalRule, printedLine, printedShare } from './federal.js';
 import { pounds } from './pounds.js';
 import type { Rule } from './rule.js';
 
-
 /** A semitrailer rests partly on the towing vehicle; a full trailer stands on its own axles. */
 export type LightTrailer =
-  | { readonly kind: 'semitrailer'; readonly gross: AnyWeight; readonly weightOnTowVehicle: AnyWeight; readonly towingAxleWeights: AnyWeight }
-  | { readonly kind: 'full trailer'; readonly gross: AnyWeight; readonly trailerAxleWeights: AnyWeight; readonly towingAxleWeights: AnyWeight };
+  | {
+      readonly kind: 'semitrailer';
+      readonly gross: AnyWeight;
+      readonly weightOnTowVehicle: AnyWeight;
+      readonly towingAxleWeights: AnyWeight;
+    }
+  | {
+      readonly kind: 'full trailer';
+      readonly gross: AnyWeight;
+      readonly trailerAxleWeights: AnyWeight;
+      readonly towingAxleWeights: AnyWeight;
+    };
 
 export interface BrakeException {
   /** True when the section asks for no brakes on this trailer. */
@@ -44,15 +62,23 @@ export function brakeException(trailer: LightTrailer): Either<RulesError, BrakeE
   if (isLeft(gross)) return gross;
   const towing = pounds('towing axle weights', trailer.towingAxleWeights);
   if (isLeft(towing)) return towing;
-  const limited = trailer.kind === 'semitrailer' ? resting(trailer.weightOnTowVehicle) : pounds('trailer axle weights', trailer.trailerAxleWeights);
+  const limited =
+    trailer.kind === 'semitrailer'
+      ? resting(trailer.weightOnTowVehicle)
+      : pounds('trailer axle weights', trailer.trailerAxleWeights);
   if (isLeft(limited)) return limited;
   const [weight, part] = [printedLine(id, 0), printedShare(id, 1)];
   const shareLimit = product('share of the towing axle weights', part.share, towing.right);
   const light = decide(gross.right, weight.operator, weight.line);
   const small = decide(limited.right, part.operator, shareLimit);
   return right({
-    excepted: light.holds && small.holds, rule: federalRule(id), shareLimit,
-    distances: [difference('distance to the weight line', gross.right, weight.line), difference('distance to the share', limited.right, shareLimit)],
+    excepted: light.holds && small.holds,
+    rule: federalRule(id),
+    shareLimit,
+    distances: [
+      difference('distance to the weight line', gross.right, weight.line),
+      difference('distance to the share', limited.right, shareLimit),
+    ],
     decisions: [light, small],
   });
 }
@@ -60,6 +86,9 @@ export function brakeException(trailer: LightTrailer): Either<RulesError, BrakeE
 /** The load on the hitch may have any sign, but it must be a weight. */
 function resting(figure: AnyWeight): Either<RulesError, Derived<'lb'>> {
   const taken = known('weight on tow vehicle', figure);
-  if (dimensionOf(taken.value.unit) !== 'mass') return left(rulesError({ tag: 'OutOfRange', what: 'weight on tow vehicle', found: show(taken.value), needed: 'a weight' }));
+  if (dimensionOf(taken.value.unit) !== 'mass')
+    return left(
+      rulesError({ tag: 'OutOfRange', what: 'weight on tow vehicle', found: show(taken.value), needed: 'a weight' }),
+    );
   return right(converted('weight on tow vehicle', taken, 'lb'));
 }

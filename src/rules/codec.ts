@@ -12,23 +12,53 @@ const condition = t.intersection([
 
 const rule = t.intersection([
   t.type({
-    id: t.string, topic: t.string, jurisdiction: t.string, all: t.array(condition), effectWhen: t.keyof({ holds: null, fails: null }),
-    effect: t.string, exceptions: t.array(t.string), clause: t.string, grade: t.string, read: t.string, source: t.string,
+    id: t.string,
+    topic: t.string,
+    jurisdiction: t.string,
+    all: t.array(condition),
+    effectWhen: t.keyof({ holds: null, fails: null }),
+    effect: t.string,
+    exceptions: t.array(t.string),
+    clause: t.string,
+    grade: t.string,
+    read: t.string,
+    source: t.string,
   }),
-  t.partial({ bindsWhere: t.string, when: t.array(t.string), unless: t.array(t.string), alsoPrinted: t.string, dated: t.string, caution: t.string }),
+  t.partial({
+    bindsWhere: t.string,
+    when: t.array(t.string),
+    unless: t.array(t.string),
+    alsoPrinted: t.string,
+    dated: t.string,
+    caution: t.string,
+  }),
 ]);
 
 const stepTable = t.intersection([
   t.type({
-    id: t.string, topic: t.string, jurisdiction: t.string, test: t.string, operator: t.string, unit: t.string,
-    steps: t.array(t.type({ class: t.string, upTo: t.string })), effective: t.string, clause: t.string, source: t.string, grade: t.string, read: t.string,
+    id: t.string,
+    topic: t.string,
+    jurisdiction: t.string,
+    test: t.string,
+    operator: t.string,
+    unit: t.string,
+    steps: t.array(t.type({ class: t.string, upTo: t.string })),
+    effective: t.string,
+    clause: t.string,
+    source: t.string,
+    grade: t.string,
+    read: t.string,
   }),
   t.partial({ above: t.string }),
 ]);
 
 /** The whole file. `notice` is for people: what the file is, and that it is invented when it is. */
 export const localFile = t.intersection([
-  t.type({ jurisdictions: t.array(t.type({ id: t.string, name: t.string })), rules: t.array(rule), stepTables: t.array(stepTable) }),
+  t.type({
+    jurisdictions: t.array(t.type({ id: t.string, name: t.string })),
+    rules: t.array(rule),
+    stepTables: t.array(stepTable),
+  }),
   t.partial({ notice: t.string }),
 ]);
 
@@ -41,9 +71,41 @@ export type FileStepTable = t.TypeOf<typeof stepTable>;
 export const fields = {
   file: ['jurisdictions', 'rules', 'stepTables', 'notice'],
   jurisdiction: ['id', 'name'],
-  rule: ['id', 'topic', 'jurisdiction', 'all', 'effectWhen', 'effect', 'exceptions', 'clause', 'grade', 'read', 'source', 'bindsWhere', 'when', 'unless', 'alsoPrinted', 'dated', 'caution'],
+  rule: [
+    'id',
+    'topic',
+    'jurisdiction',
+    'all',
+    'effectWhen',
+    'effect',
+    'exceptions',
+    'clause',
+    'grade',
+    'read',
+    'source',
+    'bindsWhere',
+    'when',
+    'unless',
+    'alsoPrinted',
+    'dated',
+    'caution',
+  ],
   condition: ['test', 'operator', 'unit', ...Object.keys(printed.props), ...Object.keys(share.props)],
-  stepTable: ['id', 'topic', 'jurisdiction', 'test', 'operator', 'unit', 'steps', 'above', 'effective', 'clause', 'source', 'grade', 'read'],
+  stepTable: [
+    'id',
+    'topic',
+    'jurisdiction',
+    'test',
+    'operator',
+    'unit',
+    'steps',
+    'above',
+    'effective',
+    'clause',
+    'source',
+    'grade',
+    'read',
+  ],
   step: ['class', 'upTo'],
 } as const;
 
@@ -53,6 +115,8 @@ export function firstFault(errors: t.Errors): { path: string; found: string; nee
   const deepest = errors.reduce((best, next) => (next.context.length > best.context.length ? next : best));
   const last = deepest.context[deepest.context.length - 1];
   // The parts of an intersection stand in the context under their number; they are no part of the file.
-  const keys = deepest.context.filter((_, i) => i > 0 && !(deepest.context[i - 1]?.type instanceof t.IntersectionType)).map(({ key }) => key);
+  const keys = deepest.context
+    .filter((_, i) => i > 0 && !(deepest.context[i - 1]?.type instanceof t.IntersectionType))
+    .map(({ key }) => key);
   return { path: keys.join('.'), found: inShort(last?.actual), needed: last?.type.name ?? 'a rule file' };
 }

@@ -34,12 +34,19 @@ export function commercialByWeight(combination: CombinationWeights): Either<Rule
   const rating = gcwrByDefinition(combination);
   if (isLeft(rating)) return rating;
   const { powerUnit, towed, gcwr, decisions } = rating.right;
-  const greatest = greatestOf('greatest of GVWR, gross, GCWR', combination.towed.length === 0 ? [powerUnit] : [powerUnit, towed, gcwr]);
+  const greatest = greatestOf(
+    'greatest of GVWR, gross, GCWR',
+    combination.towed.length === 0 ? [powerUnit] : [powerUnit, towed, gcwr],
+  );
   const { operator, line } = printedLine('cmv-390');
   const decision = decide(greatest, operator, line);
   return right({
-    reachesLine: decision.holds, greatest, distance: difference('distance to the commercial line', greatest, line), rating: rating.right,
-    rule: federalRule('cmv-390'), decisions: [...decisions, decision],
+    reachesLine: decision.holds,
+    greatest,
+    distance: difference('distance to the commercial line', greatest, line),
+    rating: rating.right,
+    rule: federalRule('cmv-390'),
+    decisions: [...decisions, decision],
   });
 }
 

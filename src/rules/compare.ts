@@ -1,5 +1,14 @@
 /** One condition of one rule against the facts: the comparison, written out, and how far the line is away. */
-import { converted, decide, type Decision, type Derived, difference, leastOf, lookedUp, product } from '../trace/index.js';
+import {
+  converted,
+  decide,
+  type Decision,
+  type Derived,
+  difference,
+  leastOf,
+  lookedUp,
+  product,
+} from '../trace/index.js';
 import { compare, quantity, ratio, show, showBrief, showUnit, type Unit } from '../units/index.js';
 import type { Facts, YesNoFact } from './facts.js';
 import type { Partly } from './partial.js';
@@ -23,8 +32,10 @@ export interface Answer {
 /** A working in whatever unit the rule prints; that both sides have one dimension was checked when the rule was read. */
 type Same = Derived<'lb'>;
 
-const inUnit = (part: Partly<Unit>, unit: Unit): Partly<'lb'> =>
-  ({ figure: part.figure === undefined ? undefined : converted(null, part.figure as Same, unit as 'lb'), missing: part.missing });
+const inUnit = (part: Partly<Unit>, unit: Unit): Partly<'lb'> => ({
+  figure: part.figure === undefined ? undefined : converted(null, part.figure as Same, unit as 'lb'),
+  missing: part.missing,
+});
 
 interface Drawn extends Partly<'lb'> {
   readonly text: string;
@@ -39,15 +50,27 @@ function draw(rule: Rule, line: Line, unit: Unit, facts: Facts): Drawn {
   if ('times' in line) {
     const of = inUnit(resolve(facts, line.of), unit);
     // A lower bound is not enough to draw a line with.
-    if (of.figure === undefined || of.missing.length > 0) return { figure: undefined, missing: of.missing, text: `${line.times} x ${line.of} (not known)` };
+    if (of.figure === undefined || of.missing.length > 0)
+      return { figure: undefined, missing: of.missing, text: `${line.times} x ${line.of} (not known)` };
     const share = lookedUp(`printed share of ${line.of}`, ratio(line.times), from);
     const figure = product(`line of ${rule.topic}`, share, of.figure);
-    return { figure, missing: [], text: line.times === '1' ? `${line.of} ${showBrief(figure.value)}` : `${line.times} x ${line.of} ${showBrief(of.figure.value)} = ${showBrief(figure.value)}` };
+    return {
+      figure,
+      missing: [],
+      text:
+        line.times === '1'
+          ? `${line.of} ${showBrief(figure.value)}`
+          : `${line.times} x ${line.of} ${showBrief(of.figure.value)} = ${showBrief(figure.value)}`,
+    };
   }
   const parts = line.least.map((part) => draw(rule, part, unit, facts));
   const figures = parts.flatMap(({ figure }) => (figure === undefined ? [] : [figure]));
   const missing = parts.flatMap((part) => part.missing);
-  return { figure: missing.length > 0 ? undefined : leastOf(`line of ${rule.topic}`, figures), missing, text: `least of (${parts.map(({ text }) => text).join(', ')})` };
+  return {
+    figure: missing.length > 0 ? undefined : leastOf(`line of ${rule.topic}`, figures),
+    missing,
+    text: `least of (${parts.map(({ text }) => text).join(', ')})`,
+  };
 }
 
 /** A figure for reading; with every digit where two decimals would hide that it is not on the line. */
@@ -66,16 +89,30 @@ export function answer(rule: Rule, condition: Condition, facts: Facts): Answer {
   const whole = resolve(facts, test);
   const { figure, missing } = inUnit(whole, unit);
   const line = draw(rule, condition.line, unit, facts);
-  if (figure === undefined || whole.figure === undefined) return { text: `${test} ${operator} ${line.text}: cannot tell`, holds: undefined, missing: [...missing, ...line.missing] };
+  if (figure === undefined || whole.figure === undefined)
+    return {
+      text: `${test} ${operator} ${line.text}: cannot tell`,
+      holds: undefined,
+      missing: [...missing, ...line.missing],
+    };
   const partly = missing.length === 0 ? '' : 'at least ';
   const start = `${test} ${partly}${written(figure, line.figure, whole.figure)} ${operator} ${line.text}`;
-  if (line.figure === undefined) return { text: `${start}: cannot tell`, holds: undefined, missing: [...missing, ...line.missing], figure };
+  if (line.figure === undefined)
+    return { text: `${start}: cannot tell`, holds: undefined, missing: [...missing, ...line.missing], figure };
   const decision = decide(figure, operator, line.figure);
   // A lower bound settles the question only by being above the line.
   const settled = missing.length === 0 || decision.holds === (operator === '>' || operator === '>=');
   const holds = settled ? decision.holds : undefined;
   const distance = difference(`distance to the line of ${rule.topic}`, figure, line.figure);
-  return { text: `${start}: ${yesNo(holds)}`, holds, missing: settled ? [] : missing, figure, line: line.figure, distance, decision };
+  return {
+    text: `${start}: ${yesNo(holds)}`,
+    holds,
+    missing: settled ? [] : missing,
+    figure,
+    line: line.figure,
+    distance,
+    decision,
+  };
 }
 
 /** A question that is answered yes or no. */

@@ -4,7 +4,16 @@ import { converted, decide, type Decision, type Derived } from '../trace/index.j
 import { signOf } from '../units/internal.js';
 import { dimensionOf, show, type UnitOf } from '../units/index.js';
 import { rulesError, type RulesError } from './errors.js';
-import { dimensionOfFact, type Facts, isGivenFact, isYesNoFact, isWeightName, lengthFacts, weightFacts, type WeightFact } from './facts.js';
+import {
+  dimensionOfFact,
+  type Facts,
+  isGivenFact,
+  isYesNoFact,
+  isWeightName,
+  lengthFacts,
+  weightFacts,
+  type WeightFact,
+} from './facts.js';
 import { pathOf } from './pounds.js';
 import { givenFact } from './resolve.js';
 
@@ -17,8 +26,16 @@ const ordered: readonly (readonly [WeightFact, WeightFact, string])[] = [
 
 /** When nobody is loaded above a rating, no gross weight is above its GVWR. */
 const withinRatings: typeof ordered = [
-  ['trailer gross', 'trailer GVWR', 'a gross weight not above the GVWR, or "actual weights within ratings" answered no'],
-  ['tow vehicle gross', 'tow vehicle GVWR', 'a gross weight not above the GVWR, or "actual weights within ratings" answered no'],
+  [
+    'trailer gross',
+    'trailer GVWR',
+    'a gross weight not above the GVWR, or "actual weights within ratings" answered no',
+  ],
+  [
+    'tow vehicle gross',
+    'tow vehicle GVWR',
+    'a gross weight not above the GVWR, or "actual weights within ratings" answered no',
+  ],
 ];
 
 /** These may be zero or point the other way: a tail-heavy load lifts the hitch, weight can be taken off. */
@@ -32,23 +49,47 @@ const anySign: ReadonlySet<string> = new Set(['weight on tow vehicle', 'added we
 export function consistent(facts: Facts): Either<RulesError, readonly Decision[]> {
   for (const name of Object.keys(facts)) {
     if (isYesNoFact(name)) continue;
-    if (!isGivenFact(name)) return left(rulesError({ tag: 'UnknownFact', found: name, known: [...weightFacts, ...lengthFacts] }, name));
+    if (!isGivenFact(name))
+      return left(rulesError({ tag: 'UnknownFact', found: name, known: [...weightFacts, ...lengthFacts] }, name));
     const figure = givenFact(facts, name);
     if (figure === undefined) continue;
     const { unit, value } = figure.value;
-    if (dimensionOf(unit) !== dimensionOfFact(name)) return left(rulesError({ tag: 'WrongRuleUnit', fact: name, found: unit, needed: dimensionOfFact(name) }, pathOf(figure)));
+    if (dimensionOf(unit) !== dimensionOfFact(name))
+      return left(
+        rulesError({ tag: 'WrongRuleUnit', fact: name, found: unit, needed: dimensionOfFact(name) }, pathOf(figure)),
+      );
     if (!anySign.has(name) && signOf(value) <= 0) {
-      return left(rulesError({ tag: 'OutOfRange', what: name, found: show(figure.value), needed: `a ${isWeightName(name) ? 'weight' : 'length'} greater than zero` }, pathOf(figure)));
+      return left(
+        rulesError(
+          {
+            tag: 'OutOfRange',
+            what: name,
+            found: show(figure.value),
+            needed: `a ${isWeightName(name) ? 'weight' : 'length'} greater than zero`,
+          },
+          pathOf(figure),
+        ),
+      );
     }
   }
   const decisions: Decision[] = [];
-  for (const [less, more, needed] of facts['actual weights within ratings'] === true ? [...ordered, ...withinRatings] : ordered) {
-    const [low, high] = [givenFact(facts, less), givenFact(facts, more)] as [Derived<UnitOf<'mass'>> | undefined, Derived<UnitOf<'mass'>> | undefined];
+  for (const [less, more, needed] of facts['actual weights within ratings'] === true
+    ? [...ordered, ...withinRatings]
+    : ordered) {
+    const [low, high] = [givenFact(facts, less), givenFact(facts, more)] as [
+      Derived<UnitOf<'mass'>> | undefined,
+      Derived<UnitOf<'mass'>> | undefined,
+    ];
     if (low === undefined || high === undefined) continue;
     const decision = decide(converted(null, low, 'lb'), '<=', converted(null, high, 'lb'));
     decisions.push(decision);
     if (!decision.holds) {
-      return left(rulesError({ tag: 'ContradictoryFacts', facts: [less, more], found: [show(low.value), show(high.value)], needed }, pathOf(high) ?? pathOf(low)));
+      return left(
+        rulesError(
+          { tag: 'ContradictoryFacts', facts: [less, more], found: [show(low.value), show(high.value)], needed },
+          pathOf(high) ?? pathOf(low),
+        ),
+      );
     }
   }
   return right(decisions);

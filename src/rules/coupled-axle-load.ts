@@ -1,12 +1,30 @@
 /** What the axles carry when the coupled trailer weighs its GVWR: the question the trailer letters put to the GAWRs. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { check, type Check, rating, weight } from '../ratings/index.js';
-import { type AnyWeight, constant, converted, decide, type Decision, type Derived, difference, type Known, known, product, type Source } from '../trace/index.js';
+import {
+  type AnyWeight,
+  constant,
+  converted,
+  decide,
+  type Decision,
+  type Derived,
+  difference,
+  type Known,
+  known,
+  product,
+  type Source,
+} from '../trace/index.js';
 import { ratio, show } from '../units/index.js';
 import { rulesError, type RulesError } from './errors.js';
 import { pounds } from './pounds.js';
 
-const letter: Source = { id: 'nht76-3.20', title: 'NHTSA letter nht76-3.20', grade: 'A', edition: '1976-01-15', clause: '49 CFR 567.4(g), 571.3' };
+const letter: Source = {
+  id: 'nht76-3.20',
+  title: 'NHTSA letter nht76-3.20',
+  grade: 'A',
+  edition: '1976-01-15',
+  clause: '49 CFR 567.4(g), 571.3',
+};
 
 export interface CoupledAxleLoad {
   readonly tongue: Derived<'lb'>;
@@ -32,15 +50,35 @@ export interface CoupledAxleLoad {
  * @example coupledAxleLoad({ gvwr: lb(7000), tongueShare: percent(10), sumOfGawrs: lb(7000) }) // Right: axle load 6,300 lb
  * @source agency letters nht72-6.32, nht75-5.2, nht76-3.20 (letters are guidance)
  */
-export function coupledAxleLoad(trailer: { readonly gvwr: AnyWeight; readonly tongueShare: Known<'ratio' | '%'>; readonly sumOfGawrs: AnyWeight }): Either<RulesError, CoupledAxleLoad> {
+export function coupledAxleLoad(trailer: {
+  readonly gvwr: AnyWeight;
+  readonly tongueShare: Known<'ratio' | '%'>;
+  readonly sumOfGawrs: AnyWeight;
+}): Either<RulesError, CoupledAxleLoad> {
   const gvwr = pounds('GVWR', trailer.gvwr, 'label');
   if (isLeft(gvwr)) return gvwr;
   const gawrs = pounds('sum of GAWRs', trailer.sumOfGawrs, 'label');
   if (isLeft(gawrs)) return gawrs;
   const share = converted('tongue share', known('tongue share', trailer.tongueShare), 'ratio');
   const decisions = [decide(share, '>=', constant(ratio(0))), decide(share, '<', constant(ratio(1)))];
-  if (!decisions.every(({ holds }) => holds)) return left(rulesError({ tag: 'OutOfRange', what: 'tongue share', found: show(share.value), needed: 'a share from 0 to below 1' }));
+  if (!decisions.every(({ holds }) => holds))
+    return left(
+      rulesError({
+        tag: 'OutOfRange',
+        what: 'tongue share',
+        found: show(share.value),
+        needed: 'a share from 0 to below 1',
+      }),
+    );
   const tongue = product('tongue load', share, gvwr.right);
   const axleLoad = difference('axle load at GVWR, coupled', gvwr.right, tongue, letter);
-  return right({ tongue, axleLoad, check: check(rating('axle group', gawrs.right, { of: 'sum of GAWRs', clause: letter }), weight('axle group load', axleLoad)), decisions });
+  return right({
+    tongue,
+    axleLoad,
+    check: check(
+      rating('axle group', gawrs.right, { of: 'sum of GAWRs', clause: letter }),
+      weight('axle group load', axleLoad),
+    ),
+    decisions,
+  });
 }

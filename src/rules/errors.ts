@@ -33,7 +33,13 @@ export interface WrongRuleUnit extends Here {
 
 /** A name that is not on the list it should be on. */
 export interface UnknownName extends Here {
-  readonly tag: 'UnknownOperator' | 'UnknownJurisdiction' | 'UnknownFact' | 'UnknownRule' | 'UnknownUnit' | 'UnknownGrade';
+  readonly tag:
+    | 'UnknownOperator'
+    | 'UnknownJurisdiction'
+    | 'UnknownFact'
+    | 'UnknownRule'
+    | 'UnknownUnit'
+    | 'UnknownGrade';
   readonly found: string;
   readonly known: readonly string[];
 }
@@ -60,7 +66,14 @@ export interface BeyondLastStep extends Here {
   readonly last: string;
 }
 
-export type RulesError = ContradictoryFacts | OutOfRange | WrongRuleUnit | UnknownName | UnreadableRules | MissingFacts | BeyondLastStep;
+export type RulesError =
+  | ContradictoryFacts
+  | OutOfRange
+  | WrongRuleUnit
+  | UnknownName
+  | UnreadableRules
+  | MissingFacts
+  | BeyondLastStep;
 
 /** An error without its chapter, and with a path that may be absent. */
 type Bare<E> = E extends RulesError ? Omit<E, 'chapter' | 'path'> : never;

@@ -4,23 +4,48 @@ import type { Dimension } from '../units/index.js';
 
 /** Weights and ratings that somebody has to tell us. Gross is the whole laden trailer, tongue load included. */
 export const weightFacts = [
-  'trailer GVWR', 'trailer gross', 'trailer unloaded', 'tow vehicle GVWR', 'tow vehicle gross', 'label GCWR',
-  'weight on tow vehicle', 'towing axle weights', 'trailer axle weights', 'added weight', 'safety device strength',
-  'cargo article weight', 'heaviest single axle', 'heaviest tandem',
+  'trailer GVWR',
+  'trailer gross',
+  'trailer unloaded',
+  'tow vehicle GVWR',
+  'tow vehicle gross',
+  'label GCWR',
+  'weight on tow vehicle',
+  'towing axle weights',
+  'trailer axle weights',
+  'added weight',
+  'safety device strength',
+  'cargo article weight',
+  'heaviest single axle',
+  'heaviest tandem',
 ] as const;
 
 /** Weights that follow from those by the definition of a rule. */
 export const computedWeights = [
-  'tow vehicle GVWR or gross', 'towed GVWR or gross', 'GCWR', 'combined gross', 'greatest of GVWR, gross, GCWR',
+  'tow vehicle GVWR or gross',
+  'towed GVWR or gross',
+  'GCWR',
+  'combined gross',
+  'greatest of GVWR, gross, GCWR',
 ] as const;
 
 /** Lengths. The width counts rigid fenders, not flexible extensions or mud flaps. */
 export const lengthFacts = [
-  'overall width', 'overall length', 'path deviation', 'first to last axle of two tandems', 'State limit on semitrailer length',
+  'overall width',
+  'overall length',
+  'path deviation',
+  'first to last axle of two tandems',
+  'State limit on semitrailer length',
 ] as const;
 
 /** Questions answered by yes or no. */
-export const yesNoFacts = ['commercial', 'interstate', 'full trailer', 'brakes required', 'actual weights within ratings'] as const;
+export const yesNoFacts = [
+  'commercial',
+  'interstate',
+  'full trailer',
+  'brakes required',
+  'actual weights within ratings',
+] as const;
 
 export type WeightFact = (typeof weightFacts)[number];
 export type ComputedWeight = (typeof computedWeights)[number];
@@ -40,11 +65,9 @@ export type FactName = WeightName | LengthFact;
  * trailer rests on it, so that the tongue load counts once. `actual weights within ratings` says that nobody is loaded
  * above a GVWR; it stands in for the two gross weights where a rule takes the greater of rating and weight.
  */
-export type Facts =
-  & { readonly [F in Exclude<WeightFact, 'label GCWR'>]?: AnyWeight | undefined }
-  & { readonly 'label GCWR'?: AnyWeight | 'not shown' | undefined }
-  & { readonly [F in LengthFact]?: AnyLength | undefined }
-  & { readonly [F in YesNoFact]?: boolean | undefined };
+export type Facts = { readonly [F in Exclude<WeightFact, 'label GCWR'>]?: AnyWeight | undefined } & {
+  readonly 'label GCWR'?: AnyWeight | 'not shown' | undefined;
+} & { readonly [F in LengthFact]?: AnyLength | undefined } & { readonly [F in YesNoFact]?: boolean | undefined };
 
 const lengths: ReadonlySet<string> = new Set(lengthFacts);
 const given: ReadonlySet<string> = new Set([...weightFacts, ...lengthFacts]);
@@ -59,4 +82,5 @@ export const isWeightName = (text: string): text is WeightName => weights.has(te
 export const isYesNoFact = (text: string): text is YesNoFact => questions.has(text);
 
 /** What a fact measures. */
-export const dimensionOfFact = (name: FactName): Dimension & ('mass' | 'length') => (lengths.has(name) ? 'length' : 'mass');
+export const dimensionOfFact = (name: FactName): Dimension & ('mass' | 'length') =>
+  lengths.has(name) ? 'length' : 'mass';

@@ -18,7 +18,12 @@ export const federalRules: readonly Rule[] = federalRows;
 
 export const federalTable: Table<Rule> = {
   name: 'federal rules',
-  source: { id: 'federal-rules', title: 'Federal regulations and agency pages, each row with its own source', grade: 'B', edition: 'read November 2026' },
+  source: {
+    id: 'federal-rules',
+    title: 'Federal regulations and agency pages, each row with its own source',
+    grade: 'B',
+    edition: 'read November 2026',
+  },
   authoritative: 'value, in the unit printed with the operator; figures in the other unit are only shown',
   rows: federalRules,
 };
@@ -32,15 +37,30 @@ export const federalRule = (id: FederalId): Rule => federalRules.find((rule) => 
 export function printedLine(id: FederalId, index = 0): { readonly operator: Operator; readonly line: Derived<'lb'> } {
   const rule = federalRule(id);
   const condition = rule.all[index];
-  if (condition === undefined || condition.unit !== 'lb' || !('value' in condition.line)) throw new RangeError(`no printed figure in lb at ${id}, ${index}`);
+  if (condition === undefined || condition.unit !== 'lb' || !('value' in condition.line))
+    throw new RangeError(`no printed figure in lb at ${id}, ${index}`);
   const figure = quantity(condition.line.value, 'lb');
-  return { operator: condition.operator, line: lookedUp(`line of ${rule.topic}`, figure, { table: federalTable.name, key: id, source: sourceOfRule(rule) }) };
+  return {
+    operator: condition.operator,
+    line: lookedUp(`line of ${rule.topic}`, figure, { table: federalTable.name, key: id, source: sourceOfRule(rule) }),
+  };
 }
 
 /** A printed share of a federal rule: 1.75, 1.25, 0.40. */
-export function printedShare(id: FederalId, index: number): { readonly operator: Operator; readonly share: Derived<'ratio'> } {
+export function printedShare(
+  id: FederalId,
+  index: number,
+): { readonly operator: Operator; readonly share: Derived<'ratio'> } {
   const rule = federalRule(id);
   const condition = rule.all[index];
-  if (condition === undefined || !('times' in condition.line)) throw new RangeError(`no printed share at ${id}, ${index}`);
-  return { operator: condition.operator, share: lookedUp(`printed share, ${rule.topic}`, quantity(condition.line.times, 'ratio'), { table: federalTable.name, key: id, source: sourceOfRule(rule) }) };
+  if (condition === undefined || !('times' in condition.line))
+    throw new RangeError(`no printed share at ${id}, ${index}`);
+  return {
+    operator: condition.operator,
+    share: lookedUp(`printed share, ${rule.topic}`, quantity(condition.line.times, 'ratio'), {
+      table: federalTable.name,
+      key: id,
+      source: sourceOfRule(rule),
+    }),
+  };
 }

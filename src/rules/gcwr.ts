@@ -32,7 +32,11 @@ export interface CombinationRating {
 }
 
 /** The definition itself, on facts that may be known in part. */
-export function largestCombination(powerUnit: Partly<'lb'>, towed: Partly<'lb'>, label: Partly<'lb'> | 'not shown'): Partly<'lb'> {
+export function largestCombination(
+  powerUnit: Partly<'lb'>,
+  towed: Partly<'lb'>,
+  label: Partly<'lb'> | 'not shown',
+): Partly<'lb'> {
   const total = sumKnown('sum of the greater of GVWR and gross', [powerUnit, towed]);
   return greatestKnown('GCWR', label === 'not shown' ? [total] : [label, total]);
 }
@@ -59,7 +63,11 @@ function ofVehicle(name: string, { gvwr, gross }: VehicleWeights): Either<RulesE
  * @example gcwrByDefinition({ powerUnit: { gvwr: lb(9900), gross: lb(9000) }, towed: [{ gvwr: lb(7000), gross: lb(7600) }], labelGcwr: lb(17000) }) // Right, gcwr 17,500 lb
  * @source 49 CFR 383.5 and 390.5, gross combination weight rating; 79 FR 15245, 2014-03-19 (read as quoted; verify)
  */
-export function gcwrByDefinition({ powerUnit, towed, labelGcwr }: CombinationWeights): Either<RulesError, CombinationRating> {
+export function gcwrByDefinition({
+  powerUnit,
+  towed,
+  labelGcwr,
+}: CombinationWeights): Either<RulesError, CombinationRating> {
   const power = ofVehicle('tow vehicle', powerUnit);
   if (isLeft(power)) return power;
   const units: Derived<'lb'>[] = [];
@@ -75,8 +83,9 @@ export function gcwrByDefinition({ powerUnit, towed, labelGcwr }: CombinationWei
     if (isLeft(shown)) return shown;
     label = wholly(shown.right);
   }
-  if (units.length === 0) return right({ powerUnit: power.right, towed: constant(lb(0), 'nothing towed'), gcwr: power.right, decisions });
-  const towedSum = units.length === 1 ? units[0] as Derived<'lb'> : sum('towed GVWR or gross', units);
+  if (units.length === 0)
+    return right({ powerUnit: power.right, towed: constant(lb(0), 'nothing towed'), gcwr: power.right, decisions });
+  const towedSum = units.length === 1 ? (units[0] as Derived<'lb'>) : sum('towed GVWR or gross', units);
   const { figure } = largestCombination(wholly(power.right), wholly(towedSum), label);
   return right({ powerUnit: power.right, towed: towedSum, gcwr: figure as Derived<'lb'>, decisions });
 }
@@ -90,8 +99,12 @@ function labelAbove(labelGcwr: AnyWeight, gvwr: AnyWeight, decisions: Decision[]
   const decision = decide(rated.right, '<=', shown.right);
   decisions.push(decision);
   if (decision.holds) return shown;
-  return left(rulesError({
-    tag: 'ContradictoryFacts', facts: ['label GCWR', 'tow vehicle GVWR'], found: [show(shown.right.value), show(rated.right.value)],
-    needed: 'a label GCWR not below the GVWR of the vehicle that shows it',
-  }));
+  return left(
+    rulesError({
+      tag: 'ContradictoryFacts',
+      facts: ['label GCWR', 'tow vehicle GVWR'],
+      found: [show(shown.right.value), show(rated.right.value)],
+      needed: 'a label GCWR not below the GVWR of the vehicle that shows it',
+    }),
+  );
 }

@@ -1,16 +1,48 @@
 /** The lower bound of a GVWR, and the cargo that a GVWR leaves. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { type AnyWeight, constant, type Derived, difference, given, known, product, type Source, sum } from '../trace/index.js';
+import {
+  type AnyWeight,
+  constant,
+  type Derived,
+  difference,
+  given,
+  known,
+  product,
+  type Source,
+  sum,
+} from '../trace/index.js';
 import { lb, ratio } from '../units/index.js';
 import { rulesError, type RulesError } from './errors.js';
 import { pounds } from './pounds.js';
 
-const bound: Source = { id: 'cfr-567-4-g-3', title: 'NHTSA letters nht76-3.20 and aiam0613', grade: 'A', edition: '1976-01-15', clause: '49 CFR 567.4(g)(3)' };
-const capacity: Source = { id: 'gf004408', title: 'NHTSA letter GF004408', grade: 'A', edition: '2004', clause: '49 CFR 571.110 S3, 567.4(g)(3)' };
+const bound: Source = {
+  id: 'cfr-567-4-g-3',
+  title: 'NHTSA letters nht76-3.20 and aiam0613',
+  grade: 'A',
+  edition: '1976-01-15',
+  clause: '49 CFR 567.4(g)(3)',
+};
+const capacity: Source = {
+  id: 'gf004408',
+  title: 'NHTSA letter GF004408',
+  grade: 'A',
+  edition: '2004',
+  clause: '49 CFR 571.110 S3, 567.4(g)(3)',
+};
 
 function occupants(seats: number): Either<RulesError, Derived<'lb'>> {
-  if (!Number.isInteger(seats) || seats < 0) return left(rulesError({ tag: 'OutOfRange', what: 'seats', found: String(seats), needed: 'a whole number, zero on a trailer' }));
-  return right(product('occupants', constant(lb(150), 'weight for a seat', bound), given('seats', ratio(seats), 'published')));
+  if (!Number.isInteger(seats) || seats < 0)
+    return left(
+      rulesError({
+        tag: 'OutOfRange',
+        what: 'seats',
+        found: String(seats),
+        needed: 'a whole number, zero on a trailer',
+      }),
+    );
+  return right(
+    product('occupants', constant(lb(150), 'weight for a seat', bound), given('seats', ratio(seats), 'published')),
+  );
 }
 
 /**
@@ -25,7 +57,11 @@ function occupants(seats: number): Either<RulesError, Derived<'lb'>> {
  * @example gvwrLowerBound({ unloaded: lb(2000), ratedCargo: lb(5000), seats: 0 }) // Right 7,000 lb
  * @source 49 CFR 567.4(g)(3), as read in agency letters nht76-3.20 and aiam0613
  */
-export function gvwrLowerBound(trailer: { readonly unloaded: AnyWeight; readonly ratedCargo: AnyWeight; readonly seats: number }): Either<RulesError, Derived<'lb'>> {
+export function gvwrLowerBound(trailer: {
+  readonly unloaded: AnyWeight;
+  readonly ratedCargo: AnyWeight;
+  readonly seats: number;
+}): Either<RulesError, Derived<'lb'>> {
   const unloaded = pounds('unloaded weight', trailer.unloaded);
   if (isLeft(unloaded)) return unloaded;
   const cargo = pounds('rated cargo', trailer.ratedCargo);
@@ -47,14 +83,25 @@ export function gvwrLowerBound(trailer: { readonly unloaded: AnyWeight; readonly
  * @example largestRatedCargo({ gvwr: lb(15000), unloaded: lb(8600), seats: 0 }) // Right 6,400 lb
  * @source 49 CFR 567.4(g)(3), 571.110 S3; agency letter GF004408
  */
-export function largestRatedCargo(trailer: { readonly gvwr: AnyWeight; readonly unloaded: AnyWeight; readonly seats: number }): Either<RulesError, Derived<'lb'>> {
+export function largestRatedCargo(trailer: {
+  readonly gvwr: AnyWeight;
+  readonly unloaded: AnyWeight;
+  readonly seats: number;
+}): Either<RulesError, Derived<'lb'>> {
   const gvwr = pounds('GVWR', trailer.gvwr, 'label');
   if (isLeft(gvwr)) return gvwr;
   const unloaded = pounds('unloaded weight', trailer.unloaded);
   if (isLeft(unloaded)) return unloaded;
   const people = occupants(trailer.seats);
   if (isLeft(people)) return people;
-  return right(difference('largest rated cargo', gvwr.right, sum('unloaded weight and occupants', [unloaded.right, people.right]), capacity));
+  return right(
+    difference(
+      'largest rated cargo',
+      gvwr.right,
+      sum('unloaded weight and occupants', [unloaded.right, people.right]),
+      capacity,
+    ),
+  );
 }
 
 /**

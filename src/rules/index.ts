@@ -12,15 +12,45 @@ export * from './commercial.js';
 export { type Answer, distanceText } from './compare.js';
 export * from './coupled-axle-load.js';
 export type {
-  BeyondLastStep, ContradictoryFacts, MissingFacts, OutOfRange, RulesError, UnknownName, UnreadableRules, WrongRuleUnit,
+  BeyondLastStep,
+  ContradictoryFacts,
+  MissingFacts,
+  OutOfRange,
+  RulesError,
+  UnknownName,
+  UnreadableRules,
+  WrongRuleUnit,
 } from './errors.js';
-export { computedWeights, type ComputedWeight, type FactName, type Facts, lengthFacts, type LengthFact, type WeightFact, weightFacts, type WeightName, type YesNoFact, yesNoFacts } from './facts.js';
+export {
+  computedWeights,
+  type ComputedWeight,
+  type FactName,
+  type Facts,
+  lengthFacts,
+  type LengthFact,
+  type WeightFact,
+  weightFacts,
+  type WeightName,
+  type YesNoFact,
+  yesNoFacts,
+} from './facts.js';
 export { type FederalId, federalRule, federalRules } from './federal.js';
 export { type CombinationRating, type CombinationWeights, gcwrByDefinition, type VehicleWeights } from './gcwr.js';
 export * from './gvwr-bound.js';
 export * from './letters.js';
 export { type LocalRules, readLocalRules } from './local.js';
-export { type Condition, generalCaution, type LeastLine, type Line, operators, type Operator, type PrintedLine, type Rule, type ShareLine, wantsLookingUp } from './rule.js';
+export {
+  type Condition,
+  generalCaution,
+  type LeastLine,
+  type Line,
+  operators,
+  type Operator,
+  type PrintedLine,
+  type Rule,
+  type ShareLine,
+  wantsLookingUp,
+} from './rule.js';
 export { type Finding, findingText, type Outcome, screen, type Screening } from './screen.js';
 export * from './steps.js';
 export * from './surge-brakes.js';

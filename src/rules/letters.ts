@@ -24,7 +24,13 @@ export interface AgencyLetter {
  */
 export const agencyLetters: Table<AgencyLetter> = {
   name: 'agency letters on GVWR, GAWR and tongue',
-  source: { id: 'nhtsa-letters', title: 'NHTSA interpretation letters', grade: 'A', edition: '1971 to 1980, read November 2026', clause: '49 CFR 567.4(g), 571.3' },
+  source: {
+    id: 'nhtsa-letters',
+    title: 'NHTSA interpretation letters',
+    grade: 'A',
+    edition: '1971 to 1980, read November 2026',
+    clause: '49 CFR 567.4(g), 571.3',
+  },
   authoritative: 'the trailer letters, for trailers',
   rows: letterRows,
 };

@@ -31,8 +31,18 @@ function ruleOf(file: FileRule, places: readonly string[], path: string): Read<R
   if (isLeft(when)) return when;
   const unless = questions(file.unless ?? [], `${path}.unless`);
   if (isLeft(unless)) return unless;
-  if (file.all.length === 0) return left(rulesError({ tag: 'UnreadableRules', found: 'no condition', needed: 'at least one condition' }, `${path}.all`));
-  return right({ ...file, jurisdiction: place.right, grade: grade.right, all: all.right, when: when.right, unless: unless.right });
+  if (file.all.length === 0)
+    return left(
+      rulesError({ tag: 'UnreadableRules', found: 'no condition', needed: 'at least one condition' }, `${path}.all`),
+    );
+  return right({
+    ...file,
+    jurisdiction: place.right,
+    grade: grade.right,
+    all: all.right,
+    when: when.right,
+    unless: unless.right,
+  });
 }
 
 function stepTableOf(file: FileStepTable, places: readonly string[], path: string): Read<StepTable> {
@@ -48,7 +58,15 @@ function stepTableOf(file: FileStepTable, places: readonly string[], path: strin
   if (isLeft(unit)) return unit;
   const steps = risingSteps(file.steps, unit.right as UnitOf<'mass'>, `${path}.steps`);
   if (isLeft(steps)) return steps;
-  return right({ ...file, jurisdiction: place.right, grade: grade.right, operator: operator.right, test: test.right, unit: unit.right as UnitOf<'mass'>, steps: steps.right });
+  return right({
+    ...file,
+    jurisdiction: place.right,
+    grade: grade.right,
+    operator: operator.right,
+    test: test.right,
+    unit: unit.right as UnitOf<'mass'>,
+    steps: steps.right,
+  });
 }
 
 /**
@@ -83,7 +101,12 @@ export function readLocalRules(input: unknown): Either<RulesError, LocalRules> {
   if (isLeft(tables)) return tables;
   const ids = [...federalRules, ...rules.right, ...tables.right].map(({ id }) => id);
   const twice = ids.find((id, i) => ids.indexOf(id) !== i);
-  if (twice !== undefined) return left(rulesError({ tag: 'UnreadableRules', found: `the id "${twice}" twice`, needed: 'one rule an id' }, twice));
+  if (twice !== undefined)
+    return left(
+      rulesError({ tag: 'UnreadableRules', found: `the id "${twice}" twice`, needed: 'one rule an id' }, twice),
+    );
   const bases = firstLeft(rules.right.map((rule, i) => baseOf(rule, rules.right, `rules.${i}.bindsWhere`)));
-  return isLeft(bases) ? bases : right({ jurisdictions: file.jurisdictions, rules: rules.right, stepTables: tables.right });
+  return isLeft(bases)
+    ? bases
+    : right({ jurisdictions: file.jurisdictions, rules: rules.right, stepTables: tables.right });
 }

@@ -14,13 +14,19 @@ export interface Partly<U extends Unit> {
 export const wholly = <U extends Unit>(figure: Derived<U>): Partly<U> => ({ figure, missing: [] });
 export const lacking = (fact: string): Partly<never> => ({ figure: undefined, missing: [fact] });
 
-const missingOf = (parts: readonly Partly<Unit>[]): readonly string[] => [...new Set(parts.flatMap(({ missing }) => missing))];
-const figuresOf = <U extends Unit>(parts: readonly Partly<U>[]): readonly Derived<U>[] => parts.flatMap(({ figure }) => (figure === undefined ? [] : [figure]));
+const missingOf = (parts: readonly Partly<Unit>[]): readonly string[] => [
+  ...new Set(parts.flatMap(({ missing }) => missing)),
+];
+const figuresOf = <U extends Unit>(parts: readonly Partly<U>[]): readonly Derived<U>[] =>
+  parts.flatMap(({ figure }) => (figure === undefined ? [] : [figure]));
 
 /** The greatest of what is known. */
 export function greatestKnown<U extends Unit>(symbol: string, parts: readonly Partly<U>[]): Partly<U> {
   const figures = figuresOf(parts);
-  return { figure: figures.length === 0 ? undefined : greatestOf(symbol, figures as Terms<U>), missing: missingOf(parts) };
+  return {
+    figure: figures.length === 0 ? undefined : greatestOf(symbol, figures as Terms<U>),
+    missing: missingOf(parts),
+  };
 }
 
 /** The sum of what is known. */

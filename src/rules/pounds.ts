@@ -8,10 +8,16 @@ import { rulesError, type RulesError } from './errors.js';
 export function pounds(name: string, figure: AnyWeight, basis?: Basis): Either<RulesError, Derived<'lb'>> {
   const taken = known(name, figure, basis);
   if (dimensionOf(taken.value.unit) !== 'mass' || !taken.value.value.gt(0)) {
-    return left(rulesError({ tag: 'OutOfRange', what: name, found: show(taken.value), needed: 'a weight greater than zero' }, pathOf(taken)));
+    return left(
+      rulesError(
+        { tag: 'OutOfRange', what: name, found: show(taken.value), needed: 'a weight greater than zero' },
+        pathOf(taken),
+      ),
+    );
   }
   return right(converted(name, taken, 'lb'));
 }
 
 /** Where in a spec a figure stands, when it came from one. */
-export const pathOf = ({ why }: Derived<UnitOf<'mass'> | UnitOf<'length'>>): string | undefined => (why.kind === 'given' ? why.path : undefined);
+export const pathOf = ({ why }: Derived<UnitOf<'mass'> | UnitOf<'length'>>): string | undefined =>
+  why.kind === 'given' ? why.path : undefined;

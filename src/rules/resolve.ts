@@ -8,7 +8,10 @@ import { greatestKnown, lacking, type Partly, sumKnown, wholly } from './partial
 const ratings: ReadonlySet<FactName> = new Set<FactName>(['trailer GVWR', 'tow vehicle GVWR', 'label GCWR']);
 
 /** A fact as it was given, under its own name and in its own unit. */
-export function givenFact(facts: Facts, name: WeightFact | LengthFact): Derived<UnitOf<'mass'> | UnitOf<'length'>> | undefined {
+export function givenFact(
+  facts: Facts,
+  name: WeightFact | LengthFact,
+): Derived<UnitOf<'mass'> | UnitOf<'length'>> | undefined {
   const figure = facts[name];
   if (figure === undefined || figure === 'not shown') return undefined;
   return known<UnitOf<'mass'> | UnitOf<'length'>>(name, figure, ratings.has(name) ? 'label' : 'stated');
@@ -31,15 +34,24 @@ function ratingOrGross(facts: Facts, symbol: string, gvwr: WeightFact, gross: We
  */
 export function resolve(facts: Facts, name: FactName): Partly<UnitOf<'mass'> | UnitOf<'length'>> {
   switch (name) {
-    case 'tow vehicle GVWR or gross': return ratingOrGross(facts, name, 'tow vehicle GVWR', 'tow vehicle gross');
-    case 'towed GVWR or gross': return ratingOrGross(facts, name, 'trailer GVWR', 'trailer gross');
-    case 'combined gross': return sumKnown(name, [inPounds(facts, 'tow vehicle gross'), inPounds(facts, 'trailer gross')]);
-    case 'GCWR': return largestCombination(
-      weightOf(facts, 'tow vehicle GVWR or gross'), weightOf(facts, 'towed GVWR or gross'),
-      facts['label GCWR'] === 'not shown' ? 'not shown' : inPounds(facts, 'label GCWR'),
-    );
+    case 'tow vehicle GVWR or gross':
+      return ratingOrGross(facts, name, 'tow vehicle GVWR', 'tow vehicle gross');
+    case 'towed GVWR or gross':
+      return ratingOrGross(facts, name, 'trailer GVWR', 'trailer gross');
+    case 'combined gross':
+      return sumKnown(name, [inPounds(facts, 'tow vehicle gross'), inPounds(facts, 'trailer gross')]);
+    case 'GCWR':
+      return largestCombination(
+        weightOf(facts, 'tow vehicle GVWR or gross'),
+        weightOf(facts, 'towed GVWR or gross'),
+        facts['label GCWR'] === 'not shown' ? 'not shown' : inPounds(facts, 'label GCWR'),
+      );
     case 'greatest of GVWR, gross, GCWR':
-      return greatestKnown(name, [weightOf(facts, 'tow vehicle GVWR or gross'), weightOf(facts, 'towed GVWR or gross'), weightOf(facts, 'GCWR')]);
+      return greatestKnown(name, [
+        weightOf(facts, 'tow vehicle GVWR or gross'),
+        weightOf(facts, 'towed GVWR or gross'),
+        weightOf(facts, 'GCWR'),
+      ]);
     default: {
       const figure = givenFact(facts, name);
       return figure === undefined ? lacking(name) : wholly(figure);
@@ -50,5 +62,11 @@ export function resolve(facts: Facts, name: FactName): Partly<UnitOf<'mass'> | U
 /** The same for a weight, in lb. */
 export function weightOf(facts: Facts, name: WeightName): Partly<'lb'> {
   const { figure, missing } = resolve(facts, name);
-  return { figure: figure === undefined || !isWeightName(name) ? undefined : converted(name, figure as Derived<UnitOf<'mass'>>, 'lb'), missing };
+  return {
+    figure:
+      figure === undefined || !isWeightName(name)
+        ? undefined
+        : converted(name, figure as Derived<UnitOf<'mass'>>, 'lb'),
+    missing,
+  };
 }

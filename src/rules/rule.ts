@@ -8,17 +8,29 @@ export const operators = ['<', '<=', '>', '>='] as const;
 export type Operator = (typeof operators)[number];
 
 /** A figure as printed: its digits, in the unit of the condition. */
-export interface PrintedLine { readonly value: string }
+export interface PrintedLine {
+  readonly value: string;
+}
 /** A printed share of another weight: 1.75 times the tow vehicle GVWR. */
-export interface ShareLine { readonly times: string; readonly of: WeightName }
+export interface ShareLine {
+  readonly times: string;
+  readonly of: WeightName;
+}
 /** The least of several. */
-export interface LeastLine { readonly least: readonly [PrintedLine | ShareLine, ...(PrintedLine | ShareLine)[]] }
+export interface LeastLine {
+  readonly least: readonly [PrintedLine | ShareLine, ...(PrintedLine | ShareLine)[]];
+}
 export type Line = PrintedLine | ShareLine | LeastLine;
 
 /** One comparison. `unit` is the unit the rule prints; the fact is converted to it, never the line to the fact. */
 export type Condition =
   | { readonly test: WeightName; readonly operator: Operator; readonly line: Line; readonly unit: UnitOf<'mass'> }
-  | { readonly test: LengthFact; readonly operator: Operator; readonly line: PrintedLine; readonly unit: UnitOf<'length'> };
+  | {
+      readonly test: LengthFact;
+      readonly operator: Operator;
+      readonly line: PrintedLine;
+      readonly unit: UnitOf<'length'>;
+    };
 
 /** One published rule. */
 export interface Rule {
@@ -51,14 +63,18 @@ export interface Rule {
 }
 
 /** Said beside every finding. */
-export const generalCaution = 'A finding compares the facts given with a published line as read on the date shown; the rule in force, the label and State law govern.';
+export const generalCaution =
+  'A finding compares the facts given with a published line as read on the date shown; the rule in force, the label and State law govern.';
 
 /** True when the reader should look the text up first: secondary copies (B, C) and rows from memory. @example wantsLookingUp('B') // true */
 export const wantsLookingUp = (grade: Grade): boolean => grade === 'B' || grade === 'C' || grade === 'memory';
 
 /** The rule as a source for its printed figures. */
 export const sourceOfRule = (rule: Pick<Rule, 'id' | 'source' | 'grade' | 'clause' | 'read' | 'dated'>): Source => ({
-  id: rule.id, title: rule.source, grade: rule.grade, clause: rule.clause,
+  id: rule.id,
+  title: rule.source,
+  grade: rule.grade,
+  clause: rule.clause,
   edition: rule.dated === undefined ? `read ${rule.read}` : `dated ${rule.dated}, read ${rule.read}`,
 });
 

@@ -34,10 +34,15 @@ export interface Screening {
 
 /** All of them: no when one is no, otherwise not known when one is not known. */
 const all = (answers: readonly Answer[]): boolean | undefined =>
-  answers.some(({ holds }) => holds === false) ? false : answers.some(({ holds }) => holds === undefined) ? undefined : true;
+  answers.some(({ holds }) => holds === false)
+    ? false
+    : answers.some(({ holds }) => holds === undefined)
+      ? undefined
+      : true;
 
 const not = (holds: boolean | undefined): boolean | undefined => (holds === undefined ? undefined : !holds);
-const both = (a: boolean | undefined, b: boolean | undefined): boolean | undefined => (a === false || b === false ? false : a === undefined || b === undefined ? undefined : true);
+const both = (a: boolean | undefined, b: boolean | undefined): boolean | undefined =>
+  a === false || b === false ? false : a === undefined || b === undefined ? undefined : true;
 
 function judge(rule: Rule, base: Rule | undefined, facts: Facts): Finding {
   const reach = [
@@ -50,7 +55,8 @@ function judge(rule: Rule, base: Rule | undefined, facts: Facts): Finding {
   const follows = both(all(reach), rule.effectWhen === 'holds' ? met : not(met));
   const answers = [...reach, ...tested];
   return {
-    rule, answers,
+    rule,
+    answers,
     outcome: follows === undefined ? 'cannot tell' : follows ? 'applies' : 'does not apply',
     missing: follows === undefined ? [...new Set(answers.flatMap(({ missing }) => missing))] : [],
     verify: wantsLookingUp(rule.grade) || (base !== undefined && wantsLookingUp(base.grade)),
@@ -67,11 +73,21 @@ const reachOf = (base: Rule, facts: Facts): readonly Answer[] => [
 ];
 
 /** The rule that `bindsWhere` names: it must be known, stand on its own, and take effect when its condition holds. */
-export function baseOf(rule: Rule, rules: readonly Rule[], path: string = rule.id): Either<RulesError, Rule | undefined> {
+export function baseOf(
+  rule: Rule,
+  rules: readonly Rule[],
+  path: string = rule.id,
+): Either<RulesError, Rule | undefined> {
   if (rule.bindsWhere === undefined) return right(undefined);
-  const fit = [...rules, ...federalRules].filter((base) => base.bindsWhere === undefined && base.effectWhen === 'holds');
+  const fit = [...rules, ...federalRules].filter(
+    (base) => base.bindsWhere === undefined && base.effectWhen === 'holds',
+  );
   const found = fit.find(({ id }) => id === rule.bindsWhere);
-  return found === undefined ? left(rulesError({ tag: 'UnknownRule', found: rule.bindsWhere, known: [...new Set(fit.map(({ id }) => id))] }, path)) : right(found);
+  return found === undefined
+    ? left(
+        rulesError({ tag: 'UnknownRule', found: rule.bindsWhere, known: [...new Set(fit.map(({ id }) => id))] }, path),
+      )
+    : right(found);
 }
 
 /**
@@ -99,7 +115,10 @@ export function screen(facts: Facts, rules: readonly Rule[]): Either<RulesError,
     const base = baseOf(rule, rules);
     if (isLeft(base)) return base;
     for (const { test, unit } of rule.all) {
-      if (dimensionOf(unit) !== dimensionOfFact(test)) return left(rulesError({ tag: 'WrongRuleUnit', fact: test, found: unit, needed: dimensionOfFact(test) }, rule.id));
+      if (dimensionOf(unit) !== dimensionOfFact(test))
+        return left(
+          rulesError({ tag: 'WrongRuleUnit', fact: test, found: unit, needed: dimensionOfFact(test) }, rule.id),
+        );
     }
     findings.push(judge(rule, base.right, facts));
   }
@@ -108,9 +127,12 @@ export function screen(facts: Facts, rules: readonly Rule[]): Either<RulesError,
 
 /** A finding in one line. @example findingText(finding).startsWith('commercial motor vehicle: cannot tell') // true */
 export function findingText({ rule, outcome, answers, missing, verify }: Finding): string {
-  const compared = answers.map(({ text, distance }) => (distance === undefined ? text : `${text} (${distanceText(distance)})`));
+  const compared = answers.map(({ text, distance }) =>
+    distance === undefined ? text : `${text} (${distanceText(distance)})`,
+  );
   const parts = [
-    `${rule.topic}: ${outcome}${outcome === 'applies' ? `: ${rule.effect}` : ''}`, ...(compared.length === 0 ? [] : [compared.join('; ')]),
+    `${rule.topic}: ${outcome}${outcome === 'applies' ? `: ${rule.effect}` : ''}`,
+    ...(compared.length === 0 ? [] : [compared.join('; ')]),
     ...(missing.length === 0 ? [] : [`not given: ${missing.join(', ')}`]),
   ];
   return `${parts.join('. ')}. [${rule.clause}; read ${rule.read}${verify ? '; verify' : ''}]`;

@@ -1,6 +1,17 @@
 /** Step tables: which class a weight falls in, and how many pounds remain to the next. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { type AnyWeight, converted, decide, type Decision, type Derived, difference, type Grade, known, lookedUp, type Source } from '../trace/index.js';
+import {
+  type AnyWeight,
+  converted,
+  decide,
+  type Decision,
+  type Derived,
+  difference,
+  type Grade,
+  known,
+  lookedUp,
+  type Source,
+} from '../trace/index.js';
 import { dimensionOf, quantity, show, showBrief, type UnitOf } from '../units/index.js';
 import { consistent } from './consistency.js';
 import { rulesError, type RulesError } from './errors.js';
@@ -43,7 +54,13 @@ export interface StepFinding {
   readonly decisions: readonly Decision[];
 }
 
-const sourceOf = (table: StepTable): Source => ({ id: table.id, title: table.source, grade: table.grade, clause: table.clause, edition: `effective ${table.effective}, read ${table.read}` });
+const sourceOf = (table: StepTable): Source => ({
+  id: table.id,
+  title: table.source,
+  grade: table.grade,
+  clause: table.clause,
+  edition: `effective ${table.effective}, read ${table.read}`,
+});
 
 /**
  * Which class does this weight fall in, and how much may be added before the next?
@@ -60,22 +77,54 @@ const sourceOf = (table: StepTable): Source => ({ id: table.id, title: table.sou
  */
 export function stepFor(table: StepTable, figure: AnyWeight): Either<RulesError, StepFinding> {
   const taken = known(table.test, figure);
-  if (dimensionOf(taken.value.unit) !== 'mass' || !taken.value.value.gt(0)) return left(rulesError({ tag: 'OutOfRange', what: table.test, found: show(taken.value), needed: 'a weight greater than zero' }));
+  if (dimensionOf(taken.value.unit) !== 'mass' || !taken.value.value.gt(0))
+    return left(
+      rulesError({
+        tag: 'OutOfRange',
+        what: table.test,
+        found: show(taken.value),
+        needed: 'a weight greater than zero',
+      }),
+    );
   const weighed = converted(null, taken, table.unit) as Derived<'lb'>;
   const decisions: Decision[] = [];
   for (const [i, step] of table.steps.entries()) {
-    const line = lookedUp(`step ${step.class}`, quantity(step.upTo, table.unit), { table: table.id, key: step.class, source: sourceOf(table) }) as Derived<'lb'>;
+    const line = lookedUp(`step ${step.class}`, quantity(step.upTo, table.unit), {
+      table: table.id,
+      key: step.class,
+      source: sourceOf(table),
+    }) as Derived<'lb'>;
     const fits = decide(weighed, table.operator, line);
     decisions.push(fits);
     if (!fits.holds) continue;
     const next = table.steps[i + 1]?.class ?? table.above;
     const remaining = difference(`remaining in ${step.class}`, line, weighed);
     const text = `${table.test} ${showBrief(weighed.value)} ${table.operator} ${show(line.value)}: ${step.class}; ${showBrief(remaining.value)} to ${next ?? 'the end of the table'}`;
-    return right({ class: step.class, ...(next !== undefined && { next }), remaining, text, verify: wantsLookingUp(table.grade), decisions });
+    return right({
+      class: step.class,
+      ...(next !== undefined && { next }),
+      remaining,
+      text,
+      verify: wantsLookingUp(table.grade),
+      decisions,
+    });
   }
   const last = table.steps[table.steps.length - 1];
-  if (table.above === undefined) return left(rulesError({ tag: 'BeyondLastStep', table: table.id, found: show(weighed.value), last: last === undefined ? 'no step' : `${last.upTo} ${table.unit}` }));
-  return right({ class: table.above, text: `${table.test} ${showBrief(weighed.value)}: ${table.above}, above the last step`, verify: wantsLookingUp(table.grade), decisions });
+  if (table.above === undefined)
+    return left(
+      rulesError({
+        tag: 'BeyondLastStep',
+        table: table.id,
+        found: show(weighed.value),
+        last: last === undefined ? 'no step' : `${last.upTo} ${table.unit}`,
+      }),
+    );
+  return right({
+    class: table.above,
+    text: `${table.test} ${showBrief(weighed.value)}: ${table.above}, above the last step`,
+    verify: wantsLookingUp(table.grade),
+    decisions,
+  });
 }
 
 /**
@@ -89,7 +138,8 @@ export function stepForFacts(table: StepTable, facts: Facts): Either<RulesError,
   const sound = consistent(facts);
   if (isLeft(sound)) return sound;
   const { figure, missing } = weightOf(facts, table.test);
-  if (figure === undefined || missing.length > 0) return left(rulesError({ tag: 'MissingFacts', asked: `the step of ${table.id}`, missing }));
+  if (figure === undefined || missing.length > 0)
+    return left(rulesError({ tag: 'MissingFacts', asked: `the step of ${table.id}`, missing }));
   const step = stepFor(table, figure);
   return isLeft(step) ? step : right({ ...step.right, decisions: [...sound.right, ...step.right.decisions] });
 }

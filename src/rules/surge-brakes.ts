@@ -7,22 +7,24 @@ import { pounds } from './pounds.js';
 import type { Rule } from './rule.js';
 
 /** What the section says to one pair. */
-export type SurgeBrakes = {
-  readonly accepted: boolean;
-  readonly rule: Rule;
-  /** The greatest trailer GVWR for this tow vehicle in this range. */
-  readonly limit: Derived<'lb'>;
-  /** Trailer GVWR less the limit; zero is accepted. */
-  readonly distance: Derived<'lb'>;
-  readonly decisions: readonly Decision[];
-} | {
-  /** 20,001 lb and more: the section prints no ratio. */
-  readonly accepted: false;
-  readonly rule: Rule;
-  readonly limit: undefined;
-  readonly distance: Derived<'lb'>;
-  readonly decisions: readonly Decision[];
-};
+export type SurgeBrakes =
+  | {
+      readonly accepted: boolean;
+      readonly rule: Rule;
+      /** The greatest trailer GVWR for this tow vehicle in this range. */
+      readonly limit: Derived<'lb'>;
+      /** Trailer GVWR less the limit; zero is accepted. */
+      readonly distance: Derived<'lb'>;
+      readonly decisions: readonly Decision[];
+    }
+  | {
+      /** 20,001 lb and more: the section prints no ratio. */
+      readonly accepted: false;
+      readonly rule: Rule;
+      readonly limit: undefined;
+      readonly distance: Derived<'lb'>;
+      readonly decisions: readonly Decision[];
+    };
 
 /**
  * Are surge brakes accepted on this trailer behind this tow vehicle?
@@ -48,13 +50,22 @@ export function surgeBrakes(trailerGvwr: AnyWeight, towVehicleGvwr: AnyWeight): 
   const inRange = decide(trailer.right, upper.operator, upper.line);
   if (!inRange.holds) {
     const distance = difference('distance to the end of the surge range', trailer.right, upper.line);
-    return right({ accepted: false, rule: federalRule('surge-2'), limit: undefined, distance, decisions: [light, inRange] });
+    return right({
+      accepted: false,
+      rule: federalRule('surge-2'),
+      limit: undefined,
+      distance,
+      decisions: [light, inRange],
+    });
   }
   const { operator, share } = light.holds ? printedShare('surge-1', 1) : printedShare('surge-2', 2);
   const limit = product('greatest trailer GVWR for surge brakes', share, tow.right);
   const fits = decide(trailer.right, operator, limit);
   return right({
-    accepted: fits.holds, rule: federalRule(light.holds ? 'surge-1' : 'surge-2'), limit,
-    distance: difference('distance to the surge brake limit', trailer.right, limit), decisions: [light, inRange, fits],
+    accepted: fits.holds,
+    rule: federalRule(light.holds ? 'surge-1' : 'surge-2'),
+    limit,
+    distance: difference('distance to the surge brake limit', trailer.right, limit),
+    decisions: [light, inRange, fits],
   });
 }

@@ -3,24 +3,50 @@ import { showUnit, type AskedFoundNeeded } from '../units/index.js';
 import type { RulesError, UnknownName } from './errors.js';
 
 const kinds: Readonly<Record<UnknownName['tag'], string>> = {
-  UnknownOperator: 'operator', UnknownJurisdiction: 'jurisdiction', UnknownFact: 'fact', UnknownRule: 'rule', UnknownUnit: 'unit', UnknownGrade: 'grade',
+  UnknownOperator: 'operator',
+  UnknownJurisdiction: 'jurisdiction',
+  UnknownFact: 'fact',
+  UnknownRule: 'rule',
+  UnknownUnit: 'unit',
+  UnknownGrade: 'grade',
 };
 
 export function wordsForRules(error: RulesError): AskedFoundNeeded {
   switch (error.tag) {
     case 'ContradictoryFacts':
-      return { asked: `${error.facts[0]} beside ${error.facts[1]}`, found: error.found.join(' beside '), needed: error.needed };
+      return {
+        asked: `${error.facts[0]} beside ${error.facts[1]}`,
+        found: error.found.join(' beside '),
+        needed: error.needed,
+      };
     case 'OutOfRange':
       return { asked: error.what, found: error.found, needed: error.needed };
     case 'WrongRuleUnit':
-      return { asked: `${error.fact} in a unit of ${error.needed}`, found: showUnit(error.found), needed: `a unit of ${error.needed}` };
-    case 'UnknownOperator': case 'UnknownJurisdiction': case 'UnknownFact': case 'UnknownRule': case 'UnknownUnit': case 'UnknownGrade':
-      return { asked: `the ${kinds[error.tag]} "${error.found}"`, found: `no such ${kinds[error.tag]}`, needed: error.known.length === 0 ? `a known ${kinds[error.tag]}` : `one of ${error.known.join(', ')}` };
+      return {
+        asked: `${error.fact} in a unit of ${error.needed}`,
+        found: showUnit(error.found),
+        needed: `a unit of ${error.needed}`,
+      };
+    case 'UnknownOperator':
+    case 'UnknownJurisdiction':
+    case 'UnknownFact':
+    case 'UnknownRule':
+    case 'UnknownUnit':
+    case 'UnknownGrade':
+      return {
+        asked: `the ${kinds[error.tag]} "${error.found}"`,
+        found: `no such ${kinds[error.tag]}`,
+        needed: error.known.length === 0 ? `a known ${kinds[error.tag]}` : `one of ${error.known.join(', ')}`,
+      };
     case 'UnreadableRules':
       return { asked: 'a rule file', found: error.found, needed: error.needed };
     case 'MissingFacts':
       return { asked: error.asked, found: 'facts missing', needed: error.missing.join(', ') };
     case 'BeyondLastStep':
-      return { asked: `the step of ${error.table}`, found: error.found, needed: `a weight within the last step, ${error.last}` };
+      return {
+        asked: `the step of ${error.table}`,
+        found: error.found,
+        needed: `a weight within the last step, ${error.last}`,
+      };
   }
 }

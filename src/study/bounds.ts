@@ -19,7 +19,11 @@ export interface ColumnBound {
  * Where both sides of zero went the same way (`is it equal? no`), the recorded side is kept to; the other has a tape of its own.
  * Recorded equality is nothing that a double could tell: no row is inside.
  */
-export function boundOf({ comparison, holds, left, right }: Decision, gap: Form, size: number): Omit<ColumnBound, 'column'> | undefined {
+export function boundOf(
+  { comparison, holds, left, right }: Decision,
+  gap: Form,
+  size: number,
+): Omit<ColumnBound, 'column'> | undefined {
   if (isFixed(gap)) return undefined;
   const band = 4 * guardShare * size + Number.MIN_VALUE;
   const order = left.value.value.comparedTo(right.value.value);
@@ -31,7 +35,12 @@ export function boundOf({ comparison, holds, left, right }: Decision, gap: Form,
 }
 
 /** A bound on `times x column + plus` as one on the column. */
-export function onColumn({ low, high }: Omit<ColumnBound, 'column'>, column: number, times: number, plus: number): ColumnBound {
+export function onColumn(
+  { low, high }: Omit<ColumnBound, 'column'>,
+  column: number,
+  times: number,
+  plus: number,
+): ColumnBound {
   const [a, b] = [(low - plus) / times, (high - plus) / times];
   return times > 0 ? { column, low: a, high: b } : { column, low: b, high: a };
 }
@@ -41,7 +50,12 @@ export function tightened(bounds: readonly ColumnBound[]): readonly ColumnBound[
   const byColumn = new Map<number, ColumnBound>();
   for (const { column, low, high } of bounds) {
     const found = byColumn.get(column);
-    byColumn.set(column, found === undefined ? { column, low, high } : { column, low: Math.max(low, found.low), high: Math.min(high, found.high) });
+    byColumn.set(
+      column,
+      found === undefined
+        ? { column, low, high }
+        : { column, low: Math.max(low, found.low), high: Math.min(high, found.high) },
+    );
   }
   return [...byColumn.values()];
 }

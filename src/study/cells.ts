@@ -25,18 +25,27 @@ const asked = ['0.5', '0.25', '0.75', '0.1', '0.9', '0.01', '0.99', '0.0001', '0
 export type AssessAt = (x: Decimal) => Assessment | undefined;
 
 /** `assess` with another figure at a path, in the unit that its leaf has; the figure keeps what it rests on. */
-export const assessAt = (base: unknown, path: string, unit: string, basis: string): AssessAt => (x) => {
-  const assessed = assess(changed(base, { [path]: { value: x.toFixed(), unit, basis } }));
-  return isLeft(assessed) ? undefined : assessed.right;
-};
+export const assessAt =
+  (base: unknown, path: string, unit: string, basis: string): AssessAt =>
+  (x) => {
+    const assessed = assess(changed(base, { [path]: { value: x.toFixed(), unit, basis } }));
+    return isLeft(assessed) ? undefined : assessed.right;
+  };
 
 /** The stretch around x for which a recorded working speaks: as far as each of its decisions falls out the same. */
-function stretch({ decisions }: Assessment, path: string, x: Decimal, from: Decimal, to: Decimal): { from: Decimal; to: Decimal } {
+function stretch(
+  { decisions }: Assessment,
+  path: string,
+  x: Decimal,
+  from: Decimal,
+  to: Decimal,
+): { from: Decimal; to: Decimal } {
   const cuts = decisions.flatMap(({ left, right }) => zerosOf(left, right, path, from, to).at);
-  const same = (y: Decimal): boolean => decisions.every(({ left, right, comparison, holds }) => {
-    const [a, b] = [figureAt(left, path, y), figureAt(right, path, y)];
-    return !a.isNaN() && !b.isNaN() && holdsFor(compareDecimals(a, b), comparison) === holds;
-  });
+  const same = (y: Decimal): boolean =>
+    decisions.every(({ left, right, comparison, holds }) => {
+      const [a, b] = [figureAt(left, path, y), figureAt(right, path, y)];
+      return !a.isNaN() && !b.isNaN() && holdsFor(compareDecimals(a, b), comparison) === holds;
+    });
   const [below, above] = [cuts.filter((cut) => cut.lt(x)), cuts.filter((cut) => cut.gt(x))];
   const low = below.reduce((best, cut) => (cut.gt(best) ? cut : best), from);
   const high = above.reduce((best, cut) => (cut.lt(best) ? cut : best), to);
@@ -57,7 +66,9 @@ export function cellsOf(at: AssessAt, path: string, low: Decimal, high: Decimal)
       const assessment = at(x);
       if (assessment !== undefined) unspoken = 'what is checked changes';
       const reach = assessment === undefined ? undefined : stretch(assessment, path, x, from, to);
-      return assessment === undefined || reach === undefined || reach.from.eq(reach.to) ? undefined : { ...reach, assessment, unspoken };
+      return assessment === undefined || reach === undefined || reach.from.eq(reach.to)
+        ? undefined
+        : { ...reach, assessment, unspoken };
     }, undefined);
     cells.push(cell ?? { ...part, unspoken });
     if (cell !== undefined) open.push({ from, to: cell.from }, { from: cell.to, to });

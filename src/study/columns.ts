@@ -26,10 +26,18 @@ export interface ColumnTable {
 /** Stretches of answered rows of a chunk. */
 function answeredRuns({ rows, unanswered }: Chunk): readonly { from: number; to: number }[] {
   const stops = [-1, ...[...unanswered.keys()].sort((a, b) => a - b), rows];
-  return stops.slice(1).flatMap((to, k) => { const from = (stops[k] as number) + 1; return to > from ? [{ from, to }] : []; });
+  return stops.slice(1).flatMap((to, k) => {
+    const from = (stops[k] as number) + 1;
+    return to > from ? [{ from, to }] : [];
+  });
 }
 
-export function columnsOf(header: Header, chunks: Iterable<Chunk>, most: number, signal?: AbortSignal): Either<Aborted, ColumnTable> {
+export function columnsOf(
+  header: Header,
+  chunks: Iterable<Chunk>,
+  most: number,
+  signal?: AbortSignal,
+): Either<Aborted, ColumnTable> {
   const names = [...header.inputs.map(({ path }) => path), ...header.figures.map(({ name }) => name)];
   const columns = names.map(() => new Float64Array(most));
   const choices = header.choices.map(() => new Int16Array(most));
@@ -49,19 +57,33 @@ export function columnsOf(header: Header, chunks: Iterable<Chunk>, most: number,
       for (let i = from; i < to; i += 1) row[length + i - from] = chunk.start + i;
       length += to - from;
     }
-    for (const [i, error] of [...chunk.unanswered].sort(([a], [b]) => a - b)) unanswered.push({ row: chunk.start + i, error });
+    for (const [i, error] of [...chunk.unanswered].sort(([a], [b]) => a - b))
+      unanswered.push({ row: chunk.start + i, error });
     done += chunk.rows;
   }
   if (signal?.aborted === true && done < most) return left({ chapter: 'study', tag: 'Aborted', afterRows: done });
-  const cut = <A extends Float64Array | Int16Array | Uint8Array | Uint16Array>(array: A): A => (length === most ? array : (array.slice(0, length) as A));
+  const cut = <A extends Float64Array | Int16Array | Uint8Array | Uint16Array>(array: A): A =>
+    length === most ? array : (array.slice(0, length) as A);
   return right({
-    length, row: cut(row), holds: cut(holds), governs: cut(governs), governNames: [...governNames], unanswered,
+    length,
+    row: cut(row),
+    holds: cut(holds),
+    governs: cut(governs),
+    governNames: [...governNames],
+    unanswered,
     data: Object.fromEntries(names.map((name, k) => [name, cut(columns[k] as Float64Array)])),
-    units: Object.fromEntries([...header.inputs.map(({ path, unit }) => [path, unit]), ...header.figures.map(({ name, unit }) => [name, unit])]),
+    units: Object.fromEntries([
+      ...header.inputs.map(({ path, unit }) => [path, unit]),
+      ...header.figures.map(({ name, unit }) => [name, unit]),
+    ]),
     choices: Object.fromEntries(header.choices.map(({ name }, k) => [name, cut(choices[k] as Int16Array)])),
-    choiceNames: Object.fromEntries(header.choices.map(({ name, choices: named }) => [name, [...named, choiceName(named, -1)]])),
+    choiceNames: Object.fromEntries(
+      header.choices.map(({ name, choices: named }) => [name, [...named, choiceName(named, -1)]]),
+    ),
   });
 }
 
 /** The answered rows of a study as typed columns. @example orThrow(toColumns(s)).length === s.count // true */
-export const toColumns = (study: { readonly columns: () => Either<StudyError, ColumnTable> }): Either<StudyError, ColumnTable> => study.columns();
+export const toColumns = (study: {
+  readonly columns: () => Either<StudyError, ColumnTable>;
+}): Either<StudyError, ColumnTable> => study.columns();

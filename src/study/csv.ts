@@ -25,17 +25,37 @@ const headed = (name: string, unit: string): string => (unit === 'ratio' ? name 
  * @example [...toCsv(s, s.rows())][0].startsWith('row,') // true
  * @source RFC 4180
  */
-export function* toCsv(header: Header, rows: Iterable<Row>, { decimalComma = false }: CsvOptions = {}): Generator<string, void> {
+export function* toCsv(
+  header: Header,
+  rows: Iterable<Row>,
+  { decimalComma = false }: CsvOptions = {},
+): Generator<string, void> {
   const separator = decimalComma ? ';' : ',';
   const number = (x: number): string => (decimalComma ? plain(x).replace('.', ',') : plain(x));
   const text = (field: string): string => textField(field, separator);
-  const names = ['row', ...header.choices.map(({ name }) => name), ...header.inputs.map(({ path, unit }) => headed(path, unit)),
-    ...header.figures.map(({ name, unit }) => headed(name, unit)), 'holds', 'governs', 'error'];
+  const names = [
+    'row',
+    ...header.choices.map(({ name }) => name),
+    ...header.inputs.map(({ path, unit }) => headed(path, unit)),
+    ...header.figures.map(({ name, unit }) => headed(name, unit)),
+    'holds',
+    'governs',
+    'error',
+  ];
   yield `${names.map(text).join(separator)}\r\n`;
   for (const row of rows) {
-    const point = [String(row.row), ...header.choices.map(({ name }) => text(row.choices[name] ?? '')), ...header.inputs.map(({ path }) => fieldOf(row.inputs[path], number))];
+    const point = [
+      String(row.row),
+      ...header.choices.map(({ name }) => text(row.choices[name] ?? '')),
+      ...header.inputs.map(({ path }) => fieldOf(row.inputs[path], number)),
+    ];
     const answer = row.answered
-      ? [...header.figures.map(({ name }) => fieldOf(row.figures[name], number)), row.holds ? 'yes' : 'no', text(row.governs), '']
+      ? [
+          ...header.figures.map(({ name }) => fieldOf(row.figures[name], number)),
+          row.holds ? 'yes' : 'no',
+          text(row.governs),
+          '',
+        ]
       : [...header.figures.map(() => ''), '', '', text(describeError(row.error))];
     yield `${[...point, ...answer].join(separator)}\r\n`;
   }

@@ -45,13 +45,23 @@ function doublesOf({ levels, levelAt }: Factor): (level: number) => number {
 }
 
 /** Fills a column whose figure changes every `stride` rows and comes round after `size` figures. */
-function fillByStride(stride: number, size: number, start: number, rows: number, column: Column, of: (level: number) => number): void {
+function fillByStride(
+  stride: number,
+  size: number,
+  start: number,
+  rows: number,
+  column: Column,
+  of: (level: number) => number,
+): void {
   let level = Math.floor(start / stride) % size;
   let left = stride - (start % stride);
-  for (let i = 0; i < rows;) {
+  for (let i = 0; i < rows; ) {
     const end = Math.min(rows, i + left);
     const value = of(level);
-    while (i < end) { column[i] = value; i += 1; }
+    while (i < end) {
+      column[i] = value;
+      i += 1;
+    }
     left = stride;
     level = level + 1 === size ? 0 : level + 1;
   }
@@ -63,13 +73,16 @@ function grid(choices: readonly ChoiceFactor[], factors: readonly Factor[]): Pla
   const doubles = factors.map(doublesOf);
   const place = (row: number, i: number): number => Math.floor(row / (strides[i] as number)) % (sizes[i] as number);
   const levelAt = (row: number, factor: number): number => place(row, choices.length + factor);
-  const fill = (i: number, start: number, rows: number, column: Column, of: (level: number) => number): void => fillByStride(strides[i] as number, sizes[i] as number, start, rows, column, of);
+  const fill = (i: number, start: number, rows: number, column: Column, of: (level: number) => number): void =>
+    fillByStride(strides[i] as number, sizes[i] as number, start, rows, column, of);
   return {
     count: sizes.reduce((product, size) => product * size, 1),
-    choiceAt: place, levelAt,
+    choiceAt: place,
+    levelAt,
     valueAt: (row, factor) => (doubles[factor] as (level: number) => number)(levelAt(row, factor)),
     fillChoices: (choice, start, rows, column) => fill(choice, start, rows, column, (index) => index),
-    fillValues: (factor, start, rows, column) => fill(choices.length + factor, start, rows, column, doubles[factor] as (level: number) => number),
+    fillValues: (factor, start, rows, column) =>
+      fill(choices.length + factor, start, rows, column, doubles[factor] as (level: number) => number),
   };
 }
 
@@ -77,8 +90,12 @@ function grid(choices: readonly ChoiceFactor[], factors: readonly Factor[]): Pla
 function rowByRow(design: Omit<PlannedDesign, 'fillChoices' | 'fillValues'>): PlannedDesign {
   return {
     ...design,
-    fillChoices: (choice, start, rows, column) => { for (let i = 0; i < rows; i += 1) column[i] = design.choiceAt(start + i, choice); },
-    fillValues: (factor, start, rows, column) => { for (let i = 0; i < rows; i += 1) column[i] = design.valueAt(start + i, factor); },
+    fillChoices: (choice, start, rows, column) => {
+      for (let i = 0; i < rows; i += 1) column[i] = design.choiceAt(start + i, choice);
+    },
+    fillValues: (factor, start, rows, column) => {
+      for (let i = 0; i < rows; i += 1) column[i] = design.valueAt(start + i, factor);
+    },
   };
 }
 
@@ -92,29 +109,50 @@ function oneByOne(choices: readonly ChoiceFactor[], factors: readonly Factor[], 
   const levelAt = (row: number, factor: number): number => within(row, 1 + choices.length + factor);
   return rowByRow({
     count: spans.reduce((sum, span) => sum + span, 0),
-    choiceAt: (row, choice) => within(row, 1 + choice), levelAt,
-    valueAt: (row, factor) => { const level = levelAt(row, factor); return level < 0 ? (own[factor] as number) : (factors[factor] as Factor).levelAt(level).toNumber(); },
+    choiceAt: (row, choice) => within(row, 1 + choice),
+    levelAt,
+    valueAt: (row, factor) => {
+      const level = levelAt(row, factor);
+      return level < 0 ? (own[factor] as number) : (factors[factor] as Factor).levelAt(level).toNumber();
+    },
   });
 }
 
-function sampled(design: Extract<Design, { seed: number }>, choices: readonly ChoiceFactor[], factors: readonly Factor[]): PlannedDesign {
+function sampled(
+  design: Extract<Design, { seed: number }>,
+  choices: readonly ChoiceFactor[],
+  factors: readonly Factor[],
+): PlannedDesign {
   const { runs, seed } = design;
   const share = (row: number, k: number): number =>
-    design.kind === 'monte carlo' ? uniformAt(seed, row, k) : (shuffledPlace(seed, k, row, runs) + uniformAt(seed, row, k)) / runs;
+    design.kind === 'monte carlo'
+      ? uniformAt(seed, row, k)
+      : (shuffledPlace(seed, k, row, runs) + uniformAt(seed, row, k)) / runs;
   return rowByRow({
     count: runs,
-    choiceAt: (row, choice) => { const size = (choices[choice] as ChoiceFactor).choices.length; return Math.min(size - 1, Math.floor(share(row, choice) * size)); },
+    choiceAt: (row, choice) => {
+      const size = (choices[choice] as ChoiceFactor).choices.length;
+      return Math.min(size - 1, Math.floor(share(row, choice) * size));
+    },
     levelAt: () => -1,
     valueAt: (row, factor) => (factors[factor] as Factor).atShare(share(row, choices.length + factor)),
   });
 }
 
 /** Plans a design. `own` are the spec's own values of the factors. */
-export function plan(design: Design, choices: readonly ChoiceFactor[], factors: readonly Factor[], own: readonly number[]): PlannedDesign {
+export function plan(
+  design: Design,
+  choices: readonly ChoiceFactor[],
+  factors: readonly Factor[],
+  own: readonly number[],
+): PlannedDesign {
   switch (design.kind) {
-    case 'grid': return grid(choices, factors);
-    case 'one at a time': return oneByOne(choices, factors, own);
+    case 'grid':
+      return grid(choices, factors);
+    case 'one at a time':
+      return oneByOne(choices, factors, own);
     case 'latin hypercube':
-    case 'monte carlo': return sampled(design, choices, factors);
+    case 'monte carlo':
+      return sampled(design, choices, factors);
   }
 }

@@ -35,7 +35,13 @@ export interface Desk {
 export function deskFor(size: number, { choices, factors }: Resolved, figures: number): Desk {
   const columns = (count: number): Float64Array[] => Array.from({ length: count }, () => new Float64Array(size));
   return {
-    choices: choices.map(() => new Int16Array(size)), inputs: columns(factors.length), figures: columns(figures),
-    holds: new Uint8Array(size), governs: new Uint16Array(size), columns: [], verdicts: verdictsFor(size), unanswered: new Map(),
+    choices: choices.map(() => new Int16Array(size)),
+    inputs: columns(factors.length),
+    figures: columns(figures),
+    holds: new Uint8Array(size),
+    governs: new Uint16Array(size),
+    columns: [],
+    verdicts: verdictsFor(size),
+    unanswered: new Map(),
   };
 }

@@ -55,4 +55,3 @@ export interface NoSolution {
 }
 
 export type StudyError = UnknownPath | UnusableVariation | TooManyVariants | TapeMismatch | Aborted | NoSolution;
-

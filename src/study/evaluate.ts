@@ -16,21 +16,35 @@ import { type BlockVerdicts, mark, setMark } from './verdicts.js';
 export type ExactRow = (row: number) => ReadonlyMap<string, Decimal>;
 
 /** One block: the variant, its columns with the inputs filled, how many rows, and where the verdicts go. */
-interface Block { readonly variant: Variant; readonly columns: readonly Float64Array[]; readonly rows: number; readonly verdicts: BlockVerdicts; readonly exactRow: ExactRow }
+interface Block {
+  readonly variant: Variant;
+  readonly columns: readonly Float64Array[];
+  readonly rows: number;
+  readonly verdicts: BlockVerdicts;
+  readonly exactRow: ExactRow;
+}
 
 /** A figure as a column: its own, or `spare` filled with it. */
 const columnOf = ({ columns, rows }: Block, operand: Operand, spare: Float64Array): Float64Array =>
-  (isVaried(operand) ? (columns[operand.column] as Float64Array) : spare.fill(operand.value, 0, rows));
+  isVaried(operand) ? (columns[operand.column] as Float64Array) : spare.fill(operand.value, 0, rows);
 
 /** Which mark a row outside gets: an input outside what it may be cannot be answered by any tape. */
 function markOf({ variant: { inputBounds, tape }, columns }: Block, row: number): number {
-  const inside = ({ column, low, high }: ColumnBound): boolean => { const x = (columns[column] as Float64Array)[row] as number; return x >= low && x <= high; };
+  const inside = ({ column, low, high }: ColumnBound): boolean => {
+    const x = (columns[column] as Float64Array)[row] as number;
+    return x >= low && x <= high;
+  };
   return (inputBounds.every(inside) ? 0 : mark.elsewhere) | (tape.bounds.every(inside) ? 0 : mark.otherWay);
 }
 
 /** Rows with an input outside what it may be or without that input at all, and rows that go another way or are too near to tell. */
 function markOutsiders(block: Block): void {
-  const { variant: { allBounds }, columns, rows, verdicts } = block;
+  const {
+    variant: { allBounds },
+    columns,
+    rows,
+    verdicts,
+  } = block;
   const found = (row: number): void => setMark(verdicts, row, markOf(block, row));
   const values = ({ column }: ColumnBound): Float64Array => columns[column] as Float64Array;
   for (let k = 0; k < allBounds.length; k += 2) {
@@ -49,9 +63,15 @@ function decideShares({ variant: { shares }, columns, verdicts, exactRow }: Bloc
   setMark(verdicts, row, mark.exact);
   const figures = exactRow(row);
   for (const share of shares) {
-    const { check: { load, limit } } = share;
+    const {
+      check: { load, limit },
+    } = share;
     const used = usedAt(share, columns, row);
-    if (Math.abs(used - 1) <= 3 * guardShare && compareDecimals(figureWith(load.why, figures), figureWith(limit.why, figures)) > 0) verdicts.holds[row] = 0;
+    if (
+      Math.abs(used - 1) <= 3 * guardShare &&
+      compareDecimals(figureWith(load.why, figures), figureWith(limit.why, figures)) > 0
+    )
+      verdicts.holds[row] = 0;
   }
 }
 
@@ -60,7 +80,10 @@ function decideReserve({ verdicts, exactRow }: Block, node: Node, row: number): 
   setMark(verdicts, row, mark.exact);
   const sides = node.kind === 'computed' && node.operation === 'difference' ? node.of : undefined;
   const figures = exactRow(row);
-  const side = sides === undefined ? figureWith(node, figures).comparedTo(0) : compareDecimals(figureWith(sides[0] as Node, figures), figureWith(sides[1] as Node, figures));
+  const side =
+    sides === undefined
+      ? figureWith(node, figures).comparedTo(0)
+      : compareDecimals(figureWith(sides[0] as Node, figures), figureWith(sides[1] as Node, figures));
   if (side < 0) verdicts.holds[row] = 0;
 }
 
@@ -69,10 +92,15 @@ function breakTie({ variant: { shares }, columns, verdicts, exactRow }: Block, r
   const figures = exactRow(row);
   const most = verdicts.most[row] as number;
   const close = shares.flatMap((share, k) => {
-    const { check: { load, limit } } = share;
-    return most - usedAt(share, columns, row) <= 2 * guardShare * Math.abs(most) ? [{ k, load: figureWith(load.why, figures), limit: figureWith(limit.why, figures) }] : [];
+    const {
+      check: { load, limit },
+    } = share;
+    return most - usedAt(share, columns, row) <= 2 * guardShare * Math.abs(most)
+      ? [{ k, load: figureWith(load.why, figures), limit: figureWith(limit.why, figures) }]
+      : [];
   });
-  const order = (a: (typeof close)[number], b: (typeof close)[number]): number => compareDecimals(a.load.times(b.limit), b.load.times(a.limit));
+  const order = (a: (typeof close)[number], b: (typeof close)[number]): number =>
+    compareDecimals(a.load.times(b.limit), b.load.times(a.limit));
   const worst = close.reduce((best, next) => (order(next, best) > 0 ? next : best));
   const tied = close.filter((candidate) => order(candidate, worst) === 0).map(({ k }) => k);
   verdicts.governs[row] = tied[0] ?? worst.k;
@@ -81,15 +109,40 @@ function breakTie({ variant: { shares }, columns, verdicts, exactRow }: Block, r
 
 /** Which check is closest to its limit, and whether it is within: both are read off the shares used. */
 function judgeShares(block: Block): void {
-  const { variant: { shares }, rows, verdicts } = block;
+  const {
+    variant: { shares },
+    rows,
+    verdicts,
+  } = block;
   const { most, second, governs, holds, fixed } = verdicts;
   while (fixed.length < shares.length) fixed.push(new Float64Array(most.length));
-  rank(shares.map(({ at, times, plus }, k) => ({ column: columnOf(block, at, fixed[k] as Float64Array), times, plus })), most, second, governs, rows);
-  if (shares.length > 0) judge(most, second, holds, guardShare, rows, (row) => decideShares(block, row), (row) => breakTie(block, row));
+  rank(
+    shares.map(({ at, times, plus }, k) => ({ column: columnOf(block, at, fixed[k] as Float64Array), times, plus })),
+    most,
+    second,
+    governs,
+    rows,
+  );
+  if (shares.length > 0)
+    judge(
+      most,
+      second,
+      holds,
+      guardShare,
+      rows,
+      (row) => decideShares(block, row),
+      (row) => breakTie(block, row),
+    );
 }
 
 /** Runs the tape over rows whose input columns are filled, and judges every row. */
-export function evaluateBlock(variant: Variant, columns: readonly Float64Array[], rows: number, verdicts: BlockVerdicts, exactRow: ExactRow): void {
+export function evaluateBlock(
+  variant: Variant,
+  columns: readonly Float64Array[],
+  rows: number,
+  verdicts: BlockVerdicts,
+  exactRow: ExactRow,
+): void {
   const block: Block = { variant, columns, rows, verdicts, exactRow };
   runBlock(variant.tape, columns, rows);
   verdicts.marks.fill(0, 0, rows);
@@ -98,5 +151,6 @@ export function evaluateBlock(variant: Variant, columns: readonly Float64Array[]
   verdicts.holds.fill(variant.overAnyway ? 0 : 1, 0, rows);
   markOutsiders(block);
   judgeShares(block);
-  for (const { node, at, edge } of variant.reserves) below(columnOf(block, at, verdicts.spare), edge, verdicts.holds, rows, (row) => decideReserve(block, node, row));
+  for (const { node, at, edge } of variant.reserves)
+    below(columnOf(block, at, verdicts.spare), edge, verdicts.holds, rows, (row) => decideReserve(block, node, row));
 }

@@ -33,44 +33,89 @@ function inUnit(text: string, leaf: Given): Quantity<Unit> | undefined {
 
 const short = (x: number): number => Math.round(x * 1e4) / 1e4;
 
-const evenly = (from: Decimal, to: Decimal, count: number) => (i: number): Decimal => (count === 1 ? from : applyLinear(from, to, i, count - 1));
+const evenly =
+  (from: Decimal, to: Decimal, count: number) =>
+  (i: number): Decimal =>
+    count === 1 ? from : applyLinear(from, to, i, count - 1);
 
 /** The figure at a share of evenly likely levels, or of a distribution. */
 function drawing(variation: Levels | Range | Chance, figures: readonly Decimal[]): (share: number) => number {
   const [a = 0, b = 0, c = 0] = figures.map((figure) => figure.toNumber());
   if (variation.kind === 'range') return (share) => short(a + (b - a) * share);
-  if (variation.kind === 'levels') { const all = figures.map((figure) => figure.toNumber()); return (share) => all[Math.min(all.length - 1, Math.floor(share * all.length))] as number; }
+  if (variation.kind === 'levels') {
+    const all = figures.map((figure) => figure.toNumber());
+    return (share) => all[Math.min(all.length - 1, Math.floor(share * all.length))] as number;
+  }
   switch (variation.shape) {
-    case 'uniform': return (share) => short(a + (b - a) * share);
-    case 'normal': return (share) => short(a + b * Math.max(-4, Math.min(4, normalQuantile(share))));
+    case 'uniform':
+      return (share) => short(a + (b - a) * share);
+    case 'normal':
+      return (share) => short(a + b * Math.max(-4, Math.min(4, normalQuantile(share))));
     case 'triangular': {
       if (c === a) return () => short(a);
       const split = (b - a) / (c - a);
-      return (share) => short(share < split ? a + Math.sqrt(share * (c - a) * (b - a)) : c - Math.sqrt((1 - share) * (c - a) * (c - b)));
+      return (share) =>
+        short(
+          share < split ? a + Math.sqrt(share * (c - a) * (b - a)) : c - Math.sqrt((1 - share) * (c - a) * (c - b)),
+        );
     }
   }
 }
 
 /** Reads a variation against its leaf; every level must be a figure the spec itself would take. */
-export function factorOf(path: string, variation: Levels | Range | Chance, leaf: Given): Either<UnusableVariation | TooManyVariants, Factor> {
-  const texts = variation.kind === 'levels' ? variation.texts : variation.kind === 'range' ? [variation.from, variation.to] : variation.figures;
+export function factorOf(
+  path: string,
+  variation: Levels | Range | Chance,
+  leaf: Given,
+): Either<UnusableVariation | TooManyVariants, Factor> {
+  const texts =
+    variation.kind === 'levels'
+      ? variation.texts
+      : variation.kind === 'range'
+        ? [variation.from, variation.to]
+        : variation.figures;
   if (texts.length === 0) return unusable(path, 'no levels', 'at least one level');
-  if (variation.kind === 'range' && !(Number.isInteger(variation.count) && variation.count >= 1)) return unusable(path, `a count of ${variation.count}`, 'a whole number of levels');
+  if (variation.kind === 'range' && !(Number.isInteger(variation.count) && variation.count >= 1))
+    return unusable(path, `a count of ${variation.count}`, 'a whole number of levels');
   const count = variation.kind === 'levels' ? texts.length : variation.kind === 'range' ? variation.count : 0;
   if (count > mostLevels) return left({ chapter: 'study', tag: 'TooManyVariants', count, most: mostLevels, path });
   const figures: Decimal[] = [];
   for (const [index, text] of texts.entries()) {
     const figure = inUnit(text, leaf);
-    if (figure === undefined) return unusable(path, `"${String(text).slice(0, 40)}"`, `a figure of ${dimensionOf(leaf.value.unit)} with its unit`);
+    if (figure === undefined)
+      return unusable(
+        path,
+        `"${String(text).slice(0, 40)}"`,
+        `a figure of ${dimensionOf(leaf.value.unit)} with its unit`,
+      );
     const isSpread = variation.kind === 'chance' && variation.shape === 'normal' && index === 1;
-    if (!isSpread && leaf.between !== undefined && (figure.value.lt(leaf.between[0]) || figure.value.gt(leaf.between[1]))) {
-      return unusable(path, show(figure), `a figure from ${leaf.between[0].toFixed()} to ${leaf.between[1].toFixed()} ${leaf.value.unit}`);
+    if (
+      !isSpread &&
+      leaf.between !== undefined &&
+      (figure.value.lt(leaf.between[0]) || figure.value.gt(leaf.between[1]))
+    ) {
+      return unusable(
+        path,
+        show(figure),
+        `a figure from ${leaf.between[0].toFixed()} to ${leaf.between[1].toFixed()} ${leaf.value.unit}`,
+      );
     }
     figures.push(figure.value);
   }
-  const rising = variation.kind !== 'chance' || variation.shape === 'normal' || figures.every((figure, i) => i === 0 || figure.gte(figures[i - 1] as Decimal));
+  const rising =
+    variation.kind !== 'chance' ||
+    variation.shape === 'normal' ||
+    figures.every((figure, i) => i === 0 || figure.gte(figures[i - 1] as Decimal));
   if (!rising) return unusable(path, texts.join(', '), 'figures that rise');
   const [first, second] = figures as [Decimal, Decimal];
-  const levelAt = variation.kind === 'range' ? evenly(first, second, count) : (level: number): Decimal => figures[level] as Decimal;
-  return right({ path, unit: leaf.value.unit, basis: leaf.basis, levels: count, levelAt, atShare: drawing(variation, figures) });
+  const levelAt =
+    variation.kind === 'range' ? evenly(first, second, count) : (level: number): Decimal => figures[level] as Decimal;
+  return right({
+    path,
+    unit: leaf.value.unit,
+    basis: leaf.basis,
+    levels: count,
+    levelAt,
+    atShare: drawing(variation, figures),
+  });
 }

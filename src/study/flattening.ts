@@ -53,7 +53,9 @@ export class Flattening {
   private argument(form: Form): Argument {
     if (isFixed(form)) return { value: form.at.toNumber() };
     const [[column, times] = [this.columnOf(form), undefined], ...others] = form.terms;
-    return times === undefined || others.length > 0 ? { column: this.columnOf(form), times: 1, plus: 0 } : { column, times: times.toNumber(), plus: form.at.toNumber() };
+    return times === undefined || others.length > 0
+      ? { column: this.columnOf(form), times: 1, plus: 0 }
+      : { column, times: times.toNumber(), plus: form.at.toNumber() };
   }
 
   /** The column of a form, run at once: for what later steps need. */
@@ -74,14 +76,21 @@ export class Flattening {
     const terms = [...form.terms].sort(([a], [b]) => a - b);
     const column = this.registers++;
     this.columns.set(formKey(form), column);
-    return { sources: terms.map(([source]) => source), target: { column, times: terms.map(([, times]) => times.toNumber()), plus: form.at.toNumber() } };
+    return {
+      sources: terms.map(([source]) => source),
+      target: { column, times: terms.map(([, times]) => times.toNumber()), plus: form.at.toNumber() },
+    };
   }
 
   /** What a decision asks of a column: of the one its sides hang on, or of the column of their difference. */
   bound(decision: Decision): readonly ColumnBound[] {
     const [left, right] = [this.formOf(decision.left), this.formOf(decision.right)];
     const gap = gapOf(left, right);
-    const size = Math.abs(left.at.toNumber()) + Math.abs(right.at.toNumber()) + Math.abs(decision.left.value.value.toNumber()) + Math.abs(decision.right.value.value.toNumber());
+    const size =
+      Math.abs(left.at.toNumber()) +
+      Math.abs(right.at.toNumber()) +
+      Math.abs(decision.left.value.value.toNumber()) +
+      Math.abs(decision.right.value.value.toNumber());
     const bound = boundOf(decision, gap, size);
     if (bound === undefined) return [];
     const argument = this.argument(gap);
@@ -103,7 +112,8 @@ export class Flattening {
       groups.set(key, group);
       return { column: target.column };
     });
-    for (const { sources, targets } of groups.values()) for (const run of linearRuns(sources, targets)) this.steps.push({ run });
+    for (const { sources, targets } of groups.values())
+      for (const run of linearRuns(sources, targets)) this.steps.push({ run });
     return operands;
   }
 }

@@ -12,9 +12,13 @@ export function applyRounding(x: number, step: number, mode: RoundingMode): numb
   const half = Math.floor(size) + 0.5;
   const near = Math.abs(size - half) <= band * Math.max(1, size) ? half : size;
   switch (mode) {
-    case 'down': return Math.floor(steps) * step;
-    case 'up': return Math.ceil(steps) * step;
-    case 'nearest': return Math.sign(steps) * Math.floor(near + 0.5) * step;
-    case 'nearest-down': return Math.sign(steps) * Math.ceil(near - 0.5) * step;
+    case 'down':
+      return Math.floor(steps) * step;
+    case 'up':
+      return Math.ceil(steps) * step;
+    case 'nearest':
+      return Math.sign(steps) * Math.floor(near + 0.5) * step;
+    case 'nearest-down':
+      return Math.sign(steps) * Math.ceil(near - 0.5) * step;
   }
 }

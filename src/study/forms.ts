@@ -21,9 +21,13 @@ export const columnForm = (column: number): Form => ({ at: zero, terms: new Map(
 export const isFixed = ({ terms }: Form): boolean => terms.size === 0;
 
 /** Every number of a form taken through one multiplication or division. */
-const each = ({ at, terms }: Form, through: (x: Decimal) => Decimal): Form => ({ at: through(at), terms: new Map([...terms].map(([column, factor]) => [column, through(factor)])) });
+const each = ({ at, terms }: Form, through: (x: Decimal) => Decimal): Form => ({
+  at: through(at),
+  terms: new Map([...terms].map(([column, factor]) => [column, through(factor)])),
+});
 
-const scaled = (form: Form, times: Decimal): Form => (times.isZero() ? numberForm(zero) : each(form, (x) => x.times(times)));
+const scaled = (form: Form, times: Decimal): Form =>
+  times.isZero() ? numberForm(zero) : each(form, (x) => x.times(times));
 
 /** `a - b` */
 export const gapOf = (a: Form, b: Form): Form => added(a, scaled(b, one.neg()));
@@ -32,7 +36,8 @@ function added(a: Form, b: Form): Form {
   const terms = new Map(a.terms);
   for (const [column, factor] of b.terms) {
     const total = (terms.get(column) ?? zero).plus(factor);
-    if (total.isZero()) terms.delete(column); else terms.set(column, total);
+    if (total.isZero()) terms.delete(column);
+    else terms.set(column, total);
   }
   return { at: a.at.plus(b.at), terms };
 }
@@ -41,18 +46,28 @@ function added(a: Form, b: Form): Form {
 export function linearStep(node: Computed, parts: readonly Form[]): Form | undefined {
   const [a, b] = parts as readonly [Form, Form];
   switch (node.operation) {
-    case 'sum': return parts.reduce(added);
-    case 'difference': return gapOf(a, b);
-    case 'relabel': return a;
-    case 'product': return isFixed(a) ? scaled(b, a.at) : isFixed(b) ? scaled(a, b.at) : undefined;
-    case 'quotient': return isFixed(b) && !b.at.isZero() ? each(a, (x) => x.div(b.at)) : undefined;
+    case 'sum':
+      return parts.reduce(added);
+    case 'difference':
+      return gapOf(a, b);
+    case 'relabel':
+      return a;
+    case 'product':
+      return isFixed(a) ? scaled(b, a.at) : isFixed(b) ? scaled(a, b.at) : undefined;
+    case 'quotient':
+      return isFixed(b) && !b.at.isZero() ? each(a, (x) => x.div(b.at)) : undefined;
     case 'convert': {
       const { times, over } = node.factor as NonNullable<Computed['factor']>;
       return each(a, (x) => x.times(times).div(over));
     }
-    default: return undefined;
+    default:
+      return undefined;
   }
 }
 
 /** One text for one form. */
-export const formKey = ({ at, terms }: Form): string => `${at.toString()} ${[...terms].sort(([a], [b]) => a - b).map(([column, factor]) => `${factor.toString()}@${column}`).join(' ')}`;
+export const formKey = ({ at, terms }: Form): string =>
+  `${at.toString()} ${[...terms]
+    .sort(([a], [b]) => a - b)
+    .map(([column, factor]) => `${factor.toString()}@${column}`)
+    .join(' ')}`;

@@ -4,11 +4,18 @@ import type { Variant } from './variant.js';
 import { mark } from './verdicts.js';
 
 /** Rows of one alternative in a chunk; without places they are all of them. */
-export interface Group { readonly indexes: readonly number[]; readonly places?: number[] }
+export interface Group {
+  readonly indexes: readonly number[];
+  readonly places?: number[];
+}
 
 /** The rows of each alternative, in the order of their first rows. */
 export function groupsOf(choices: readonly Int16Array[], rows: number): readonly Group[] {
-  const alike = choices.every((column) => { const first = column[0]; for (let i = 1; i < rows; i += 1) if (column[i] !== first) return false; return true; });
+  const alike = choices.every((column) => {
+    const first = column[0];
+    for (let i = 1; i < rows; i += 1) if (column[i] !== first) return false;
+    return true;
+  });
   const indexesAt = (i: number): readonly number[] => choices.map((column) => column[i] as number);
   if (alike) return [{ indexes: indexesAt(0) }];
   const groups = new Map<string, { indexes: readonly number[]; places: number[] }>();
@@ -22,15 +29,31 @@ export function groupsOf(choices: readonly Int16Array[], rows: number): readonly
 }
 
 /** The figures as columns: those of the tape themselves when they may be handed out, copies in their places otherwise. */
-export function figureColumns(variant: Variant, columns: readonly Float64Array[], figures: readonly Float64Array[], names: readonly string[], count: number, handOut: boolean, places: readonly number[] | undefined): readonly Float64Array[] {
+export function figureColumns(
+  variant: Variant,
+  columns: readonly Float64Array[],
+  figures: readonly Float64Array[],
+  names: readonly string[],
+  count: number,
+  handOut: boolean,
+  places: readonly number[] | undefined,
+): readonly Float64Array[] {
   return names.map((name, k) => {
     const out = figures[k] as Float64Array;
     const at = variant.figures.find((figure) => figure.name === name)?.at;
     if (at === undefined) return out;
-    if (!isVaried(at)) { if (places === undefined) out.fill(at.value, 0, count); else for (const i of places) out[i] = at.value; return out; }
+    if (!isVaried(at)) {
+      if (places === undefined) out.fill(at.value, 0, count);
+      else for (const i of places) out[i] = at.value;
+      return out;
+    }
     const column = columns[at.column] as Float64Array;
     if (handOut) return column;
-    if (places === undefined) out.set(column); else places.forEach((i, j) => { out[i] = column[j] as number; });
+    if (places === undefined) out.set(column);
+    else
+      places.forEach((i, j) => {
+        out[i] = column[j] as number;
+      });
     return out;
   });
 }
@@ -44,7 +67,11 @@ export function gather(from: Float64Array, to: Float64Array, places: readonly nu
 }
 
 /** Marked rows by what is to be done with them; exact ones are done already, and counted once with the whole ones. */
-export function sortMarked(marks: Uint8Array, count: number, placeOf: (j: number) => number): { whole: readonly number[]; otherWay: readonly number[]; exactRows: number } {
+export function sortMarked(
+  marks: Uint8Array,
+  count: number,
+  placeOf: (j: number) => number,
+): { whole: readonly number[]; otherWay: readonly number[]; exactRows: number } {
   const whole: number[] = [];
   const otherWay: number[] = [];
   let exactRows = 0;

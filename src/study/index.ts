@@ -12,6 +12,18 @@ export type { Header, Point, Row } from './rows.js';
 export { bracketWidth, type HoldingInterval, holdingInterval, type Solution, solveFor } from './solve.js';
 export { type Bar, oneAtATime, sample, type Spread } from './spread.js';
 export { mostRows, study, type Study, type StudyPlan } from './study.js';
-export { type Alternatives, alternatives, type Chance, type Levels, levels, normal, type Range, range, triangular, uniform, type Variation } from './vary.js';
+export {
+  type Alternatives,
+  alternatives,
+  type Chance,
+  type Levels,
+  levels,
+  normal,
+  type Range,
+  range,
+  triangular,
+  uniform,
+  type Variation,
+} from './vary.js';
 export { type Measure, standardMeasure } from './variant.js';
 export { wordsForStudy } from './words.js';

@@ -11,7 +11,16 @@ export function outside(x: Column, low: number, high: number, rows: number, foun
 }
 
 /** The same for two columns in one loop. */
-export function outsideTwo(x: Column, low: number, high: number, y: Column, floor: number, top: number, rows: number, found: (row: number) => void): void {
+export function outsideTwo(
+  x: Column,
+  low: number,
+  high: number,
+  y: Column,
+  floor: number,
+  top: number,
+  rows: number,
+  found: (row: number) => void,
+): void {
   for (let i = 0; i < rows; i += 1) {
     const v = x[i] as number;
     const w = y[i] as number;
@@ -26,26 +35,69 @@ export interface Ranked {
   readonly plus: number;
 }
 
-function rankFour(a: Column, at: number, ap: number, b: Column, bt: number, bp: number, c: Column, ct: number, cp: number, d: Column, dt: number, dp: number, k: number, most: Column, second: Column, whose: Uint16Array, rows: number): void {
+function rankFour(
+  a: Column,
+  at: number,
+  ap: number,
+  b: Column,
+  bt: number,
+  bp: number,
+  c: Column,
+  ct: number,
+  cp: number,
+  d: Column,
+  dt: number,
+  dp: number,
+  k: number,
+  most: Column,
+  second: Column,
+  whose: Uint16Array,
+  rows: number,
+): void {
   for (let i = 0; i < rows; i += 1) {
     let first = most[i] as number;
     let next = second[i] as number;
     let who = whose[i] as number;
     const p = at * (a[i] as number) + ap;
-    if (p > first) { next = first; first = p; who = k; } else if (p > next) next = p;
+    if (p > first) {
+      next = first;
+      first = p;
+      who = k;
+    } else if (p > next) next = p;
     const q = bt * (b[i] as number) + bp;
-    if (q > first) { next = first; first = q; who = k + 1; } else if (q > next) next = q;
+    if (q > first) {
+      next = first;
+      first = q;
+      who = k + 1;
+    } else if (q > next) next = q;
     const r = ct * (c[i] as number) + cp;
-    if (r > first) { next = first; first = r; who = k + 2; } else if (r > next) next = r;
+    if (r > first) {
+      next = first;
+      first = r;
+      who = k + 2;
+    } else if (r > next) next = r;
     const s = dt * (d[i] as number) + dp;
-    if (s > first) { next = first; first = s; who = k + 3; } else if (s > next) next = s;
+    if (s > first) {
+      next = first;
+      first = s;
+      who = k + 3;
+    } else if (s > next) next = s;
     most[i] = first;
     second[i] = next;
     whose[i] = who;
   }
 }
 
-function rankOne(a: Column, at: number, ap: number, k: number, most: Column, second: Column, whose: Uint16Array, rows: number): void {
+function rankOne(
+  a: Column,
+  at: number,
+  ap: number,
+  k: number,
+  most: Column,
+  second: Column,
+  whose: Uint16Array,
+  rows: number,
+): void {
   for (let i = 0; i < rows; i += 1) {
     const p = at * (a[i] as number) + ap;
     const first = most[i] as number;
@@ -65,7 +117,25 @@ export function rank(shares: readonly Ranked[], most: Column, second: Column, wh
   let k = 0;
   for (; k + 4 <= shares.length; k += 4) {
     const [a, b, c, d] = shares.slice(k, k + 4) as [Ranked, Ranked, Ranked, Ranked];
-    rankFour(a.column, a.times, a.plus, b.column, b.times, b.plus, c.column, c.times, c.plus, d.column, d.times, d.plus, k, most, second, whose, rows);
+    rankFour(
+      a.column,
+      a.times,
+      a.plus,
+      b.column,
+      b.times,
+      b.plus,
+      c.column,
+      c.times,
+      c.plus,
+      d.column,
+      d.times,
+      d.plus,
+      k,
+      most,
+      second,
+      whose,
+      rows,
+    );
   }
   for (; k < shares.length; k += 1) {
     const { column, times, plus } = shares[k] as Ranked;
@@ -77,20 +147,38 @@ export function rank(shares: readonly Ranked[], most: Column, second: Column, wh
  * From the greatest share used to the verdict: within below one, over above it. Calls back for rows too near to one, and for
  * rows whose two greatest shares are too near to each other.
  */
-export function verdicts(most: Column, second: Column, holds: Uint8Array, share: number, rows: number, nearLimit: (row: number) => void, nearTie: (row: number) => void): void {
+export function verdicts(
+  most: Column,
+  second: Column,
+  holds: Uint8Array,
+  share: number,
+  rows: number,
+  nearLimit: (row: number) => void,
+  nearTie: (row: number) => void,
+): void {
   const [low, high] = [1 - 2 * share, 1 + 2 * share];
   for (let i = 0; i < rows; i += 1) {
     const used = most[i] as number;
-    if (used > low) { if (used > high) holds[i] = 0; else nearLimit(i); }
+    if (used > low) {
+      if (used > high) holds[i] = 0;
+      else nearLimit(i);
+    }
     if (used - (second[i] as number) <= share * (used < 0 ? -used : used)) nearTie(i);
   }
 }
 
 /** Reserves that no share speaks for: over below the edge, too near around it. */
-export function below(reserve: Column, edge: number, holds: Uint8Array, rows: number, near: (row: number) => void): void {
+export function below(
+  reserve: Column,
+  edge: number,
+  holds: Uint8Array,
+  rows: number,
+  near: (row: number) => void,
+): void {
   for (let i = 0; i < rows; i += 1) {
     const left = reserve[i] as number;
     if (left > edge) continue;
-    if (left < -edge) holds[i] = 0; else near(i);
+    if (left < -edge) holds[i] = 0;
+    else near(i);
   }
 }

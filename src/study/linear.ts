@@ -20,7 +20,8 @@ export function lineOf(root: Node, path: string): Line | undefined {
     return memo.get(node);
   };
   const formOf = (node: Node): Form | undefined => {
-    if (node.kind !== 'computed') return node.kind === 'given' && node.path === path ? columnForm(input) : numberForm(node.value.value);
+    if (node.kind !== 'computed')
+      return node.kind === 'given' && node.path === path ? columnForm(input) : numberForm(node.value.value);
     const parts = node.of.map(read);
     if (!parts.every((part) => part !== undefined)) return undefined;
     return parts.every(isFixed) ? numberForm(node.value.value) : linearStep(node, parts);

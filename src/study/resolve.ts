@@ -43,7 +43,10 @@ export interface Resolved {
 type Problem = TrailerError | StudyError;
 
 /** Leaves of the spec and of every alternative on its own, so that a figure that only an alternative has can be varied too. */
-function knownLeaves(base: unknown, alternatives: readonly (readonly [string, Alternatives])[]): Either<Problem, ReadonlyMap<string, Given>> {
+function knownLeaves(
+  base: unknown,
+  alternatives: readonly (readonly [string, Alternatives])[],
+): Either<Problem, ReadonlyMap<string, Given>> {
   const decoded = decodeSpec(base);
   if (isLeft(decoded)) return decoded;
   const leaves = new Map(leavesOf(decoded.right));
@@ -57,11 +60,20 @@ function knownLeaves(base: unknown, alternatives: readonly (readonly [string, Al
   return right(leaves);
 }
 
-function readFactors(vary: readonly (readonly [string, Exclude<Variation, Alternatives>])[], leaves: ReadonlyMap<string, Given>): Either<StudyError, readonly Factor[]> {
+function readFactors(
+  vary: readonly (readonly [string, Exclude<Variation, Alternatives>])[],
+  leaves: ReadonlyMap<string, Given>,
+): Either<StudyError, readonly Factor[]> {
   const factors: Factor[] = [];
   for (const [path, variation] of vary) {
     const leaf = leaves.get(path);
-    if (leaf === undefined) return left({ chapter: 'study', tag: 'UnknownPath', path, nearest: nearestKeys([...leaves.keys()], (other) => editDistance(path, other)) });
+    if (leaf === undefined)
+      return left({
+        chapter: 'study',
+        tag: 'UnknownPath',
+        path,
+        nearest: nearestKeys([...leaves.keys()], (other) => editDistance(path, other)),
+      });
     const factor = factorOf(path, variation, leaf);
     if (isLeft(factor)) return factor;
     factors.push(factor.right);
@@ -70,15 +82,31 @@ function readFactors(vary: readonly (readonly [string, Exclude<Variation, Altern
 }
 
 /** Reads the variations of a plan. Variants are recorded when they are first met, and kept. */
-export function resolve(base: unknown, vary: Readonly<Record<string, Variation>>, measure: Measure): Either<Problem, Resolved> {
+export function resolve(
+  base: unknown,
+  vary: Readonly<Record<string, Variation>>,
+  measure: Measure,
+): Either<Problem, Resolved> {
   const entries = Object.entries(vary);
-  const alternatives = entries.flatMap(([name, variation]) => (variation.kind === 'alternatives' ? [[name, variation] as const] : []));
-  const figures = entries.flatMap(([path, variation]) => (variation.kind === 'alternatives' ? [] : [[path, variation] as const]));
+  const alternatives = entries.flatMap(([name, variation]) =>
+    variation.kind === 'alternatives' ? [[name, variation] as const] : [],
+  );
+  const figures = entries.flatMap(([path, variation]) =>
+    variation.kind === 'alternatives' ? [] : [[path, variation] as const],
+  );
   for (const [name, { choices }] of alternatives) {
-    if (Object.keys(choices).length === 0) return left({ chapter: 'study', tag: 'UnusableVariation', path: name, found: 'no alternatives', needed: 'at least one alternative' });
+    if (Object.keys(choices).length === 0)
+      return left({
+        chapter: 'study',
+        tag: 'UnusableVariation',
+        path: name,
+        found: 'no alternatives',
+        needed: 'at least one alternative',
+      });
   }
   const combinations = alternatives.reduce((count, [, { choices }]) => count * Object.keys(choices).length, 1);
-  if (combinations > mostVariants) return left({ chapter: 'study', tag: 'TooManyVariants', count: combinations, most: mostVariants });
+  if (combinations > mostVariants)
+    return left({ chapter: 'study', tag: 'TooManyVariants', count: combinations, most: mostVariants });
   const leaves = knownLeaves(base, alternatives);
   if (isLeft(leaves)) return leaves;
   const factors = readFactors(figures, leaves.right);
@@ -87,7 +115,9 @@ export function resolve(base: unknown, vary: Readonly<Record<string, Variation>>
   const units = factors.right.map(({ unit }) => unit);
   const choices = alternatives.map(([name, { choices: named }]) => ({ name, choices: Object.keys(named) }));
   const specOf = (indexes: readonly number[]): unknown => {
-    const changes = indexes.map((index, i) => (index < 0 ? {} : (Object.values((alternatives[i] as readonly [string, Alternatives])[1].choices)[index] ?? {})));
+    const changes = indexes.map((index, i) =>
+      index < 0 ? {} : (Object.values((alternatives[i] as readonly [string, Alternatives])[1].choices)[index] ?? {}),
+    );
     return changes.reduce<unknown>((spec, change) => changed(spec, change), base);
   };
   const kept = new Map<string, Either<TrailerError, Variant>>();
@@ -107,16 +137,29 @@ export function resolve(base: unknown, vary: Readonly<Record<string, Variation>>
       const way = variantOf(spec, inputs, units, measure);
       return isLeft(way) ? undefined : way.right;
     };
-    return { ways: known, record, keep: (way) => { known.push(way); } };
+    return {
+      ways: known,
+      record,
+      keep: (way) => {
+        known.push(way);
+      },
+    };
   };
   const combination = (place: number): readonly number[] => {
     const indexes: number[] = [];
     let rest = place;
-    for (const { choices: named } of [...choices].reverse()) { indexes.unshift(rest % named.length); rest = Math.floor(rest / named.length); }
+    for (const { choices: named } of [...choices].reverse()) {
+      indexes.unshift(rest % named.length);
+      rest = Math.floor(rest / named.length);
+    }
     return indexes;
   };
   return right({
-    factors: factors.right, choices, specOf, variantOf: keptVariant, otherWays,
+    factors: factors.right,
+    choices,
+    specOf,
+    variantOf: keptVariant,
+    otherWays,
     allVariants: () => Array.from({ length: combinations }, (_, place) => keptVariant(combination(place))),
     own: inputs.map((path) => (leaves.right.get(path) as Given).value.value.toNumber()),
   });

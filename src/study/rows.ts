@@ -17,31 +17,55 @@ export interface Point {
 }
 
 export type Row =
-  | (Point & { readonly answered: true; readonly figures: Readonly<Record<string, number>>; readonly holds: boolean; readonly governs: string })
+  | (Point & {
+      readonly answered: true;
+      readonly figures: Readonly<Record<string, number>>;
+      readonly holds: boolean;
+      readonly governs: string;
+    })
   | (Point & { readonly answered: false; readonly error: TrailerError });
 
 /** What a choice is called; the spec as it stands when none was taken. */
-export const choiceName = (names: readonly string[], index: number): string => (index < 0 ? 'as specified' : (names[index] ?? ''));
+export const choiceName = (names: readonly string[], index: number): string =>
+  index < 0 ? 'as specified' : (names[index] ?? '');
 
-export function* rowsOf(header: Header, chunks: Iterable<Chunk>, from: number, to: number, signal?: AbortSignal): Generator<Row, void> {
+export function* rowsOf(
+  header: Header,
+  chunks: Iterable<Chunk>,
+  from: number,
+  to: number,
+  signal?: AbortSignal,
+): Generator<Row, void> {
   let done = 0;
   for (const chunk of chunks) {
     for (let i = 0; i < chunk.rows; i += 1) yield rowOf(header, chunk, i);
     done += chunk.rows;
   }
-  if (signal?.aborted === true && from + done < to) yield { row: from + done, choices: {}, inputs: {}, answered: false, error: { chapter: 'study', tag: 'Aborted', afterRows: done } };
+  if (signal?.aborted === true && from + done < to)
+    yield {
+      row: from + done,
+      choices: {},
+      inputs: {},
+      answered: false,
+      error: { chapter: 'study', tag: 'Aborted', afterRows: done },
+    };
 }
 
 function rowOf({ choices, inputs, figures }: Header, chunk: Chunk, i: number): Row {
   const point = {
     row: chunk.start + i,
-    choices: Object.fromEntries(choices.map(({ name, choices: names }, k) => [name, choiceName(names, chunk.choices[k]?.[i] ?? -1)])),
+    choices: Object.fromEntries(
+      choices.map(({ name, choices: names }, k) => [name, choiceName(names, chunk.choices[k]?.[i] ?? -1)]),
+    ),
     inputs: Object.fromEntries(inputs.map(({ path }, k) => [path, chunk.inputs[k]?.[i] as number])),
   };
   const error = chunk.unanswered.get(i);
   if (error !== undefined) return { ...point, answered: false, error };
   return {
-    ...point, answered: true, holds: chunk.holds[i] === 1, governs: chunk.governNames[chunk.governs[i] as number] as string,
+    ...point,
+    answered: true,
+    holds: chunk.holds[i] === 1,
+    governs: chunk.governNames[chunk.governs[i] as number] as string,
     figures: Object.fromEntries(figures.map(({ name }, k) => [name, chunk.figures[k]?.[i] as number])),
   };
 }

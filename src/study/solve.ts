@@ -59,7 +59,13 @@ function ready(base: unknown, path: string): Either<TrailerError, Ready> {
   if (isLeft(assessed)) return assessed;
   const leaves = leavesOf(assessed.right.spec);
   const leaf = leaves.get(path);
-  if (leaf?.between === undefined) return left({ chapter: 'study', tag: 'UnknownPath', path, nearest: nearestKeys([...leaves.keys()], (other) => editDistance(path, other)) });
+  if (leaf?.between === undefined)
+    return left({
+      chapter: 'study',
+      tag: 'UnknownPath',
+      path,
+      nearest: nearestKeys([...leaves.keys()], (other) => editDistance(path, other)),
+    });
   const { unit, value } = leaf.value;
   const at = assessAt(base, path, unit, leaf.basis);
   return right({ at, own: value, unit, assessment: assessed.right, cells: cellsOf(at, path, ...leaf.between) });
@@ -79,12 +85,17 @@ function ready(base: unknown, path: string): Either<TrailerError, Ready> {
  * @example orThrow(solveFor(spec, 'cargo.0.weight', (a) => a.checks[0].reserve)).value // 10,350 lb
  * @source the working of `assess`, solved for one of its inputs
  */
-export function solveFor(base: unknown, path: string, choose: (assessment: Assessment) => { readonly why: Node } | undefined): Either<TrailerError, Solution> {
+export function solveFor(
+  base: unknown,
+  path: string,
+  choose: (assessment: Assessment) => { readonly why: Node } | undefined,
+): Either<TrailerError, Solution> {
   const given = ready(base, path);
   if (isLeft(given)) return given;
   const { assessment, own, unit, cells } = given.right;
   const reserve = choose(assessment);
-  const none = (found: string): Either<TrailerError, never> => left({ chapter: 'study', tag: 'NoSolution', path, what: reserve?.why.symbol ?? 'the reserve', found });
+  const none = (found: string): Either<TrailerError, never> =>
+    left({ chapter: 'study', tag: 'NoSolution', path, what: reserve?.why.symbol ?? 'the reserve', found });
   if (reserve === undefined) return none('no such reserve in this assessment');
   const zeros = cells.flatMap((cell) => {
     const node = cell.assessment === undefined ? undefined : choose(cell.assessment)?.why;
@@ -93,10 +104,17 @@ export function solveFor(base: unknown, path: string, choose: (assessment: Asses
     return at.map((x) => ({ x, how }));
   });
   const [nearest] = zeros.sort((a, b) => a.x.minus(own).abs().comparedTo(b.x.minus(own).abs()));
-  return nearest === undefined ? none('the same sign everywhere') : right({ path, value: ofDecimal(nearest.x, unit), how: nearest.how });
+  return nearest === undefined
+    ? none('the same sign everywhere')
+    : right({ path, value: ofDecimal(nearest.x, unit), how: nearest.how });
 }
 
-interface Piece { readonly from: Decimal; readonly to: Decimal; readonly over: readonly string[]; readonly how: 'exact' | 'bracketed' }
+interface Piece {
+  readonly from: Decimal;
+  readonly to: Decimal;
+  readonly over: readonly string[];
+  readonly how: 'exact' | 'bracketed';
+}
 
 /** A cell cut at the zeros of its reserves, each piece with the reserves that are negative in it. */
 function piecesOf({ from, to, assessment, unspoken }: Cell, path: string): readonly Piece[] {
@@ -108,7 +126,16 @@ function piecesOf({ from, to, assessment, unspoken }: Cell, path: string): reado
   return cuts.slice(1).flatMap((end, i) => {
     const start = cuts[i] as Decimal;
     const middle = start.plus(end).div(2);
-    return end.gt(start) ? [{ from: start, to: end, over: reserves.filter(({ node }) => figureAt(node, path, middle).isNegative()).map(({ what }) => what), how }] : [];
+    return end.gt(start)
+      ? [
+          {
+            from: start,
+            to: end,
+            over: reserves.filter(({ node }) => figureAt(node, path, middle).isNegative()).map(({ what }) => what),
+            how,
+          },
+        ]
+      : [];
   });
 }
 
@@ -116,7 +143,8 @@ function piecesOf({ from, to, assessment, unspoken }: Cell, path: string): reado
 function joined(pieces: readonly Piece[], at: AssessAt): readonly Piece[] {
   return pieces.reduce<Piece[]>((list, piece) => {
     const last = list.at(-1);
-    const one = last !== undefined && last.over.length === 0 && piece.over.length === 0 && at(piece.from)?.holds === true;
+    const one =
+      last !== undefined && last.over.length === 0 && piece.over.length === 0 && at(piece.from)?.holds === true;
     if (one) list[list.length - 1] = { ...last, to: piece.to, how: last.how === 'exact' ? piece.how : last.how };
     else list.push(piece);
     return list;
@@ -134,14 +162,28 @@ export function holdingInterval(base: unknown, path: string): Either<TrailerErro
   const given = ready(base, path);
   if (isLeft(given)) return given;
   const { at, own, unit, cells } = given.right;
-  const pieces = joined(cells.flatMap((cell) => piecesOf(cell, path)), at);
+  const pieces = joined(
+    cells.flatMap((cell) => piecesOf(cell, path)),
+    at,
+  );
   const far = ({ from, to }: Piece): Decimal => (own.lt(from) ? from.minus(own) : own.gt(to) ? own.minus(to) : zero);
   const [best] = pieces.filter(({ over }) => over.length === 0).sort((a, b) => far(a).comparedTo(far(b)));
-  if (best === undefined) return left({ chapter: 'study', tag: 'NoSolution', path, what: 'every reserve', found: 'no value at which all checks hold' });
+  if (best === undefined)
+    return left({
+      chapter: 'study',
+      tag: 'NoSolution',
+      path,
+      what: 'every reserve',
+      found: 'no value at which all checks hold',
+    });
   const i = pieces.indexOf(best);
-  const beyond = (piece: Piece | undefined, end: Decimal): readonly string[] => (piece === undefined || compareDecimals(piece.from, end) * compareDecimals(piece.to, end) > 0 ? [] : piece.over);
+  const beyond = (piece: Piece | undefined, end: Decimal): readonly string[] =>
+    piece === undefined || compareDecimals(piece.from, end) * compareDecimals(piece.to, end) > 0 ? [] : piece.over;
   return right({
-    path, from: ofDecimal(best.from, unit), to: ofDecimal(best.to, unit), how: best.how,
+    path,
+    from: ofDecimal(best.from, unit),
+    to: ofDecimal(best.to, unit),
+    how: best.how,
     included: { from: at(best.from)?.holds === true, to: at(best.to)?.holds === true },
     setBy: { from: beyond(pieces[i - 1], best.from), to: beyond(pieces[i + 1], best.to) },
   });

@@ -30,7 +30,9 @@ function put(part: unknown, keys: readonly string[], value: unknown): unknown {
   const record = typeof part === 'object' && part !== null ? (part as Json) : {};
   const changedInside = put(Object.hasOwn(record, key) ? record[key] : undefined, rest, value);
   if (!Array.isArray(part) || !/^(0|[1-9]\d{0,3})$/.test(key)) return { ...record, [key]: changedInside };
-  return Array.from({ length: Math.max(part.length, Number(key) + 1) }, (_, i): unknown => (i === Number(key) ? changedInside : part[i]));
+  return Array.from({ length: Math.max(part.length, Number(key) + 1) }, (_, i): unknown =>
+    i === Number(key) ? changedInside : part[i],
+  );
 }
 
 /** The JSON with the part at each path replaced; the original is left as it is. */

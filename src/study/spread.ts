@@ -22,18 +22,33 @@ export interface Bar {
  * @example orThrow(oneAtATime({ base: spec, vary: { 'cargo.0.front': levels('110 in', '130 in') } }, 'tongue load')).bars[0].factor // cargo.0.front
  * @source common practice, no source
  */
-export function oneAtATime(plan: Omit<StudyPlan, 'design'>, figure: string): Either<TrailerError, { readonly base: number; readonly bars: readonly Bar[] }> {
+export function oneAtATime(
+  plan: Omit<StudyPlan, 'design'>,
+  figure: string,
+): Either<TrailerError, { readonly base: number; readonly bars: readonly Bar[] }> {
   const made = study({ ...plan, design: { kind: 'one at a time' } });
   if (isLeft(made)) return made;
   const known = made.right.figures.map(({ name }) => name);
   if (!known.includes(figure)) return left({ chapter: 'study', tag: 'UnknownPath', path: figure, nearest: known });
   const rows = [...made.right.rows()].flatMap((row) => (row.answered ? [row] : []));
   const base = rows.find(({ row }) => row === 0)?.figures[figure];
-  if (base === undefined) return left({ chapter: 'study', tag: 'NoSolution', path: figure, what: figure, found: 'no answer for the spec as it stands' });
-  const spans = [...made.right.choices.map(({ name, choices }) => ({ name, size: choices.length })), ...made.right.inputs.map(({ path }) => ({ name: path, size: levelsIn(plan, path) }))];
+  if (base === undefined)
+    return left({
+      chapter: 'study',
+      tag: 'NoSolution',
+      path: figure,
+      what: figure,
+      found: 'no answer for the spec as it stands',
+    });
+  const spans = [
+    ...made.right.choices.map(({ name, choices }) => ({ name, size: choices.length })),
+    ...made.right.inputs.map(({ path }) => ({ name: path, size: levelsIn(plan, path) })),
+  ];
   let start = 1;
   const bars = spans.flatMap(({ name, size }) => {
-    const own = rows.filter(({ row }) => row >= start && row < start + size).map(({ figures }) => figures[figure] as number);
+    const own = rows
+      .filter(({ row }) => row >= start && row < start + size)
+      .map(({ figures }) => figures[figure] as number);
     start += size;
     if (own.length === 0) return [];
     const [low, high] = [Math.min(base, ...own), Math.max(base, ...own)];
@@ -70,17 +85,35 @@ export interface Spread {
  * @example orThrow(sample({ base: spec, vary: { 'cargo.0.weight': normal('9,000 lb', '225 lb') }, design: { kind: 'latin hypercube', runs: 200, seed: 1 } }, 'gross weight')).runs // 200
  * @source binomial standard error, any textbook of statistics; from memory
  */
-export function sample(plan: StudyPlan, figure: string, shares: readonly number[] = [0.05, 0.5, 0.95]): Either<TrailerError, Spread> {
+export function sample(
+  plan: StudyPlan,
+  figure: string,
+  shares: readonly number[] = [0.05, 0.5, 0.95],
+): Either<TrailerError, Spread> {
   const outside = shares.find((share) => !(share >= 0 && share <= 1));
-  if (outside !== undefined) return left({ chapter: 'study', tag: 'UnusableVariation', path: 'shares', found: String(outside), needed: 'shares of the runs from 0 to 1' });
+  if (outside !== undefined)
+    return left({
+      chapter: 'study',
+      tag: 'UnusableVariation',
+      path: 'shares',
+      found: String(outside),
+      needed: 'shares of the runs from 0 to 1',
+    });
   const made = study(plan);
   if (isLeft(made)) return made;
   const table = made.right.columns();
   if (isLeft(table)) return table;
   const values = table.right.data[figure];
-  if (values === undefined) return left({ chapter: 'study', tag: 'UnknownPath', path: figure, nearest: Object.keys(table.right.data).slice(0, 5) });
+  if (values === undefined)
+    return left({
+      chapter: 'study',
+      tag: 'UnknownPath',
+      path: figure,
+      nearest: Object.keys(table.right.data).slice(0, 5),
+    });
   const { length, holds, unanswered } = table.right;
-  if (length === 0) return left({ chapter: 'study', tag: 'NoSolution', path: figure, what: figure, found: 'no answered run' });
+  if (length === 0)
+    return left({ chapter: 'study', tag: 'NoSolution', path: figure, what: figure, found: 'no answered run' });
   const sorted = Float64Array.from(values).sort();
   const share = holds.reduce((count, one) => count + one, 0) / length;
   const at = (p: number): number => {
@@ -89,7 +122,9 @@ export function sample(plan: StudyPlan, figure: string, shares: readonly number[
     return low + (high - low) * (place - Math.floor(place));
   };
   return right({
-    runs: made.right.count, unanswered: unanswered.length, table: table.right,
+    runs: made.right.count,
+    unanswered: unanswered.length,
+    table: table.right,
     holds: { share, standardError: Math.sqrt((share * (1 - share)) / length) },
     quantiles: shares.map((p) => ({ share: p, value: at(p) })),
   });

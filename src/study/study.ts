@@ -58,28 +58,66 @@ export interface Study {
  * @example orThrow(study({ base: spec, vary: { 'cargo.0.front': range('100 in', '140 in', 41) }, design: { kind: 'grid' } })).count // 41
  * @source the formulas are those of `assess`; there is no second copy
  */
-export function study({ base, vary, design, measure = standardMeasure, onProgress, signal }: StudyPlan): Either<TrailerError, Study> {
+export function study({
+  base,
+  vary,
+  design,
+  measure = standardMeasure,
+  onProgress,
+  signal,
+}: StudyPlan): Either<TrailerError, Study> {
   const resolved = resolve(base, vary, measure);
   if (isLeft(resolved)) return resolved;
   const { factors, choices, own } = resolved.right;
   const refused = refusal(design, factors);
   if (refused !== undefined) return left(refused);
   const planned = plan(design, choices, factors, own);
-  if (planned.count > mostRows) return left({ chapter: 'study', tag: 'TooManyVariants', count: planned.count, most: mostRows });
+  if (planned.count > mostRows)
+    return left({ chapter: 'study', tag: 'TooManyVariants', count: planned.count, most: mostRows });
   const chunks = new Chunks(resolved.right, planned, measure);
   const names = chunks.figureNames();
   if (isLeft(names)) return names;
-  const sample = Array.from({ length: Math.min(24, planned.count) }, (_, i) => Math.floor(uniformAt(20_011, i, 0) * planned.count));
-  const mismatch = checkSample(chunks, sample, names.right.map(({ name }) => name), assess, measure);
+  const sample = Array.from({ length: Math.min(24, planned.count) }, (_, i) =>
+    Math.floor(uniformAt(20_011, i, 0) * planned.count),
+  );
+  const mismatch = checkSample(
+    chunks,
+    sample,
+    names.right.map(({ name }) => name),
+    assess,
+    measure,
+  );
   if (mismatch !== undefined) return left(mismatch);
-  const [first, last] = [(from: number) => Math.max(0, Math.ceil(from)), (to: number) => Math.min(planned.count, Math.ceil(to))];
-  const run = (from = 0, to = planned.count): Generator<Chunk, void> => chunks.run(first(from), last(to), names.right.map(({ name }) => name), onProgress, signal);
+  const [first, last] = [
+    (from: number) => Math.max(0, Math.ceil(from)),
+    (to: number) => Math.min(planned.count, Math.ceil(to)),
+  ];
+  const run = (from = 0, to = planned.count): Generator<Chunk, void> =>
+    chunks.run(
+      first(from),
+      last(to),
+      names.right.map(({ name }) => name),
+      onProgress,
+      signal,
+    );
   const header = { choices, inputs: factors.map(({ path, unit }) => ({ path, unit })), figures: names.right };
   return right({
-    count: planned.count, ...header, chunks: run,
+    count: planned.count,
+    ...header,
+    chunks: run,
     rows: (from = 0, to = planned.count) => rowsOf(header, run(from, to), first(from), last(to), signal),
-    columns: (from = 0, to = planned.count) => columnsOf(header, run(from, to), Math.max(0, last(to) - first(from)), signal),
-    specAt: (row) => (isRow(row, planned.count) ? chunks.specAt(row) : left({ chapter: 'study', tag: 'UnusableVariation', path: 'row', found: String(row), needed: `a whole number from 0 to ${planned.count - 1}` })),
+    columns: (from = 0, to = planned.count) =>
+      columnsOf(header, run(from, to), Math.max(0, last(to) - first(from)), signal),
+    specAt: (row) =>
+      isRow(row, planned.count)
+        ? chunks.specAt(row)
+        : left({
+            chapter: 'study',
+            tag: 'UnusableVariation',
+            path: 'row',
+            found: String(row),
+            needed: `a whole number from 0 to ${planned.count - 1}`,
+          }),
   });
 }
 
@@ -87,10 +125,32 @@ const isRow = (row: number, count: number): boolean => Number.isInteger(row) && 
 
 function refusal(design: Design, factors: readonly { path: string; levels: number }[]): StudyError | undefined {
   if (design.kind === 'latin hypercube' || design.kind === 'monte carlo') {
-    if (!Number.isInteger(design.runs) || design.runs < 1) return { chapter: 'study', tag: 'UnusableVariation', path: 'design.runs', found: String(design.runs), needed: 'a whole number of runs' };
-    if (!Number.isInteger(design.seed)) return { chapter: 'study', tag: 'UnusableVariation', path: 'design.seed', found: String(design.seed), needed: 'a whole number' };
+    if (!Number.isInteger(design.runs) || design.runs < 1)
+      return {
+        chapter: 'study',
+        tag: 'UnusableVariation',
+        path: 'design.runs',
+        found: String(design.runs),
+        needed: 'a whole number of runs',
+      };
+    if (!Number.isInteger(design.seed))
+      return {
+        chapter: 'study',
+        tag: 'UnusableVariation',
+        path: 'design.seed',
+        found: String(design.seed),
+        needed: 'a whole number',
+      };
     return undefined;
   }
   const chance = factors.find(({ levels }) => levels === 0);
-  return chance && { chapter: 'study', tag: 'UnusableVariation', path: chance.path, found: 'a distribution', needed: 'levels or a range for this design, or a sampled design' };
+  return (
+    chance && {
+      chapter: 'study',
+      tag: 'UnusableVariation',
+      path: chance.path,
+      found: 'a distribution',
+      needed: 'levels or a range for this design, or a sampled design',
+    }
+  );
 }

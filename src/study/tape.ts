@@ -38,7 +38,13 @@ export function tapeOf(outputs: readonly Node[], inputs: readonly string[], deci
   for (const node of nodesOf([...outputs, ...sides])) flattening.formOf(node);
   const bounds = decisions.flatMap((decision) => flattening.bound(decision));
   const operands = flattening.outputs(outputs);
-  return { inputs, steps: flattening.steps, registers: flattening.registers, outputs: operands, bounds: tightened(bounds) };
+  return {
+    inputs,
+    steps: flattening.steps,
+    registers: flattening.registers,
+    outputs: operands,
+    bounds: tightened(bounds),
+  };
 }
 
 /** Enough columns for a tape, of so many rows; those there are already are used again. */

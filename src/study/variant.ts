@@ -57,10 +57,13 @@ export interface Variant {
   readonly overAnyway: boolean;
 }
 
-const sameOperand = (a: Operand, b: Operand): boolean => (isVaried(a) ? isVaried(b) && a.column === b.column : !isVaried(b) && a.value === b.value);
+const sameOperand = (a: Operand, b: Operand): boolean =>
+  isVaried(a) ? isVaried(b) && a.column === b.column : !isVaried(b) && a.value === b.value;
 
 /** Groups figures that stand in one place of the tape, so that a structural tie is one entry under joined names. */
-function distinct<T extends { readonly name: string; readonly at: Operand; readonly times?: number }>(entries: readonly T[]): readonly T[] {
+function distinct<T extends { readonly name: string; readonly at: Operand; readonly times?: number }>(
+  entries: readonly T[],
+): readonly T[] {
   const found: T[] = [];
   for (const entry of entries) {
     const index = found.findIndex(({ at, times }) => sameOperand(at, entry.at) && times === entry.times);
@@ -73,35 +76,69 @@ function distinct<T extends { readonly name: string; readonly at: Operand; reado
 /** The decisions behind the pressures that the tires need, when a measured figure rests on one of them. */
 function pressureDecisions({ pressures }: Assessment, measured: readonly Derived<Unit>[]): readonly Decision[] {
   const nodes = new Set(nodesOf(measured.map(({ why }) => why)));
-  return pressures.flatMap(({ needed: { pressure, carries, decisions } }) => (nodes.has(pressure.why) || nodes.has(carries.why) ? decisions : []));
+  return pressures.flatMap(({ needed: { pressure, carries, decisions } }) =>
+    nodes.has(pressure.why) || nodes.has(carries.why) ? decisions : [],
+  );
 }
 
 /** The figure a share is read off: the reserve, `1 - reserve / limit`, unless the limit varies too. */
-function shareNode({ reserve, limit, used }: Check, inputs: readonly string[]): { readonly node: Node; readonly times: number; readonly plus: number } {
-  const varies = nodesOf([limit.why]).some((node) => node.kind === 'given' && node.path !== undefined && inputs.includes(node.path));
-  return varies ? { node: used.why, times: 1, plus: 0 } : { node: reserve.why, times: -1 / limit.value.value.toNumber(), plus: 1 };
+function shareNode(
+  { reserve, limit, used }: Check,
+  inputs: readonly string[],
+): { readonly node: Node; readonly times: number; readonly plus: number } {
+  const varies = nodesOf([limit.why]).some(
+    (node) => node.kind === 'given' && node.path !== undefined && inputs.includes(node.path),
+  );
+  return varies
+    ? { node: used.why, times: 1, plus: 0 }
+    : { node: reserve.why, times: -1 / limit.value.value.toNumber(), plus: 1 };
 }
 
 /** The ends of an input on its column. */
 function inputBound(leaf: Given | undefined, unit: Unit | undefined, column: number): ColumnBound {
   if (leaf === undefined || leaf.value.unit !== unit) return { column, low: 1, high: 0 };
-  return { column, low: leaf.between?.[0].toNumber() ?? Number.NEGATIVE_INFINITY, high: leaf.between?.[1].toNumber() ?? Number.POSITIVE_INFINITY };
+  return {
+    column,
+    low: leaf.between?.[0].toNumber() ?? Number.NEGATIVE_INFINITY,
+    high: leaf.between?.[1].toNumber() ?? Number.POSITIVE_INFINITY,
+  };
 }
 
 /** Records an alternative. `units` are those in which the inputs vary. */
-export function variantOf(spec: unknown, inputs: readonly string[], units: readonly Unit[], measure: Measure): Either<TrailerError, Variant> {
+export function variantOf(
+  spec: unknown,
+  inputs: readonly string[],
+  units: readonly Unit[],
+  measure: Measure,
+): Either<TrailerError, Variant> {
   const assessed = assess(spec);
   if (isLeft(assessed)) return assessed;
   const assessment = assessed.right;
   const { checks, partChecks, mustPress, weighed } = assessment;
   const measured = Object.entries(measure(assessment));
-  const decisions = [...assessment.decisions, ...pressureDecisions(assessment, measured.map(([, figure]) => figure))];
-  const parts = partChecks.map(({ reserve, limit }) => ({ node: reserve.why, edge: 4 * guardShare * limit.value.value.toNumber() }));
+  const decisions = [
+    ...assessment.decisions,
+    ...pressureDecisions(
+      assessment,
+      measured.map(([, figure]) => figure),
+    ),
+  ];
+  const parts = partChecks.map(({ reserve, limit }) => ({
+    node: reserve.why,
+    edge: 4 * guardShare * limit.value.value.toNumber(),
+  }));
   const gross = weighed.gross?.value.value.toNumber() ?? 0;
-  const pressing = mustPress.map(({ load }) => ({ node: load.why, edge: 4 * guardShare * (gross + Math.abs(load.value.value.toNumber())) }));
+  const pressing = mustPress.map(({ load }) => ({
+    node: load.why,
+    edge: 4 * guardShare * (gross + Math.abs(load.value.value.toNumber())),
+  }));
   const guarded = [...parts, ...pressing];
   const spoken = checks.map((check) => ({ check, ...shareNode(check, inputs) }));
-  const tape = tapeOf([...measured.map(([, { why }]) => why), ...guarded.map(({ node }) => node), ...spoken.map(({ node }) => node)], inputs, decisions);
+  const tape = tapeOf(
+    [...measured.map(([, { why }]) => why), ...guarded.map(({ node }) => node), ...spoken.map(({ node }) => node)],
+    inputs,
+    decisions,
+  );
   let next = 0;
   const take = (): Operand => tape.outputs[next++] as Operand;
   const figures = measured.map(([name, { why }]) => ({ name, node: why, at: take() }));
@@ -109,11 +146,19 @@ export function variantOf(spec: unknown, inputs: readonly string[], units: reado
   const shares = spoken.map(({ check, times, plus }): Share => ({ name: check.what, check, at: take(), times, plus }));
   const leaves = leavesOf(assessment.spec);
   const inputBounds = inputs.map((path, column) => inputBound(leaves.get(path), units[column], column));
-  const fixed = [...reserves.filter(({ at }) => !isVaried(at)).map(({ node }) => node), ...shares.flatMap(({ at, check }) => (isVaried(at) ? [] : [check.reserve.why]))];
+  const fixed = [
+    ...reserves.filter(({ at }) => !isVaried(at)).map(({ node }) => node),
+    ...shares.flatMap(({ at, check }) => (isVaried(at) ? [] : [check.reserve.why])),
+  ];
   return right({
-    spec, assessment, tape, figures, shares: distinct(shares),
+    spec,
+    assessment,
+    tape,
+    figures,
+    shares: distinct(shares),
     reserves: distinct(reserves.filter(({ at }) => isVaried(at)).map((reserve) => ({ ...reserve, name: '' }))),
-    inputBounds, allBounds: tightened([...inputBounds, ...tape.bounds]),
+    inputBounds,
+    allBounds: tightened([...inputBounds, ...tape.bounds]),
     overAnyway: fixed.some(({ value }) => value.value.isNegative()),
   });
 }

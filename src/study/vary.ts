@@ -36,11 +36,23 @@ export const levels = (...texts: readonly string[]): Levels => ({ kind: 'levels'
 /** @example range('110 in', '150 in', 41) */
 export const range = (from: string, to: string, count: number): Range => ({ kind: 'range', from, to, count });
 /** @example uniform('8,550 lb', '9,450 lb') */
-export const uniform = (low: string, high: string): Chance => ({ kind: 'chance', shape: 'uniform', figures: [low, high] });
+export const uniform = (low: string, high: string): Chance => ({
+  kind: 'chance',
+  shape: 'uniform',
+  figures: [low, high],
+});
 /** @example triangular('8,550 lb', '9,000 lb', '9,450 lb') */
-export const triangular = (low: string, likely: string, high: string): Chance => ({ kind: 'chance', shape: 'triangular', figures: [low, likely, high] });
+export const triangular = (low: string, likely: string, high: string): Chance => ({
+  kind: 'chance',
+  shape: 'triangular',
+  figures: [low, likely, high],
+});
 /** @example normal('9,000 lb', '225 lb') */
-export const normal = (mean: string, deviation: string): Chance => ({ kind: 'chance', shape: 'normal', figures: [mean, deviation] });
+export const normal = (mean: string, deviation: string): Chance => ({
+  kind: 'chance',
+  shape: 'normal',
+  figures: [mean, deviation],
+});
 /** @example alternatives({ short: { 'trailer.axles.0.at': '170 in' } }) */
 export const alternatives = (choices: Alternatives['choices']): Alternatives => ({ kind: 'alternatives', choices });
 

@@ -21,8 +21,15 @@ export interface BlockVerdicts {
 }
 
 export const verdictsFor = (rows: number): BlockVerdicts => ({
-  holds: new Uint8Array(rows), governs: new Uint16Array(rows), marks: new Uint8Array(rows), ties: new Map(), marked: false,
-  most: new Float64Array(rows), second: new Float64Array(rows), fixed: [], spare: new Float64Array(rows),
+  holds: new Uint8Array(rows),
+  governs: new Uint16Array(rows),
+  marks: new Uint8Array(rows),
+  ties: new Map(),
+  marked: false,
+  most: new Float64Array(rows),
+  second: new Float64Array(rows),
+  fixed: [],
+  spare: new Float64Array(rows),
 });
 
 /** Marks a row. */

@@ -9,9 +9,18 @@ export interface WholeRow {
   readonly governs: string;
 }
 
-export const missingFigure = (name: string): MissingFact => ({ chapter: 'assessment', tag: 'MissingFact', question: name, missing: 'facts for it in this alternative' });
+export const missingFigure = (name: string): MissingFact => ({
+  chapter: 'assessment',
+  tag: 'MissingFact',
+  question: name,
+  missing: 'facts for it in this alternative',
+});
 
-export function fromAssessment(assessment: Assessment, names: readonly string[], measure: Measure): Either<MissingFact, WholeRow> {
+export function fromAssessment(
+  assessment: Assessment,
+  names: readonly string[],
+  measure: Measure,
+): Either<MissingFact, WholeRow> {
   const measured = measure(assessment);
   const figures: number[] = [];
   for (const name of names) {
@@ -19,5 +28,9 @@ export function fromAssessment(assessment: Assessment, names: readonly string[],
     if (figure === undefined) return left(missingFigure(name));
     figures.push(figure.value.value.toNumber());
   }
-  return right({ figures, holds: assessment.holds, governs: assessment.tightest.map(({ what }) => what).join(' = ') || 'nothing checked' });
+  return right({
+    figures,
+    holds: assessment.holds,
+    governs: assessment.tightest.map(({ what }) => what).join(' = ') || 'nothing checked',
+  });
 }

@@ -36,7 +36,8 @@ function bracketed(figure: (x: Decimal) => Decimal, low: Decimal, high: Decimal)
     let [a, b] = [places[i] as Decimal, places[i + 1] as Decimal];
     while (b.minus(a).gt(bracketWidth)) {
       const middle = a.plus(b).div(2);
-      if (figure(middle).comparedTo(zero) === sign) a = middle; else b = middle;
+      if (figure(middle).comparedTo(zero) === sign) a = middle;
+      else b = middle;
     }
     return [sign > 0 ? a : b];
   });
@@ -50,6 +51,7 @@ export function zerosOf(left: Node, right: Node | undefined, path: string, low: 
     const at = slope.isZero() ? undefined : b.at.minus(a.at).div(slope);
     return { at: at === undefined || at.lt(low) || at.gt(high) ? [] : [at], how: 'exact' };
   }
-  const figure = (x: Decimal): Decimal => (right === undefined ? figureAt(left, path, x) : figureAt(left, path, x).minus(figureAt(right, path, x)));
+  const figure = (x: Decimal): Decimal =>
+    right === undefined ? figureAt(left, path, x) : figureAt(left, path, x).minus(figureAt(right, path, x));
   return { at: bracketed(figure, low, high), how: 'bracketed' };
 }

@@ -24,12 +24,21 @@ const decade = note('DecadeUnknown', 'a three-digit code does not name the decad
  * @source trade and shop articles on tire age, grade C
  */
 export function dateCode(text: string): Either<UnreadableDateCode, DateCode> {
-  const bad = (needed: string): Either<UnreadableDateCode, never> => left({ chapter: 'tires', tag: 'UnreadableDateCode', text: text.slice(0, 40), needed });
+  const bad = (needed: string): Either<UnreadableDateCode, never> =>
+    left({ chapter: 'tires', tag: 'UnreadableDateCode', text: text.slice(0, 40), needed });
   if (text.length > 40) return bad('at most 40 characters');
   const digits = text.trim().split(' ').at(-1) ?? '';
-  if ((digits.length !== 3 && digits.length !== 4) || [...digits].some((character) => character < '0' || character > '9')) return bad('three or four digits at the end, apart from the rest');
+  if (
+    (digits.length !== 3 && digits.length !== 4) ||
+    [...digits].some((character) => character < '0' || character > '9')
+  )
+    return bad('three or four digits at the end, apart from the rest');
   const week = Number(digits.slice(0, 2));
   if (week < 1 || week > 53) return bad('a week of 01 to 53');
   const year = Number(digits.slice(2));
-  return right(digits.length === 4 ? { week, years: [2000 + year], notes: [age] } : { week, years: [1970 + year, 1980 + year, 1990 + year], notes: [age, decade] });
+  return right(
+    digits.length === 4
+      ? { week, years: [2000 + year], notes: [age] }
+      : { week, years: [1970 + year, 1980 + year, 1990 + year], notes: [age, decade] },
+  );
 }

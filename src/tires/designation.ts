@@ -3,8 +3,22 @@ import { type Note, note } from '../ratings/index.js';
 import type { Quantity } from '../units/index.js';
 
 export type TireFamily =
-  | 'ST-metric' | 'LT-metric' | 'P-metric' | 'Euro-metric' | 'commercial' | 'truck metric' | 'temporary spare' | 'other metric'
-  | 'LT-flotation' | 'small trailer' | 'LT-numeric' | 'ST-numeric' | 'mobile home' | 'truck numeric' | 'industrial' | 'ST-letter';
+  | 'ST-metric'
+  | 'LT-metric'
+  | 'P-metric'
+  | 'Euro-metric'
+  | 'commercial'
+  | 'truck metric'
+  | 'temporary spare'
+  | 'other metric'
+  | 'LT-flotation'
+  | 'small trailer'
+  | 'LT-numeric'
+  | 'ST-numeric'
+  | 'mobile home'
+  | 'truck numeric'
+  | 'industrial'
+  | 'ST-letter';
 
 /** R radial, D bias (a hyphen in the size is the same), B bias belted, ZR radial for high speed. */
 export type Construction = 'R' | 'D' | 'B' | 'ZR' | 'unstated';
@@ -64,7 +78,9 @@ export interface Designation {
   readonly service: ServiceDescription | undefined;
   /** A second description in brackets. It is read and never used for a rating. */
   readonly second: ServiceDescription | undefined;
-  readonly range: { readonly letter: LoadRangeLetter; readonly plyRating: number; readonly from: 'load range' | 'ply rating' } | undefined;
+  readonly range:
+    | { readonly letter: LoadRangeLetter; readonly plyRating: number; readonly from: 'load range' | 'ply rating' }
+    | undefined;
   /** XL extra load, LL light load, SL standard load, RF reinforced. */
   readonly version: 'XL' | 'LL' | 'SL' | 'RF' | undefined;
   /** Markings that change nothing here: sidewall style, tubeless, a footnote star. */
@@ -72,7 +88,8 @@ export interface Designation {
 }
 
 /** True for the families that 49 CFR 571.120 counts as passenger-car tires. @example isPassenger('P-metric') // true */
-export const isPassenger = (family: TireFamily): boolean => family === 'P-metric' || family === 'Euro-metric' || family === 'temporary spare';
+export const isPassenger = (family: TireFamily): boolean =>
+  family === 'P-metric' || family === 'Euro-metric' || family === 'temporary spare';
 
 /**
  * What should one know about this way of writing the size?
@@ -81,12 +98,30 @@ export const isPassenger = (family: TireFamily): boolean => family === 'P-metric
  */
 export function designationNotes(d: Designation): readonly Note[] {
   const notes: Note[] = [];
-  const say = (when: boolean, tag: string, says: string): void => { if (when) notes.push(note(tag, says)); };
-  say(d.size.construction === 'unstated', 'ConstructionUnstated', 'the size does not say radial or bias; it is not taken for radial');
-  say(d.service?.bracketed === true, 'BracketedService', 'a bracketed service description belongs to speeds above 240 km/h: ask the tire maker');
+  const say = (when: boolean, tag: string, says: string): void => {
+    if (when) notes.push(note(tag, says));
+  };
+  say(
+    d.size.construction === 'unstated',
+    'ConstructionUnstated',
+    'the size does not say radial or bias; it is not taken for radial',
+  );
+  say(
+    d.service?.bracketed === true,
+    'BracketedService',
+    'a bracketed service description belongs to speeds above 240 km/h: ask the tire maker',
+  );
   say(d.second !== undefined, 'SecondDescription', 'a second service description is given; ratings use the first');
-  say(d.family === 'LT-flotation' && d.suffix === '', 'SuffixMissing', 'a flotation size without LT; the diameter code is nominal');
-  say(d.size.form === 'metric' && d.suffix === 'LT', 'SuffixForm', 'LT stands behind a metric size, where most print it in front');
+  say(
+    d.family === 'LT-flotation' && d.suffix === '',
+    'SuffixMissing',
+    'a flotation size without LT; the diameter code is nominal',
+  );
+  say(
+    d.size.form === 'metric' && d.suffix === 'LT',
+    'SuffixForm',
+    'LT stands behind a metric size, where most print it in front',
+  );
   say(d.setAside.includes('*'), 'FootnoteMark', 'a star is a footnote of a catalogue, not a part of the size');
   say(d.setAside.includes('FRT'), 'FreeRolling', 'FRT marks a tire for free-rolling axles only');
   say(d.size.form === 'letter', 'ObsoleteSize', 'letter sizes are obsolete');

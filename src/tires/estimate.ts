@@ -1,7 +1,19 @@
 /** Estimates of the load at a lower pressure, where no table is printed. Never a rating. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type Note, note } from '../ratings/index.js';
-import { constant, decide, type Decision, type Derived, given, type Known, known, power, product, quotient, rounded } from '../trace/index.js';
+import {
+  constant,
+  decide,
+  type Decision,
+  type Derived,
+  given,
+  type Known,
+  known,
+  power,
+  product,
+  quotient,
+  rounded,
+} from '../trace/index.js';
 import { lb, psi, ratio, show, showBrief } from '../units/index.js';
 import { sources } from './data/sources.js';
 import type { Designation, TireFamily } from './designation.js';
@@ -48,7 +60,12 @@ const lowestTabulated = constant(psi(15), 'lowest tabulated pressure', sources.s
  * @example estimateLoadAtPressure('ST225/75R15', { load: lb(2540), pressure: psi(65) }, psi(50)) // Right: 2,050 lb; a table prints 2,150
  * @source derived from the tables of this chapter; exponent 0.8 also a secondary reading of a European formula, grade C
  */
-export function estimateLoadAtPressure(designation: string | Designation, rated: RatedAt, pressure: Known<'psi' | 'kPa'>, exponent?: Known<'ratio'>): Either<TiresError, LoadEstimate> {
+export function estimateLoadAtPressure(
+  designation: string | Designation,
+  rated: RatedAt,
+  pressure: Known<'psi' | 'kPa'>,
+  exponent?: Known<'ratio'>,
+): Either<TiresError, LoadEstimate> {
   const read = designationOf(designation);
   if (isLeft(read)) return read;
   const most = inPounds('rated load', rated.load, 'label');
@@ -57,14 +74,40 @@ export function estimateLoadAtPressure(designation: string | Designation, rated:
   if (isLeft(ratedPressure)) return ratedPressure;
   const run = inPsi('cold pressure', pressure);
   if (isLeft(run)) return run;
-  const n = exponent === undefined ? given('load-pressure exponent', ratio(safeExponent(read.right.family)), 'estimated') : known('load-pressure exponent', exponent, 'estimated');
+  const n =
+    exponent === undefined
+      ? given('load-pressure exponent', ratio(safeExponent(read.right.family)), 'estimated')
+      : known('load-pressure exponent', exponent, 'estimated');
   const positive = decide(n, '>', constant(ratio(0)));
-  if (!positive.holds) return left({ chapter: 'tires', tag: 'NotPositive', what: 'load-pressure exponent', found: show(n.value) });
+  if (!positive.holds)
+    return left({ chapter: 'tires', tag: 'NotPositive', what: 'load-pressure exponent', found: show(n.value) });
   const within = decide(run.right, '<=', ratedPressure.right);
-  if (!within.holds) return left({ chapter: 'tires', tag: 'PressureAboveRated', asked: showBrief(run.right.value), rated: showBrief(ratedPressure.right.value) });
+  if (!within.holds)
+    return left({
+      chapter: 'tires',
+      tag: 'PressureAboveRated',
+      asked: showBrief(run.right.value),
+      rated: showBrief(ratedPressure.right.value),
+    });
   const low = decide(run.right, '<', lowestTabulated);
-  const share = power('share of the rated load', quotient(null, run.right, ratedPressure.right), n, sources.safeExponent);
-  const load = rounded('estimated load at pressure', product(null, most.right, share), lb(10), 'down', sources.safeExponent);
-  const notes = low.holds ? [estimateNote, note('BelowTables', 'the pressure is lower than any tabulated one, so the estimate is untested there')] : [estimateNote];
+  const share = power(
+    'share of the rated load',
+    quotient(null, run.right, ratedPressure.right),
+    n,
+    sources.safeExponent,
+  );
+  const load = rounded(
+    'estimated load at pressure',
+    product(null, most.right, share),
+    lb(10),
+    'down',
+    sources.safeExponent,
+  );
+  const notes = low.holds
+    ? [
+        estimateNote,
+        note('BelowTables', 'the pressure is lower than any tabulated one, so the estimate is untested there'),
+      ]
+    : [estimateNote];
   return right({ load, notes, decisions: [positive, within, low] });
 }

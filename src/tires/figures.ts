@@ -2,7 +2,9 @@
 import { inch, mm, percent, type Quantity, type Unit } from '../units/index.js';
 
 /** Keeps what was made for a code. The callers have checked the range of the code, so there are few. */
-function kept<U extends Unit>(make: (digits: string | number) => Quantity<U>): (digits: string | number) => Quantity<U> {
+function kept<U extends Unit>(
+  make: (digits: string | number) => Quantity<U>,
+): (digits: string | number) => Quantity<U> {
   const made = new Map<string | number, Quantity<U>>();
   return (digits) => {
     const found = made.get(digits);

@@ -1,7 +1,19 @@
 /** Dimensions of a tire: section height, diameter, revolutions a mile. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type Note, note } from '../ratings/index.js';
-import { constant, converted, decide, type Derived, given, type Known, known, lookedUp, product, quotient, sum } from '../trace/index.js';
+import {
+  constant,
+  converted,
+  decide,
+  type Derived,
+  given,
+  type Known,
+  known,
+  lookedUp,
+  product,
+  quotient,
+  sum,
+} from '../trace/index.js';
 import { inch, quantity, ratio, show } from '../units/index.js';
 import { sources } from './data/sources.js';
 import type { Designation, MetricSize } from './designation.js';
@@ -50,18 +62,21 @@ export function revolutionsPerMile(diameter: Known<'in'>): Either<NotPositive, D
 
 const mile = converted('mile in inches', constant(quantity(1, 'mi')), 'in');
 const rolling = constant(ratio('3.05'), 'rolling factor', sources.revolutions);
-const turns = (outside: Derived<'in'>): Derived<'ratio'> => quotient('revolutions a mile', mile, product(null, rolling, outside), sources.revolutions);
+const turns = (outside: Derived<'in'>): Derived<'ratio'> =>
+  quotient('revolutions a mile', mile, product(null, rolling, outside), sources.revolutions);
 
 function publishedDiameters(d: Designation): readonly PublishedDiameter[] {
   const key = sizeKey(d);
   const searched = aliasTable.rows.find(([written]) => written === key)?.[1] ?? key;
-  return diameterTables.flatMap((table) => table.rows.flatMap(([size, inches, , , pattern]) => {
-    const row = readDesignation(size);
-    if (isLeft(row) || sizeKey(row.right) !== searched) return [];
-    const from = { table: table.name, key: pattern === '' ? size : `${size} ${pattern}`, source: table.source };
-    const diameter = lookedUp(`published diameter of ${from.key}`, inch(inches), from);
-    return [{ diameter, revolutionsPerMile: turns(diameter), table: table.name, pattern }];
-  }));
+  return diameterTables.flatMap((table) =>
+    table.rows.flatMap(([size, inches, , , pattern]) => {
+      const row = readDesignation(size);
+      if (isLeft(row) || sizeKey(row.right) !== searched) return [];
+      const from = { table: table.name, key: pattern === '' ? size : `${size} ${pattern}`, source: table.source };
+      const diameter = lookedUp(`published diameter of ${from.key}`, inch(inches), from);
+      return [{ diameter, revolutionsPerMile: turns(diameter), table: table.name, pattern }];
+    }),
+  );
 }
 
 function computed(size: MetricSize, aspect: NonNullable<MetricSize['aspect']>): NonNullable<TireGeometry['computed']> {
@@ -69,7 +84,11 @@ function computed(size: MetricSize, aspect: NonNullable<MetricSize['aspect']>): 
   const rim = given('rim diameter', size.rim, 'label');
   const share = converted('aspect', given('aspect in percent', aspect, 'label'), 'ratio');
   const sectionHeight = product('section height', width, share);
-  const twice = product('two section heights', converted('section height in inches', sectionHeight, 'in'), constant(ratio(2)));
+  const twice = product(
+    'two section heights',
+    converted('section height in inches', sectionHeight, 'in'),
+    constant(ratio(2)),
+  );
   return { sectionHeight, diameter: sum('diameter from the size', [rim, twice]) };
 }
 
@@ -95,7 +114,12 @@ export function tireGeometry(designation: string | Designation): Either<TiresErr
   const { size } = read.right;
   const published = publishedDiameters(read.right);
   const aspect = size.form === 'metric' ? size.aspect : undefined;
-  if (size.form === 'metric' && aspect !== undefined) return right({ computed: computed(size, aspect), published, notes: [] });
+  if (size.form === 'metric' && aspect !== undefined)
+    return right({ computed: computed(size, aspect), published, notes: [] });
   if (published.length === 0) return left({ chapter: 'tires', tag: 'NoAspectRatio', size: showSize(read.right) });
-  return right({ computed: undefined, published, notes: [note('DiameterNotComputable', 'the size has no aspect; its diameter is looked up, not computed')] });
+  return right({
+    computed: undefined,
+    published,
+    notes: [note('DiameterNotComputable', 'the size has no aspect; its diameter is looked up, not computed')],
+  });
 }

@@ -5,13 +5,29 @@
  */
 export { type DateCode, dateCode } from './date-code.js';
 export {
-  type Construction, type Designation, designationNotes, type DiameterSize, isPassenger, type LetterSize, type LoadRangeLetter, type MetricSize,
-  type NumericSize, type ServiceDescription, type TireFamily, type TireSize,
+  type Construction,
+  type Designation,
+  designationNotes,
+  type DiameterSize,
+  isPassenger,
+  type LetterSize,
+  type LoadRangeLetter,
+  type MetricSize,
+  type NumericSize,
+  type ServiceDescription,
+  type TireFamily,
+  type TireSize,
 } from './designation.js';
 export * from './errors.js';
 export { estimateLoadAtPressure, type LoadEstimate, type RatedAt } from './estimate.js';
 export { type PublishedDiameter, revolutionsPerMile, type TireGeometry, tireGeometry } from './geometry.js';
-export { type LoadAtPressure, loadAtPressure, type PressureForLoad, pressureForLoad, type TableChoice } from './load-at-pressure.js';
+export {
+  type LoadAtPressure,
+  loadAtPressure,
+  type PressureForLoad,
+  pressureForLoad,
+  type TableChoice,
+} from './load-at-pressure.js';
 export { type LoadIndex, loadIndex } from './load-index.js';
 export { type LoadRange, loadRange, type RangePressure, rangePressure } from './load-range.js';
 export { type AxleTires, mixedTires } from './mixed-tires.js';
@@ -24,8 +40,23 @@ export { serviceNotes, speedBands, type SpeedInformation, speedInformation } fro
 export { showDesignation, showSize } from './show-designation.js';
 export { type SpeedSymbol, speedSymbol } from './speed-symbol.js';
 export {
-  type AliasRow, aliasTable, type DiameterRow, diameterTables, type FamilyPressureRow, familyPressureTable, type InflationRow, type InflationTable, inflationTables,
-  loadIndexHighTable, type LoadIndexRow, loadIndexTable, type LoadRangeRow, loadRangeTable, type SpeedSymbolRow, speedSymbolTable, tiresTables,
+  type AliasRow,
+  aliasTable,
+  type DiameterRow,
+  diameterTables,
+  type FamilyPressureRow,
+  familyPressureTable,
+  type InflationRow,
+  type InflationTable,
+  inflationTables,
+  loadIndexHighTable,
+  type LoadIndexRow,
+  loadIndexTable,
+  type LoadRangeRow,
+  loadRangeTable,
+  type SpeedSymbolRow,
+  speedSymbolTable,
+  tiresTables,
 } from './tables.js';
 export { tireLoadAsRun, type TireLoadAsRun } from './tire-load-as-run.js';
 export { passengerDivisor, type Service, type Tire, tireLoadRating, type TireRating } from './tire-load-rating.js';

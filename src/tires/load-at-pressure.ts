@@ -35,13 +35,23 @@ export interface PressureForLoad {
 }
 
 /** The tables that print a step, each once. */
-export const printedTables = (step: PressureStep): readonly string[] => [...new Set(step.rows.map((row) => row.table.name))];
+export const printedTables = (step: PressureStep): readonly string[] => [
+  ...new Set(step.rows.map((row) => row.table.name)),
+];
 const rowText = ({ pressure, load }: PressureStep): string => `${show(load.value)} at ${show(pressure.value)}`;
 
 const outside = (d: Designation, asked: string, nearest: readonly (PressureStep | undefined)[]): NotTabulated =>
-  notTabulated('tire load and pressure tables', `${showDesignation(d)}, ${asked}`, nearest.flatMap((step) => (step === undefined ? [] : [rowText(step)])));
+  notTabulated(
+    'tire load and pressure tables',
+    `${showDesignation(d)}, ${asked}`,
+    nearest.flatMap((step) => (step === undefined ? [] : [rowText(step)])),
+  );
 
-function begin(designation: string | Designation, fitment: Fitment, choice: TableChoice): Either<TiresError, { d: Designation; found: PressureSteps }> {
+function begin(
+  designation: string | Designation,
+  fitment: Fitment,
+  choice: TableChoice,
+): Either<TiresError, { d: Designation; found: PressureSteps }> {
   const read = designationOf(designation);
   if (isLeft(read)) return read;
   const found = pressureSteps(read.right, fitment, choice.table);
@@ -63,17 +73,29 @@ function begin(designation: string | Designation, fitment: Fitment, choice: Tabl
  * @example loadAtPressure('ST225/75R15 LRD', psi(62), 'single') // Right: 2,380 lb, the row of 60 psi
  * @source load and inflation tables ST-1 to TR-2 of the list of sources, grade B and C
  */
-export function loadAtPressure(designation: string | Designation, pressure: Known<'psi' | 'kPa'>, fitment: Fitment, choice: TableChoice = {}): Either<TiresError, LoadAtPressure> {
+export function loadAtPressure(
+  designation: string | Designation,
+  pressure: Known<'psi' | 'kPa'>,
+  fitment: Fitment,
+  choice: TableChoice = {},
+): Either<TiresError, LoadAtPressure> {
   const begun = begin(designation, fitment, choice);
   if (isLeft(begun)) return begun;
   const asked = inPsi('cold pressure', pressure);
   if (isLeft(asked)) return asked;
-  const { d, found: { steps, capped, notes } } = begun.right;
+  const {
+    d,
+    found: { steps, capped, notes },
+  } = begun.right;
   const text = showBrief(asked.right.value);
   const top = steps.at(-1) as PressureStep;
   const withinTop = decide(asked.right, '<=', top.pressure);
   if (!withinTop.holds) {
-    return left(capped ? { chapter: 'tires', tag: 'PressureAboveRated', asked: text, rated: show(top.pressure.value) } : outside(d, text, [top]));
+    return left(
+      capped
+        ? { chapter: 'tires', tag: 'PressureAboveRated', asked: text, rated: show(top.pressure.value) }
+        : outside(d, text, [top]),
+    );
   }
   const reached = steps.map((step) => decide(step.pressure, '<=', asked.right));
   const last = reached.filter(({ holds }) => holds).length - 1;
@@ -81,7 +103,10 @@ export function loadAtPressure(designation: string | Designation, pressure: Know
   if (step === undefined) return left(outside(d, text, [steps[0]]));
   const below = next === undefined ? withinTop : decide(asked.right, '<', next.pressure);
   return right({
-    load: step.load, row: step.pressure, tables: printedTables(step), notes: [...notes, ...disagreement(step, fitment)],
+    load: step.load,
+    row: step.pressure,
+    tables: printedTables(step),
+    notes: [...notes, ...disagreement(step, fitment)],
     decisions: [reached[last] as Decision, below],
   });
 }
@@ -100,18 +125,29 @@ export function loadAtPressure(designation: string | Designation, pressure: Know
  * @example pressureForLoad('ST225/75R15 LRD', lb(2400), 'single') // Right: 65 psi; 60 psi carries 2,380
  * @source load and inflation tables ST-1 to TR-2 of the list of sources, grade B and C
  */
-export function pressureForLoad(designation: string | Designation, load: Known<'lb' | 'kg'>, fitment: Fitment, choice: TableChoice = {}): Either<TiresError, PressureForLoad> {
+export function pressureForLoad(
+  designation: string | Designation,
+  load: Known<'lb' | 'kg'>,
+  fitment: Fitment,
+  choice: TableChoice = {},
+): Either<TiresError, PressureForLoad> {
   const begun = begin(designation, fitment, choice);
   if (isLeft(begun)) return begun;
   const asked = inPounds('tire load', load);
   if (isLeft(asked)) return asked;
-  const { d, found: { steps, notes } } = begun.right;
+  const {
+    d,
+    found: { steps, notes },
+  } = begun.right;
   const carried = steps.map((step) => decide(asked.right, '<=', step.load));
   const first = carried.findIndex(({ holds }) => holds);
   const step = steps[first];
   if (step === undefined) return left(outside(d, showBrief(asked.right.value), steps.slice(-2)));
   return right({
-    pressure: step.pressure, carries: step.load, tables: printedTables(step), notes: [...notes, ...disagreement(step, fitment)],
+    pressure: step.pressure,
+    carries: step.load,
+    tables: printedTables(step),
+    notes: [...notes, ...disagreement(step, fitment)],
     decisions: carried.slice(0, first + 1),
   });
 }

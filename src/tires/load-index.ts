@@ -1,6 +1,16 @@
 /** Load index: the number on the sidewall that stands for a load. */
 import { type Either, isLeft, left, map, right } from 'fp-ts/lib/Either.js';
-import { constant, type Derived, findRow, lookedUp, type NotTabulated, notTabulated, quotient, rounded, type Table } from '../trace/index.js';
+import {
+  constant,
+  type Derived,
+  findRow,
+  lookedUp,
+  type NotTabulated,
+  notTabulated,
+  quotient,
+  rounded,
+  type Table,
+} from '../trace/index.js';
 import { kg, lb, quantity } from '../units/index.js';
 import { sources } from './data/sources.js';
 import { loadIndexHighTable, type LoadIndexRow, loadIndexTable } from './tables.js';
@@ -46,7 +56,15 @@ export function loadIndex(index: number): Either<NotTabulated, LoadIndex> {
   const found = rowOf(index);
   if (isLeft(found)) return found;
   const { row, table } = found.right;
-  const load = lookedUp(`load at index ${row[0]}`, kg(row[1]), { table: table.name, key: row[0], source: table.source });
+  const load = lookedUp(`load at index ${row[0]}`, kg(row[1]), {
+    table: table.name,
+    key: row[0],
+    source: table.source,
+  });
   const pounds = quotient(null, load, printedPound, sources.printedPounds);
-  return right({ index, kg: load, lb: rounded(`printed pounds at index ${row[0]}`, pounds, lb(1), 'nearest', sources.printedPounds) });
+  return right({
+    index,
+    kg: load,
+    lb: rounded(`printed pounds at index ${row[0]}`, pounds, lb(1), 'nearest', sources.printedPounds),
+  });
 }

@@ -29,7 +29,11 @@ export interface LoadRange {
 export function loadRange(letter: string): Either<NotTabulated, LoadRange> {
   const found = findRow(loadRangeTable, ([key]) => key, letter.slice(0, 8).toUpperCase());
   if (isLeft(found)) return found;
-  return right({ letter: found.right[0] as LoadRangeLetter, plyRating: Number(found.right[1]), source: loadRangeTable.source });
+  return right({
+    letter: found.right[0] as LoadRangeLetter,
+    plyRating: Number(found.right[1]),
+    source: loadRangeTable.source,
+  });
 }
 
 export interface RangePressure {
@@ -41,7 +45,11 @@ export interface RangePressure {
 
 function ofFamily([family, letter, inPsi, inKPa]: FamilyPressureRow, notes: readonly Note[]): RangePressure {
   const from = { table: familyPressureTable.name, key: `${family} ${letter}`, source: familyPressureTable.source };
-  return { pressure: lookedUp(`pressure of ${family} ${letter}`, psi(inPsi), from), kPa: lookedUp(`printed kPa of ${family} ${letter}`, kPa(inKPa), from), notes };
+  return {
+    pressure: lookedUp(`pressure of ${family} ${letter}`, psi(inPsi), from),
+    kPa: lookedUp(`printed kPa of ${family} ${letter}`, kPa(inKPa), from),
+    notes,
+  };
 }
 
 /** The pressures printed for one size and letter, each with its table. */
@@ -64,7 +72,11 @@ function ofSize(designation: Designation, letter: string): readonly Derived<'psi
  * @example rangePressure('ST-metric', 'D') // Right: 65 psi
  * @source load-range pages and trailer tire size charts, undated, grade C
  */
-export function rangePressure(family: TireFamily, letter: string, size?: string | Designation): Either<TiresError, RangePressure> {
+export function rangePressure(
+  family: TireFamily,
+  letter: string,
+  size?: string | Designation,
+): Either<TiresError, RangePressure> {
   const key = letter.slice(0, 8).toUpperCase();
   const row = familyPressureTable.rows.find(([of, at]) => of === family && at === key);
   if (size === undefined) return row === undefined ? left(familyOnly(family, key)) : right(ofFamily(row, []));
@@ -73,17 +85,41 @@ export function rangePressure(family: TireFamily, letter: string, size?: string 
   const printed = ofSize(read.right, key);
   if (row !== undefined && (printed.length === 0 || read.right.size.form !== 'numeric')) {
     const other = printed.filter((pressure) => pressure.value.value.toFixed() !== row[2]);
-    return right(ofFamily(row, other.length === 0 ? [] : [note('OtherPressurePrinted', 'a table prints another pressure for this size and load range; the tire says which is its own', other)]));
+    return right(
+      ofFamily(
+        row,
+        other.length === 0
+          ? []
+          : [
+              note(
+                'OtherPressurePrinted',
+                'a table prints another pressure for this size and load range; the tire says which is its own',
+                other,
+              ),
+            ],
+      ),
+    );
   }
   if (printed.length === 0) return publishedLetter(read.right, key);
   return right({ pressure: leastOf(`pressure of load range ${key} in this size`, printed), notes: [] });
 }
 
-const familyOnly = (family: string, letter: string): TiresError => ({ chapter: 'tires', tag: 'SizeNeeded', family, letter });
+const familyOnly = (family: string, letter: string): TiresError => ({
+  chapter: 'tires',
+  tag: 'SizeNeeded',
+  family,
+  letter,
+});
 
 function publishedLetter(designation: Designation, letter: string): Either<TiresError, never> {
   const rows = publishedRows(designation);
   if (isLeft(rows)) return rows;
   const nearest = [...new Set(rows.right.map((row) => row.key))].slice(0, 3);
-  return left({ chapter: 'trace', tag: 'NotTabulated', table: 'tire load and pressure tables', asked: `${rows.right[0]?.size ?? ''} load range ${letter}`, nearest });
+  return left({
+    chapter: 'trace',
+    tag: 'NotTabulated',
+    table: 'tire load and pressure tables',
+    asked: `${rows.right[0]?.size ?? ''} load range ${letter}`,
+    nearest,
+  });
 }

@@ -21,18 +21,36 @@ export interface Markings {
 export function readRange(scan: Scan, found: Markings, letter: string, at: number): void {
   const plyRating = plyOf(letter);
   const known = plyRating === undefined ? undefined : letterOf(plyRating);
-  if (plyRating === undefined || known === undefined) { fail(scan, 'UnknownLoadRange', 'load range', 'a letter A to N without I and K', at); return; }
-  if (found.range?.from === 'load range') { fail(scan, 'RepeatedPart', 'load range', 'one load range', at); return; }
-  if (found.plyRating !== undefined && found.plyRating !== plyRating) { conflict(scan, 'load range', at); return; }
+  if (plyRating === undefined || known === undefined) {
+    fail(scan, 'UnknownLoadRange', 'load range', 'a letter A to N without I and K', at);
+    return;
+  }
+  if (found.range?.from === 'load range') {
+    fail(scan, 'RepeatedPart', 'load range', 'one load range', at);
+    return;
+  }
+  if (found.plyRating !== undefined && found.plyRating !== plyRating) {
+    conflict(scan, 'load range', at);
+    return;
+  }
   found.range = { letter: known, plyRating, from: 'load range' };
 }
 
 /** A ply rating; alone it stands for its letter. */
 export function readPlyRating(scan: Scan, found: Markings, plyRating: number, at: number): void {
   const letter = letterOf(plyRating);
-  if (letter === undefined) { fail(scan, 'UnknownPlyRating', 'ply rating', 'an even ply rating of 2 to 24', at); return; }
-  if (found.plyRating !== undefined) { fail(scan, 'RepeatedPart', 'ply rating', 'one ply rating', at); return; }
-  if (found.range !== undefined && found.range.plyRating !== plyRating) { conflict(scan, 'ply rating', at); return; }
+  if (letter === undefined) {
+    fail(scan, 'UnknownPlyRating', 'ply rating', 'an even ply rating of 2 to 24', at);
+    return;
+  }
+  if (found.plyRating !== undefined) {
+    fail(scan, 'RepeatedPart', 'ply rating', 'one ply rating', at);
+    return;
+  }
+  if (found.range !== undefined && found.range.plyRating !== plyRating) {
+    conflict(scan, 'ply rating', at);
+    return;
+  }
   found.plyRating = plyRating;
   found.range ??= { letter, plyRating, from: 'ply rating' };
 }

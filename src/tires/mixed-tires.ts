@@ -29,8 +29,20 @@ export function mixedTires(ratings: readonly TireRating[]): Either<NoTires, Axle
   if (first === undefined) return left({ chapter: 'tires', tag: 'NoTires' });
   const rest = ratings.slice(1);
   const same = rest.map((other) => decide(first.rating, '=', other.rating));
-  const alike = same.every(({ holds }) => holds) && rest.every((other) => showDesignation(other.designation) === showDesignation(first.designation));
-  const each = rest.length === 0 ? first.rating : leastOf('least tire rating on the axle', ratings.map(({ rating }) => rating));
-  const finding = note('MixedTires', 'tires of different kind or rating stand on one axle; each is counted with the least', ratings.map(({ rating }) => rating));
+  const alike =
+    same.every(({ holds }) => holds) &&
+    rest.every((other) => showDesignation(other.designation) === showDesignation(first.designation));
+  const each =
+    rest.length === 0
+      ? first.rating
+      : leastOf(
+          'least tire rating on the axle',
+          ratings.map(({ rating }) => rating),
+        );
+  const finding = note(
+    'MixedTires',
+    'tires of different kind or rating stand on one axle; each is counted with the least',
+    ratings.map(({ rating }) => rating),
+  );
   return right({ each, notes: alike ? [] : [finding], decisions: same });
 }

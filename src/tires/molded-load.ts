@@ -15,7 +15,10 @@ export interface MoldedLoad {
 }
 
 /** The molded load of this fitment, if there is one. A dual load above the single load is refused: one of them is misread. */
-export function moldedLoad({ single, dual }: NonNullable<Tire['molded']>, fitment: Fitment): Either<TiresError, MoldedLoad> {
+export function moldedLoad(
+  { single, dual }: NonNullable<Tire['molded']>,
+  fitment: Fitment,
+): Either<TiresError, MoldedLoad> {
   const one = single === undefined ? undefined : inPounds('molded load, single', single, 'label');
   const two = dual === undefined ? undefined : inPounds('molded load, dual', dual, 'label');
   if (one !== undefined && isLeft(one)) return one;
@@ -23,6 +26,12 @@ export function moldedLoad({ single, dual }: NonNullable<Tire['molded']>, fitmen
   const load = fitment === 'single' ? one?.right : two?.right;
   if (one === undefined || two === undefined) return right({ load, single: one?.right, decisions: [] });
   const fits = decide(two.right, '<=', one.right);
-  if (!fits.holds) return left({ chapter: 'tires', tag: 'DualAboveSingle', single: show(one.right.value), dual: show(two.right.value) });
+  if (!fits.holds)
+    return left({
+      chapter: 'tires',
+      tag: 'DualAboveSingle',
+      single: show(one.right.value),
+      dual: show(two.right.value),
+    });
   return right({ load, single: one.right, decisions: [fits] });
 }

@@ -1,7 +1,20 @@
 /** The load formula of P-metric tires, as a secondary text quotes it. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { note } from '../ratings/index.js';
-import { constant, converted, decide, type Derived, given, type Known, known, power, product, quotient, rounded, sum } from '../trace/index.js';
+import {
+  constant,
+  converted,
+  decide,
+  type Derived,
+  given,
+  type Known,
+  known,
+  power,
+  product,
+  quotient,
+  rounded,
+  sum,
+} from '../trace/index.js';
 import { type Digits, kg, kPa, mm, percent, ratio, show, showBrief } from '../units/index.js';
 import { sources } from './data/sources.js';
 import type { Designation } from './designation.js';
@@ -11,7 +24,8 @@ import { designationOf } from './kept.js';
 import { showSize } from './show-designation.js';
 
 const fixed = (digits: Digits, symbol?: string): Derived<'ratio'> => constant(ratio(digits), symbol, sources.pl2);
-const inMm = (symbol: string, length: Derived<'mm'>): Derived<'ratio'> => quotient(symbol, length, constant(mm(1)), sources.pl2);
+const inMm = (symbol: string, length: Derived<'mm'>): Derived<'ratio'> =>
+  quotient(symbol, length, constant(mm(1)), sources.pl2);
 
 /**
  * About what does the P-metric formula give this size at this pressure?
@@ -29,27 +43,46 @@ const inMm = (symbol: string, length: Derived<'mm'>): Derived<'ratio'> => quotie
  * @example estimatePMetricLoad('P235/75R15', kPa(240)) // Right: 2,025 lb; a trade text prints 2,028
  * @source engineering text of 2005-08-22 quoting the association's P-metric formula, grade C
  */
-export function estimatePMetricLoad(designation: string | Designation, pressure: Known<'kPa' | 'psi'>): Either<TiresError, LoadEstimate> {
+export function estimatePMetricLoad(
+  designation: string | Designation,
+  pressure: Known<'kPa' | 'psi'>,
+): Either<TiresError, LoadEstimate> {
   const read = designationOf(designation);
   if (isLeft(read)) return read;
   const { family, size } = read.right;
-  if (family !== 'P-metric' || size.form !== 'metric' || size.aspect === undefined) return left({ chapter: 'tires', tag: 'NoAspectRatio', size: showSize(read.right) });
+  if (family !== 'P-metric' || size.form !== 'metric' || size.aspect === undefined)
+    return left({ chapter: 'tires', tag: 'NoAspectRatio', size: showSize(read.right) });
   const asked = converted<'psi' | 'kPa', 'kPa'>('cold pressure in kPa', known('cold pressure', pressure), 'kPa');
   const positive = decide(asked, '>', constant(kPa(0)));
-  if (!positive.holds) return left({ chapter: 'tires', tag: 'NotPositive', what: 'cold pressure', found: show(asked.value) });
+  if (!positive.holds)
+    return left({ chapter: 'tires', tag: 'NotPositive', what: 'cold pressure', found: show(asked.value) });
   const reference = constant(kPa('241.5'), 'reference pressure', sources.pl2);
   const within = decide(asked, '<=', reference);
-  if (!within.holds) return left({ chapter: 'tires', tag: 'PressureAboveRated', asked: showBrief(asked.value), rated: '240 kPa (35 psi)' });
+  if (!within.holds)
+    return left({
+      chapter: 'tires',
+      tag: 'PressureAboveRated',
+      asked: showBrief(asked.value),
+      rated: '240 kPa (35 psi)',
+    });
   const aspect = converted('aspect', given('aspect in percent', percent(size.aspect.value), 'label'), 'ratio');
   const width = inMm('S70', given('section width', size.width, 'label'));
-  const rim = inMm('Dr', rounded('rim in mm', converted(null, given('rim', size.rim, 'label'), 'mm'), mm(1), 'nearest', sources.pl2));
+  const rim = inMm(
+    'Dr',
+    rounded('rim in mm', converted(null, given('rim', size.rim, 'label'), 'mm'), mm(1), 'nearest', sources.pl2),
+  );
   const factor = given('formula factor', ratio('0.0000667'), 'estimated');
   const sd = product('Sd', sum(null, [fixed('0.34848'), product(null, fixed('0.6497'), aspect)]), width, sources.pl2);
   const root = power(null, quotient(null, asked, constant(kPa(1))), fixed('0.5'));
-  const figure = product(null, product(null, product(null, factor, root), power(null, sd, fixed('1.39'))), sum(null, [rim, sd]));
+  const figure = product(
+    null,
+    product(null, product(null, factor, root), power(null, sd, fixed('1.39'))),
+    sum(null, [rim, sd]),
+  );
   const load = product('P-metric formula load', figure, constant(kg(1)), sources.pl2);
   return right({
-    load: converted('estimated P-metric load', load, 'lb'), decisions: [positive, within],
+    load: converted('estimated P-metric load', load, 'lb'),
+    decisions: [positive, within],
     notes: [note('Estimate', 'a formula from a secondary text, not a printed load; it is no rating')],
   });
 }

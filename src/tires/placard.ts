@@ -1,7 +1,17 @@
 /** The words of a tire and loading placard for a trailer of 10,000 lb or less. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type Note, note } from '../ratings/index.js';
-import { constant, converted, decide, type Decision, type Derived, difference, type Known, known, roundedDown } from '../trace/index.js';
+import {
+  constant,
+  converted,
+  decide,
+  type Decision,
+  type Derived,
+  difference,
+  type Known,
+  known,
+  roundedDown,
+} from '../trace/index.js';
 import { kg, lb, show, showBrief } from '../units/index.js';
 import type { Designation } from './designation.js';
 import type { TiresError } from './errors.js';
@@ -26,7 +36,12 @@ export interface PlacardFacts {
 export interface Placard {
   readonly cargo: Derived<'lb'>;
   readonly cargoKg: Derived<'kg'>;
-  readonly tires: readonly { readonly where: string; readonly size: string; readonly psi: Derived<'psi'>; readonly kPa: Derived<'kPa'> }[];
+  readonly tires: readonly {
+    readonly where: string;
+    readonly size: string;
+    readonly psi: Derived<'psi'>;
+    readonly kPa: Derived<'kPa'>;
+  }[];
   /** One line each; our own words, not the wording that the rule prescribes. */
   readonly text: string;
   readonly notes: readonly Note[];
@@ -37,10 +52,15 @@ export interface Placard {
 const most = { lb: constant(lb(10000), 'placard limit'), kg: constant(kg(4536), 'placard limit') };
 
 function withinLimit(gvwr: Derived<'lb' | 'kg'>): Decision {
-  return gvwr.value.unit === 'kg' ? decide(gvwr as Derived<'kg'>, '<=', most.kg) : decide(gvwr as Derived<'lb'>, '<=', most.lb);
+  return gvwr.value.unit === 'kg'
+    ? decide(gvwr as Derived<'kg'>, '<=', most.kg)
+    : decide(gvwr as Derived<'lb'>, '<=', most.lb);
 }
 
-const labelGoverns = note('LabelGoverns', 'the label of the trailer maker governs; these are the data for one, not the label');
+const labelGoverns = note(
+  'LabelGoverns',
+  'the label of the trailer maker governs; these are the data for one, not the label',
+);
 
 /**
  * What belongs on the tire and loading placard of this trailer?
@@ -64,9 +84,21 @@ export function placard(facts: PlacardFacts): Either<TiresError, Placard> {
   const unloaded = inPounds('unloaded weight', facts.unloaded);
   if (isLeft(unloaded)) return unloaded;
   const rule = withinLimit(label);
-  if (!rule.holds) return left({ chapter: 'tires', tag: 'NoPlacardAbove', gvwr: showBrief(gvwr.right.value), most: '10,000 lb (4,536 kg)' });
+  if (!rule.holds)
+    return left({
+      chapter: 'tires',
+      tag: 'NoPlacardAbove',
+      gvwr: showBrief(gvwr.right.value),
+      most: '10,000 lb (4,536 kg)',
+    });
   const fits = decide(unloaded.right, '<=', gvwr.right);
-  if (!fits.holds) return left({ chapter: 'tires', tag: 'UnloadedAboveGvwr', gvwr: showBrief(gvwr.right.value), unloaded: showBrief(unloaded.right.value) });
+  if (!fits.holds)
+    return left({
+      chapter: 'tires',
+      tag: 'UnloadedAboveGvwr',
+      gvwr: showBrief(gvwr.right.value),
+      unloaded: showBrief(unloaded.right.value),
+    });
   if (facts.tires.length === 0) return left({ chapter: 'tires', tag: 'NoTires' });
   const tires = [];
   for (const tire of facts.tires) {
@@ -79,7 +111,10 @@ export function placard(facts: PlacardFacts): Either<TiresError, Placard> {
   const cargoKg = roundedDown('cargo capacity in kg', converted('room for cargo in kg', room, 'kg'), kg(1));
   const text = [
     `Cargo: at most ${show(cargoKg.value)} or ${show(cargo.value)}`,
-    ...tires.map((tire) => `Tires, ${tire.where}: ${tire.size}, ${showBrief(tire.kPa.value, 0)} (${showBrief(tire.psi.value, 0)}) cold`),
+    ...tires.map(
+      (tire) =>
+        `Tires, ${tire.where}: ${tire.size}, ${showBrief(tire.kPa.value, 0)} (${showBrief(tire.psi.value, 0)}) cold`,
+    ),
   ].join('\n');
   return right({ cargo, cargoKg, tires, text, notes: [labelGoverns], decisions: [rule, fits] });
 }
@@ -91,5 +126,10 @@ function readTire({ where, designation, coldPressure }: PlacardTire): Either<Tir
   const pressure = inPsi('cold pressure', figure);
   if (isLeft(pressure)) return pressure;
   const range = read.right.range === undefined ? '' : ` load range ${read.right.range.letter}`;
-  return right({ where, size: `${showSize(read.right)}${range}`, psi: pressure.right, kPa: converted<'psi' | 'kPa', 'kPa'>('cold pressure in kPa', figure, 'kPa') });
+  return right({
+    where,
+    size: `${showSize(read.right)}${range}`,
+    psi: pressure.right,
+    kPa: converted<'psi' | 'kPa', 'kPa'>('cold pressure in kPa', figure, 'kPa'),
+  });
 }

@@ -6,7 +6,16 @@ import { type Designation, designationNotes, isPassenger } from './designation.j
 import type { TiresError } from './errors.js';
 import { keptFor } from './kept.js';
 import { plyOf } from './ply.js';
-import { answerableRows, familyPressureOf, type Fitment, governing, type PublishedRow, publishedRows, ratedRows, tableLetter } from './published-rows.js';
+import {
+  answerableRows,
+  familyPressureOf,
+  type Fitment,
+  governing,
+  type PublishedRow,
+  publishedRows,
+  ratedRows,
+  tableLetter,
+} from './published-rows.js';
 import { showDesignation } from './show-designation.js';
 
 export interface PressureStep {
@@ -36,11 +45,17 @@ function cap(d: Designation, rows: readonly PublishedRow[], letter: string): num
 const withinLetter = (row: PublishedRow, letter: string): boolean =>
   row.letter === '' || row.letter === letter || (plyOf(row.letter) ?? Infinity) <= (plyOf(letter) ?? 0);
 
-function usable(d: Designation, rows: readonly PublishedRow[]): { rows: readonly PublishedRow[]; most: number | undefined } {
+function usable(
+  d: Designation,
+  rows: readonly PublishedRow[],
+): { rows: readonly PublishedRow[]; most: number | undefined } {
   const letter = tableLetter(d);
   if (letter === undefined) return { rows, most: undefined };
   const most = cap(d, rows, letter);
-  return { rows: rows.filter((row) => withinLetter(row, letter) && (most === undefined || row.pressure.value.value.lte(most))), most };
+  return {
+    rows: rows.filter((row) => withinLetter(row, letter) && (most === undefined || row.pressure.value.value.lte(most))),
+    most,
+  };
 }
 
 function stepsFor(d: Designation, fitment: Fitment, tableName: string | undefined): Either<TiresError, PressureSteps> {
@@ -49,7 +64,11 @@ function stepsFor(d: Designation, fitment: Fitment, tableName: string | undefine
   const { rows, most } = usable(d, answerableRows(d, found.right));
   const loaded = rows.filter((row) => row[fitment] !== undefined);
   if (loaded.length === 0) {
-    return left(fitment === 'dual' && rows.length > 0 ? { chapter: 'tires', tag: 'NoDualRating', designation: showDesignation(d) } : noRows(d, found.right));
+    return left(
+      fitment === 'dual' && rows.length > 0
+        ? { chapter: 'tires', tag: 'NoDualRating', designation: showDesignation(d) }
+        : noRows(d, found.right),
+    );
   }
   const groups = new Map<string, PublishedRow[]>();
   for (const row of loaded) {
@@ -58,30 +77,54 @@ function stepsFor(d: Designation, fitment: Fitment, tableName: string | undefine
   }
   const steps = [...groups].map(([at, group]): PressureStep => {
     const loads = group.map((row) => row[fitment] as Derived<'lb'>);
-    return { pressure: (group[0] as PublishedRow).pressure, load: governing(`least of the printed loads at ${at} psi`, loads) as Derived<'lb'>, rows: group };
+    return {
+      pressure: (group[0] as PublishedRow).pressure,
+      load: governing(`least of the printed loads at ${at} psi`, loads) as Derived<'lb'>,
+      rows: group,
+    };
   });
   const top = steps.at(-1)?.pressure.value.value;
   return right({ steps, capped: most !== undefined && top?.eq(most) === true, notes: notesOn(d) });
 }
 
-const ofAllTables = { single: keptFor((d) => stepsFor(d, 'single', undefined)), dual: keptFor((d) => stepsFor(d, 'dual', undefined)) };
+const ofAllTables = {
+  single: keptFor((d) => stepsFor(d, 'single', undefined)),
+  dual: keptFor((d) => stepsFor(d, 'dual', undefined)),
+};
 
 /** The steps that belong to a tire. The rows are the table's, so sorting and grouping them is no decision about a given figure. */
-export const pressureSteps = (d: Designation, fitment: Fitment, tableName: string | undefined): Either<TiresError, PressureSteps> =>
-  (tableName === undefined ? ofAllTables[fitment](d) : stepsFor(d, fitment, tableName));
+export const pressureSteps = (
+  d: Designation,
+  fitment: Fitment,
+  tableName: string | undefined,
+): Either<TiresError, PressureSteps> =>
+  tableName === undefined ? ofAllTables[fitment](d) : stepsFor(d, fitment, tableName);
 
 const noRows = (d: Designation, rows: readonly PublishedRow[]): NotTabulated =>
-  notTabulated('tire load and pressure tables', showDesignation(d), [...new Set(rows.map((row) => row.key))].slice(0, 3));
+  notTabulated(
+    'tire load and pressure tables',
+    showDesignation(d),
+    [...new Set(rows.map((row) => row.key))].slice(0, 3),
+  );
 
 function notesOn(d: Designation): readonly Note[] {
   const notes = [...designationNotes(d)];
-  if (tableLetter(d) === undefined) notes.push(note('LoadRangeNotStated', 'without a load range all printed rows of the size are used; the load and pressure molded into the tire still limit it'));
-  if (isPassenger(d.family)) notes.push(note('PassengerTable', 'a table load of a passenger tire: on a trailer its rating is divided by 1.10'));
+  if (tableLetter(d) === undefined)
+    notes.push(
+      note(
+        'LoadRangeNotStated',
+        'without a load range all printed rows of the size are used; the load and pressure molded into the tire still limit it',
+      ),
+    );
+  if (isPassenger(d.family))
+    notes.push(note('PassengerTable', 'a table load of a passenger tire: on a trailer its rating is divided by 1.10'));
   return notes;
 }
 
 /** A note when the prints at one step differ. */
 export function disagreement({ rows, load }: PressureStep, fitment: Fitment): readonly Note[] {
   const loads = rows.map((row) => row[fitment] as Derived<'lb'>);
-  return loads.every(({ value }) => value.value.eq(load.value.value)) ? [] : [note('TablesDisagree', 'printed tables give different loads at this pressure; the lowest is taken', loads)];
+  return loads.every(({ value }) => value.value.eq(load.value.value))
+    ? []
+    : [note('TablesDisagree', 'printed tables give different loads at this pressure; the lowest is taken', loads)];
 }

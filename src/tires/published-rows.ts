@@ -27,7 +27,9 @@ export interface PublishedRow {
 
 const keyOf = (size: string): { key: string; construction: Construction } => {
   const read = readDesignation(size);
-  return isLeft(read) ? { key: size, construction: 'unstated' } : { key: sizeKey(read.right), construction: read.right.size.construction };
+  return isLeft(read)
+    ? { key: size, construction: 'unstated' }
+    : { key: sizeKey(read.right), construction: read.right.size.construction };
 };
 
 function rowsOf(table: InflationTable): readonly PublishedRow[] {
@@ -35,10 +37,16 @@ function rowsOf(table: InflationTable): readonly PublishedRow[] {
     const key = `${size}${letter === '' ? '' : ` ${letter}`} at ${inPsi} psi`;
     const from = { table: table.name, key, source: table.source };
     const load = (fitment: Fitment, figure: string): Derived<'lb'> | undefined =>
-      (figure === '' ? undefined : lookedUp(`table load ${key}, ${fitment} (${table.name})`, lb(figure), from));
+      figure === '' ? undefined : lookedUp(`table load ${key}, ${fitment} (${table.name})`, lb(figure), from);
     return {
-      table, size, key, letter, construction: keyOf(size).construction,
-      pressure: lookedUp(`table pressure, ${key} (${table.name})`, psi(inPsi), from), single: load('single', single), dual: load('dual', dual),
+      table,
+      size,
+      key,
+      letter,
+      construction: keyOf(size).construction,
+      pressure: lookedUp(`table pressure, ${key} (${table.name})`, psi(inPsi), from),
+      single: load('single', single),
+      dual: load('dual', dual),
     };
   });
 }
@@ -70,11 +78,20 @@ function searched(d: Designation): string {
 
 function rowsFor(d: Designation, tableName: string | undefined): Either<NotTabulated, readonly PublishedRow[]> {
   const key = searched(d);
-  const rows = (allRows().get(key) ?? []).filter((row) => speaksFor(row, d.size.construction) && (tableName === undefined || row.table.name === tableName));
-  if (rows.length > 0) return right([...rows].sort((a, b) => a.pressure.value.value.comparedTo(b.pressure.value.value)));
+  const rows = (allRows().get(key) ?? []).filter(
+    (row) => speaksFor(row, d.size.construction) && (tableName === undefined || row.table.name === tableName),
+  );
+  if (rows.length > 0)
+    return right([...rows].sort((a, b) => a.pressure.value.value.comparedTo(b.pressure.value.value)));
   const where = tableName === undefined ? 'tire load and pressure tables' : `tire load and pressure table ${tableName}`;
   const asked = d.size.construction === 'unstated' ? `${key}, construction unstated` : key;
-  return left(notTabulated(where, asked, nearestKeys([...allRows().keys()], (other) => editDistance(key, other))));
+  return left(
+    notTabulated(
+      where,
+      asked,
+      nearestKeys([...allRows().keys()], (other) => editDistance(key, other)),
+    ),
+  );
 }
 
 const ofAllTables = keptFor((d) => rowsFor(d, undefined));
@@ -83,20 +100,21 @@ const ofAllTables = keptFor((d) => rowsFor(d, undefined));
 export function publishedRows(d: Designation, tableName?: string): Either<NotTabulated, readonly PublishedRow[]> {
   if (tableName === undefined) return ofAllTables(d);
   const known = inflationTables.map(({ name }) => name);
-  if (!known.includes(tableName)) return left(notTabulated('tire load and pressure tables', `table ${tableName.slice(0, 40)}`, known));
+  if (!known.includes(tableName))
+    return left(notTabulated('tire load and pressure tables', `table ${tableName.slice(0, 40)}`, known));
   return rowsFor(d, tableName);
 }
 
 /** The letter under which tables list the tire: its load range, or for a passenger tire its load version (SL when unmarked). */
 export const tableLetter = (d: Designation): string | undefined =>
-  d.range?.letter ?? (isPassenger(d.family) ? d.version ?? 'SL' : undefined);
+  d.range?.letter ?? (isPassenger(d.family) ? (d.version ?? 'SL') : undefined);
 
 /** The pressure that goes with a letter in a family, in psi. A numeric size keeps the pressure it is printed with. */
 export const familyPressureOf = (family: string, letter: string): string | undefined =>
   familyPressureTable.rows.find(([of, at]) => of === family && at === letter)?.[2];
 
 const ownPressure = ({ family, size }: Designation, letter: string): string | undefined =>
-  (size.form === 'numeric' ? undefined : familyPressureOf(family, letter));
+  size.form === 'numeric' ? undefined : familyPressureOf(family, letter);
 
 /** A table load counts only at the pressure of its own row: rows printed above the family pressure of their letter answer nothing. */
 export const answerableRows = (d: Designation, rows: readonly PublishedRow[]): readonly PublishedRow[] =>
@@ -105,9 +123,11 @@ export const answerableRows = (d: Designation, rows: readonly PublishedRow[]): r
 /** The rows that rate a letter: in each table those at its highest pressure for the letter (one print also lists a lower pressure under it). */
 export function ratedRows(rows: readonly PublishedRow[], letter: string): readonly PublishedRow[] {
   const own = rows.filter((row) => row.letter === letter);
-  return own.filter((row) => own.every((other) => other.table !== row.table || other.pressure.value.value.lte(row.pressure.value.value)));
+  return own.filter((row) =>
+    own.every((other) => other.table !== row.table || other.pressure.value.value.lte(row.pressure.value.value)),
+  );
 }
 
 /** Loads of several prints: the least governs, as a recorded step when there is more than one. */
 export const governing = (name: string, loads: readonly Derived<'lb'>[]): Derived<'lb'> | undefined =>
-  (loads.length <= 1 ? loads[0] : leastOf(name, loads));
+  loads.length <= 1 ? loads[0] : leastOf(name, loads);

@@ -36,15 +36,38 @@ function readParts(scan: Scan): Designation | undefined {
   const isMetric = size.form === 'metric';
   const moved = !isMetric && (begun.prefix === 'LT' || begun.prefix === 'ST') ? begun.prefix : '';
   const found: Markings = {
-    prefix: isMetric ? begun.prefix : '', size, suffix: moved,
-    service: undefined, second: undefined, range: undefined, plyRating: undefined, version: undefined, setAside: [],
+    prefix: isMetric ? begun.prefix : '',
+    size,
+    suffix: moved,
+    service: undefined,
+    second: undefined,
+    range: undefined,
+    plyRating: undefined,
+    version: undefined,
+    setAside: [],
   };
   if (!readMarkings(scan, found)) return undefined;
   const { prefix, suffix, service, second, range, version, setAside } = found;
-  return { family: familyOf(found), prefix, size, suffix, service, second, range, version, setAside: setAside.length > 1 ? setAside.sort() : setAside };
+  return {
+    family: familyOf(found),
+    prefix,
+    size,
+    suffix,
+    service,
+    second,
+    range,
+    version,
+    setAside: setAside.length > 1 ? setAside.sort() : setAside,
+  };
 }
 
-const metricByPrefix = { P: 'P-metric', LT: 'LT-metric', ST: 'ST-metric', T: 'temporary spare', S: 'other metric' } as const;
+const metricByPrefix = {
+  P: 'P-metric',
+  LT: 'LT-metric',
+  ST: 'ST-metric',
+  T: 'temporary spare',
+  S: 'other metric',
+} as const;
 const metricBySuffix = { C: 'commercial', LT: 'LT-metric', ST: 'ST-metric', MH: 'mobile home' } as const;
 
 /** The family by prefix, suffix and form. Rims of 12 in and less without a prefix are small trailer sizes unless radial. */
@@ -52,8 +75,10 @@ function familyOf({ prefix, size, suffix, service }: Markings): TireFamily {
   const rim = plainInches(size.rim);
   const small = rim <= 12;
   switch (size.form) {
-    case 'letter': return 'ST-letter';
-    case 'diameter and width': return small && size.construction !== 'R' && suffix === '' ? 'small trailer' : 'LT-flotation';
+    case 'letter':
+      return 'ST-letter';
+    case 'diameter and width':
+      return small && size.construction !== 'R' && suffix === '' ? 'small trailer' : 'LT-flotation';
     case 'metric':
       if (prefix !== '') return metricByPrefix[prefix];
       if (suffix !== '') return metricBySuffix[suffix];

@@ -12,8 +12,10 @@ export function readMarkings(scan: Scan, found: Markings): boolean {
     const code = codeAt(scan);
     if (scan.problem !== undefined) return false;
     if (code === 0) return true;
-    if (code === 42) { scan.at += 1; setAside(found, '*'); }
-    else if (code === 40) readBracket(scan, found);
+    if (code === 42) {
+      scan.at += 1;
+      setAside(found, '*');
+    } else if (code === 40) readBracket(scan, found);
     else if (isDigit(code)) readIndexOrPly(scan, found);
     else if (isLetter(code)) readWord(scan, found);
     else fail(scan, 'UnexpectedText', 'markings', 'a service description, a load range or the end');
@@ -29,11 +31,18 @@ function skipSeparators(scan: Scan, found: Markings): void {
   if (separator !== 44 && separator !== 45 && separator !== 47) return;
   scan.at += 1;
   if (separator === 45 && isLetter(codeAt(scan)) && found.size.form === 'numeric' && found.size.construction === 'D') {
-    fail(scan, 'AmbiguousNumeric', 'load range', 'the load range in brackets or behind a space: hyphens already part width from rim', at);
+    fail(
+      scan,
+      'AmbiguousNumeric',
+      'load range',
+      'the load range in brackets or behind a space: hyphens already part width from rim',
+      at,
+    );
     return;
   }
   skipSpaces(scan);
-  if (!isDigit(codeAt(scan)) && !isLetter(codeAt(scan))) fail(scan, 'UnexpectedText', 'markings', `a part of the designation behind "${scan.text[at] ?? ''}"`);
+  if (!isDigit(codeAt(scan)) && !isLetter(codeAt(scan)))
+    fail(scan, 'UnexpectedText', 'markings', `a part of the designation behind "${scan.text[at] ?? ''}"`);
 }
 
 function setAside(found: Markings, text: string): void {
@@ -42,8 +51,12 @@ function setAside(found: Markings, text: string): void {
 
 /** C behind a European radial size is the commercial suffix; anywhere else it is a load range. */
 const mayBeCommercial = ({ prefix, size, suffix, service }: Markings): boolean =>
-  prefix === '' && size.form === 'metric' && (size.construction === 'R' || size.construction === 'ZR')
-  && size.rim.value.isInteger() && suffix === '' && service === undefined;
+  prefix === '' &&
+  size.form === 'metric' &&
+  (size.construction === 'R' || size.construction === 'ZR') &&
+  size.rim.value.isInteger() &&
+  suffix === '' &&
+  service === undefined;
 
 function readWord(scan: Scan, found: Markings): void {
   const at = scan.at;
@@ -55,7 +68,8 @@ function readWord(scan: Scan, found: Markings): void {
     found.version = text;
   } else if (text.startsWith('LR') && text.length <= 3) readRangeBehindWord(scan, found, text.slice(2), at);
   else if (text === 'LOAD') readLoadRangeWords(scan, found, at);
-  else if (text.length === 1 && text === 'M' && (codeAt(scan) === 43 || codeAt(scan) === 47)) readMudAndSnow(scan, found, at);
+  else if (text.length === 1 && text === 'M' && (codeAt(scan) === 43 || codeAt(scan) === 47))
+    readMudAndSnow(scan, found, at);
   else if (text.length === 1) readRange(scan, found, text, at);
   else if (styles.has(text)) setAside(found, text);
   else fail(scan, 'UnexpectedText', 'markings', 'a word of a tire designation', at);

@@ -19,7 +19,8 @@ export function readIndexOrPly(scan: Scan, found: Markings): void {
   }
   const service = description(scan, found, first, at, false);
   if (service === undefined) return;
-  if (found.service !== undefined) fail(scan, 'RepeatedPart', 'load index', 'one service description, a second one in brackets', at);
+  if (found.service !== undefined)
+    fail(scan, 'RepeatedPart', 'load index', 'one service description, a second one in brackets', at);
   else found.service = service;
 }
 
@@ -57,10 +58,17 @@ export function readBracket(scan: Scan, found: Markings): void {
     else fail(scan, 'RepeatedPart', 'load index', 'at most two service descriptions', at);
   } else readRange(scan, found, word(scan), at);
   skipSpaces(scan);
-  if (scan.problem === undefined && !take(scan, ')')) fail(scan, 'UnclosedBracket', 'markings', 'a closing bracket', open);
+  if (scan.problem === undefined && !take(scan, ')'))
+    fail(scan, 'UnclosedBracket', 'markings', 'a closing bracket', open);
 }
 
-function description(scan: Scan, found: Markings, first: string, at: number, bracketed: boolean): ServiceDescription | undefined {
+function description(
+  scan: Scan,
+  found: Markings,
+  first: string,
+  at: number,
+  bracketed: boolean,
+): ServiceDescription | undefined {
   const single = index(scan, first, at);
   if (single === undefined) return undefined;
   let dual: number | undefined;
@@ -69,7 +77,8 @@ function description(scan: Scan, found: Markings, first: string, at: number, bra
     const dualAt = scan.at;
     dual = index(scan, digits(scan), dualAt);
     if (dual === undefined) return undefined;
-    if (dual > single) return fail(scan, 'DualAboveSingle', 'load index', 'a dual index that is not above the single index', dualAt);
+    if (dual > single)
+      return fail(scan, 'DualAboveSingle', 'load index', 'a dual index that is not above the single index', dualAt);
   }
   const symbol = readSymbol(scan, found);
   return scan.problem === undefined ? { single, dual, symbol, bracketed } : undefined;
@@ -97,13 +106,21 @@ function readSymbol(scan: Scan, found: Markings): string | undefined {
     return symbol;
   }
   if (text.length !== 1 || (apart && !symbols.has(text) && plyOf(text) !== undefined)) {
-    if (!apart && text !== '') return fail(scan, 'UnknownSpeedSymbol', 'speed symbol', 'one letter, or A1 to A8, behind the load index', at);
+    if (!apart && text !== '')
+      return fail(scan, 'UnknownSpeedSymbol', 'speed symbol', 'one letter, or A1 to A8, behind the load index', at);
     scan.at = back;
     return undefined;
   }
-  if (!symbols.has(symbol)) return fail(scan, 'UnknownSpeedSymbol', 'speed symbol', 'a letter B to Y without I, O and X, or A1 to A8', at);
+  if (!symbols.has(symbol))
+    return fail(scan, 'UnknownSpeedSymbol', 'speed symbol', 'a letter B to Y without I, O and X, or A1 to A8', at);
   if (apart && plyOf(text) !== undefined && found.range?.from !== 'load range') {
-    return fail(scan, 'AmbiguousLetter', 'speed symbol', 'the speed symbol close to the index, or "load range" before the letter', at);
+    return fail(
+      scan,
+      'AmbiguousLetter',
+      'speed symbol',
+      'the speed symbol close to the index, or "load range" before the letter',
+      at,
+    );
   }
   return isLetter(codeAt(scan)) ? fail(scan, 'UnexpectedText', 'speed symbol', 'one letter', at) : text;
 }

@@ -26,7 +26,8 @@ export function readSize(scan: Scan): SizeRead | undefined {
   skipSpaces(scan);
   const size = Number(first);
   if (size >= 60 && !first.includes('.')) return metric(scan, letters, size, at);
-  if (letters === 'P' || letters === 'T' || letters === 'S') return fail(scan, 'WidthOutOfRange', 'width', 'a width in millimetres behind this prefix', at);
+  if (letters === 'P' || letters === 'T' || letters === 'S')
+    return fail(scan, 'WidthOutOfRange', 'width', 'a width in millimetres behind this prefix', at);
   if (take(scan, 'X')) return withDiameter(scan, letters, first, at);
   return numeric(scan, letters, first, at);
 }
@@ -41,15 +42,28 @@ function metric(scan: Scan, prefix: Designation['prefix'], width: number, at: nu
     if (text === undefined) return undefined;
     if (text === '') return fail(scan, 'MissingAspect', 'aspect', 'the height as a percentage of the width', begin);
     aspect = Number(text);
-    if (aspect < 20 || aspect > 100) return fail(scan, 'AspectOutOfRange', 'aspect', 'a percentage of 20 to 100', begin);
-    if (aspect % 5 !== 0) return fail(scan, 'UnknownSize', 'aspect', 'an aspect of a listed series: a multiple of 5', begin);
+    if (aspect < 20 || aspect > 100)
+      return fail(scan, 'AspectOutOfRange', 'aspect', 'a percentage of 20 to 100', begin);
+    if (aspect % 5 !== 0)
+      return fail(scan, 'UnknownSize', 'aspect', 'an aspect of a listed series: a multiple of 5', begin);
   } else if (prefix !== '' || (codeAt(scan) !== 82 && codeAt(scan) !== 90)) {
     return fail(scan, 'MissingAspect', 'aspect', 'a slash and the height as a percentage of the width');
   }
   const construction = readConstruction(scan, true);
   if (construction === undefined) return undefined;
   const rim = readRim(scan);
-  return rim && { prefix, size: { form: 'metric', width: millimetres(width), aspect: aspect === undefined ? undefined : percents(aspect), construction, rim } };
+  return (
+    rim && {
+      prefix,
+      size: {
+        form: 'metric',
+        width: millimetres(width),
+        aspect: aspect === undefined ? undefined : percents(aspect),
+        construction,
+        rim,
+      },
+    }
+  );
 }
 
 /** Behind the x stands a width and then a rim, or, where people write x for the hyphen, the rim itself. */
@@ -63,14 +77,22 @@ function withDiameter(scan: Scan, prefix: Designation['prefix'], first: string, 
   if (!startsConstruction(scan)) {
     const code = widthCode(scan, first, at);
     const rim = code && rimOf(scan, second, secondAt);
-    return rim && code ? { prefix, size: { form: 'numeric', width: inches(code), code, alternative: undefined, construction: 'unstated', rim } } : undefined;
+    return rim && code
+      ? {
+          prefix,
+          size: { form: 'numeric', width: inches(code), code, alternative: undefined, construction: 'unstated', rim },
+        }
+      : undefined;
   }
-  if (Number(first) < 10 || Number(first) > 60) return fail(scan, 'DiameterOutOfRange', 'diameter', 'a diameter of 10 to 60 in', at);
+  if (Number(first) < 10 || Number(first) > 60)
+    return fail(scan, 'DiameterOutOfRange', 'diameter', 'a diameter of 10 to 60 in', at);
   const width = widthCode(scan, second, secondAt);
   if (width === undefined) return undefined;
   const construction = readConstruction(scan, false);
   const rim = construction && readRim(scan);
-  return rim && construction ? { prefix, size: { form: 'diameter and width', diameter: inches(first), width: inches(width), construction, rim } } : undefined;
+  return rim && construction
+    ? { prefix, size: { form: 'diameter and width', diameter: inches(first), width: inches(width), construction, rim } }
+    : undefined;
 }
 
 function numeric(scan: Scan, prefix: Designation['prefix'], first: string, at: number): SizeRead | undefined {
@@ -88,7 +110,9 @@ function numeric(scan: Scan, prefix: Designation['prefix'], first: string, at: n
   }
   const construction = readConstruction(scan, false);
   const rim = construction && readRim(scan);
-  return rim && construction ? { prefix, size: { form: 'numeric', width: inches(code), code, alternative, construction, rim } } : undefined;
+  return rim && construction
+    ? { prefix, size: { form: 'numeric', width: inches(code), code, alternative, construction, rim } }
+    : undefined;
 }
 
 /** A width in inches as it is written: whole, or with two decimals. */
@@ -110,10 +134,21 @@ const constructions: Readonly<Record<number, Construction>> = { 82: 'R', 68: 'D'
 function readConstruction(scan: Scan, slashAllowed: boolean): Construction | undefined {
   skipSpaces(scan);
   const plain = constructions[codeAt(scan)];
-  if (plain !== undefined) { scan.at += 1; return plain; }
-  if (codeAt(scan) === 90 && codeAt(scan, scan.at + 1) === 82) { scan.at += 2; return 'ZR'; }
+  if (plain !== undefined) {
+    scan.at += 1;
+    return plain;
+  }
+  if (codeAt(scan) === 90 && codeAt(scan, scan.at + 1) === 82) {
+    scan.at += 2;
+    return 'ZR';
+  }
   if (slashAllowed && (take(scan, '/') || take(scan, 'X'))) return 'unstated';
-  return fail(scan, codeAt(scan) === 0 ? 'MissingRim' : 'MissingConstruction', 'construction', 'R, D, B, ZR or a hyphen, then the rim');
+  return fail(
+    scan,
+    codeAt(scan) === 0 ? 'MissingRim' : 'MissingConstruction',
+    'construction',
+    'R, D, B, ZR or a hyphen, then the rim',
+  );
 }
 
 function readRim(scan: Scan): TireSize['rim'] | undefined {
@@ -126,21 +161,32 @@ function readRim(scan: Scan): TireSize['rim'] | undefined {
 
 function rimOf(scan: Scan, text: string, at: number): TireSize['rim'] | undefined {
   const size = Number(text);
-  if (size < 3 || size > 30 || size % 0.5 !== 0) return fail(scan, 'RimOutOfRange', 'rim', 'a rim of 3 to 30 in, whole or half', at);
+  if (size < 3 || size > 30 || size % 0.5 !== 0)
+    return fail(scan, 'RimOutOfRange', 'rim', 'a rim of 3 to 30 in, whole or half', at);
   return inches(size);
 }
 
 /** H78-15, or HR78-15 for radial. */
 const isLetterSize = (scan: Scan, letters: string): boolean =>
-  isDigit(codeAt(scan)) && letters >= 'A' && letters < 'O' && (letters.length === 1 || (letters.length === 2 && letters.endsWith('R')));
+  isDigit(codeAt(scan)) &&
+  letters >= 'A' &&
+  letters < 'O' &&
+  (letters.length === 1 || (letters.length === 2 && letters.endsWith('R')));
 
 function letterSize(scan: Scan, letters: string): SizeRead | undefined {
   const at = scan.at;
   const aspect = digits(scan);
-  if (!['50', '60', '70', '78'].includes(aspect)) return fail(scan, 'AspectOutOfRange', 'aspect', '50, 60, 70 or 78 behind a size letter', at);
+  if (!['50', '60', '70', '78'].includes(aspect))
+    return fail(scan, 'AspectOutOfRange', 'aspect', '50, 60, 70 or 78 behind a size letter', at);
   const mark = readConstruction(scan, false);
   const rim = mark && readRim(scan);
   if (!rim) return undefined;
-  const size: LetterSize = { form: 'letter', letter: letters.slice(0, 1), aspect: percents(aspect), construction: letters.length === 2 ? 'R' : mark, rim };
+  const size: LetterSize = {
+    form: 'letter',
+    letter: letters.slice(0, 1),
+    aspect: percents(aspect),
+    construction: letters.length === 2 ? 'R' : mark,
+    rim,
+  };
   return { prefix: '', size };
 }

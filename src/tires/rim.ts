@@ -15,7 +15,13 @@ export interface RimCheck<U extends 'psi' | 'in'> {
   readonly decisions: readonly Decision[];
 }
 
-function judge<U extends 'psi' | 'in'>(what: string, limit: Derived<U>, figure: Derived<U>, reserve: Derived<U>, within: Decision): RimCheck<U> {
+function judge<U extends 'psi' | 'in'>(
+  what: string,
+  limit: Derived<U>,
+  figure: Derived<U>,
+  reserve: Derived<U>,
+  within: Decision,
+): RimCheck<U> {
   return { what, limit, figure, reserve, verdict: within.holds ? 'within' : 'over', decisions: [within] };
 }
 
@@ -30,13 +36,24 @@ function judge<U extends 'psi' | 'in'>(what: string, limit: Derived<U>, figure: 
  * @example checkRimPressure(psi(80), psi(65)) // Right: verdict 'over'
  * @source common practice, no source: a wheel's pressure limit is a limit
  */
-export function checkRimPressure(pressure: Known<'psi' | 'kPa'>, greatest: Known<'psi' | 'kPa'>): Either<NotPositive, RimCheck<'psi'>> {
+export function checkRimPressure(
+  pressure: Known<'psi' | 'kPa'>,
+  greatest: Known<'psi' | 'kPa'>,
+): Either<NotPositive, RimCheck<'psi'>> {
   const run = inPsi('cold pressure', pressure);
   if (isLeft(run)) return run;
   const limit = inPsi('greatest pressure of the wheel', greatest, 'label');
   if (isLeft(limit)) return limit;
   const reserve = difference('reserve, wheel pressure', limit.right, run.right);
-  return right(judge('wheel pressure limit against cold pressure', limit.right, run.right, reserve, decide(run.right, '<=', limit.right)));
+  return right(
+    judge(
+      'wheel pressure limit against cold pressure',
+      limit.right,
+      run.right,
+      reserve,
+      decide(run.right, '<=', limit.right),
+    ),
+  );
 }
 
 /**
@@ -50,13 +67,29 @@ export function checkRimPressure(pressure: Known<'psi' | 'kPa'>, greatest: Known
  * @example checkRimWidth(inch(6), { least: inch(6), greatest: inch(7) }) // both 'within'
  * @source 49 CFR 571.119 S5.1 (the tire maker publishes the rims), edition before 2003, copy, grade B
  */
-export function checkRimWidth(rim: Known<'in' | 'mm'>, allowed: { readonly least: Known<'in' | 'mm'>; readonly greatest: Known<'in' | 'mm'> }): readonly [RimCheck<'in'>, RimCheck<'in'>] {
-  const inInches = (name: string, figure: Known<'in' | 'mm'>): Derived<'in'> => converted<'in' | 'mm', 'in'>(`${name} in inches`, known(name, figure, 'label'), 'in');
+export function checkRimWidth(
+  rim: Known<'in' | 'mm'>,
+  allowed: { readonly least: Known<'in' | 'mm'>; readonly greatest: Known<'in' | 'mm'> },
+): readonly [RimCheck<'in'>, RimCheck<'in'>] {
+  const inInches = (name: string, figure: Known<'in' | 'mm'>): Derived<'in'> =>
+    converted<'in' | 'mm', 'in'>(`${name} in inches`, known(name, figure, 'label'), 'in');
   const width = inInches('rim width', rim);
   const least = inInches('least rim width', allowed.least);
   const greatest = inInches('greatest rim width', allowed.greatest);
   return [
-    judge('least rim width', least, width, difference('reserve, least rim width', width, least), decide(least, '<=', width)),
-    judge('greatest rim width', greatest, width, difference('reserve, greatest rim width', greatest, width), decide(width, '<=', greatest)),
+    judge(
+      'least rim width',
+      least,
+      width,
+      difference('reserve, least rim width', width, least),
+      decide(least, '<=', width),
+    ),
+    judge(
+      'greatest rim width',
+      greatest,
+      width,
+      difference('reserve, greatest rim width', greatest, width),
+      decide(width, '<=', greatest),
+    ),
   ];
 }

@@ -14,11 +14,23 @@ export interface Scan {
 export const startScan = (text: string): Scan => ({ text, at: 0, problem: undefined });
 
 /** Notes what went wrong and gives back nothing. */
-export function fail(scan: Scan, fault: DesignationFault, part: DesignationPart, needed: string, at = scan.at): undefined {
+export function fail(
+  scan: Scan,
+  fault: DesignationFault,
+  part: DesignationPart,
+  needed: string,
+  at = scan.at,
+): undefined {
   const { text } = scan;
   scan.problem = {
-    chapter: 'tires', tag: 'UnreadableDesignation', fault, part, text: text.slice(0, longest), at,
-    found: at >= text.length ? 'the end' : `"${text.slice(at, at + 12)}"`, needed,
+    chapter: 'tires',
+    tag: 'UnreadableDesignation',
+    fault,
+    part,
+    text: text.slice(0, longest),
+    at,
+    found: at >= text.length ? 'the end' : `"${text.slice(at, at + 12)}"`,
+    needed,
   };
   return undefined;
 }
@@ -78,13 +90,17 @@ function isLetterO(scan: Scan, code: number): boolean {
 export function number(scan: Scan, part: DesignationPart): string | undefined {
   let text = digits(scan);
   let code = codeAt(scan);
-  if (text === '') return isLetterO(scan, code) && isDigit(codeAt(scan, scan.at + 1)) ? fail(scan, 'LetterOInNumber', part, 'the digit zero') : '';
+  if (text === '')
+    return isLetterO(scan, code) && isDigit(codeAt(scan, scan.at + 1))
+      ? fail(scan, 'LetterOInNumber', part, 'the digit zero')
+      : '';
   if (code === 46 && isDigit(codeAt(scan, scan.at + 1))) {
     scan.at += 1;
     text += `.${digits(scan)}`;
     code = codeAt(scan);
   }
   if (isLetterO(scan, code)) return fail(scan, 'LetterOInNumber', part, 'the digit zero');
-  if ((code === 58 || code === 44) && isDigit(codeAt(scan, scan.at + 1))) return fail(scan, 'BadDecimalSeparator', part, 'a decimal point');
+  if ((code === 58 || code === 44) && isDigit(codeAt(scan, scan.at + 1)))
+    return fail(scan, 'BadDecimalSeparator', part, 'a decimal point');
   return text;
 }

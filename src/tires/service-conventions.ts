@@ -11,12 +11,21 @@ import { speedSymbol } from './speed-symbol.js';
 
 /** What texts say about a speed. There is no load in it that could be put in place of a rating. */
 export interface SpeedInformation {
-  readonly says: 'as marked' | 'more pressure' | 'more pressure and less load' | 'above what the tire is marked for' | 'nothing published';
+  readonly says:
+    | 'as marked'
+    | 'more pressure'
+    | 'more pressure and less load'
+    | 'above what the tire is marked for'
+    | 'nothing published';
   readonly notes: readonly Note[];
   readonly decisions: readonly Decision[];
 }
 
-const convention = (key: string): { table: string; key: string; source: typeof sources.ss } => ({ table: 'speed convention for ST tires', key, source: sources.ss });
+const convention = (key: string): { table: string; key: string; source: typeof sources.ss } => ({
+  table: 'speed convention for ST tires',
+  key,
+  source: sources.ss,
+});
 const bound = (key: string, figure: number): Derived<'mph'> => lookedUp(key, mph(figure), convention(key));
 const marked = bound('speed as marked', 65);
 const second = bound('end of the second band', 75);
@@ -24,9 +33,18 @@ const third = bound('end of the third band, lower print', 85);
 const added = lookedUp('pressure added in the convention', psi(10), convention('66 to 75 mph'));
 const lowered = lookedUp('load taken off in the convention', percent(10), convention('76 to 85 mph'));
 
-const notForRatings = note('NotForRatings', 'speed and pressure adjustments of associations must not be used to show that tires meet a GAWR (agency letter 2672y)');
-const bonus = note('EuropeanBonus', 'European texts let some tires carry more on slow trailers; that does not count in a rating check here');
-const wheelLimit = note('WheelLimit', 'added pressure stays within the limit of the wheel, and some makers forbid more than 75 mph');
+const notForRatings = note(
+  'NotForRatings',
+  'speed and pressure adjustments of associations must not be used to show that tires meet a GAWR (agency letter 2672y)',
+);
+const bonus = note(
+  'EuropeanBonus',
+  'European texts let some tires carry more on slow trailers; that does not count in a rating check here',
+);
+const wheelLimit = note(
+  'WheelLimit',
+  'added pressure stays within the limit of the wheel, and some makers forbid more than 75 mph',
+);
 
 /** Notes that go with any question about speed and load. */
 export const serviceNotes: readonly Note[] = [notForRatings, bonus];
@@ -45,7 +63,10 @@ export const serviceNotes: readonly Note[] = [notForRatings, bonus];
  * @example speedInformation('ST205/75R15 LRD', mph(70)) // Right: 'more pressure'
  * @source speed-band convention of the association's book for ST tires, from two copies, grade C; agency letter 2672y, grade A
  */
-export function speedInformation(designation: string | Designation, speed: Known<'mph' | 'km/h'>): Either<TiresError, SpeedInformation> {
+export function speedInformation(
+  designation: string | Designation,
+  speed: Known<'mph' | 'km/h'>,
+): Either<TiresError, SpeedInformation> {
   const read = designationOf(designation);
   if (isLeft(read)) return read;
   const run = known('speed', speed);
@@ -54,9 +75,14 @@ export function speedInformation(designation: string | Designation, speed: Known
     const limit = speedSymbol(symbol);
     if (isLeft(limit)) return limit;
     const within = decide(converted<'mph' | 'km/h', 'km/h'>('speed in km/h', run, 'km/h'), '<=', limit.right.kmh);
-    return right({ says: within.holds ? 'as marked' : 'above what the tire is marked for', notes: serviceNotes, decisions: [within] });
+    return right({
+      says: within.holds ? 'as marked' : 'above what the tire is marked for',
+      notes: serviceNotes,
+      decisions: [within],
+    });
   }
-  if (read.right.family !== 'ST-metric') return right({ says: 'nothing published', notes: serviceNotes, decisions: [] });
+  if (read.right.family !== 'ST-metric')
+    return right({ says: 'nothing published', notes: serviceNotes, decisions: [] });
   return right(bands(converted<'mph' | 'km/h', 'mph'>('speed in mph', run, 'mph')));
 }
 
@@ -66,10 +92,22 @@ function bands(run: Derived<'mph'>): SpeedInformation {
   const morePressure = note('MorePressure', 'the convention starts with 10 psi more cold pressure', [added]);
   const lessLoad = note('LessLoad', 'the convention takes 10 percent off the load', [lowered]);
   switch (band) {
-    case 0: return { says: 'as marked', notes: serviceNotes, decisions: decisions.slice(0, 1) };
-    case 1: return { says: 'more pressure', notes: [...serviceNotes, morePressure, wheelLimit], decisions: decisions.slice(0, 2) };
-    case 2: return { says: 'more pressure and less load', notes: [...serviceNotes, morePressure, lessLoad, wheelLimit], decisions };
-    default: return { says: 'nothing published', notes: serviceNotes, decisions };
+    case 0:
+      return { says: 'as marked', notes: serviceNotes, decisions: decisions.slice(0, 1) };
+    case 1:
+      return {
+        says: 'more pressure',
+        notes: [...serviceNotes, morePressure, wheelLimit],
+        decisions: decisions.slice(0, 2),
+      };
+    case 2:
+      return {
+        says: 'more pressure and less load',
+        notes: [...serviceNotes, morePressure, lessLoad, wheelLimit],
+        decisions,
+      };
+    default:
+      return { says: 'nothing published', notes: serviceNotes, decisions };
   }
 }
 

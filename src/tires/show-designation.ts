@@ -28,10 +28,12 @@ function sizeText(size: TireSize, bias: string): string {
 }
 
 /** The size as the tire's name, without service description and load range. @example showSize(d) // ST225/75R15 */
-export const showSize = (d: Designation): string => `${d.prefix}${sizeText(d.size, d.prefix === '' ? '-' : 'D')}${d.suffix}`;
+export const showSize = (d: Designation): string =>
+  `${d.prefix}${sizeText(d.size, d.prefix === '' ? '-' : 'D')}${d.suffix}`;
 
 /** The size with the construction left out: the key under which tables are searched. */
-export const sizeKey = (d: Designation): string => `${d.prefix}${sizeText({ ...d.size, construction: 'D' }, '-')}${d.suffix}`;
+export const sizeKey = (d: Designation): string =>
+  `${d.prefix}${sizeText({ ...d.size, construction: 'D' }, '-')}${d.suffix}`;
 
 function serviceText({ single, dual, symbol, bracketed }: ServiceDescription): string {
   const text = `${single}${dual === undefined ? '' : `/${dual}`}${symbol ?? ''}`;
@@ -55,7 +57,12 @@ function rangeText({ letter, plyRating, from }: NonNullable<Designation['range']
  */
 export function showDesignation(d: Designation): string {
   const parts = [
-    showSize(d), d.service && serviceText(d.service), d.second && serviceText(d.second), d.range && rangeText(d.range), d.version, ...d.setAside,
+    showSize(d),
+    d.service && serviceText(d.service),
+    d.second && serviceText(d.second),
+    d.range && rangeText(d.range),
+    d.version,
+    ...d.setAside,
   ];
   return parts.filter((part) => part !== undefined).join(' ');
 }

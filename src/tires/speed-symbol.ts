@@ -34,7 +34,10 @@ export function speedSymbol(symbol: string): Either<NotTabulated, SpeedSymbol> {
   const [key, metric, miles, openEnded] = found.right;
   const from = { table: speedSymbolTable.name, key, source: speedSymbolTable.source };
   return right({
-    symbol: key, kmh: lookedUp(`speed of symbol ${key}`, kmh(metric), from), rank: speedSymbolTable.rows.indexOf(found.right), openEnded,
+    symbol: key,
+    kmh: lookedUp(`speed of symbol ${key}`, kmh(metric), from),
+    rank: speedSymbolTable.rows.indexOf(found.right),
+    openEnded,
     mph: lookedUp(`printed speed of symbol ${key}`, mph(miles), from),
   });
 }

@@ -19,7 +19,13 @@ export type SpeedSymbolRow = readonly [symbol: string, kmh: string, mph: string,
 export type LoadRangeRow = readonly [letter: string, plyRating: string];
 export type FamilyPressureRow = readonly [family: string, letter: string, psi: string, kPa: string];
 export type InflationRow = readonly [size: string, letter: string, psi: string, single: string, dual: string];
-export type DiameterRow = readonly [size: string, inches: string, revolutions: string, source: 'ST-3' | 'LT-3' | 'LT-3b', pattern: string];
+export type DiameterRow = readonly [
+  size: string,
+  inches: string,
+  revolutions: string,
+  source: 'ST-3' | 'LT-3' | 'LT-3b',
+  pattern: string,
+];
 export type AliasRow = readonly [written: string, size: string];
 
 /** A table of loads at pressures. `covers` says whether a row speaks for the construction it prints or for radial and bias alike. */
@@ -27,19 +33,61 @@ export interface InflationTable extends Table<InflationRow> {
   readonly covers: 'as printed' | 'radial and bias';
 }
 
-export const loadIndexTable: Table<LoadIndexRow> = { name: 'load index 0-180', source: sources.loadIndex, authoritative: 'kg', rows: [...loadIndexLow, ...loadIndexMiddle] };
-export const loadIndexHighTable: Table<LoadIndexRow> = { name: 'load index 181-200', source: sources.loadIndexHigh, authoritative: 'kg', rows: loadIndexHigh };
-export const speedSymbolTable: Table<SpeedSymbolRow> = { name: 'speed symbols', source: sources.speedSymbols, authoritative: 'km/h', rows: speedSymbols };
-export const loadRangeTable: Table<LoadRangeRow> = { name: 'load ranges', source: sources.plyRatings, authoritative: 'letter', rows: loadRanges };
-export const familyPressureTable: Table<FamilyPressureRow> = { name: 'pressure by family and load range', source: sources.rangePressures, authoritative: 'psi', rows: familyPressures };
-export const aliasTable: Table<AliasRow> = { name: 'size aliases', source: sources.aliases, authoritative: 'size', rows: aliases };
+export const loadIndexTable: Table<LoadIndexRow> = {
+  name: 'load index 0-180',
+  source: sources.loadIndex,
+  authoritative: 'kg',
+  rows: [...loadIndexLow, ...loadIndexMiddle],
+};
+export const loadIndexHighTable: Table<LoadIndexRow> = {
+  name: 'load index 181-200',
+  source: sources.loadIndexHigh,
+  authoritative: 'kg',
+  rows: loadIndexHigh,
+};
+export const speedSymbolTable: Table<SpeedSymbolRow> = {
+  name: 'speed symbols',
+  source: sources.speedSymbols,
+  authoritative: 'km/h',
+  rows: speedSymbols,
+};
+export const loadRangeTable: Table<LoadRangeRow> = {
+  name: 'load ranges',
+  source: sources.plyRatings,
+  authoritative: 'letter',
+  rows: loadRanges,
+};
+export const familyPressureTable: Table<FamilyPressureRow> = {
+  name: 'pressure by family and load range',
+  source: sources.rangePressures,
+  authoritative: 'psi',
+  rows: familyPressures,
+};
+export const aliasTable: Table<AliasRow> = {
+  name: 'size aliases',
+  source: sources.aliases,
+  authoritative: 'size',
+  rows: aliases,
+};
 
-const bySource = (id: DiameterRow[3], source: Source): Table<DiameterRow> =>
-  ({ name: `diameters ${id}`, source, authoritative: 'inches', rows: diameters.filter((row: DiameterRow) => row[3] === id) });
-export const diameterTables: readonly Table<DiameterRow>[] = [bySource('ST-3', sources.st3), bySource('LT-3', sources.lt3), bySource('LT-3b', sources.lt3b)];
+const bySource = (id: DiameterRow[3], source: Source): Table<DiameterRow> => ({
+  name: `diameters ${id}`,
+  source,
+  authoritative: 'inches',
+  rows: diameters.filter((row: DiameterRow) => row[3] === id),
+});
+export const diameterTables: readonly Table<DiameterRow>[] = [
+  bySource('ST-3', sources.st3),
+  bySource('LT-3', sources.lt3),
+  bySource('LT-3b', sources.lt3b),
+];
 
-const inflation = (name: string, source: Source, covers: InflationTable['covers'], rows: readonly InflationRow[]): InflationTable =>
-  ({ name, source, authoritative: 'lb', covers, rows });
+const inflation = (
+  name: string,
+  source: Source,
+  covers: InflationTable['covers'],
+  rows: readonly InflationRow[],
+): InflationTable => ({ name, source, authoritative: 'lb', covers, rows });
 
 /** Callers name one of these to keep to it; otherwise the lower figure governs. */
 export const inflationTables: readonly InflationTable[] = [
@@ -61,9 +109,22 @@ export const inflationTables: readonly InflationTable[] = [
 ];
 
 /** Rows that were printed and answer nothing: their pressures are disputed. */
-export const disputedTable: InflationTable = inflation('ST-3, pressures disputed', sources.st3Disputed, 'radial and bias', st3Disputed);
+export const disputedTable: InflationTable = inflation(
+  'ST-3, pressures disputed',
+  sources.st3Disputed,
+  'radial and bias',
+  st3Disputed,
+);
 
 /** All tables of the chapter, for the list of sources. */
 export const tiresTables: readonly Table<unknown>[] = [
-  loadIndexTable, loadIndexHighTable, speedSymbolTable, loadRangeTable, familyPressureTable, aliasTable, ...diameterTables, ...inflationTables, disputedTable,
+  loadIndexTable,
+  loadIndexHighTable,
+  speedSymbolTable,
+  loadRangeTable,
+  familyPressureTable,
+  aliasTable,
+  ...diameterTables,
+  ...inflationTables,
+  disputedTable,
 ];

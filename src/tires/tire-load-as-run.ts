@@ -24,7 +24,12 @@ export interface TireLoadAsRun {
 const name = 'tire load at the pressure run';
 
 /** Where rows are printed but none is for this pressure: that it lies below the first or above the last. */
-function offTheRows(d: Designation, { fitment }: Service, table: string | undefined, run: Derived<'psi'>): readonly Decision[] {
+function offTheRows(
+  d: Designation,
+  { fitment }: Service,
+  table: string | undefined,
+  run: Derived<'psi'>,
+): readonly Decision[] {
   const printed = pressureSteps(d, fitment, table);
   if (isLeft(printed)) return [];
   const [first, last] = [printed.right.steps[0] as PressureStep, printed.right.steps.at(-1) as PressureStep];
@@ -46,7 +51,11 @@ function offTheRows(d: Designation, { fitment }: Service, table: string | undefi
  * @example tireLoadAsRun({ designation: 'ST225/75R15 LRD' }, { fitment: 'single', on: 'trailer' }, psi(50)) // Right: 2,150 lb
  * @source as `tireLoadRating`, `loadAtPressure` and `estimateLoadAtPressure`
  */
-export function tireLoadAsRun(tire: Tire, service: Service, pressure: Known<'psi' | 'kPa'>): Either<TiresError, TireLoadAsRun> {
+export function tireLoadAsRun(
+  tire: Tire,
+  service: Service,
+  pressure: Known<'psi' | 'kPa'>,
+): Either<TiresError, TireLoadAsRun> {
   const carries = tireLoadRating(tire, service);
   if (isLeft(carries)) return carries;
   const rating = carries.right;
@@ -59,17 +68,52 @@ export function tireLoadAsRun(tire: Tire, service: Service, pressure: Known<'psi
   const decisions = [...rating.decisions, ...full.decisions, ...run.decisions, below];
   if (!below.holds) {
     const above = decide(run.pressure, '>', full.pressure);
-    const more = above.holds ? [note('PressureAboveRated', 'run above the rated pressure: no more load for it, and the molded pressure is the limit', [run.pressure, full.pressure])] : [];
-    return right({ load: rating.rating, rating, from: 'rating', notes: [...rating.notes, ...more], decisions: [...decisions, above] });
+    const more = above.holds
+      ? [
+          note(
+            'PressureAboveRated',
+            'run above the rated pressure: no more load for it, and the molded pressure is the limit',
+            [run.pressure, full.pressure],
+          ),
+        ]
+      : [];
+    return right({
+      load: rating.rating,
+      rating,
+      from: 'rating',
+      notes: [...rating.notes, ...more],
+      decisions: [...decisions, above],
+    });
   }
-  const listed = loadAtPressure(rating.designation, run.pressure, service.fitment, tire.table === undefined ? {} : { table: tire.table });
+  const listed = loadAtPressure(
+    rating.designation,
+    run.pressure,
+    service.fitment,
+    tire.table === undefined ? {} : { table: tire.table },
+  );
   if (!isLeft(listed)) {
     const load = leastOf(name, [rating.rating, inService(rating.designation, service, listed.right.load)]);
-    return right({ load, rating, from: 'table', notes: [...rating.notes, ...listed.right.notes], decisions: [...decisions, ...listed.right.decisions] });
+    return right({
+      load,
+      rating,
+      from: 'table',
+      notes: [...rating.notes, ...listed.right.notes],
+      decisions: [...decisions, ...listed.right.decisions],
+    });
   }
-  const estimate = estimateLoadAtPressure(rating.designation, { load: rating.rating, pressure: full.pressure }, run.pressure);
+  const estimate = estimateLoadAtPressure(
+    rating.designation,
+    { load: rating.rating, pressure: full.pressure },
+    run.pressure,
+  );
   if (isLeft(estimate)) return estimate;
   const load = leastOf(name, [rating.rating, estimate.right.load]);
   const off = offTheRows(rating.designation, service, tire.table, run.pressure);
-  return right({ load, rating, from: 'estimate', notes: [...rating.notes, ...estimate.right.notes], decisions: [...decisions, ...off, ...estimate.right.decisions] });
+  return right({
+    load,
+    rating,
+    from: 'estimate',
+    notes: [...rating.notes, ...estimate.right.notes],
+    decisions: [...decisions, ...off, ...estimate.right.decisions],
+  });
 }

@@ -25,15 +25,26 @@ import { inService, isDivided, passengerDivisor, type TireRating } from './tire-
  * @example tirePressureForLoad(orThrow(tireLoadRating({ designation: 'ST225/75R15 LRD' }, { fitment: 'single', on: 'trailer' })), lb(2400)) // Right: 65 psi
  * @source as `tireLoadRating` and `pressureForLoad`
  */
-export function tirePressureForLoad({ tire, service, designation: d, rating, notes, decisions: read }: TireRating, load: Known<'lb' | 'kg'>): Either<TiresError, PressureForLoad> {
+export function tirePressureForLoad(
+  { tire, service, designation: d, rating, notes, decisions: read }: TireRating,
+  load: Known<'lb' | 'kg'>,
+): Either<TiresError, PressureForLoad> {
   const asked = inPounds('tire load', load);
   if (isLeft(asked)) return asked;
   const borne = decide(asked.right, '<=', rating);
-  if (!borne.holds) return left({ chapter: 'tires', tag: 'LoadAboveRating', load: show(asked.right.value), rating: show(rating.value) });
+  if (!borne.holds)
+    return left({
+      chapter: 'tires',
+      tag: 'LoadAboveRating',
+      load: show(asked.right.value),
+      rating: show(rating.value),
+    });
   const full = ratedPressure(tire, d);
   if (isLeft(full)) return full;
 
-  const counted: Derived<'lb'> = isDivided(d, service) ? product('tire load, as a passenger tire counts it', asked.right, passengerDivisor) : asked.right;
+  const counted: Derived<'lb'> = isDivided(d, service)
+    ? product('tire load, as a passenger tire counts it', asked.right, passengerDivisor)
+    : asked.right;
   const printed = pressureSteps(d, service.fitment, tire.table);
   const decisions: Decision[] = [...read, borne, ...full.right.decisions];
   for (const step of isLeft(printed) ? [] : printed.right.steps) {
@@ -42,7 +53,14 @@ export function tirePressureForLoad({ tire, service, designation: d, rating, not
     if (!below.holds) break;
     const serves = decide(counted, '<=', step.load);
     decisions.push(serves);
-    if (serves.holds) return right({ pressure: step.pressure, carries: inService(d, service, step.load), tables: printedTables(step), notes, decisions });
+    if (serves.holds)
+      return right({
+        pressure: step.pressure,
+        carries: inService(d, service, step.load),
+        tables: printedTables(step),
+        notes,
+        decisions,
+      });
   }
   return right({ pressure: full.right.pressure, carries: rating, tables: [], notes, decisions });
 }

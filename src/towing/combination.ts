@@ -37,7 +37,8 @@ export interface RatedPart {
  * @source university extension guide PPP-92, as reported in trade press
  */
 export function weakestPart(parts: readonly RatedPart[]): Either<NothingLimits | NotAboveZero, Governed> {
-  if (parts.length === 0) return left({ chapter: 'towing', tag: 'NothingLimits', missing: ['receiver', 'ball mount', 'ball', 'coupler'] });
+  if (parts.length === 0)
+    return left({ chapter: 'towing', tag: 'NothingLimits', missing: ['receiver', 'ball mount', 'ball', 'coupler'] });
   const bounds = parts.map(({ part, rating }) => ({ name: part, limit: inPounds(`${part} rating`, rating, 'label') }));
   const above = allAboveZero(bounds.map(({ name, limit }) => [`${name} rating`, limit] as const));
   return isLeft(above) ? above : right(governedBy('weakest part', bounds));

@@ -35,7 +35,8 @@ export function couplerChecks(trailer: TowedTrailer): Either<TowingError, Couple
   if (isLeft(above)) return above;
   const tongue = trailer.tongue === undefined ? undefined : inPounds('tongue load', trailer.tongue);
   const possible = tongue && decide(tongue, '<=', gross);
-  if (tongue !== undefined && possible?.holds === false) return left({ chapter: 'towing', tag: 'TongueAboveGross', tongue: tongue.value, gross: gross.value });
+  if (tongue !== undefined && possible?.holds === false)
+    return left({ chapter: 'towing', tag: 'TongueAboveGross', tongue: tongue.value, gross: gross.value });
   const chains = trailer.chains && safetyChains(trailer.chains, gross);
   if (chains !== undefined && isLeft(chains)) return chains;
   const found = gathered([

@@ -1,6 +1,18 @@
 /** Which coupler class a trailer falls in, and the strengths that class must show. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { type AnyWeight, decide, type Decision, type Derived, inPounds, lookedUp, named, type NotTabulated, notTabulated, pressing, product } from '../trace/index.js';
+import {
+  type AnyWeight,
+  decide,
+  type Decision,
+  type Derived,
+  inPounds,
+  lookedUp,
+  named,
+  type NotTabulated,
+  notTabulated,
+  pressing,
+  product,
+} from '../trace/index.js';
 import { inch, lb, lbf, ratio, show } from '../units/index.js';
 import { couplerClasses, type CouplerClassRow, type PrintedStrength } from './data/coupler-classes.js';
 import { chainsEach } from './data/sources.js';
@@ -21,10 +33,18 @@ export interface CouplerClass {
   readonly decisions: readonly Decision[];
 }
 
-const from = (row: CouplerClassRow): { table: string; key: string; source: typeof couplerClasses.source } =>
-  ({ table: couplerClasses.name, key: `class ${row.couplerClass}`, source: couplerClasses.source });
+const from = (row: CouplerClassRow): { table: string; key: string; source: typeof couplerClasses.source } => ({
+  table: couplerClasses.name,
+  key: `class ${row.couplerClass}`,
+  source: couplerClasses.source,
+});
 
-function strength(symbol: string, printed: PrintedStrength, row: CouplerClassRow, gross: Derived<'lb'>): Derived<'lbf'> {
+function strength(
+  symbol: string,
+  printed: PrintedStrength,
+  row: CouplerClassRow,
+  gross: Derived<'lb'>,
+): Derived<'lbf'> {
   if ('lbf' in printed) return lookedUp(symbol, lbf(printed.lbf), from(row));
   return product(symbol, pressing(null, gross), lookedUp(`factor of ${symbol}`, ratio(printed.times), from(row)));
 }
@@ -64,7 +84,13 @@ function classOf(row: CouplerClassRow, gross: Derived<'lb'>): Omit<CouplerClass,
     transverse: strength('transverse', row.transverse, row, gross),
     verticalTension: strength('vertical tension', row.verticalTension, row, gross),
     verticalCompression: strength('vertical compression', row.verticalCompression, row, gross),
-    chainEach: row.chainEachLb === undefined ? named('breaking strength of each chain', gross)
-      : lookedUp('breaking strength of each chain', lb(row.chainEachLb), { table: couplerClasses.name, key: `class ${row.couplerClass}, chains`, source: chainsEach }),
+    chainEach:
+      row.chainEachLb === undefined
+        ? named('breaking strength of each chain', gross)
+        : lookedUp('breaking strength of each chain', lb(row.chainEachLb), {
+            table: couplerClasses.name,
+            key: `class ${row.couplerClass}, chains`,
+            source: chainsEach,
+          }),
   };
 }

@@ -96,5 +96,15 @@ export interface NothingLimits extends Where {
 }
 
 export type TowingError =
-  | NotAboveZero | BelowZero | NotAShare | HitchContradicts | BarsNeedBallBehind | NothingToRestore | TongueAboveGross
-  | JackBehindAxles | ReadingBelowTare | TicketsDoNotClose | TicketsCannotTell | NothingLimits;
+  | NotAboveZero
+  | BelowZero
+  | NotAShare
+  | HitchContradicts
+  | BarsNeedBallBehind
+  | NothingToRestore
+  | TongueAboveGross
+  | JackBehindAxles
+  | ReadingBelowTare
+  | TicketsDoNotClose
+  | TicketsCannotTell
+  | NothingLimits;

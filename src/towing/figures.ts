@@ -1,10 +1,20 @@
 /** Reading the figures of a towing question: any unit in, inPounds and inInches on, and the guards that come before the steps. */
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
-import { type AnyShare, constant, converted, type Decision, decide, type Derived, known, type Node } from '../trace/index.js';
+import {
+  type AnyShare,
+  constant,
+  converted,
+  type Decision,
+  decide,
+  type Derived,
+  known,
+  type Node,
+} from '../trace/index.js';
 import { quantity, type Unit } from '../units/index.js';
 import type { BelowZero, NotAboveZero, NotAShare } from './errors.js';
 
-export const plainShare = (symbol: string, figure: AnyShare): Derived<'ratio'> => converted(null, known(symbol, figure), 'ratio');
+export const plainShare = (symbol: string, figure: AnyShare): Derived<'ratio'> =>
+  converted(null, known(symbol, figure), 'ratio');
 
 /** Zero in a unit, for comparisons. */
 export const noneOf = <U extends Unit>(unit: U): Derived<U> => constant(quantity(0, unit));
@@ -23,7 +33,8 @@ export function allAboveZero(figures: readonly Called[]): Either<NotAboveZero, r
   const decisions: Decision[] = [];
   for (const [what, figure] of figures) {
     const decision = decide(figure, '>', noneOf(figure.value.unit));
-    if (!decision.holds) return left({ chapter: 'towing', tag: 'NotAboveZero', what, found: figure.value, ...pathOf(figure.why) });
+    if (!decision.holds)
+      return left({ chapter: 'towing', tag: 'NotAboveZero', what, found: figure.value, ...pathOf(figure.why) });
     decisions.push(decision);
   }
   return right(decisions);
@@ -34,7 +45,8 @@ export function noneBelowZero(figures: readonly Called[]): Either<BelowZero, rea
   const decisions: Decision[] = [];
   for (const [what, figure] of figures) {
     const decision = decide(figure, '>=', noneOf(figure.value.unit));
-    if (!decision.holds) return left({ chapter: 'towing', tag: 'BelowZero', what, found: figure.value, ...pathOf(figure.why) });
+    if (!decision.holds)
+      return left({ chapter: 'towing', tag: 'BelowZero', what, found: figure.value, ...pathOf(figure.why) });
     decisions.push(decision);
   }
   return right(decisions);

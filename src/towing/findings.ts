@@ -21,12 +21,19 @@ export interface Findings {
 export type LoadOrMissing = Derived<'lb'> | { readonly missing: readonly string[] };
 
 /** A load out of facts that may be wanting. */
-export const loadFrom = (load: Derived<'lb'> | undefined, ...missing: readonly string[]): LoadOrMissing => load ?? { missing };
+export const loadFrom = (load: Derived<'lb'> | undefined, ...missing: readonly string[]): LoadOrMissing =>
+  load ?? { missing };
 
 export const isMissing = (load: LoadOrMissing): load is { readonly missing: readonly string[] } => 'missing' in load;
 
 /** One question: a rating that may be wanting against a load that may be wanting. */
-export function ask<K extends RatingKind>(kind: K, against: Limits[K], limit: AnyWeight | undefined, load: LoadOrMissing, options: { clause?: Source } = {}): Either<TowingError, Findings> {
+export function ask<K extends RatingKind>(
+  kind: K,
+  against: Limits[K],
+  limit: AnyWeight | undefined,
+  load: LoadOrMissing,
+  options: { clause?: Source } = {},
+): Either<TowingError, Findings> {
   const what = `${against} against ${kind}`;
   const wanting = [...(limit === undefined ? [kind] : []), ...(isMissing(load) ? load.missing : [])];
   if (limit === undefined || isMissing(load)) return right({ checks: [], notChecked: [{ what, missing: wanting }] });
@@ -37,10 +44,13 @@ export function ask<K extends RatingKind>(kind: K, against: Limits[K], limit: An
 }
 
 /** The same findings under a condition that tells them from others of their kind: `bars on`, `each`. */
-export const labelled = (how: string, findings: Either<TowingError, Findings>): Either<TowingError, Findings> => (isLeft(findings) ? findings : right({
-  checks: findings.right.checks.map((one) => ({ ...one, of: how, what: `${one.what}, ${how}` })),
-  notChecked: findings.right.notChecked.map((one) => ({ ...one, what: `${one.what}, ${how}` })),
-}));
+export const labelled = (how: string, findings: Either<TowingError, Findings>): Either<TowingError, Findings> =>
+  isLeft(findings)
+    ? findings
+    : right({
+        checks: findings.right.checks.map((one) => ({ ...one, of: how, what: `${one.what}, ${how}` })),
+        notChecked: findings.right.notChecked.map((one) => ({ ...one, what: `${one.what}, ${how}` })),
+      });
 
 /** All the findings together, or the first error. */
 export function gathered(findings: readonly Either<TowingError, Findings>[]): Either<TowingError, Findings> {

@@ -1,6 +1,15 @@
 /** The forces a hitch is tested with. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
-import { type AnyWeight, type Decision, type Derived, inPounds, lookedUp, pressing, product, sum } from '../trace/index.js';
+import {
+  type AnyWeight,
+  type Decision,
+  type Derived,
+  inPounds,
+  lookedUp,
+  pressing,
+  product,
+  sum,
+} from '../trace/index.js';
 import { lbf, quantity, ratio } from '../units/index.js';
 import { type HitchTestRow, hitchTestForceTable } from './data/hitch-test-forces.js';
 import type { NotAboveZero } from './errors.js';
@@ -21,8 +30,11 @@ export interface HitchTest {
 }
 
 const components = { V: 'vertical', L: 'longitudinal', T: 'transverse' } as const;
-const from = (row: HitchTestRow): { table: string; key: string; source: typeof hitchTestForceTable.source } =>
-  ({ table: hitchTestForceTable.name, key: `${row.hitch}, step ${row.step}, ${row.component}`, source: hitchTestForceTable.source });
+const from = (row: HitchTestRow): { table: string; key: string; source: typeof hitchTestForceTable.source } => ({
+  table: hitchTestForceTable.name,
+  key: `${row.hitch}, step ${row.step}, ${row.component}`,
+  source: hitchTestForceTable.source,
+});
 
 /**
  * With which forces is a hitch of this rating tested?
@@ -45,8 +57,19 @@ export function hitchTestForces(rating: AnyWeight, hitch: HitchTestRow['hitch'])
     const slope = lookedUp('slope', ratio(row.slope), from(row));
     const intercept = lookedUp('intercept', lbf(row.intercept), from(row));
     const component = components[row.component];
-    return [{ step: row.step, component, direction: row.direction, force: sum(`step ${row.step} ${component}`, [product(null, slope, pressing(null, r)), intercept]) }];
+    return [
+      {
+        step: row.step,
+        component,
+        direction: row.direction,
+        force: sum(`step ${row.step} ${component}`, [product(null, slope, pressing(null, r)), intercept]),
+      },
+    ];
   });
   const bars = rows.find(({ component }) => component === 'M');
-  return right({ forces, ...(bars && { moment: lookedUp('bar moment', quantity(bars.intercept, 'lbf*in'), from(bars)) }), decisions: above.right });
+  return right({
+    forces,
+    ...(bars && { moment: lookedUp('bar moment', quantity(bars.intercept, 'lbf*in'), from(bars)) }),
+    decisions: above.right,
+  });
 }

@@ -1,7 +1,16 @@
 /** What the truck's axles feel when the trailer is on the ball. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { type Note, note } from '../ratings/index.js';
-import { type AnyWeight, decide, type Decision, type Derived, difference, inPounds, statics, sum } from '../trace/index.js';
+import {
+  type AnyWeight,
+  decide,
+  type Decision,
+  type Derived,
+  difference,
+  inPounds,
+  statics,
+  sum,
+} from '../trace/index.js';
 import type { TowingError } from './errors.js';
 import { noneBelowZero, noneOf } from './figures.js';
 import { hitchLever, type HitchPlace, type Lever, takenOffFront } from './hitch-lever.js';
@@ -31,12 +40,22 @@ const frontLifts = (front: Derived<'lb'>): Note =>
 /** A tongue that pulls up is an answer, with a note. */
 export function tongueRemark(tongue: Derived<'lb'>): Pick<HitchedAxleLoads, 'notes' | 'decisions'> {
   const pullsUp = decide(tongue, '<', noneOf('lb'));
-  const remark = note('NegativeTongue', 'The tongue pulls up on the ball: the trailer is loaded tail-heavy, the rear axle gets lighter, and such a trailer is not stable.', [tongue]);
+  const remark = note(
+    'NegativeTongue',
+    'The tongue pulls up on the ball: the trailer is loaded tail-heavy, the rear axle gets lighter, and such a trailer is not stable.',
+    [tongue],
+  );
   return { notes: pullsUp.holds ? [remark] : [], decisions: [pullsUp] };
 }
 
 /** The axles with a load on the ball, by a lever that was read already; `as` names them in the working. */
-export function hitchedBy(lever: Lever, front: Derived<'lb'>, rear: Derived<'lb'>, onBall: Derived<'lb'>, as = 'hitched'): HitchedAxleLoads {
+export function hitchedBy(
+  lever: Lever,
+  front: Derived<'lb'>,
+  rear: Derived<'lb'>,
+  onBall: Derived<'lb'>,
+  as = 'hitched',
+): HitchedAxleLoads {
   const offFront = takenOffFront('taken off the front axle', lever, onBall);
   const ontoRear = sum('put on the rear axle', [onBall, offFront]);
   const hitched = {
@@ -66,7 +85,10 @@ export function hitchedBy(lever: Lever, front: Derived<'lb'>, rear: Derived<'lb'
 export function hitchedAxleLoads(question: HitchedQuestion): Either<TowingError, HitchedAxleLoads> {
   const front = inPounds('front axle, truck alone', question.front);
   const rear = inPounds('rear axle, truck alone', question.rear);
-  const weighed = noneBelowZero([['front axle, truck alone', front], ['rear axle, truck alone', rear]]);
+  const weighed = noneBelowZero([
+    ['front axle, truck alone', front],
+    ['rear axle, truck alone', rear],
+  ]);
   if (isLeft(weighed)) return weighed;
   const place = hitchLever(question);
   if (isLeft(place)) return place;

@@ -1,7 +1,17 @@
 /** What the jack carries at its foot. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { type Check, check, rating, weight } from '../ratings/index.js';
-import { type AnyLength, type AnyShare, type AnyWeight, type Decision, type Derived, inPounds, product, quotient, statics } from '../trace/index.js';
+import {
+  type AnyLength,
+  type AnyShare,
+  type AnyWeight,
+  type Decision,
+  type Derived,
+  inPounds,
+  product,
+  quotient,
+  statics,
+} from '../trace/index.js';
 import type { TowingError } from './errors.js';
 import { allAboveZero, plainShare } from './figures.js';
 import { jackSpot } from './lever-scale.js';
@@ -38,7 +48,11 @@ export interface JackLoad {
 export function jackLoad(question: JackQuestion): Either<TowingError, JackLoad> {
   const [tongue, limit] = [inPounds('tongue load', question.tongue), inPounds('jack rating', question.rating, 'label')];
   const margin = plainShare('margin', question.margin);
-  const above = allAboveZero([['tongue load', tongue], ['jack rating', limit], ['margin', margin]]);
+  const above = allAboveZero([
+    ['tongue load', tongue],
+    ['jack rating', limit],
+    ['margin', margin],
+  ]);
   if (isLeft(above)) return above;
   const spot = jackSpot(question);
   if (isLeft(spot)) return spot;

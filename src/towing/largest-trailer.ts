@@ -37,7 +37,11 @@ export interface LargestTrailerQuestion {
 }
 
 const noRoom = (bounds: readonly TrailerBound[]): Note =>
-  note('OverBeforeTheTrailer', 'The tow vehicle stands at or over this limit before any trailer is on it.', bounds.map(({ limit }) => limit));
+  note(
+    'OverBeforeTheTrailer',
+    'The tow vehicle stands at or over this limit before any trailer is on it.',
+    bounds.map(({ limit }) => limit),
+  );
 
 /**
  * How heavy a trailer do these limits allow?
@@ -54,7 +58,11 @@ const noRoom = (bounds: readonly TrailerBound[]): Note =>
  * @example largestTrailer({ vehicle: { hitch: 'ball behind', front: lb(3100), rear: lb(3100), overhang: 'unknown', rearGawr: lb(4000) }, tongueShare: percent(10) }) // Right 6,000 lb
  * @source vehicle owner manuals, trailer worked example, 2008-2010
  */
-export function largestTrailer({ vehicle, coupler, tongueShare }: LargestTrailerQuestion): Either<TowingError, LargestTrailer> {
+export function largestTrailer({
+  vehicle,
+  coupler,
+  tongueShare,
+}: LargestTrailerQuestion): Either<TowingError, LargestTrailer> {
   const share = plainShare('tongue share', tongueShare);
   const fraction = aShare('tongue share', share);
   if (isLeft(fraction)) return fraction;
@@ -63,15 +71,30 @@ export function largestTrailer({ vehicle, coupler, tongueShare }: LargestTrailer
   const found = towBounds(vehicle, coupler, facts.right);
   if (isLeft(found)) return found;
   const { bounds: limits, notChecked } = found.right;
-  const bounds = limits.map(({ name, on, limit }): TrailerBound => ({ name, limit: on === 'gross' ? limit : quotient(`trailer by ${name}`, limit, share) }));
-  if (bounds.length === 0) return left({ chapter: 'towing', tag: 'NothingLimits', missing: [...new Set(notChecked.flatMap(({ missing }) => missing))] });
+  const bounds = limits.map(
+    ({ name, on, limit }): TrailerBound => ({
+      name,
+      limit: on === 'gross' ? limit : quotient(`trailer by ${name}`, limit, share),
+    }),
+  );
+  if (bounds.length === 0)
+    return left({
+      chapter: 'towing',
+      tag: 'NothingLimits',
+      missing: [...new Set(notChecked.flatMap(({ missing }) => missing))],
+    });
 
   const { least: lowest, by } = governedBy('least of the bounds', bounds);
   const governing = bounds.filter((bound) => by.includes(bound));
   const room = decide(lowest, '>', noneOf('lb'));
   const trailer = greatestOf('largest trailer', [lowest, noneOf('lb')]);
   return right({
-    trailer, tongue: product('tongue load of the largest trailer', trailer, share), governing, bounds, limits, notChecked,
+    trailer,
+    tongue: product('tongue load of the largest trailer', trailer, share),
+    governing,
+    bounds,
+    limits,
+    notChecked,
     notes: [...facts.right.notes, ...(room.holds ? [] : [noRoom(governing)])],
     decisions: [...fraction.right, ...facts.right.decisions, ...found.right.decisions, room],
   });

@@ -1,13 +1,24 @@
 /** Tongue load with a bathroom scale and a beam. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { type AnyLength, type AnyWeight, decide, type Decision, type Derived, difference, inInches, inPounds, product, quotient, statics, sum } from '../trace/index.js';
+import {
+  type AnyLength,
+  type AnyWeight,
+  decide,
+  type Decision,
+  type Derived,
+  difference,
+  inInches,
+  inPounds,
+  product,
+  quotient,
+  statics,
+  sum,
+} from '../trace/index.js';
 import type { TowingError } from './errors.js';
 import { allAboveZero, noneBelowZero } from './figures.js';
 
 /** Where the tongue rests on the beam: at the coupler, or at the jack some way behind the ball. */
-export type TonguePoint =
-  | 'coupler'
-  | { readonly jackBehindBall: AnyLength; readonly axlesAt: AnyLength };
+export type TonguePoint = 'coupler' | { readonly jackBehindBall: AnyLength; readonly axlesAt: AnyLength };
 
 export interface LeverScaleQuestion {
   /** The scale with the tongue on the beam. */
@@ -47,17 +58,29 @@ export interface LeverScaleReading {
  */
 export function leverScale(question: LeverScaleQuestion): Either<TowingError, LeverScaleReading> {
   const [reading, tare] = [inPounds('scale reading', question.reading), inPounds('beam alone', question.beamTare)];
-  const [p, q] = [inInches('pipe to tongue', question.pipeToTongue), inInches('tongue to scale', question.tongueToScale)];
+  const [p, q] = [
+    inInches('pipe to tongue', question.pipeToTongue),
+    inInches('tongue to scale', question.tongueToScale),
+  ];
   const above = allAboveZero([['pipe to tongue', p]]);
   if (isLeft(above)) return above;
-  const others = noneBelowZero([['beam alone', tare], ['tongue to scale', q]]);
+  const others = noneBelowZero([
+    ['beam alone', tare],
+    ['tongue to scale', q],
+  ]);
   if (isLeft(others)) return others;
   const heavier = decide(reading, '>=', tare);
-  if (!heavier.holds) return left({ chapter: 'towing', tag: 'ReadingBelowTare', reading: reading.value, tare: tare.value });
+  if (!heavier.holds)
+    return left({ chapter: 'towing', tag: 'ReadingBelowTare', reading: reading.value, tare: tare.value });
 
   const beam = sum('length of the beam', [p, q]);
   const factor = quotient('factor of the beam', beam, p);
-  const atPoint = quotient('load where the tongue rests', product(null, difference(null, reading, tare), beam), p, statics);
+  const atPoint = quotient(
+    'load where the tongue rests',
+    product(null, difference(null, reading, tare), beam),
+    p,
+    statics,
+  );
   const decisions = [...above.right, ...others.right, heavier];
   if (question.tongueRestsAt === 'coupler') return right({ atPoint, tongue: atPoint, factor, decisions });
   const spot = jackSpot(question.tongueRestsAt);
@@ -75,13 +98,24 @@ export interface JackSpot {
 }
 
 /** Reads where a jack stands: behind the ball and ahead of the axles. */
-export function jackSpot(place: { readonly jackBehindBall: AnyLength; readonly axlesAt: AnyLength }): Either<TowingError, JackSpot> {
-  const [jack, axles] = [inInches('ball to jack', place.jackBehindBall), inInches('ball to trailer axles', place.axlesAt)];
+export function jackSpot(place: {
+  readonly jackBehindBall: AnyLength;
+  readonly axlesAt: AnyLength;
+}): Either<TowingError, JackSpot> {
+  const [jack, axles] = [
+    inInches('ball to jack', place.jackBehindBall),
+    inInches('ball to trailer axles', place.axlesAt),
+  ];
   const long = allAboveZero([['ball to trailer axles', axles]]);
   if (isLeft(long)) return long;
   const behind = noneBelowZero([['ball to jack', jack]]);
   if (isLeft(behind)) return behind;
   const before = decide(jack, '<', axles);
-  if (!before.holds) return left({ chapter: 'towing', tag: 'JackBehindAxles', jackBehindBall: jack.value, axlesAt: axles.value });
-  return right({ axles, ahead: difference('jack to trailer axles', axles, jack), decisions: [...long.right, ...behind.right, before] });
+  if (!before.holds)
+    return left({ chapter: 'towing', tag: 'JackBehindAxles', jackBehindBall: jack.value, axlesAt: axles.value });
+  return right({
+    axles,
+    ahead: difference('jack to trailer axles', axles, jack),
+    decisions: [...long.right, ...behind.right, before],
+  });
 }

@@ -37,11 +37,17 @@ export function safetyChains(chains: TrailerChains, gross: AnyWeight): Either<To
   const one = inPounds('breaking strength of one chain', chains.each, 'label');
   const both = product('chains together', one, constant(ratio(chains.count)));
   const findings = gathered([
-    ...(chains.count === 1 ? [] : [labelled('together', ask('safety chains', 'gross', both, held, { clause: chainsTogether }))]),
+    ...(chains.count === 1
+      ? []
+      : [labelled('together', ask('safety chains', 'gross', both, held, { clause: chainsTogether }))]),
     labelled('each', ask('safety chains', 'gross', named('each chain', one), held, { clause: chainsEach })),
   ]);
   if (isLeft(findings)) return findings;
   const differ = new Set(findings.right.checks.map(({ verdict }) => verdict)).size > 1;
-  const disagreement = note('ChainReadingsDiffer', 'Counted together the chains hold this trailer, each by itself it does not: both readings are in print.', [both, one, held]);
+  const disagreement = note(
+    'ChainReadingsDiffer',
+    'Counted together the chains hold this trailer, each by itself it does not: both readings are in print.',
+    [both, one, held],
+  );
   return right({ ...findings.right, notes: differ ? [disagreement] : [], decisions: above.right });
 }

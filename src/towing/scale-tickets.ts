@@ -1,7 +1,17 @@
 /** What a set of scale tickets tells, and what it cannot. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type Note, note } from '../ratings/index.js';
-import { type AnyLength, type AnyWeight, decide, type Decision, type Derived, inInches, inPounds, product, quotient } from '../trace/index.js';
+import {
+  type AnyLength,
+  type AnyWeight,
+  decide,
+  type Decision,
+  type Derived,
+  inInches,
+  inPounds,
+  product,
+  quotient,
+} from '../trace/index.js';
 import type { TicketsCannotTell, TowingError } from './errors.js';
 import { allAboveZero } from './figures.js';
 import { tongueRemark } from './hitched-axle-loads.js';
@@ -32,7 +42,11 @@ export interface TicketReading extends TicketFigures {
 }
 
 const barsOnOnly = (atLeast: Derived<'lb'> | undefined): Note =>
-  note('BarsOnUnderReads', 'The only coupled pass was made with bars on: its truck axles are light by what the bars moved to the trailer, so the tongue load is not in these tickets.', atLeast && [atLeast]);
+  note(
+    'BarsOnUnderReads',
+    'The only coupled pass was made with bars on: its truck axles are light by what the bars moved to the trailer, so the tongue load is not in these tickets.',
+    atLeast && [atLeast],
+  );
 
 /**
  * What do these scale tickets say: tongue, trailer, axles, bars?
@@ -52,10 +66,20 @@ const barsOnOnly = (atLeast: Derived<'lb'> | undefined): Note =>
  */
 export function readScaleTickets(question: TicketQuestion): Either<TowingError, TicketReading> {
   const passes = passesOf(question.tickets);
-  if (passes.length === 0) return left({ chapter: 'towing', tag: 'TicketsCannotTell', asked: 'scale tickets', passes, needed: 'at least one pass' });
+  if (passes.length === 0)
+    return left({
+      chapter: 'towing',
+      tag: 'TicketsCannotTell',
+      asked: 'scale tickets',
+      passes,
+      needed: 'at least one pass',
+    });
   const division = inPounds('scale division', question.division);
   const length = question.axlesAt === undefined ? undefined : inInches('ball to trailer axles', question.axlesAt);
-  const above = allAboveZero([['scale division', division], ...(length === undefined ? [] : [['ball to trailer axles', length] as const])]);
+  const above = allAboveZero([
+    ['scale division', division],
+    ...(length === undefined ? [] : [['ball to trailer axles', length] as const]),
+  ]);
   if (isLeft(above)) return above;
   const readings = readTickets(question.tickets);
   if (isLeft(readings)) return readings;
@@ -64,21 +88,38 @@ export function readScaleTickets(question: TicketQuestion): Either<TowingError, 
 
   const found = { ...weights(readings.right, division), ...moves(readings.right) };
   const { tongue, offFront, frontGain, trailerGain, tongueWithin } = found;
-  const leverClear = tongue === undefined || offFront === undefined || tongueWithin === undefined ? undefined : decide(tongue, '>', tongueWithin);
+  const leverClear =
+    tongue === undefined || offFront === undefined || tongueWithin === undefined
+      ? undefined
+      : decide(tongue, '>', tongueWithin);
   const frontClear = offFront === undefined || frontGain === undefined ? undefined : decide(offFront, '>', division);
   const figures: TicketFigures = {
     ...found,
-    ...(leverClear?.holds === true && offFront && tongue && { overhangOverWheelbase: quotient('overhang over wheelbase', offFront, tongue) }),
-    ...(frontClear?.holds === true && offFront && frontGain && { restored: quotient('share of the front axle load restored', frontGain, offFront) }),
+    ...(leverClear?.holds === true &&
+      offFront &&
+      tongue && { overhangOverWheelbase: quotient('overhang over wheelbase', offFront, tongue) }),
+    ...(frontClear?.holds === true &&
+      offFront &&
+      frontGain && { restored: quotient('share of the front axle load restored', frontGain, offFront) }),
     ...(trailerGain && length && { moment: product('moment of the bars', trailerGain, length) }),
   };
   const remark = tongue === undefined ? { notes: [], decisions: [] } : tongueRemark(tongue);
   const { barsOn, barsOff, decisions } = readings.right;
   return right({
-    ...figures, closures: closure.right.closures,
+    ...figures,
+    closures: closure.right.closures,
     cannotTell: wanted.filter(([figure]) => figures[figure] === undefined).map(([, what, needs]) => ({ what, needs })),
-    notes: [...remark.notes, ...(barsOn !== undefined && barsOff === undefined ? [barsOnOnly(found.tongueAtLeast)] : [])],
-    decisions: [...above.right, ...decisions, ...closure.right.decisions, ...remark.decisions, ...[leverClear, frontClear].flatMap((one) => one ?? [])],
+    notes: [
+      ...remark.notes,
+      ...(barsOn !== undefined && barsOff === undefined ? [barsOnOnly(found.tongueAtLeast)] : []),
+    ],
+    decisions: [
+      ...above.right,
+      ...decisions,
+      ...closure.right.decisions,
+      ...remark.decisions,
+      ...[leverClear, frontClear].flatMap((one) => one ?? []),
+    ],
   });
 }
 
@@ -96,5 +137,11 @@ export function tongueFromTickets(question: TicketQuestion): Either<TowingError 
   if (isLeft(read)) return read;
   const { tongue } = read.right;
   if (tongue !== undefined) return right(tongue);
-  return left({ chapter: 'towing', tag: 'TicketsCannotTell', asked: 'the tongue load', passes: passesOf(question.tickets), needed: tongueNeeds });
+  return left({
+    chapter: 'towing',
+    tag: 'TicketsCannotTell',
+    asked: 'the tongue load',
+    passes: passesOf(question.tickets),
+    needed: tongueNeeds,
+  });
 }

@@ -1,6 +1,17 @@
 /** One weight read in two ways must agree within what the scale can account for. */
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
-import { constant, type Decision, decide, type Derived, difference, fromMemory, greatestOf, leastOf, lookedUp, product } from '../trace/index.js';
+import {
+  constant,
+  type Decision,
+  decide,
+  type Derived,
+  difference,
+  fromMemory,
+  greatestOf,
+  leastOf,
+  lookedUp,
+  product,
+} from '../trace/index.js';
 import { lb, ratio } from '../units/index.js';
 import type { TicketsDoNotClose } from './errors.js';
 
@@ -8,7 +19,11 @@ import type { TicketsDoNotClose } from './errors.js';
  * What one platform of a truck scale rounds to: 20 lb, from memory. An argument where tickets are read, never a silent
  * default; use the division printed on the ticket or on the scale's plate.
  */
-export const scaleDivision: Derived<'lb'> = lookedUp('scale division', lb(20), { table: 'truck scales', key: 'one platform', source: fromMemory('division of a truck scale platform') });
+export const scaleDivision: Derived<'lb'> = lookedUp('scale division', lb(20), {
+  table: 'truck scales',
+  key: 'one platform',
+  source: fromMemory('division of a truck scale platform'),
+});
 
 /** Two readings of one weight, how far apart they are and how far they may be. */
 export interface Closure {
@@ -20,13 +35,28 @@ export interface Closure {
 }
 
 /** What rounding alone can put between two sums of this many readings: half a division for each reading. */
-export const roundingOf = (symbol: string, readings: number, division: Derived<'lb'>): Derived<'lb'> => product(symbol, division, constant(ratio(readings / 2)));
+export const roundingOf = (symbol: string, readings: number, division: Derived<'lb'>): Derived<'lb'> =>
+  product(symbol, division, constant(ratio(readings / 2)));
 
 /** Compares two readings of one weight. Left `TicketsDoNotClose` with the numbers when the gap is more than rounding explains. */
-export function closed(what: string, first: Derived<'lb'>, second: Derived<'lb'>, readings: number, division: Derived<'lb'>): Either<TicketsDoNotClose, { readonly closure: Closure; readonly decisions: readonly Decision[] }> {
+export function closed(
+  what: string,
+  first: Derived<'lb'>,
+  second: Derived<'lb'>,
+  readings: number,
+  division: Derived<'lb'>,
+): Either<TicketsDoNotClose, { readonly closure: Closure; readonly decisions: readonly Decision[] }> {
   const gap = difference(`gap, ${what}`, greatestOf(null, [first, second]), leastOf(null, [first, second]));
   const allowed = roundingOf(`allowed, ${what}`, readings, division);
   const within = decide(gap, '<=', allowed);
   if (within.holds) return right({ closure: { what, first, second, gap, allowed }, decisions: [within] });
-  return left({ chapter: 'towing', tag: 'TicketsDoNotClose', what, first: first.value, second: second.value, gap: gap.value, allowed: allowed.value });
+  return left({
+    chapter: 'towing',
+    tag: 'TicketsDoNotClose',
+    what,
+    first: first.value,
+    second: second.value,
+    gap: gap.value,
+    allowed: allowed.value,
+  });
 }

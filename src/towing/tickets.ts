@@ -23,7 +23,11 @@ export interface Tickets {
   readonly trailerAlone?: AnyWeight | undefined;
 }
 
-interface CoupledReading { readonly steer: Derived<'lb'>; readonly drive: Derived<'lb'>; readonly trailer: Derived<'lb'> }
+interface CoupledReading {
+  readonly steer: Derived<'lb'>;
+  readonly drive: Derived<'lb'>;
+  readonly trailer: Derived<'lb'>;
+}
 
 /** The same passes, in inPounds, as weighed. */
 export interface Readings {
@@ -34,14 +38,23 @@ export interface Readings {
   readonly decisions: readonly Decision[];
 }
 
-const passNames = { barsOn: 'coupled, bars on', barsOff: 'coupled, bars off', truckAlone: 'truck alone', trailerAlone: 'trailer alone' } as const;
+const passNames = {
+  barsOn: 'coupled, bars on',
+  barsOff: 'coupled, bars off',
+  truckAlone: 'truck alone',
+  trailerAlone: 'trailer alone',
+} as const;
 
 /** The passes there are, by name. */
 export const passesOf = (tickets: Tickets): readonly string[] =>
-  (Object.keys(passNames) as (keyof typeof passNames)[]).filter((pass) => tickets[pass] !== undefined).map((pass) => passNames[pass]);
+  (Object.keys(passNames) as (keyof typeof passNames)[])
+    .filter((pass) => tickets[pass] !== undefined)
+    .map((pass) => passNames[pass]);
 
 const coupled = ({ steer, drive, trailer }: CoupledPass, when: string): CoupledReading => ({
-  steer: inPounds(`steer, ${when}`, steer, 'scale'), drive: inPounds(`drive, ${when}`, drive, 'scale'), trailer: inPounds(`trailer axles, ${when}`, trailer, 'scale'),
+  steer: inPounds(`steer, ${when}`, steer, 'scale'),
+  drive: inPounds(`drive, ${when}`, drive, 'scale'),
+  trailer: inPounds(`trailer axles, ${when}`, trailer, 'scale'),
 });
 
 /** Reads the passes. Left `BelowZero`: a platform never shows less than nothing. */
@@ -50,11 +63,22 @@ export function readTickets(tickets: Tickets): Either<TowingError, Readings> {
   const readings = {
     ...(barsOn && { barsOn: coupled(barsOn, 'bars on') }),
     ...(barsOff && { barsOff: coupled(barsOff, 'bars off') }),
-    ...(truckAlone && { truckAlone: { steer: inPounds('steer, alone', truckAlone.steer, 'scale'), drive: inPounds('drive, alone', truckAlone.drive, 'scale') } }),
+    ...(truckAlone && {
+      truckAlone: {
+        steer: inPounds('steer, alone', truckAlone.steer, 'scale'),
+        drive: inPounds('drive, alone', truckAlone.drive, 'scale'),
+      },
+    }),
     ...(trailerAlone && { trailerAlone: inPounds('trailer alone', trailerAlone, 'scale') }),
   };
   const platforms = Object.entries(readings).flatMap(([pass, reading]): (readonly [string, Derived<'lb'>])[] =>
-    ('why' in reading ? [[pass, reading as Derived<'lb'>]] : Object.entries(reading as CoupledReading).map(([axle, load]) => [`${axle}, ${passNames[pass as keyof typeof passNames]}`, load as Derived<'lb'>])));
+    'why' in reading
+      ? [[pass, reading as Derived<'lb'>]]
+      : Object.entries(reading as CoupledReading).map(([axle, load]) => [
+          `${axle}, ${passNames[pass as keyof typeof passNames]}`,
+          load as Derived<'lb'>,
+        ]),
+  );
   const weighed = noneBelowZero(platforms);
   return isLeft(weighed) ? weighed : right({ ...readings, decisions: weighed.right });
 }

@@ -44,20 +44,35 @@ export function towChecks(vehicle: TowVehicle, trailer: TowedTrailer): Either<To
   const onTongue = loadFrom(tongue, 'tongue load');
   const onBall = sumOrMissing('load on the ball', { 'tongue load': tongue, ...hardware });
   const combination = isMissing(alone) ? alone : combinationWeight(alone, gross);
-  const hitched = front === undefined || rear === undefined || isMissing(onBall) || 'missing' in lever ? undefined : hitchedBy(lever, front, rear, onBall);
+  const hitched =
+    front === undefined || rear === undefined || isMissing(onBall) || 'missing' in lever
+      ? undefined
+      : hitchedBy(lever, front, rear, onBall);
   const axleFacts = missingOf(alone, onBall, lever);
   const { placard = {} } = vehicle;
-  const aboard = sumOrMissing('people, cargo and tongue', { ...readFacts({ 'people aboard': placard.people, 'cargo aboard': placard.cargo }), 'tongue load': tongue, ...hardware });
+  const aboard = sumOrMissing('people, cargo and tongue', {
+    ...readFacts({ 'people aboard': placard.people, 'cargo aboard': placard.cargo }),
+    'tongue load': tongue,
+    ...hardware,
+  });
 
   const found = gathered([
     ask('tow vehicle GVWR', 'tow vehicle hitched', vehicle.gvwr, sumLoads('tow vehicle hitched', alone, onTongue)),
     ask('tow vehicle front GAWR', 'tow vehicle front axle', vehicle.frontGawr, loadFrom(hitched?.front, ...axleFacts)),
     ask('tow vehicle rear GAWR', 'tow vehicle rear axle', vehicle.rearGawr, loadFrom(hitched?.rear, ...axleFacts)),
     ask('GCWR', 'combination', vehicle.gcwr, combination),
-    ...(vehicle.hitch === 'gooseneck' && vehicle.receiver === undefined ? [] : [
-      ask('receiver gross', 'gross', vehicle.receiver?.gross, gross), ask('receiver tongue', 'tongue', vehicle.receiver?.tongue, onTongue)]),
-    ...(vehicle.hitch === 'gooseneck' && vehicle.ballMount === undefined ? [] : [
-      ask('ball mount gross', 'gross', vehicle.ballMount?.gross, gross), ask('ball mount tongue', 'tongue', vehicle.ballMount?.tongue, onTongue)]),
+    ...(vehicle.hitch === 'gooseneck' && vehicle.receiver === undefined
+      ? []
+      : [
+          ask('receiver gross', 'gross', vehicle.receiver?.gross, gross),
+          ask('receiver tongue', 'tongue', vehicle.receiver?.tongue, onTongue),
+        ]),
+    ...(vehicle.hitch === 'gooseneck' && vehicle.ballMount === undefined
+      ? []
+      : [
+          ask('ball mount gross', 'gross', vehicle.ballMount?.gross, gross),
+          ask('ball mount tongue', 'tongue', vehicle.ballMount?.tongue, onTongue),
+        ]),
     ask('ball gross', 'gross', vehicle.ball?.gross, gross),
     coupled,
     ask('trailer tow rating', 'gross', vehicle.trailerRating, gross),
@@ -66,7 +81,9 @@ export function towChecks(vehicle: TowVehicle, trailer: TowedTrailer): Either<To
   ]);
   if (isLeft(found)) return found;
   return right({
-    ...found.right, ...(hitched && { hitched }), ...(isMissing(combination) ? {} : { combination }),
+    ...found.right,
+    ...(hitched && { hitched }),
+    ...(isMissing(combination) ? {} : { combination }),
     notes: [...read.right.notes, ...coupled.right.notes, ...(hitched?.notes ?? [])],
     decisions: [...coupled.right.decisions, ...read.right.decisions, ...(hitched?.decisions ?? [])],
   });

@@ -23,36 +23,58 @@ export interface TowFacts {
   readonly decisions: readonly Decision[];
 }
 
-const ifGiven = (symbol: string, figure: AnyWeight | undefined): Derived<'lb'> | undefined => (figure === undefined ? undefined : inPounds(symbol, figure));
+const ifGiven = (symbol: string, figure: AnyWeight | undefined): Derived<'lb'> | undefined =>
+  figure === undefined ? undefined : inPounds(symbol, figure);
 
 /** Figures under their names, in inPounds. */
 export const readFacts = (facts: Readonly<Record<string, AnyWeight | undefined>>): Facts =>
   Object.fromEntries(Object.entries(facts).map(([name, figure]) => [name, ifGiven(name, figure)]));
 
 /** The names of the facts that are wanting. */
-export const wanting = (facts: Facts): readonly string[] => Object.entries(facts).filter(([, fact]) => fact === undefined).map(([name]) => name);
+export const wanting = (facts: Facts): readonly string[] =>
+  Object.entries(facts)
+    .filter(([, fact]) => fact === undefined)
+    .map(([name]) => name);
 
 /** The facts that are there, as an error would call them. */
-export const present = (facts: Facts): readonly Called[] => Object.entries(facts).flatMap(([name, fact]) => (fact === undefined ? [] : [[name, fact] as const]));
+export const present = (facts: Facts): readonly Called[] =>
+  Object.entries(facts).flatMap(([name, fact]) => (fact === undefined ? [] : [[name, fact] as const]));
 
 /** A sum of facts, or the names of those that are wanting. */
 export function sumOrMissing(symbol: string, facts: Facts): LoadOrMissing {
   const missing = wanting(facts);
-  return missing.length > 0 ? { missing } : sum(symbol, present(facts).map(([, fact]) => fact as Derived<'lb'>));
+  return missing.length > 0
+    ? { missing }
+    : sum(
+        symbol,
+        present(facts).map(([, fact]) => fact as Derived<'lb'>),
+      );
 }
 
 /** The missing facts of several loads, each once. */
-export const missingOf = (...loads: readonly (object | undefined)[]): readonly string[] =>
-  [...new Set(loads.flatMap((load) => (load !== undefined && 'missing' in load ? load.missing as readonly string[] : [])))];
+export const missingOf = (...loads: readonly (object | undefined)[]): readonly string[] => [
+  ...new Set(
+    loads.flatMap((load) => (load !== undefined && 'missing' in load ? (load.missing as readonly string[]) : [])),
+  ),
+];
 
-function leverOf({ hitch, overhang, wheelbase }: TowVehicle): Either<TowingError, LeverRead | { readonly missing: readonly string[] }> {
-  if (overhang === undefined) return right({ missing: ['overhang', ...(wheelbase === undefined ? ['wheelbase'] : [])] });
-  if (overhang === 'unknown') return hitch === 'gooseneck' ? right({ missing: ['overhang'] }) : hitchLever({ hitch, overhang });
+function leverOf({
+  hitch,
+  overhang,
+  wheelbase,
+}: TowVehicle): Either<TowingError, LeverRead | { readonly missing: readonly string[] }> {
+  if (overhang === undefined)
+    return right({ missing: ['overhang', ...(wheelbase === undefined ? ['wheelbase'] : [])] });
+  if (overhang === 'unknown')
+    return hitch === 'gooseneck' ? right({ missing: ['overhang'] }) : hitchLever({ hitch, overhang });
   if ('ofWheelbase' in overhang) return hitchLever({ hitch, overhang });
   return wheelbase === undefined ? right({ missing: ['wheelbase'] }) : hitchLever({ hitch, overhang, wheelbase });
 }
 
-const hardwareNote = note('HitchHardwareTakenAsScaled', 'No weight of hitch parts was given: they are taken to have been on the truck when it was scaled.');
+const hardwareNote = note(
+  'HitchHardwareTakenAsScaled',
+  'No weight of hitch parts was given: they are taken to have been on the truck when it was scaled.',
+);
 
 /** Reads a tow vehicle. Left `BelowZero`, `NotAboveZero` (wheelbase), `HitchContradicts`. */
 export function towFacts(vehicle: TowVehicle): Either<TowingError, TowFacts> {
@@ -64,7 +86,9 @@ export function towFacts(vehicle: TowVehicle): Either<TowingError, TowFacts> {
   if (isLeft(read)) return read;
   const known = 'lever' in read.right ? read.right : undefined;
   return right({
-    front: axles['front axle, truck alone'], rear: axles['rear axle, truck alone'], hardware,
+    front: axles['front axle, truck alone'],
+    rear: axles['rear axle, truck alone'],
+    hardware,
     alone: sumOrMissing('tow vehicle alone', { ...axles, ...hardware }),
     lever: 'lever' in read.right ? read.right.lever : read.right,
     notes: [...(known?.notes ?? []), ...(vehicle.hitchHardware === undefined ? [hardwareNote] : [])],
@@ -74,4 +98,4 @@ export function towFacts(vehicle: TowVehicle): Either<TowingError, TowFacts> {
 
 /** A sum of loads of which any may be wanting. */
 export const sumLoads = (symbol: string, ...loads: readonly LoadOrMissing[]): LoadOrMissing =>
-  (loads.some(isMissing) ? { missing: missingOf(...loads) } : sum(symbol, loads as readonly Derived<'lb'>[]));
+  loads.some(isMissing) ? { missing: missingOf(...loads) } : sum(symbol, loads as readonly Derived<'lb'>[]);

@@ -32,7 +32,13 @@ export interface TowVehicle {
   /** The greatest tongue load, by the vehicle maker. */
   readonly tongueRating?: AnyWeight | undefined;
   /** The door placard: "occupants and cargo should never exceed", and who and what is aboard. */
-  readonly placard?: { readonly limit?: AnyWeight | undefined; readonly people?: AnyWeight | undefined; readonly cargo?: AnyWeight | undefined } | undefined;
+  readonly placard?:
+    | {
+        readonly limit?: AnyWeight | undefined;
+        readonly people?: AnyWeight | undefined;
+        readonly cargo?: AnyWeight | undefined;
+      }
+    | undefined;
 }
 
 /** Safety chains: the breaking strength stamped or certified for each, not the working load limit. */

@@ -1,7 +1,24 @@
 /** What spring bars move: load back to the front axle and onto the trailer axles. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type Note, note } from '../ratings/index.js';
-import { type AnyLength, type AnyMoment, type AnyShare, type AnyWeight, converted, decide, type Decision, type Derived, difference, inInches, inPounds, known, product, quotient, statics, sum } from '../trace/index.js';
+import {
+  type AnyLength,
+  type AnyMoment,
+  type AnyShare,
+  type AnyWeight,
+  converted,
+  decide,
+  type Decision,
+  type Derived,
+  difference,
+  inInches,
+  inPounds,
+  known,
+  product,
+  quotient,
+  statics,
+  sum,
+} from '../trace/index.js';
 import type { TowingError } from './errors.js';
 import { allAboveZero, aShare, noneBelowZero, noneOf, plainShare } from './figures.js';
 import { ask, type Findings, gathered, labelled } from './findings.js';
@@ -31,7 +48,13 @@ export interface WeightDistributionQuestion {
   readonly axlesAt: AnyLength;
   readonly bars: BarSetting;
   /** The trailer axles' rating is that of the group; each axle has its own check in the axles chapter. */
-  readonly ratings?: { readonly front?: AnyWeight | undefined; readonly rear?: AnyWeight | undefined; readonly trailerAxles?: AnyWeight | undefined } | undefined;
+  readonly ratings?:
+    | {
+        readonly front?: AnyWeight | undefined;
+        readonly rear?: AnyWeight | undefined;
+        readonly trailerAxles?: AnyWeight | undefined;
+      }
+    | undefined;
 }
 
 /** The three scale platforms. */
@@ -58,7 +81,13 @@ export interface WeightDistribution {
 
 type Setting = { readonly moment: Derived<'lb*in'>; readonly decisions: readonly Decision[] };
 
-function momentOf(bars: BarSetting, a: Derived<'in'>, o: Derived<'in'>, tongue: Derived<'lb'>, offFront: Derived<'lb'>): Either<TowingError, Setting> {
+function momentOf(
+  bars: BarSetting,
+  a: Derived<'in'>,
+  o: Derived<'in'>,
+  tongue: Derived<'lb'>,
+  offFront: Derived<'lb'>,
+): Either<TowingError, Setting> {
   if ('restore' in bars) {
     const share = plainShare('fraction to restore', bars.restore);
     const fraction = aShare('fraction to restore', share);
@@ -68,16 +97,30 @@ function momentOf(bars: BarSetting, a: Derived<'in'>, o: Derived<'in'>, tongue: 
     const wanted = product(null, product(null, product(null, share, tongue), o), a);
     return right({ moment: quotient('hitch moment', wanted, sum(null, [a, o])), decisions: [...fraction.right, lost] });
   }
-  const moment = 'moment' in bars ? converted(null, known('hitch moment', bars.moment), 'lb*in')
-    : 'trailerGain' in bars ? product('hitch moment', inPounds('gain of the trailer axles', bars.trailerGain), a)
-      : product('hitch moment', inPounds('lift at the bar ends', bars.barLoad), inInches('bar length', bars.barLength));
+  const moment =
+    'moment' in bars
+      ? converted(null, known('hitch moment', bars.moment), 'lb*in')
+      : 'trailerGain' in bars
+        ? product('hitch moment', inPounds('gain of the trailer axles', bars.trailerGain), a)
+        : product(
+            'hitch moment',
+            inPounds('lift at the bar ends', bars.barLoad),
+            inInches('bar length', bars.barLength),
+          );
   const lifts = noneBelowZero([['hitch moment', moment]]);
   return isLeft(lifts) ? lifts : right({ moment, decisions: lifts.right });
 }
 
 const moreThanAll = (restored: Derived<'ratio'>): Note =>
-  note('RestoresMoreThanAll', 'The bars put more on the front axle than the tongue took off it; published guidance is not over 100 %.', [restored]);
-const notRestorable = note('NothingToRestore', 'The tongue takes nothing off the front axle, so there is no fraction to state.');
+  note(
+    'RestoresMoreThanAll',
+    'The bars put more on the front axle than the tongue took off it; published guidance is not over 100 %.',
+    [restored],
+  );
+const notRestorable = note(
+  'NothingToRestore',
+  'The tongue takes nothing off the front axle, so there is no fraction to state.',
+);
 
 /**
  * What does the weight distributing hitch move, and which rating does that make or break?
@@ -96,17 +139,32 @@ const notRestorable = note('NothingToRestore', 'The tongue takes nothing off the
  */
 export function weightDistribution(question: WeightDistributionQuestion): Either<TowingError, WeightDistribution> {
   const [front, rear, tongue, gross] = [
-    inPounds('front axle, truck alone', question.front), inPounds('rear axle, truck alone', question.rear), inPounds('tongue load', question.tongue), inPounds('gross weight', question.gross),
+    inPounds('front axle, truck alone', question.front),
+    inPounds('rear axle, truck alone', question.rear),
+    inPounds('tongue load', question.tongue),
+    inPounds('gross weight', question.gross),
   ];
-  const [b, o, a] = [inInches('wheelbase', question.wheelbase), inInches('overhang', question.overhang), inInches('ball to trailer axles', question.axlesAt)];
-  const above = allAboveZero([['wheelbase', b], ['ball to trailer axles', a], ['gross weight', gross]]);
+  const [b, o, a] = [
+    inInches('wheelbase', question.wheelbase),
+    inInches('overhang', question.overhang),
+    inInches('ball to trailer axles', question.axlesAt),
+  ];
+  const above = allAboveZero([
+    ['wheelbase', b],
+    ['ball to trailer axles', a],
+    ['gross weight', gross],
+  ]);
   if (isLeft(above)) return above;
-  const weighed = noneBelowZero([['front axle, truck alone', front], ['rear axle, truck alone', rear]]);
+  const weighed = noneBelowZero([
+    ['front axle, truck alone', front],
+    ['rear axle, truck alone', rear],
+  ]);
   if (isLeft(weighed)) return weighed;
   const behind = decide(o, '>=', noneOf('in'));
   if (!behind.holds) return left({ chapter: 'towing', tag: 'BarsNeedBallBehind', overhang: o.value });
   const possible = decide(tongue, '<=', gross);
-  if (!possible.holds) return left({ chapter: 'towing', tag: 'TongueAboveGross', tongue: tongue.value, gross: gross.value });
+  if (!possible.holds)
+    return left({ chapter: 'towing', tag: 'TongueAboveGross', tongue: tongue.value, gross: gross.value });
   const place = hitchLever({ hitch: 'ball behind', overhang: o, wheelbase: b });
   if (isLeft(place)) return place;
 
@@ -117,10 +175,24 @@ export function weightDistribution(question: WeightDistributionQuestion): Either
   const { moment } = setting.right;
   const across = product(null, a, b);
   const ontoTrailer = quotient('put on the trailer axles by the bars', moment, a, statics);
-  const ontoFront = quotient('put on the front axle by the bars', product(null, moment, sum(null, [a, o])), across, statics);
-  const offRear = quotient('taken off the rear axle by the bars', product(null, moment, sum(null, [a, o, b])), across, statics);
+  const ontoFront = quotient(
+    'put on the front axle by the bars',
+    product(null, moment, sum(null, [a, o])),
+    across,
+    statics,
+  );
+  const offRear = quotient(
+    'taken off the rear axle by the bars',
+    product(null, moment, sum(null, [a, o, b])),
+    across,
+    statics,
+  );
 
-  const barsOff: RigLoads = { front: hitched.front, rear: hitched.rear, trailerAxles: difference('trailer axles, bars off', gross, tongue) };
+  const barsOff: RigLoads = {
+    front: hitched.front,
+    rear: hitched.rear,
+    trailerAxles: difference('trailer axles, bars off', gross, tongue),
+  };
   const barsOn: RigLoads = {
     front: sum('front axle, bars on', [barsOff.front, ontoFront]),
     rear: difference('rear axle, bars on', barsOff.rear, offRear),
@@ -131,18 +203,46 @@ export function weightDistribution(question: WeightDistributionQuestion): Either
     ask('tow vehicle front GAWR', 'tow vehicle front axle', ratings.front, loads.front),
     ask('axle group', 'axle group load', ratings.trailerAxles, loads.trailerAxles),
   ];
-  const off = labelled('bars off', gathered([...asked(barsOff), ask('tow vehicle rear GAWR', 'tow vehicle rear axle', ratings.rear, barsOff.rear)]));
+  const off = labelled(
+    'bars off',
+    gathered([...asked(barsOff), ask('tow vehicle rear GAWR', 'tow vehicle rear axle', ratings.rear, barsOff.rear)]),
+  );
   if (isLeft(off)) return off;
   const on = labelled('bars on', gathered(asked(barsOn)));
   if (isLeft(on)) return on;
 
   const lost = decide(hitched.offFront, '>', noneOf('lb'));
-  const restored = lost.holds ? quotient('share of the front axle load restored', ontoFront, hitched.offFront) : undefined;
+  const restored = lost.holds
+    ? quotient('share of the front axle load restored', ontoFront, hitched.offFront)
+    : undefined;
   const tooMuch = decide(ontoFront, '>', hitched.offFront);
   return right({
-    moment, ontoTrailer, ontoFront, offRear, ...(restored && { restored }), barsOff, barsOn,
+    moment,
+    ontoTrailer,
+    ontoFront,
+    offRear,
+    ...(restored && { restored }),
+    barsOff,
+    barsOn,
     findings: { barsOff: off.right, barsOn: on.right },
-    notes: [...place.right.notes, ...remark.notes, ...hitched.notes, ...(restored === undefined ? [notRestorable] : []), ...(restored !== undefined && tooMuch.holds ? [moreThanAll(restored)] : [])],
-    decisions: [...above.right, ...weighed.right, behind, possible, ...place.right.decisions, ...remark.decisions, ...hitched.decisions, ...setting.right.decisions, lost, tooMuch],
+    notes: [
+      ...place.right.notes,
+      ...remark.notes,
+      ...hitched.notes,
+      ...(restored === undefined ? [notRestorable] : []),
+      ...(restored !== undefined && tooMuch.holds ? [moreThanAll(restored)] : []),
+    ],
+    decisions: [
+      ...above.right,
+      ...weighed.right,
+      behind,
+      possible,
+      ...place.right.decisions,
+      ...remark.decisions,
+      ...hitched.decisions,
+      ...setting.right.decisions,
+      lost,
+      tooMuch,
+    ],
   });
 }

@@ -11,21 +11,53 @@ export function wordsForTowing(error: TowingError): AskedFoundNeeded {
     case 'NotAShare':
       return { asked: error.what, found: show(error.found), needed: 'a share above 0 % and not above 100 %' };
     case 'HitchContradicts':
-      return { asked: `a ${error.hitch === 'gooseneck' ? 'gooseneck' : 'ball behind the rear axle'}`, found: `an overhang of ${show(error.overhang)}`, needed: error.needed };
+      return {
+        asked: `a ${error.hitch === 'gooseneck' ? 'gooseneck' : 'ball behind the rear axle'}`,
+        found: `an overhang of ${show(error.overhang)}`,
+        needed: error.needed,
+      };
     case 'BarsNeedBallBehind':
-      return { asked: 'a weight distributing hitch', found: `an overhang of ${show(error.overhang)}`, needed: 'a ball behind the rear axle' };
+      return {
+        asked: 'a weight distributing hitch',
+        found: `an overhang of ${show(error.overhang)}`,
+        needed: 'a ball behind the rear axle',
+      };
     case 'NothingToRestore':
-      return { asked: 'a fraction of the front axle load restored', found: `${show(error.offFront)} taken off the front axle by the tongue`, needed: 'a tongue that takes load off the front axle' };
+      return {
+        asked: 'a fraction of the front axle load restored',
+        found: `${show(error.offFront)} taken off the front axle by the tongue`,
+        needed: 'a tongue that takes load off the front axle',
+      };
     case 'TongueAboveGross':
-      return { asked: 'a trailer on its tongue and axles', found: `a tongue load of ${show(error.tongue)} on a gross weight of ${show(error.gross)}`, needed: 'a tongue load not above the gross weight' };
+      return {
+        asked: 'a trailer on its tongue and axles',
+        found: `a tongue load of ${show(error.tongue)} on a gross weight of ${show(error.gross)}`,
+        needed: 'a tongue load not above the gross weight',
+      };
     case 'JackBehindAxles':
-      return { asked: 'the load at the jack', found: `a jack ${show(error.jackBehindBall)} behind the ball, axles ${show(error.axlesAt)} behind it`, needed: 'a jack ahead of the axles' };
+      return {
+        asked: 'the load at the jack',
+        found: `a jack ${show(error.jackBehindBall)} behind the ball, axles ${show(error.axlesAt)} behind it`,
+        needed: 'a jack ahead of the axles',
+      };
     case 'ReadingBelowTare':
-      return { asked: 'the tongue on a lever', found: `a reading of ${show(error.reading)}, beam alone ${show(error.tare)}`, needed: 'a reading not below that of the beam alone' };
+      return {
+        asked: 'the tongue on a lever',
+        found: `a reading of ${show(error.reading)}, beam alone ${show(error.tare)}`,
+        needed: 'a reading not below that of the beam alone',
+      };
     case 'TicketsDoNotClose':
-      return { asked: error.what, found: `${show(error.first)} and ${show(error.second)}, ${show(error.gap)} apart`, needed: `a difference of at most ${show(error.allowed)}: weigh again` };
+      return {
+        asked: error.what,
+        found: `${show(error.first)} and ${show(error.second)}, ${show(error.gap)} apart`,
+        needed: `a difference of at most ${show(error.allowed)}: weigh again`,
+      };
     case 'TicketsCannotTell':
-      return { asked: error.asked, found: error.passes.length === 0 ? 'no ticket' : `tickets of ${error.passes.join(', ')}`, needed: error.needed };
+      return {
+        asked: error.asked,
+        found: error.passes.length === 0 ? 'no ticket' : `tickets of ${error.passes.join(', ')}`,
+        needed: error.needed,
+      };
     case 'NothingLimits':
       return { asked: 'the largest trailer', found: 'no limit', needed: `one or more of ${error.missing.join(', ')}` };
   }

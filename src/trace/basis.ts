@@ -5,7 +5,14 @@ export const bases = ['scale', 'label', 'published', 'computed', 'stated', 'esti
 
 export type Basis = (typeof bases)[number];
 
-const rank: Readonly<Record<Basis, number>> = { scale: 0, label: 1, published: 2, computed: 3, stated: 4, estimated: 5 };
+const rank: Readonly<Record<Basis, number>> = {
+  scale: 0,
+  label: 1,
+  published: 2,
+  computed: 3,
+  stated: 4,
+  estimated: 5,
+};
 
 /** The weaker of two bases. @example weaker('scale', 'stated') // stated */
 export const weaker = (a: Basis, b: Basis): Basis => (a === b || rank[a] >= rank[b] ? a : b);

@@ -21,9 +21,18 @@ export interface WorkingLine {
 function inputLine(node: Exclude<Node, { kind: 'computed' }>): WorkingLine | undefined {
   const result = figure(node);
   switch (node.kind) {
-    case 'given': return { symbol: node.symbol, result, from: node.path === undefined ? node.basis : `${node.basis}, ${node.path}` };
-    case 'looked up': return { symbol: node.symbol, result, from: `${node.table}, ${node.key}: ${citation(node.source)}` };
-    case 'constant': return node.symbol === undefined ? undefined : { symbol: node.symbol, result, ...(node.source && { from: citation(node.source) }) };
+    case 'given':
+      return {
+        symbol: node.symbol,
+        result,
+        from: node.path === undefined ? node.basis : `${node.basis}, ${node.path}`,
+      };
+    case 'looked up':
+      return { symbol: node.symbol, result, from: `${node.table}, ${node.key}: ${citation(node.source)}` };
+    case 'constant':
+      return node.symbol === undefined
+        ? undefined
+        : { symbol: node.symbol, result, ...(node.source && { from: citation(node.source) }) };
   }
 }
 
@@ -40,8 +49,11 @@ export function workingLines(roots: readonly Node[]): readonly WorkingLine[] {
       const result = figure(node);
       const written = formula(node, byName);
       lines.push({
-        symbol: node.symbol ?? 'result', formula: written, result,
-        ...(numbers !== result && numbers !== written && { numbers }), ...(node.source && { from: citation(node.source) }),
+        symbol: node.symbol ?? 'result',
+        formula: written,
+        result,
+        ...(numbers !== result && numbers !== written && { numbers }),
+        ...(node.source && { from: citation(node.source) }),
       });
     }
   }
@@ -55,10 +67,17 @@ export function workingLines(roots: readonly Node[]): readonly WorkingLine[] {
  * @example explain(grossWeight)
  */
 export function explain<U extends Unit>(...derived: readonly Derived<U>[]): string {
-  return workingLines(derived.map(({ why }) => why)).map(({ symbol, formula: written, numbers, result, from }) => {
-    const tail = from === undefined ? '' : `  [${from}]`;
-    if (written === undefined) return wrapText(`${symbol} = ${result}${tail}`, 80, '    ');
-    const parts = [`${symbol}`, `  = ${written}`, ...(numbers === undefined ? [] : [`  = ${numbers}`]), `  = ${result}${tail}`];
-    return parts.map((part) => wrapText(part, 80, '    ')).join('\n');
-  }).join('\n');
+  return workingLines(derived.map(({ why }) => why))
+    .map(({ symbol, formula: written, numbers, result, from }) => {
+      const tail = from === undefined ? '' : `  [${from}]`;
+      if (written === undefined) return wrapText(`${symbol} = ${result}${tail}`, 80, '    ');
+      const parts = [
+        `${symbol}`,
+        `  = ${written}`,
+        ...(numbers === undefined ? [] : [`  = ${numbers}`]),
+        `  = ${result}${tail}`,
+      ];
+      return parts.map((part) => wrapText(part, 80, '    ')).join('\n');
+    })
+    .join('\n');
 }

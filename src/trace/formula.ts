@@ -26,7 +26,16 @@ const functions: readonly Operation[] = ['least', 'greatest', 'squareRoot'];
 /** The steps that need no brackets in a place. */
 const bare: Readonly<Record<Exclude<Place, 'alone'>, ReadonlySet<Operation>>> = {
   term: new Set<Operation>([
-    ...functions, ...productsAndQuotients, 'sum', 'difference', 'power', 'sine', 'cosine', 'tangent', 'arcSine', 'arcTangent',
+    ...functions,
+    ...productsAndQuotients,
+    'sum',
+    'difference',
+    'power',
+    'sine',
+    'cosine',
+    'tangent',
+    'arcSine',
+    'arcTangent',
   ]),
   'taken off': new Set<Operation>([...functions, ...productsAndQuotients, 'power']),
   factor: new Set<Operation>([...functions, 'product', 'power']),
@@ -49,9 +58,12 @@ const list = (node: Computed, write: Writer): string => node.of.map((part) => in
 function rounding({ rounding: how, value }: Computed): string {
   const step = `${how?.step.toFixed()} ${showUnit(value.unit)}`.trimEnd();
   switch (how?.mode) {
-    case 'nearest': return `rounded to the nearest ${step}`;
-    case 'nearest-down': return `rounded to the nearest ${step}, halves down`;
-    default: return `rounded ${how?.mode} to steps of ${step}`;
+    case 'nearest':
+      return `rounded to the nearest ${step}`;
+    case 'nearest-down':
+      return `rounded to the nearest ${step}, halves down`;
+    default:
+      return `rounded ${how?.mode} to steps of ${step}`;
   }
 }
 
@@ -62,21 +74,39 @@ const spelled: Partial<Record<Unit, string>> = { in: 'inches', ft: 'feet' };
 export function formula(node: Computed, write: Writer): string {
   const part = (index: number, place: Place = 'close'): string => inside(node.of[index] as Node, write, place);
   switch (node.operation) {
-    case 'sum': return node.of.map((term) => inside(term, write, 'term')).join(' + ');
-    case 'difference': return `${part(0, 'term')} - ${part(1, 'taken off')}`;
-    case 'product': return `${part(0, 'factor')} x ${part(1, 'factor')}`;
-    case 'quotient': return `${part(0, 'divided')} / ${part(1)}`;
-    case 'least': return `least of (${list(node, write)})`;
-    case 'greatest': return `greatest of (${list(node, write)})`;
-    case 'convert': return isShare(node) ? part(0, 'alone') : `${part(0)} in ${spelled[node.value.unit] ?? showUnit(node.value.unit)}`;
-    case 'relabel': return `${part(0)} as ${node.value.unit}`;
-    case 'round': return `${part(0)} ${rounding(node)}`;
-    case 'squareRoot': return `square root of (${part(0, 'alone')})`;
-    case 'power': return `${part(0)} ^ ${part(1)}`;
-    case 'sine': return `sin ${part(0)}`;
-    case 'cosine': return `cos ${part(0)}`;
-    case 'tangent': return `tan ${part(0)}`;
-    case 'arcSine': return `arcsin ${part(0)}`;
-    case 'arcTangent': return `arctan ${part(0)}`;
+    case 'sum':
+      return node.of.map((term) => inside(term, write, 'term')).join(' + ');
+    case 'difference':
+      return `${part(0, 'term')} - ${part(1, 'taken off')}`;
+    case 'product':
+      return `${part(0, 'factor')} x ${part(1, 'factor')}`;
+    case 'quotient':
+      return `${part(0, 'divided')} / ${part(1)}`;
+    case 'least':
+      return `least of (${list(node, write)})`;
+    case 'greatest':
+      return `greatest of (${list(node, write)})`;
+    case 'convert':
+      return isShare(node)
+        ? part(0, 'alone')
+        : `${part(0)} in ${spelled[node.value.unit] ?? showUnit(node.value.unit)}`;
+    case 'relabel':
+      return `${part(0)} as ${node.value.unit}`;
+    case 'round':
+      return `${part(0)} ${rounding(node)}`;
+    case 'squareRoot':
+      return `square root of (${part(0, 'alone')})`;
+    case 'power':
+      return `${part(0)} ^ ${part(1)}`;
+    case 'sine':
+      return `sin ${part(0)}`;
+    case 'cosine':
+      return `cos ${part(0)}`;
+    case 'tangent':
+      return `tan ${part(0)}`;
+    case 'arcSine':
+      return `arcsin ${part(0)}`;
+    case 'arcTangent':
+      return `arctan ${part(0)}`;
   }
 }

@@ -35,15 +35,31 @@ export function pathOf(node: Node): { readonly path?: string } {
 type Ends = Pick<OutsideItsRange, 'from' | 'to' | 'above' | 'below'>;
 
 const outside = (what: string, figure: Derived<Unit>, ends: Ends): OutsideItsRange => ({
-  chapter: 'trace', tag: 'OutsideItsRange', what, found: figure.value, ...ends, ...pathOf(figure.why),
+  chapter: 'trace',
+  tag: 'OutsideItsRange',
+  what,
+  found: figure.value,
+  ...ends,
+  ...pathOf(figure.why),
 });
 
 /** Any comparison with an error of its own. @example guard(decide(given('gross', lb(14000)), '<=', given('GVWR', lb(14000))), () => 'too heavy').decision.holds // true */
 export const guard = <E>(decision: Decision, otherwise: () => E): Guard<E> => ({ decision, otherwise });
 
-function compared<U extends Unit>(what: string, figure: Derived<U>, comparison: Comparison, end: Derived<NoInfer<U>>): Guard {
+function compared<U extends Unit>(
+  what: string,
+  figure: Derived<U>,
+  comparison: Comparison,
+  end: Derived<NoInfer<U>>,
+): Guard {
   const at = end.value as Quantity<Unit>;
-  const ends: Record<Comparison, Ends> = { '>': { above: at }, '>=': { from: at }, '<': { below: at }, '<=': { to: at }, '=': { from: at, to: at } };
+  const ends: Record<Comparison, Ends> = {
+    '>': { above: at },
+    '>=': { from: at },
+    '<': { below: at },
+    '<=': { to: at },
+    '=': { from: at, to: at },
+  };
   return guard(decide(figure, comparison, end), () => outside(what, figure, ends[comparison]));
 }
 
@@ -89,7 +105,10 @@ export function between<U extends Unit>(
 export function aShare(what: string, share: Derived<'ratio'>): readonly Guard[] {
   const range: Ends = { above: zeroIn('ratio').value, to: quantity(1, 'ratio') };
   const otherwise = (): OutsideItsRange => outside(what, share, range);
-  return [guard(decide(share, '>', zeroIn('ratio')), otherwise), guard(decide(share, '<=', constant(quantity(1, 'ratio'))), otherwise)];
+  return [
+    guard(decide(share, '>', zeroIn('ratio')), otherwise),
+    guard(decide(share, '<=', constant(quantity(1, 'ratio'))), otherwise),
+  ];
 }
 
 /** The low end must not be above the high one. @example inOrder('deck', given('front', inch(60)), given('rear', inch(300))).decision.holds // true */
@@ -98,7 +117,8 @@ export const inOrder = <U extends Unit>(what: string, low: Derived<U>, high: Der
 
 /** A count from a program: a whole number from one to what a trailer may have. @example wholeCount('axles', 2.5)._tag // Left */
 export function wholeCount(what: string, found: number, most = 1000): Either<NotAWholeCount, Derived<'ratio'>> {
-  if (!Number.isInteger(found) || found < 1 || found > most) return left({ chapter: 'trace', tag: 'NotAWholeCount', what, found: String(found), most });
+  if (!Number.isInteger(found) || found < 1 || found > most)
+    return left({ chapter: 'trace', tag: 'NotAWholeCount', what, found: String(found), most });
   return right(constant(quantity(found, 'ratio'), what));
 }
 

@@ -13,13 +13,25 @@ import type { Source } from './source.js';
  * @param between the least and the most this input may be, in any unit of its dimension; for studies
  * @example given('gross rating', lb(14000), 'label')
  */
-export function given<U extends Unit>(symbol: string, value: Quantity<U>, basis: Basis = 'stated', path?: string, between?: readonly [Quantity<SameDimension<U>>, Quantity<SameDimension<U>>]): Derived<U> {
-  const ends = between?.map((end) => convert(end as Quantity<Unit>, value.unit as never).value) as [Decimal, Decimal] | undefined;
+export function given<U extends Unit>(
+  symbol: string,
+  value: Quantity<U>,
+  basis: Basis = 'stated',
+  path?: string,
+  between?: readonly [Quantity<SameDimension<U>>, Quantity<SameDimension<U>>],
+): Derived<U> {
+  const ends = between?.map((end) => convert(end as Quantity<Unit>, value.unit as never).value) as
+    | [Decimal, Decimal]
+    | undefined;
   return { value, why: { kind: 'given', symbol, value, basis, path, between: ends } };
 }
 
 /** A figure read from a table: its name, the row's key and the source go with it. @example lookedUp('tire load', lb(2540), { table: 'inflation', key: 'row', source: fromMemory('tire loads') }) // 2,540 lb */
-export function lookedUp<U extends Unit>(symbol: string, value: Quantity<U>, from: { table: string; key: string; source: Source }): Derived<U> {
+export function lookedUp<U extends Unit>(
+  symbol: string,
+  value: Quantity<U>,
+  from: { table: string; key: string; source: Source },
+): Derived<U> {
   return { value, why: { kind: 'looked up', symbol, value, basis: 'published', ...from } };
 }
 

@@ -38,7 +38,8 @@ export type AnyAreaWeight = Known<UnitOf<'weight per area'>>;
  * @example inPounds('machine weight', kg('453.59237')) // 1,000 lb
  * @source NIST SP 811, appendix B (1 lb = 0.45359237 kg)
  */
-export const inPounds = (symbol: string, weight: AnyWeight, basis?: Basis): Derived<'lb'> => converted(symbol, known(symbol, weight, basis), 'lb');
+export const inPounds = (symbol: string, weight: AnyWeight, basis?: Basis): Derived<'lb'> =>
+  converted(symbol, known(symbol, weight, basis), 'lb');
 
 /**
  * How long is this in inches?
@@ -50,20 +51,24 @@ export const inPounds = (symbol: string, weight: AnyWeight, basis?: Basis): Deri
  * @example inInches('front face', mm(2540)) // 100 in
  * @source NIST SP 811, appendix B (1 in = 25.4 mm)
  */
-export const inInches = (symbol: string, length: AnyLength): Derived<'in'> => converted(symbol, known(symbol, length), 'in');
+export const inInches = (symbol: string, length: AnyLength): Derived<'in'> =>
+  converted(symbol, known(symbol, length), 'in');
 
 /** The same in feet, for rules and tables that print feet. @example inFeet('deck', inch(240)) // 20 ft */
-export const inFeet = (symbol: string, length: AnyLength): Derived<'ft'> => converted(symbol, known(symbol, length), 'ft');
+export const inFeet = (symbol: string, length: AnyLength): Derived<'ft'> =>
+  converted(symbol, known(symbol, length), 'ft');
 
 /** A share of one, from a ratio or a percentage. @example inShare('tongue share', percent(12)) // 0.12 */
-export const inShare = (symbol: string, share: AnyShare): Derived<'ratio'> => converted(symbol, known(symbol, share), 'ratio');
+export const inShare = (symbol: string, share: AnyShare): Derived<'ratio'> =>
+  converted(symbol, known(symbol, share), 'ratio');
 
 /** A pressure or stress in psi. Exact: 550 kPa is 79.77 psi, though sidewalls print it beside 80. @example inPsi('pressure', ksi(50)) // 50,000 psi */
 export const inPsi = (symbol: string, pressure: AnyPressure, basis?: Basis): Derived<'psi'> =>
   converted(symbol, known(symbol, pressure, basis), 'psi');
 
 /** An angle in degrees. @example inDegrees('ramp angle', degree(12)) // 12 deg */
-export const inDegrees = (symbol: string, angle: AnyAngle): Derived<'deg'> => converted(symbol, known(symbol, angle), 'deg');
+export const inDegrees = (symbol: string, angle: AnyAngle): Derived<'deg'> =>
+  converted(symbol, known(symbol, angle), 'deg');
 
 /** A spring rate in pounds per inch of travel. @example inPoundsPerInch('spring rate', lbPerInch(2200)) // 2,200 lb/in */
 export const inPoundsPerInch = (symbol: string, rate: AnyLineWeight): Derived<'lb/in'> =>

@@ -7,8 +7,22 @@ import type { Source } from './source.js';
 
 /** The closed list of operations. The tape, the replay and every other reader know exactly these. */
 export type Operation =
-  | 'sum' | 'difference' | 'product' | 'quotient' | 'least' | 'greatest'
-  | 'convert' | 'relabel' | 'round' | 'squareRoot' | 'power' | 'sine' | 'cosine' | 'tangent' | 'arcSine' | 'arcTangent';
+  | 'sum'
+  | 'difference'
+  | 'product'
+  | 'quotient'
+  | 'least'
+  | 'greatest'
+  | 'convert'
+  | 'relabel'
+  | 'round'
+  | 'squareRoot'
+  | 'power'
+  | 'sine'
+  | 'cosine'
+  | 'tangent'
+  | 'arcSine'
+  | 'arcTangent';
 
 interface Figure {
   readonly value: Quantity<Unit>;

@@ -36,7 +36,8 @@ const degrees = (a: Decimal): Decimal => a.times(halfTurn).div(pi);
 
 /** What the caller of a step must rule out first; caught here so that no NaN and no Infinity goes on into a working. */
 function finite(value: Decimal, step: string): Decimal {
-  if (!value.isFinite()) throw new RangeError(`a recorded ${step} has no finite result: the caller must rule that out first`);
+  if (!value.isFinite())
+    throw new RangeError(`a recorded ${step} has no finite result: the caller must rule that out first`);
   return value;
 }
 
@@ -68,35 +69,60 @@ export const decimalReading: Reading<Decimal> = {
 export function readOperation<T>(node: Computed, args: readonly T[], reading: Reading<T>): T {
   const [a, b] = args as readonly [T, T];
   switch (node.operation) {
-    case 'sum': return reading.sum(args);
-    case 'least': return reading.least(args);
-    case 'greatest': return reading.greatest(args);
-    case 'difference': return reading.difference(a, b);
-    case 'product': return reading.product(a, b);
-    case 'quotient': return reading.quotient(a, b);
-    case 'power': return reading.power(a, b);
-    case 'relabel': return a;
-    case 'convert': return reading.convert(a, node.factor as Factor);
+    case 'sum':
+      return reading.sum(args);
+    case 'least':
+      return reading.least(args);
+    case 'greatest':
+      return reading.greatest(args);
+    case 'difference':
+      return reading.difference(a, b);
+    case 'product':
+      return reading.product(a, b);
+    case 'quotient':
+      return reading.quotient(a, b);
+    case 'power':
+      return reading.power(a, b);
+    case 'relabel':
+      return a;
+    case 'convert':
+      return reading.convert(a, node.factor as Factor);
     case 'round': {
       const { step, mode } = node.rounding as NonNullable<Computed['rounding']>;
       return reading.round(a, step, mode);
     }
-    case 'squareRoot': return reading.squareRoot(a);
-    case 'sine': return reading.sine(a);
-    case 'cosine': return reading.cosine(a);
-    case 'tangent': return reading.tangent(a);
-    case 'arcSine': return reading.arcSine(a);
-    case 'arcTangent': return reading.arcTangent(a);
+    case 'squareRoot':
+      return reading.squareRoot(a);
+    case 'sine':
+      return reading.sine(a);
+    case 'cosine':
+      return reading.cosine(a);
+    case 'tangent':
+      return reading.tangent(a);
+    case 'arcSine':
+      return reading.arcSine(a);
+    case 'arcTangent':
+      return reading.arcTangent(a);
   }
 }
 
 /** Reads a whole working, each shared step once. `leafOf` may put another figure in place of a leaf. @example readNode(grossWeight.why, decimalReading, new Map()).toFixed() // 12400 */
-export function readNode<T>(node: Node, reading: Reading<T>, memo: Map<Node, T>, leafOf?: (leaf: Node) => T | undefined): T {
+export function readNode<T>(
+  node: Node,
+  reading: Reading<T>,
+  memo: Map<Node, T>,
+  leafOf?: (leaf: Node) => T | undefined,
+): T {
   const found = memo.get(node);
   if (found !== undefined) return found;
-  const value = node.kind === 'computed'
-    ? readOperation(node, node.of.map((part) => readNode(part, reading, memo, leafOf)), reading)
-    : leafOf?.(node) ?? reading.leaf(node.value.value);
+  const value =
+    node.kind === 'computed'
+      ? readOperation(
+          node,
+          node.of.map((part) => readNode(part, reading, memo, leafOf)),
+          reading,
+        )
+      : (leafOf?.(node) ?? reading.leaf(node.value.value));
   memo.set(node, value);
   return value;
 }

@@ -4,7 +4,14 @@
  * The first argument is the name of the result in formulas, or null for a step written inside its user's formula.
  */
 import { factorBetween } from '../units/convert.js';
-import { type Divisor, type Multiplier, type Product, type Quotient, unitOfProduct, unitOfQuotient } from '../units/products.js';
+import {
+  type Divisor,
+  type Multiplier,
+  type Product,
+  type Quotient,
+  unitOfProduct,
+  unitOfQuotient,
+} from '../units/products.js';
 import { type Decimal, ofDecimal } from '../units/internal.js';
 import type { Quantity, RoundingMode, SameDimension, Unit } from '../units/index.js';
 import { type Basis, weaker } from './basis.js';
@@ -18,7 +25,15 @@ type Extra = Pick<Computed, 'factor' | 'rounding'>;
 
 const plainStep: Extra = {};
 
-function step<U extends Unit>(symbol: Name, operation: Operation, parts: readonly Derived<Unit>[], figure: Decimal, unit: U, source: Source | undefined, { factor, rounding } = plainStep): Derived<U> {
+function step<U extends Unit>(
+  symbol: Name,
+  operation: Operation,
+  parts: readonly Derived<Unit>[],
+  figure: Decimal,
+  unit: U,
+  source: Source | undefined,
+  { factor, rounding } = plainStep,
+): Derived<U> {
   const value = ofDecimal(figure, unit);
   const of: Node[] = [];
   let basis: Basis = 'scale';
@@ -26,19 +41,34 @@ function step<U extends Unit>(symbol: Name, operation: Operation, parts: readonl
     of.push(why);
     basis = weaker(basis, why.basis);
   }
-  const why: Computed = { kind: 'computed', operation, of, value, basis, symbol: symbol ?? undefined, source, factor, rounding };
+  const why: Computed = {
+    kind: 'computed',
+    operation,
+    of,
+    value,
+    basis,
+    symbol: symbol ?? undefined,
+    source,
+    factor,
+    rounding,
+  };
   return { value, why };
 }
 
 /** For one unit this adds nothing to a type; for a union of units it is what no list has, and its name is the compiler's message. */
-type InOneUnit<U extends Unit, V extends Unit = U> = U extends unknown ? ([V] extends [U] ? unknown : { readonly 'not in one unit': V }) : never;
+type InOneUnit<U extends Unit, V extends Unit = U> = U extends unknown
+  ? [V] extends [U]
+    ? unknown
+    : { readonly 'not in one unit': V }
+  : never;
 
 /** Figures of one unit: pounds beside feet in one list do not compile. */
 export type Terms<U extends Unit> = readonly Derived<U>[] & InOneUnit<U>;
 
 function sameUnits(first: Derived<Unit>, others: readonly Derived<Unit>[]): void {
   for (const other of others) {
-    if (other.value.unit !== first.value.unit) throw new TypeError(`${other.value.unit} is not ${first.value.unit}: convert it by name first`);
+    if (other.value.unit !== first.value.unit)
+      throw new TypeError(`${other.value.unit} is not ${first.value.unit}: convert it by name first`);
   }
 }
 
@@ -53,19 +83,41 @@ export function sum<U extends Unit>(symbol: Name, terms: Terms<U>, source?: Sour
 }
 
 /** `a - b` in one unit; exactly zero when the two agree to 24 digits, so that no margin of nothing gets a sign. @example difference('rest', given('GVWR', lb(14000)), grossWeight) // 1,600 lb */
-export function difference<U extends Unit>(symbol: Name, a: Derived<U>, b: Derived<NoInfer<U>>, source?: Source): Derived<U> {
+export function difference<U extends Unit>(
+  symbol: Name,
+  a: Derived<U>,
+  b: Derived<NoInfer<U>>,
+  source?: Source,
+): Derived<U> {
   sameUnits(a, [b]);
-  return step(symbol, 'difference', [a, b], decimalReading.difference(a.value.value, b.value.value), a.value.unit, source);
+  return step(
+    symbol,
+    'difference',
+    [a, b],
+    decimalReading.difference(a.value.value, b.value.value),
+    a.value.unit,
+    source,
+  );
 }
 
 /** `a x b`, if the table of products has the pair. @example product('tongue load', grossWeight, given('tongue share', ratio('0.12'))) // 1,488 lb */
-export function product<A extends Unit, B extends Multiplier<A>>(symbol: Name, a: Derived<A>, b: Derived<B>, source?: Source): Derived<Product<A, B>> {
+export function product<A extends Unit, B extends Multiplier<A>>(
+  symbol: Name,
+  a: Derived<A>,
+  b: Derived<B>,
+  source?: Source,
+): Derived<Product<A, B>> {
   const unit = unitOfProduct(a.value.unit, b.value.unit) as Product<A, B>;
   return step(symbol, 'product', [a, b], decimalReading.product(a.value.value, b.value.value), unit, source);
 }
 
 /** `a / b`, if the table of products has the pair. The caller has ruled out a zero divisor. @example quotient('each axle', given('axle load', lb(10800)), constant(ratio(2))) // 5,400 lb */
-export function quotient<A extends Unit, B extends Divisor<A>>(symbol: Name, a: Derived<A>, b: Derived<B>, source?: Source): Derived<Quotient<A, B>> {
+export function quotient<A extends Unit, B extends Divisor<A>>(
+  symbol: Name,
+  a: Derived<A>,
+  b: Derived<B>,
+  source?: Source,
+): Derived<Quotient<A, B>> {
   const unit = unitOfQuotient(a.value.unit, b.value.unit) as Quotient<A, B>;
   return step(symbol, 'quotient', [a, b], decimalReading.quotient(a.value.value, b.value.value), unit, source);
 }
@@ -95,7 +147,11 @@ export function greatestOf<U extends Unit>(first: Name | Terms<U>, list?: Terms<
 }
 
 /** The figure in another unit of its dimension; the figure itself when it is in that unit already. @example converted('length', given('deck', foot(20)), 'in') // 240 in */
-export function converted<U extends Unit, T extends SameDimension<U>>(symbol: Name, a: Derived<U>, unit: T): Derived<T> {
+export function converted<U extends Unit, T extends SameDimension<U>>(
+  symbol: Name,
+  a: Derived<U>,
+  unit: T,
+): Derived<T> {
   if ((a.value.unit as Unit) === unit) return a as unknown as Derived<T>;
   const factor = factorBetween(a.value.unit, unit);
   return step(symbol, 'convert', [a], decimalReading.convert(a.value.value, factor), unit, undefined, { factor });
@@ -107,16 +163,26 @@ export function pressing(symbol: Name, weight: Derived<'lb'>): Derived<'lbf'> {
 }
 
 /** A step that rounds: the mode and the step are part of the working. @example rounded('printed', given('load', lb('2537.5')), lb(5), 'nearest') // 2,540 lb */
-export function rounded<U extends Unit>(symbol: Name, a: Derived<U>, to: Quantity<NoInfer<U>>, mode: RoundingMode, source?: Source): Derived<U> {
+export function rounded<U extends Unit>(
+  symbol: Name,
+  a: Derived<U>,
+  to: Quantity<NoInfer<U>>,
+  mode: RoundingMode,
+  source?: Source,
+): Derived<U> {
   const rounding = { mode, step: to.value };
-  return step(symbol, 'round', [a], decimalReading.round(a.value.value, to.value, mode), a.value.unit, source, { rounding });
+  return step(symbol, 'round', [a], decimalReading.round(a.value.value, to.value, mode), a.value.unit, source, {
+    rounding,
+  });
 }
 
 /** A capacity, rounded down to a multiple of `to`. @example roundedDown('payload', given('allowed', lb('7549.9')), lb(1)) // 7,549 lb */
-export const roundedDown = <U extends Unit>(symbol: Name, a: Derived<U>, to: Quantity<NoInfer<U>>): Derived<U> => rounded(symbol, a, to, 'down');
+export const roundedDown = <U extends Unit>(symbol: Name, a: Derived<U>, to: Quantity<NoInfer<U>>): Derived<U> =>
+  rounded(symbol, a, to, 'down');
 
 /** A load, rounded up to a multiple of `to`. @example roundedUp('load', given('counted', lb('1631.2')), lb(1)) // 1,632 lb */
-export const roundedUp = <U extends Unit>(symbol: Name, a: Derived<U>, to: Quantity<NoInfer<U>>): Derived<U> => rounded(symbol, a, to, 'up');
+export const roundedUp = <U extends Unit>(symbol: Name, a: Derived<U>, to: Quantity<NoInfer<U>>): Derived<U> =>
+  rounded(symbol, a, to, 'up');
 
 const squares = { in2: 'in', ft2: 'ft', m2: 'm', ratio: 'ratio' } as const satisfies Partial<Record<Unit, Unit>>;
 
@@ -135,12 +201,17 @@ export const power = (symbol: Name, a: Derived<'ratio'>, b: Derived<'ratio'>, so
   step(symbol, 'power', [a, b], decimalReading.power(a.value.value, b.value.value), 'ratio', source);
 
 /** The sine of an angle. @example sine('rise of one', given('angle', degree(30))) // 0.5 */
-export const sine = (symbol: Name, a: Derived<'deg'>): Derived<'ratio'> => step(symbol, 'sine', [a], decimalReading.sine(a.value.value), 'ratio', undefined);
+export const sine = (symbol: Name, a: Derived<'deg'>): Derived<'ratio'> =>
+  step(symbol, 'sine', [a], decimalReading.sine(a.value.value), 'ratio', undefined);
 /** The cosine of an angle. @example cosine('run of one', given('angle', degree(60))) // 0.5 */
-export const cosine = (symbol: Name, a: Derived<'deg'>): Derived<'ratio'> => step(symbol, 'cosine', [a], decimalReading.cosine(a.value.value), 'ratio', undefined);
+export const cosine = (symbol: Name, a: Derived<'deg'>): Derived<'ratio'> =>
+  step(symbol, 'cosine', [a], decimalReading.cosine(a.value.value), 'ratio', undefined);
 /** The tangent of an angle. @example tangent('slope', given('angle', degree(45))) // 1 */
-export const tangent = (symbol: Name, a: Derived<'deg'>): Derived<'ratio'> => step(symbol, 'tangent', [a], decimalReading.tangent(a.value.value), 'ratio', undefined);
+export const tangent = (symbol: Name, a: Derived<'deg'>): Derived<'ratio'> =>
+  step(symbol, 'tangent', [a], decimalReading.tangent(a.value.value), 'ratio', undefined);
 /** The caller has ruled out a figure outside -1 to 1. @example arcSine('angle', constant(ratio('0.5'))) // 30 deg */
-export const arcSine = (symbol: Name, a: Derived<'ratio'>): Derived<'deg'> => step(symbol, 'arcSine', [a], decimalReading.arcSine(a.value.value), 'deg', undefined);
+export const arcSine = (symbol: Name, a: Derived<'ratio'>): Derived<'deg'> =>
+  step(symbol, 'arcSine', [a], decimalReading.arcSine(a.value.value), 'deg', undefined);
 /** The angle of a slope. @example arcTangent('angle', constant(ratio(1))) // 45 deg */
-export const arcTangent = (symbol: Name, a: Derived<'ratio'>): Derived<'deg'> => step(symbol, 'arcTangent', [a], decimalReading.arcTangent(a.value.value), 'deg', undefined);
+export const arcTangent = (symbol: Name, a: Derived<'ratio'>): Derived<'deg'> =>
+  step(symbol, 'arcTangent', [a], decimalReading.arcTangent(a.value.value), 'deg', undefined);

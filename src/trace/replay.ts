@@ -17,7 +17,8 @@ export function replay<U extends Unit>(derived: Derived<U>, changed?: ReadonlyMa
 
 /** The bare figure of a node, read again from its leaves with other figures at some paths. @example figureWith(grossWeight.why, new Map()) // 12400 */
 export function figureWith(node: Node, changed?: ReadonlyMap<string, Decimal>): Decimal {
-  const leafOf = (leaf: Node): Decimal | undefined => (leaf.kind === 'given' && leaf.path !== undefined ? changed?.get(leaf.path) : undefined);
+  const leafOf = (leaf: Node): Decimal | undefined =>
+    leaf.kind === 'given' && leaf.path !== undefined ? changed?.get(leaf.path) : undefined;
   return readNode(node, decimalReading, new Map(), changed === undefined ? undefined : leafOf);
 }
 

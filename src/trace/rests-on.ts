@@ -17,6 +17,8 @@ export interface Footing {
  * @example restsOn(grossWeight).weakest // stated, and the input is the machine weight
  */
 export function restsOn<U extends Unit>(derived: Derived<U>): Footing {
-  const leaves = nodesOf([derived.why]).filter((node): node is Given | LookedUp => node.kind === 'given' || node.kind === 'looked up');
+  const leaves = nodesOf([derived.why]).filter(
+    (node): node is Given | LookedUp => node.kind === 'given' || node.kind === 'looked up',
+  );
   return { weakest: derived.why.basis, inputs: leaves.filter((leaf) => leaf.basis === derived.why.basis) };
 }

@@ -25,7 +25,11 @@ export const commonPractice: Source = { id: 'common-practice', title: 'common pr
 export const statics: Source = { id: 'statics', title: 'static equilibrium, derived', grade: 'derived' };
 
 /** A figure or wording written down from memory; to be verified before anyone leans on it. @example fromMemory('weights of wheels').grade // memory */
-export const fromMemory = (what: string): Source => ({ id: 'from-memory', title: `${what}, from memory`, grade: 'memory' });
+export const fromMemory = (what: string): Source => ({
+  id: 'from-memory',
+  title: `${what}, from memory`,
+  grade: 'memory',
+});
 
 /** True when the reader should look the text up before leaning on it. @example wantsVerifying(commonPractice) // true */
 export const wantsVerifying = (source: Source): boolean => source.grade === 'C' || source.grade === 'memory';

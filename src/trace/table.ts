@@ -18,12 +18,24 @@ export interface Table<Row> {
  * @param near how far a row's key is from the one asked for, to name the nearest rows when there is none
  * @example findRow({ name: 'letters', source: statics, authoritative: 'letter', rows: ['C', 'D'] }, (row) => row, 'D') // Right D
  */
-export function findRow<Row>(table: Table<Row>, keyOf: (row: Row) => string, key: string, near?: (rowKey: string) => number): Either<NotTabulated, Row> {
+export function findRow<Row>(
+  table: Table<Row>,
+  keyOf: (row: Row) => string,
+  key: string,
+  near?: (rowKey: string) => number,
+): Either<NotTabulated, Row> {
   const found = table.rows.find((row) => keyOf(row) === key);
   if (found !== undefined) return right(found);
-  return left(notTabulated(table.name, key, nearestKeys(table.rows.map(keyOf), near ?? ((other) => editDistance(key, other)))));
+  return left(
+    notTabulated(table.name, key, nearestKeys(table.rows.map(keyOf), near ?? ((other) => editDistance(key, other)))),
+  );
 }
 
 /** The error of a row that is not printed. @example notTabulated('load ranges', 'Z', ['H', 'G']).tag // NotTabulated */
-export const notTabulated = (table: string, asked: string, nearest: readonly string[]): NotTabulated =>
-  ({ chapter: 'trace', tag: 'NotTabulated', table, asked, nearest });
+export const notTabulated = (table: string, asked: string, nearest: readonly string[]): NotTabulated => ({
+  chapter: 'trace',
+  tag: 'NotTabulated',
+  table,
+  asked,
+  nearest,
+});

@@ -2,14 +2,23 @@
 import { mustBe, show, type Words } from '../units/index.js';
 import type { OutsideItsRange, TraceError } from './errors.js';
 
-const ends: readonly (readonly ['above' | 'from' | 'to' | 'below', string])[] =
-  [['above', 'above'], ['from', 'at least'], ['to', 'at most'], ['below', 'below']];
+const ends: readonly (readonly ['above' | 'from' | 'to' | 'below', string])[] = [
+  ['above', 'above'],
+  ['from', 'at least'],
+  ['to', 'at most'],
+  ['below', 'below'],
+];
 
 /** `greater than zero`, `zero or more`, `at least 2 in and at most 90 in`. */
 function rangeOf(error: OutsideItsRange): string {
   if (error.above?.value.isZero() && error.to === undefined && error.below === undefined) return 'greater than zero';
   if (error.from?.value.isZero() && error.to === undefined && error.below === undefined) return 'zero or more';
-  return ends.flatMap(([key, word]) => { const end = error[key]; return end === undefined ? [] : [`${word} ${show(end)}`]; }).join(' and ');
+  return ends
+    .flatMap(([key, word]) => {
+      const end = error[key];
+      return end === undefined ? [] : [`${word} ${show(end)}`];
+    })
+    .join(' and ');
 }
 
 export function wordsForTrace(error: TraceError): Words {
@@ -18,7 +27,9 @@ export function wordsForTrace(error: TraceError): Words {
       const near = error.nearest.length === 0 ? '' : `; the nearest rows are ${error.nearest.join(', ')}`;
       return `the table ${error.table} has no row ${error.asked}${near}`;
     }
-    case 'OutsideItsRange': return mustBe(error.what, show(error.found), rangeOf(error));
-    case 'NotAWholeCount': return mustBe(error.what, error.found, `a whole number from 1 to ${error.most}`);
+    case 'OutsideItsRange':
+      return mustBe(error.what, show(error.found), rangeOf(error));
+    case 'NotAWholeCount':
+      return mustBe(error.what, error.found, `a whole number from 1 to ${error.most}`);
   }
 }

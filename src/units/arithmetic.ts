@@ -3,7 +3,14 @@ import { type Either, left, right } from 'fp-ts/lib/Either.js';
 import { compareDecimals, snappedDifference, snappedSum } from './closeness.js';
 import type { Decimal } from './decimal.js';
 import { type DivisionByZero, divisionByZero } from './errors.js';
-import { type Divisor, type Multiplier, type Product, type Quotient, unitOfProduct, unitOfQuotient } from './products.js';
+import {
+  type Divisor,
+  type Multiplier,
+  type Product,
+  type Quotient,
+  unitOfProduct,
+  unitOfQuotient,
+} from './products.js';
 import { type Digits, ofDecimal, quantity, type Quantity } from './quantity.js';
 import type { Unit } from './unit-list.js';
 
@@ -30,7 +37,10 @@ export function scale<U extends Unit>(a: Quantity<U>, times: Digits): Quantity<U
 }
 
 /** `a x b`, if the table of products has the pair. @example show(multiply(lbPerFt('6.7'), foot(20))) // 134 lb */
-export function multiply<A extends Unit, B extends Multiplier<A>>(a: Quantity<A>, b: Quantity<B>): Quantity<Product<A, B>> {
+export function multiply<A extends Unit, B extends Multiplier<A>>(
+  a: Quantity<A>,
+  b: Quantity<B>,
+): Quantity<Product<A, B>> {
   return ofDecimal(a.value.times(b.value), unitOfProduct(a.unit, b.unit)) as Quantity<Product<A, B>>;
 }
 
@@ -54,9 +64,16 @@ export function compare<U extends Unit>(a: Quantity<U>, b: Quantity<NoInfer<U>>)
   return compareDecimals(a.value, b.value);
 }
 
-function pick<U extends Unit>(first: Quantity<U>, others: readonly Quantity<NoInfer<U>>[], better: (a: Decimal, b: Decimal) => boolean): Quantity<U> {
+function pick<U extends Unit>(
+  first: Quantity<U>,
+  others: readonly Quantity<NoInfer<U>>[],
+  better: (a: Decimal, b: Decimal) => boolean,
+): Quantity<U> {
   for (const other of others) sameUnit(first.unit, other.unit);
-  return others.reduce<Quantity<U>>((best, next) => (better(next.value, best.value) ? (next as Quantity<U>) : best), first);
+  return others.reduce<Quantity<U>>(
+    (best, next) => (better(next.value, best.value) ? (next as Quantity<U>) : best),
+    first,
+  );
 }
 
 /** The least of one or more figures. @example show(least(lb(5200), lb(5080))) // 5,080 lb */

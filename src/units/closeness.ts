@@ -38,7 +38,8 @@ export function snappedDifference(first: Decimal, second: Decimal): Decimal {
 export function snappedSum(terms: readonly Decimal[]): Decimal {
   let total = zero;
   for (const term of terms) total = total === zero ? term : total.plus(term);
-  const cancelled = signOf(total) === 0 || (terms.some(({ s }) => s < 0) && terms.some((term) => isWithin(total, term, sameness)));
+  const cancelled =
+    signOf(total) === 0 || (terms.some(({ s }) => s < 0) && terms.some((term) => isWithin(total, term, sameness)));
   return cancelled ? zero : total;
 }
 
@@ -57,7 +58,8 @@ function orderOfSizes(first: Decimal, second: Decimal): number | undefined {
   for (let group = 0; group < groups; group += 1) {
     const apart = (first.d[group] ?? 0) - (second.d[group] ?? 0);
     // One apart may be less than that, by the digits that follow.
-    if (apart !== 0) return groups <= leadingGroups || (group < leadingGroups && Math.abs(apart) > 1) ? apart : undefined;
+    if (apart !== 0)
+      return groups <= leadingGroups || (group < leadingGroups && Math.abs(apart) > 1) ? apart : undefined;
   }
   return 0;
 }

@@ -13,8 +13,13 @@ export interface WireQuantity {
 }
 
 const isQuantity = (input: unknown): input is Quantity<Unit> =>
-  typeof input === 'object' && input !== null && 'value' in input && 'unit' in input
-  && isFiniteDecimal(input.value) && typeof input.unit === 'string' && isUnit(input.unit);
+  typeof input === 'object' &&
+  input !== null &&
+  'value' in input &&
+  'unit' in input &&
+  isFiniteDecimal(input.value) &&
+  typeof input.unit === 'string' &&
+  isUnit(input.unit);
 
 function fromWire(input: unknown): Quantity<Unit> | undefined {
   if (isQuantity(input)) return quantity(input.value, input.unit);
@@ -22,7 +27,7 @@ function fromWire(input: unknown): Quantity<Unit> | undefined {
   const { value, unit } = input as Record<string, unknown>;
   if (typeof value !== 'string' || typeof unit !== 'string' || !isUnit(unit)) return undefined;
   const digits = parseAny(`${value} ${unit}`);
-  return isLeft(digits) ? undefined : ofDecimal(digits.right.value, unit) as Quantity<Unit>;
+  return isLeft(digits) ? undefined : (ofDecimal(digits.right.value, unit) as Quantity<Unit>);
 }
 
 /** The wire record of one dimension. @example JSON.stringify(wireQuantity('mass').encode(lb('7000.5'))) // {"value":"7000.5","unit":"lb"} */

@@ -19,10 +19,12 @@ export function factorBetween(from: Unit, to: Unit): Factor {
   if (found !== undefined) return found;
   const [dimension, size, per] = unitList[from];
   const [targetDimension, targetSize, targetPer] = unitList[to];
-  if (dimension !== targetDimension) throw new TypeError(`${from} measures ${dimension}, ${to} measures ${targetDimension}`);
-  const factor = from === to
-    ? { times: one, over: one }
-    : { times: new Decimal(size).times(targetPer), over: new Decimal(targetSize).times(per) };
+  if (dimension !== targetDimension)
+    throw new TypeError(`${from} measures ${dimension}, ${to} measures ${targetDimension}`);
+  const factor =
+    from === to
+      ? { times: one, over: one }
+      : { times: new Decimal(size).times(targetPer), over: new Decimal(targetSize).times(per) };
   known.set(key, factor);
   return factor;
 }

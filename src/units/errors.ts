@@ -33,8 +33,16 @@ export interface DivisionByZero {
 export type UnitsError = UnreadableQuantity | WrongUnit | DivisionByZero;
 
 /** The error of a zero divisor. @example divisionByZero('lb', 'ft').tag // DivisionByZero */
-export const divisionByZero = (dividend: Unit, divisor: Unit): DivisionByZero =>
-  ({ chapter: 'units', tag: 'DivisionByZero', dividend, divisor });
+export const divisionByZero = (dividend: Unit, divisor: Unit): DivisionByZero => ({
+  chapter: 'units',
+  tag: 'DivisionByZero',
+  dividend,
+  divisor,
+});
 /** The error of a figure in another unit than was asked for. @example wrongUnit('kg', 'lb').tag // WrongUnit */
-export const wrongUnit = (found: Unit, needed: Unit | Dimension): WrongUnit =>
-  ({ chapter: 'units', tag: 'WrongUnit', found, needed });
+export const wrongUnit = (found: Unit, needed: Unit | Dimension): WrongUnit => ({
+  chapter: 'units',
+  tag: 'WrongUnit',
+  found,
+  needed,
+});

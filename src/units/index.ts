@@ -16,4 +16,12 @@ export { roundCapacityDown, roundLoadUp, roundNearest, type RoundingMode } from 
 export { show, showBrief, showFeetInches, showNumber, showUnit } from './show.js';
 export { wrapText } from './text.js';
 export { type AskedFoundNeeded, mustBe, type Words, wordsForUnits } from './words.js';
-export { allUnits, dimensionOf, isUnit, type Dimension, type SameDimension, type Unit, type UnitOf } from './unit-list.js';
+export {
+  allUnits,
+  dimensionOf,
+  isUnit,
+  type Dimension,
+  type SameDimension,
+  type Unit,
+  type UnitOf,
+} from './unit-list.js';

@@ -37,7 +37,10 @@ export function ofDecimal<U extends Unit>(value: Decimal, unit: U): Quantity<U> 
   return Object.freeze({ unit, value }) as Quantity<U>;
 }
 
-const constructor = <U extends Unit>(unit: U) => (digits: Digits): Quantity<U> => quantity(digits, unit);
+const constructor =
+  <U extends Unit>(unit: U) =>
+  (digits: Digits): Quantity<U> =>
+    quantity(digits, unit);
 
 /** Pounds as weighed: ratings, scale tickets, statics of loading. @example lb(9200), lb('7000.5') */
 export const lb = constructor('lb');

@@ -32,7 +32,9 @@ export function parseAny(text: string): Either<UnreadableQuantity, AnyQuantity> 
 export function parseQuantity<U extends Unit>(text: string, unit: U): Either<UnitsError, Quantity<U>> {
   const read = parseAny(text);
   if (isLeft(read)) return read;
-  return read.right.unit === unit ? right(read.right as unknown as Quantity<U>) : left(wrongUnit(read.right.unit, unit));
+  return read.right.unit === unit
+    ? right(read.right as unknown as Quantity<U>)
+    : left(wrongUnit(read.right.unit, unit));
 }
 
 /** What figure does this text say, in any unit of this dimension? A length may be feet and inches. @example parseMeasure(`20 ft`, 'length') // Right 20 ft */
@@ -67,18 +69,25 @@ function scanMixed(cursor: Cursor): Either<UnreadableQuantity, { value: Decimal;
   return scanFraction(value, new Decimal(numerator), { text: gap.text, at: gap.at + numerator.length });
 }
 
-function scanFraction(whole: Decimal, numerator: Decimal, slash: Cursor): Either<UnreadableQuantity, { value: Decimal; next: Cursor }> {
+function scanFraction(
+  whole: Decimal,
+  numerator: Decimal,
+  slash: Cursor,
+): Either<UnreadableQuantity, { value: Decimal; next: Cursor }> {
   const bottom = { text: slash.text, at: slash.at + 1 };
   const denominator = digitsFrom(bottom);
-  if (!['2', '4', '8', '16', '32', '64'].includes(denominator)) return unreadable(bottom, 'a fraction in 2nds, 4ths, 8ths, 16ths, 32nds or 64ths');
+  if (!['2', '4', '8', '16', '32', '64'].includes(denominator))
+    return unreadable(bottom, 'a fraction in 2nds, 4ths, 8ths, 16ths, 32nds or 64ths');
   if (!numerator.isInteger() || !whole.isInteger()) return unreadable(slash, 'whole numbers around a fraction');
-  if (!whole.isZero() && numerator.gte(denominator)) return unreadable(slash, 'a fraction below one after the whole number');
+  if (!whole.isZero() && numerator.gte(denominator))
+    return unreadable(slash, 'a fraction below one after the whole number');
   const size = whole.abs().plus(numerator.abs().div(denominator));
   const value = whole.isNegative() || numerator.isNegative() ? size.neg() : size;
   return right({ value, next: { text: slash.text, at: bottom.at + denominator.length } });
 }
 
-const lengthWord = (cursor: Cursor): string => /^[a-zA-Z'"\u2032\u2033]{0,12}/.exec(cursor.text.slice(cursor.at, cursor.at + 12))?.[0] ?? '';
+const lengthWord = (cursor: Cursor): string =>
+  /^[a-zA-Z'"\u2032\u2033]{0,12}/.exec(cursor.text.slice(cursor.at, cursor.at + 12))?.[0] ?? '';
 
 function parseAnyLength(text: string): Either<UnreadableQuantity, AnyQuantity> {
   const begun = start(text);
@@ -104,5 +113,7 @@ function parseAnyLength(text: string): Either<UnreadableQuantity, AnyQuantity> {
   if (inches.right.value.gte(12)) return unreadable(rest, 'fewer than 12 inches after the feet');
   const feet = first.right.value.times(12);
   const negative = text.trimStart().startsWith('-');
-  return right(ofDecimal(negative ? feet.minus(inches.right.value) : feet.plus(inches.right.value), 'in') as AnyQuantity);
+  return right(
+    ofDecimal(negative ? feet.minus(inches.right.value) : feet.plus(inches.right.value), 'in') as AnyQuantity,
+  );
 }

@@ -15,7 +15,12 @@ export function roundToStep(value: Decimal, step: Decimal, mode: RoundingMode): 
   const steps = value.div(step);
   const whole = steps.toDecimalPlaces(0, Decimal.ROUND_HALF_UP);
   const snapped = compareDecimals(steps, whole) === 0 ? whole : snap(steps);
-  const modes = { down: Decimal.ROUND_FLOOR, up: Decimal.ROUND_CEIL, nearest: Decimal.ROUND_HALF_UP, 'nearest-down': Decimal.ROUND_HALF_DOWN } as const;
+  const modes = {
+    down: Decimal.ROUND_FLOOR,
+    up: Decimal.ROUND_CEIL,
+    nearest: Decimal.ROUND_HALF_UP,
+    'nearest-down': Decimal.ROUND_HALF_DOWN,
+  } as const;
   return snapped.toDecimalPlaces(0, modes[mode]).times(step);
 }
 
@@ -23,10 +28,13 @@ const rounded = <U extends Unit>(q: Quantity<U>, step: Quantity<NoInfer<U>>, mod
   ofDecimal(roundToStep(q.value, step.value, mode), q.unit);
 
 /** What may be carried: down to a multiple of `step`. @example show(roundCapacityDown(lb('10752.9'), lb(1))) // 10,752 lb */
-export const roundCapacityDown = <U extends Unit>(q: Quantity<U>, step: Quantity<NoInfer<U>>): Quantity<U> => rounded(q, step, 'down');
+export const roundCapacityDown = <U extends Unit>(q: Quantity<U>, step: Quantity<NoInfer<U>>): Quantity<U> =>
+  rounded(q, step, 'down');
 
 /** What must be borne: up to a multiple of `step`. @example show(roundLoadUp(lb('1631.2'), lb(1))) // 1,632 lb */
-export const roundLoadUp = <U extends Unit>(q: Quantity<U>, step: Quantity<NoInfer<U>>): Quantity<U> => rounded(q, step, 'up');
+export const roundLoadUp = <U extends Unit>(q: Quantity<U>, step: Quantity<NoInfer<U>>): Quantity<U> =>
+  rounded(q, step, 'up');
 
 /** To the nearest multiple of `step`, halves away from zero: for figures that are neither capacity nor load. @example show(roundNearest(lb(1250), lb(100))) // 1,300 lb */
-export const roundNearest = <U extends Unit>(q: Quantity<U>, step: Quantity<NoInfer<U>>): Quantity<U> => rounded(q, step, 'nearest');
+export const roundNearest = <U extends Unit>(q: Quantity<U>, step: Quantity<NoInfer<U>>): Quantity<U> =>
+  rounded(q, step, 'nearest');

@@ -34,7 +34,8 @@ export function skipSpaces({ text, at }: Cursor): Cursor {
   return { text, at: next };
 }
 
-const isDigit = (character: string | undefined): boolean => character !== undefined && character >= '0' && character <= '9';
+const isDigit = (character: string | undefined): boolean =>
+  character !== undefined && character >= '0' && character <= '9';
 
 export function digitsFrom(cursor: Cursor): string {
   let end = cursor.at;
@@ -51,7 +52,8 @@ export function scanNumber(cursor: Cursor): Either<UnreadableQuantity, { value: 
   let whole = digitsFrom({ text, at });
   if (whole === '') return unreadable({ text, at }, 'a digit');
   at += whole.length;
-  if (text[at] === ',' && whole.startsWith('0')) return unreadable({ text, at }, 'no comma after a leading zero; the decimal point is "."');
+  if (text[at] === ',' && whole.startsWith('0'))
+    return unreadable({ text, at }, 'no comma after a leading zero; the decimal point is "."');
   if (text[at] === ',' && whole.length > 3) return unreadable({ text, at }, 'commas between groups of three digits');
   while (text[at] === ',') {
     const group = digitsFrom({ text, at: at + 1 });
@@ -70,10 +72,40 @@ export function scanNumber(cursor: Cursor): Either<UnreadableQuantity, { value: 
 }
 
 const spellings: Readonly<Record<string, Unit>> = {
-  lbs: 'lb', pound: 'lb', pounds: 'lb', '#': 'lb', kilogram: 'kg', kilograms: 'kg', kgs: 'kg', tonne: 't', tonnes: 't',
-  inch: 'in', inches: 'in', '"': 'in', '\u2033': 'in', foot: 'ft', feet: 'ft', "'": 'ft', '\u2032': 'ft', mile: 'mi', miles: 'mi',
-  kpa: 'kPa', 'kph': 'km/h', kmh: 'km/h', n: 'N', kn: 'kN', degrees: 'deg', degree: 'deg', '\u00b0': 'deg',
-  percent: '%', 'lb/in2': 'psi', 'lbs/ft': 'lb/ft', plf: 'lb/ft', psf: 'lb/ft2', pcf: 'lb/ft3', '': 'ratio',
+  lbs: 'lb',
+  pound: 'lb',
+  pounds: 'lb',
+  '#': 'lb',
+  kilogram: 'kg',
+  kilograms: 'kg',
+  kgs: 'kg',
+  tonne: 't',
+  tonnes: 't',
+  inch: 'in',
+  inches: 'in',
+  '"': 'in',
+  '\u2033': 'in',
+  foot: 'ft',
+  feet: 'ft',
+  "'": 'ft',
+  '\u2032': 'ft',
+  mile: 'mi',
+  miles: 'mi',
+  kpa: 'kPa',
+  kph: 'km/h',
+  kmh: 'km/h',
+  n: 'N',
+  kn: 'kN',
+  degrees: 'deg',
+  degree: 'deg',
+  '\u00b0': 'deg',
+  percent: '%',
+  'lb/in2': 'psi',
+  'lbs/ft': 'lb/ft',
+  plf: 'lb/ft',
+  psf: 'lb/ft2',
+  pcf: 'lb/ft3',
+  '': 'ratio',
 };
 
 const exact: ReadonlyMap<string, Unit> = new Map(allUnits.map((unit) => [unit, unit]));

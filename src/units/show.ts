@@ -40,7 +40,10 @@ export function showFeetInches(length: Quantity<UnitOf<'length'>>, denominator: 
   const whole = left.divToInt(denominator);
   let top = left.minus(whole.times(denominator)).toNumber();
   let bottom: number = denominator;
-  while (top > 0 && top % 2 === 0) { top /= 2; bottom /= 2; }
+  while (top > 0 && top % 2 === 0) {
+    top /= 2;
+    bottom /= 2;
+  }
   const fraction = top === 0 ? '' : ` ${top}/${bottom}`;
   const sign = inches.isNegative() && !parts.isZero() ? '-' : '';
   return `${sign}${feet.toFixed()}' ${whole.toFixed()}${fraction}"`;

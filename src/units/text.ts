@@ -15,7 +15,11 @@ export function wrapText(text: string, width: number, indent: string): string {
 
 /** The three keys nearest to the one asked for. */
 export function nearestKeys(keys: readonly string[], distance: (key: string) => number): readonly string[] {
-  return [...new Set(keys)].map((key) => ({ key, far: distance(key) })).sort((a, b) => a.far - b.far).slice(0, 3).map(({ key }) => key);
+  return [...new Set(keys)]
+    .map((key) => ({ key, far: distance(key) }))
+    .sort((a, b) => a.far - b.far)
+    .slice(0, 3)
+    .map(({ key }) => key);
 }
 
 /** How many letters must change to make one word of another; words are cut to 40 letters. */

@@ -3,7 +3,8 @@ import type { UnitsError } from './errors.js';
 import { showUnit } from './show.js';
 
 /** One frame for most errors: `wheelbase is 0 in; it must be greater than zero`. @example mustBe('wheelbase', '0 in', 'greater than zero') // wheelbase is 0 in; it must be greater than zero */
-export const mustBe = (what: string, found: string, needed: string): string => `${what} is ${found}; it must be ${needed}`;
+export const mustBe = (what: string, found: string, needed: string): string =>
+  `${what} is ${found}; it must be ${needed}`;
 
 /** An error in words, without its path: one sentence. Every chapter has one function that makes it from its errors. */
 export type Words = string | AskedFoundNeeded;
@@ -18,17 +19,30 @@ export interface AskedFoundNeeded {
 /** What stands in a file, in a few words: a list or a record is not written out, whatever its size and depth. */
 export function inShort(found: unknown): string {
   if (found === undefined) return 'nothing';
-  if (typeof found === 'object' && found !== null) return Array.isArray(found) ? `a list of ${found.length}` : 'a record';
+  if (typeof found === 'object' && found !== null)
+    return Array.isArray(found) ? `a list of ${found.length}` : 'a record';
   return typeof found === 'string' ? `"${found.slice(0, 60)}"` : String(found).slice(0, 60);
 }
 
 export function wordsForUnits(error: UnitsError): AskedFoundNeeded {
   switch (error.tag) {
     case 'UnreadableQuantity':
-      return { asked: `the figure "${error.text}"`, found: `${error.found} at character ${error.at + 1}`, needed: error.needed };
+      return {
+        asked: `the figure "${error.text}"`,
+        found: `${error.found} at character ${error.at + 1}`,
+        needed: error.needed,
+      };
     case 'WrongUnit':
-      return { asked: `a figure in ${error.needed}`, found: error.found === 'ratio' ? 'a number without a unit' : `one in ${showUnit(error.found)}`, needed: `the same figure in ${error.needed}, converted by name` };
+      return {
+        asked: `a figure in ${error.needed}`,
+        found: error.found === 'ratio' ? 'a number without a unit' : `one in ${showUnit(error.found)}`,
+        needed: `the same figure in ${error.needed}, converted by name`,
+      };
     case 'DivisionByZero':
-      return { asked: `${error.dividend} divided by ${error.divisor}`, found: 'a divisor of zero', needed: 'a divisor that is not zero' };
+      return {
+        asked: `${error.dividend} divided by ${error.divisor}`,
+        found: 'a divisor of zero',
+        needed: 'a divisor that is not zero',
+      };
   }
 }

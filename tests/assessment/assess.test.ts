@@ -11,27 +11,40 @@ const run = (spec: unknown): Assessment => {
   expectReplays(...workingsIn(answer));
   return answer;
 };
-const printed = (figure: { value: Parameters<typeof show>[0] } | undefined): string => (figure === undefined ? 'none' : show(figure.value));
+const printed = (figure: { value: Parameters<typeof show>[0] } | undefined): string =>
+  figure === undefined ? 'none' : show(figure.value);
 
 describe('the example', () => {
   const answer = run(tiltDeck());
   it('holds, is limited by the tongue rating of its ball mount (1,600 lb over 12 percent, less 3,650 lb), and leaves one question open', () => {
     const most = answer.carry?.payload.most.value.value.toDecimalPlaces(2).toNumber();
-    expect([answer.holds, answer.notChecked.map(({ what }) => what), most, answer.carry?.payload.governed.by.map(({ name }) => name)]).toEqual([true, ['hanging up at the edge of the deck'], 9683.33, ['ball mount tongue']]);
+    expect([
+      answer.holds,
+      answer.notChecked.map(({ what }) => what),
+      most,
+      answer.carry?.payload.governed.by.map(({ name }) => name),
+    ]).toEqual([true, ['hanging up at the edge of the deck'], 9683.33, ['ball mount tongue']]);
     expect(printed(answer.carry?.payload.governed.bounds.find(({ name }) => name === 'GVWR')?.limit)).toBe('10,350 lb');
     expect([...answer.checks, ...answer.partChecks].map(({ verdict }) => verdict)).not.toContain('over');
   });
   it('weighs and balances as statics has it: (3,650 - 520) x 204 + 9,000 x 182 over 204', () => {
     const { gross, balance } = answer.weighed;
-    expect([printed(gross), balance?.axleLoad.value.value.toDecimalPlaces(2).toNumber(), balance?.tongue.value.value.toDecimalPlaces(2).toNumber()]).toEqual(['12,650 lb', 11159.41, 1490.59]);
-    expect(answer.axleLoads.map(({ load }) => load.value.value.toDecimalPlaces(2).toNumber())).toEqual([5579.71, 5579.71]);
+    expect([
+      printed(gross),
+      balance?.axleLoad.value.value.toDecimalPlaces(2).toNumber(),
+      balance?.tongue.value.value.toDecimalPlaces(2).toNumber(),
+    ]).toEqual(['12,650 lb', 11159.41, 1490.59]);
+    expect(answer.axleLoads.map(({ load }) => load.value.value.toDecimalPlaces(2).toNumber())).toEqual([
+      5579.71, 5579.71,
+    ]);
   });
   it('names the checks closest to their limit', () => {
     const shares = answer.checks.map(({ used }) => used.value.value.toNumber());
     expect(answer.tightest.map(({ used }) => used.value.value.toNumber())).toEqual([Math.max(...shares)]);
   });
   it('says what every check rests on', () => {
-    for (const { reserve, used } of [...answer.checks, ...answer.partChecks]) expect([reserve.why.basis, used.why.basis]).toEqual([expect.any(String), reserve.why.basis]);
+    for (const { reserve, used } of [...answer.checks, ...answer.partChecks])
+      expect([reserve.why.basis, used.why.basis]).toEqual([expect.any(String), reserve.why.basis]);
   });
   it('shows the claim over by the tongue load', () => {
     const claim = answer.carry?.claim;
@@ -40,7 +53,10 @@ describe('the example', () => {
   it('is the same by text, by JSON and by a spec that was read already', () => {
     const again = rightOf(assess(rightOf(readJson(JSON.stringify(tiltDeck())))));
     const read = rightOf(assessSpec(rightOf(decodeSpec(tiltDeck()))));
-    for (const other of [again, read]) expect(other.checks.map(({ what, used }) => [what, show(used.value)])).toEqual(answer.checks.map(({ what, used }) => [what, show(used.value)]));
+    for (const other of [again, read])
+      expect(other.checks.map(({ what, used }) => [what, show(used.value)])).toEqual(
+        answer.checks.map(({ what, used }) => [what, show(used.value)]),
+      );
   });
 });
 
@@ -72,7 +88,9 @@ describe('at, above and below each limit', () => {
     const roomy = find(changed(base, path, show(lb(load.value.plus('0.001')))));
     const short = find(changed(base, path, show(lb(load.value.minus('0.001')))));
     expect([at?.verdict, roomy?.verdict, short?.verdict]).toEqual(['within', 'within', 'over']);
-    expect([at, roomy, short].map((check) => check?.reserve.value.value.toDecimalPlaces(20).toNumber())).toEqual([0, 0.001, -0.001]);
+    expect([at, roomy, short].map((check) => check?.reserve.value.value.toDecimalPlaces(20).toNumber())).toEqual([
+      0, 0.001, -0.001,
+    ]);
     expect(run(changed(base, path, show(lb(load.value.minus('0.001'))))).holds).toBe(false);
   });
 });
@@ -93,23 +111,39 @@ it('findings are worked out once, when read, and read like any other part of the
 });
 
 describe('the empty trailer', () => {
-  const items = [{ name: 'frame', weight: '1,500 lb', at: '150 in' }, { name: 'axle', weight: '500 lb', at: '204 in', count: 2 }, { name: 'deck', weight: '1,100 lb', at: '180 in' }];
+  const items = [
+    { name: 'frame', weight: '1,500 lb', at: '150 in' },
+    { name: 'axle', weight: '500 lb', at: '204 in', count: 2 },
+    { name: 'deck', weight: '1,100 lb', at: '180 in' },
+  ];
   const empty = (curb: unknown) => run(changed(changed(tiltDeck(), 'trailer.curb', curb), 'cargo', []));
   const ofWeight = ({ notes }: Assessment) => notes.filter(({ tag }) => /BuiltUp/.test(tag));
   it('built up from items acts where they put it', () => {
     const answer = empty({ items });
     const { weighed } = answer;
-    expect([printed(weighed.curb), weighed.balance?.tongue.value.value.toDecimalPlaces(2).toNumber(), ofWeight(answer).map(({ tag }) => tag)]).toEqual(['3,600 lb', 526.47, []]);
+    expect([
+      printed(weighed.curb),
+      weighed.balance?.tongue.value.value.toDecimalPlaces(2).toNumber(),
+      ofWeight(answer).map(({ tag }) => tag),
+    ]).toEqual(['3,600 lb', 526.47, []]);
   });
   it('weighed and built up is as weighed, and the difference is told', () => {
     const answer = empty({ weight: '3,650 lb', tongue: '520 lb', items });
     const { weighed } = answer;
-    expect([printed(weighed.curb), printed(weighed.balance?.tongue), ofWeight(answer).map(({ tag, figures }) => [tag, figures?.map(printed)])]).toEqual(['3,650 lb', '520 lb', [['WeighedAgainstBuiltUp', ['50 lb']]]]);
+    expect([
+      printed(weighed.curb),
+      printed(weighed.balance?.tongue),
+      ofWeight(answer).map(({ tag, figures }) => [tag, figures?.map(printed)]),
+    ]).toEqual(['3,650 lb', '520 lb', [['WeighedAgainstBuiltUp', ['50 lb']]]]);
   });
   it('built up with a tongue load keeps that tongue load, and says so', () => {
     const answer = empty({ tongue: '500 lb', items });
     const { weighed } = answer;
-    expect([printed(weighed.curb), weighed.balance?.tongue.value.value.toDecimalPlaces(20).toNumber(), ofWeight(answer).map(({ tag }) => tag)]).toEqual(['3,600 lb', 500, ['TongueAgainstBuiltUp']]);
+    expect([
+      printed(weighed.curb),
+      weighed.balance?.tongue.value.value.toDecimalPlaces(20).toNumber(),
+      ofWeight(answer).map(({ tag }) => tag),
+    ]).toEqual(['3,600 lb', 500, ['TongueAgainstBuiltUp']]);
   });
 });
 
@@ -119,17 +153,31 @@ describe('the cargo', () => {
     expect(printed(run(at).weighed.balance?.tongue)).toBe(printed(run(tiltDeck()).weighed.balance?.tongue));
   });
   it('behind the axles lifts the ball: no check is over, and still it does not hold', () => {
-    const answer = run(changed(changed(changed(tiltDeck(), 'cargo.0.front', '170 in'), 'tow', undefined), 'trailer.jack', undefined));
+    const answer = run(
+      changed(changed(changed(tiltDeck(), 'cargo.0.front', '170 in'), 'tow', undefined), 'trailer.jack', undefined),
+    );
     expect(answer.weighed.balance?.tongue.value.value.isNegative()).toBe(true);
-    expect([answer.holds, answer.checks.filter(({ verdict }) => verdict === 'over'), answer.notes.map(({ tag }) => tag).includes('NegativeTongue')]).toEqual([false, [], true]);
+    expect([
+      answer.holds,
+      answer.checks.filter(({ verdict }) => verdict === 'over'),
+      answer.notes.map(({ tag }) => tag).includes('NegativeTongue'),
+    ]).toEqual([false, [], true]);
   });
 });
 
 describe('a tongue of exactly nothing', () => {
   it('is not lifted, though the axles stand at a place that no decimal writes', () => {
     const spec = {
-      trailer: { hitch: 'ball', sharing: 'equalised', axles: ['187 in', '221 in', '250 in'].map((at) => ({ at, gawr: '7,000 lb' })), curb: { items: [{ name: 'all', weight: '1 lb', at: '218 in' }] } },
-      cargo: [{ name: 'one', weight: '1 lb', at: '219 in' }, { name: 'two', weight: '1 lb', at: '221 in' }],
+      trailer: {
+        hitch: 'ball',
+        sharing: 'equalised',
+        axles: ['187 in', '221 in', '250 in'].map((at) => ({ at, gawr: '7,000 lb' })),
+        curb: { items: [{ name: 'all', weight: '1 lb', at: '218 in' }] },
+      },
+      cargo: [
+        { name: 'one', weight: '1 lb', at: '219 in' },
+        { name: 'two', weight: '1 lb', at: '221 in' },
+      ],
     };
     const answer = run(spec);
     expect(answer.weighed.balance?.tongue.value.value.abs().lt('1e-28')).toBe(true);

@@ -5,9 +5,11 @@ import { plain, rightOf } from '../helpers/either.js';
 import { changed, tiltDeck } from '../helpers/specs.js';
 
 /** The example with some of it changed. */
-const example = (...changes: readonly (readonly [string, unknown])[]): Assessment => rightOf(assess(changes.reduce((spec, [path, value]) => changed(spec, path, value), tiltDeck())));
+const example = (...changes: readonly (readonly [string, unknown])[]): Assessment =>
+  rightOf(assess(changes.reduce((spec, [path, value]) => changed(spec, path, value), tiltDeck())));
 /** The same behind a truck whose rear axle holds the ball down while the machine comes on. */
-const change = (...changes: readonly (readonly [string, unknown])[]): Assessment => example(['tow.rear', '7,000 lb'], ['tow.gvwr', '14,000 lb'], ...changes);
+const change = (...changes: readonly (readonly [string, unknown])[]): Assessment =>
+  example(['tow.rear', '7,000 lb'], ['tow.gvwr', '14,000 lb'], ...changes);
 const flat = (assessment: Assessment): string => report(assessment).replace(/\s+/g, ' ');
 const tags = ({ attention }: Assessment): readonly string[] => attention.map(({ tag }) => tag);
 const chain = { chain: { size: '1/4', grade: '30' }, runs: 'direct' };
@@ -16,16 +18,44 @@ describe('attention', () => {
   it('is called to nothing in the example on a heavy truck, where the machine stands inside its window', () => {
     const { attention, place } = change();
     expect([attention, place.now?.breaks, place.now && plain(place.now.at)]).toEqual([[], [], 182]);
-    expect(report(change()).replace(/\s+/g, ' ')).toMatch(/All \d+ checks are within their limits\. 1 question is open/);
+    expect(report(change()).replace(/\s+/g, ' ')).toMatch(
+      /All \d+ checks are within their limits\. 1 question is open/,
+    );
     expect(report(change())).toMatch(/stands now, balance point at \.+ +15' 2"\s+\(?inside/);
   });
   it.each([
-    ['a tongue too light', [['cargo.0.front', '140 in'], ['trailer.deck.rear', '330 in']], ['TongueOutsideGuideline', 'OutsideWindow']],
-    ['a machine that stands over the end of the deck, though every rating holds', [['cargo.0.length', '190 in']], ['NoPlace']],
-    ['a machine that stands over the front of the deck', [['cargo.0.balancePoint', '120 in'], ['cargo.0.front', '61 in'], ['cargo.0.length', '238 in']], ['OutsideWindow']],
+    [
+      'a tongue too light',
+      [
+        ['cargo.0.front', '140 in'],
+        ['trailer.deck.rear', '330 in'],
+      ],
+      ['TongueOutsideGuideline', 'OutsideWindow'],
+    ],
+    [
+      'a machine that stands over the end of the deck, though every rating holds',
+      [['cargo.0.length', '190 in']],
+      ['NoPlace'],
+    ],
+    [
+      'a machine that stands over the front of the deck',
+      [
+        ['cargo.0.balancePoint', '120 in'],
+        ['cargo.0.front', '61 in'],
+        ['cargo.0.length', '238 in'],
+      ],
+      ['OutsideWindow'],
+    ],
     ['tiedowns that are too weak', [['cargo.0.tiedowns', [chain, chain, chain, chain]]], ['Tiedowns']],
     ['tiedowns that are too few', [['cargo.0.tiedowns', [tiltDeckTie(), tiltDeckTie(), tiltDeckTie()]]], ['Tiedowns']],
-    ['a machine that hangs up', [['cargo.0.wheelbase', '100 in'], ['cargo.0.lowPoint', { behindFrontAxle: '50 in', height: '1 in' }]], ['HangsUp']],
+    [
+      'a machine that hangs up',
+      [
+        ['cargo.0.wheelbase', '100 in'],
+        ['cargo.0.lowPoint', { behindFrontAxle: '50 in', height: '1 in' }],
+      ],
+      ['HangsUp'],
+    ],
   ] as const)('is called to %s', (_, changes, expected) => {
     const assessment = change(...changes);
     expect(tags(assessment)).toEqual(expected);
@@ -39,13 +69,29 @@ describe('the pull on the ball while the machine comes on (statics)', () => {
   const [pull, holds] = [520 - (9000 * (302 - 204)) / 204, (3650 * 176) / (176 + 54)];
   it('stands in the first lines where it lifts the truck: the example says so, though every rating holds', () => {
     const answer = example();
-    expect([answer.holds, tags(answer), answer.climb.tail?.verdict]).toEqual([true, ['LoadingLiftsTruck'], 'lifts the truck']);
-    expect(answer.attention[0]!.figures!.map((figure) => plain(figure))).toEqual([expect.closeTo(pull, 6), expect.closeTo(holds, 6)]);
-    expect(flat(answer)).toContain('No check is over. Not well besides: loading lifts the truck (load at the ball -3,803.5 lb; what the truck holds down 2,793 lb).');
+    expect([answer.holds, tags(answer), answer.climb.tail?.verdict]).toEqual([
+      true,
+      ['LoadingLiftsTruck'],
+      'lifts the truck',
+    ]);
+    expect(answer.attention[0]!.figures!.map((figure) => plain(figure))).toEqual([
+      expect.closeTo(pull, 6),
+      expect.closeTo(holds, 6),
+    ]);
+    expect(flat(answer)).toContain(
+      'No check is over. Not well besides: loading lifts the truck (load at the ball -3,803.5 lb; what the truck holds down 2,793 lb).',
+    );
     expect(flat(answer)).not.toMatch(/All \d+ checks are within/);
   });
   it('lets the truck hold exactly what pulls', () => {
-    const just = (weight: string): string | undefined => example(['cargo.0.weight', weight], ['tow.rear', '2,300 lb'], ['tow.wheelbase', '100 in'], ['tow.overhang', '15 in'], ['trailer.deck.rear', '306 in']).climb.tail?.verdict;
+    const just = (weight: string): string | undefined =>
+      example(
+        ['cargo.0.weight', weight],
+        ['tow.rear', '2,300 lb'],
+        ['tow.wheelbase', '100 in'],
+        ['tow.overhang', '15 in'],
+        ['trailer.deck.rear', '306 in'],
+      ).climb.tail?.verdict;
     // 2,300 x 100 / 115 = 2,000 lb held; at 306 in the edge stands half of 204 in behind the axles: P = 2 (520 + 2,000).
     expect([just('5,040 lb'), just('5,040.1 lb')]).toEqual(['held by the truck', 'lifts the truck']);
   });
@@ -57,7 +103,9 @@ describe('the pull on the ball while the machine comes on (statics)', () => {
     expect([answer.climb.tail?.verdict, tags(answer)]).toEqual(['pulls the ball up', ['LoadingPullsBallUp']]);
     expect(plain(answer.climb.tail!.ball)).toBeCloseTo(pull, 6);
     expect(flat(answer)).not.toContain('lifts the truck');
-    expect(flat(answer)).toContain('loading pulls the ball up, and what the tow vehicle holds down is not known (load at the ball -3,803.5 lb)');
+    expect(flat(answer)).toContain(
+      'loading pulls the ball up, and what the tow vehicle holds down is not known (load at the ball -3,803.5 lb)',
+    );
   });
 });
 
@@ -77,11 +125,16 @@ describe('several pieces of cargo', () => {
   });
   it('of one name are pieces all the same', () => {
     const twin = { ...bucket, name: 'excavator' };
-    expect(plain(change(['cargo', [excavator(), twin]]).climb.tail!.ball)).toBe(plain(change(['cargo', [excavator(), bucket]]).climb.tail!.ball));
+    expect(plain(change(['cargo', [excavator(), twin]]).climb.tail!.ball)).toBe(
+      plain(change(['cargo', [excavator(), bucket]]).climb.tail!.ball),
+    );
     expect(change(['cargo', [excavator(), twin]]).place.window).toBeDefined();
   });
   it('leave the climb open when the place of another is not known', () => {
     const { climb, notChecked } = change(['cargo', [excavator(), { name: 'bucket', weight: '500 lb' }]]);
-    expect([climb.tail, notChecked.map(({ what, missing }) => `${what}: ${missing}`)]).toEqual([undefined, expect.arrayContaining(['lifting the tongue while excavator climbs: places of the other cargo'])]);
+    expect([climb.tail, notChecked.map(({ what, missing }) => `${what}: ${missing}`)]).toEqual([
+      undefined,
+      expect.arrayContaining(['lifting the tongue while excavator climbs: places of the other cargo']),
+    ]);
   });
 });

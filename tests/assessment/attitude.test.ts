@@ -6,10 +6,21 @@ import { expectReplays } from '../helpers/working.js';
 
 /** The constructed reference case: 3,200 lb trailer with 480 lb on the tongue, axles at 190 in, 9,200 lb machine at 171 in. */
 const r1 = (trailer: object = {}, cargo: object = {}): unknown => ({
-  trailer: { hitch: 'ball', gvwr: '14,000 lb', sharing: 'equalised', curb: { weight: '3,200 lb', tongue: '480 lb' }, axles: [{ at: '173 in', beam: '7,000 lb' }, { at: '207 in', beam: '7,000 lb' }], ...trailer },
+  trailer: {
+    hitch: 'ball',
+    gvwr: '14,000 lb',
+    sharing: 'equalised',
+    curb: { weight: '3,200 lb', tongue: '480 lb' },
+    axles: [
+      { at: '173 in', beam: '7,000 lb' },
+      { at: '207 in', beam: '7,000 lb' },
+    ],
+    ...trailer,
+  },
   cargo: [{ name: 'machine', weight: '9,200 lb', at: '171 in', ...cargo }],
 });
-const missing = (spec: unknown): readonly string[] => rightOf(assess(spec)).notChecked.map(({ what, missing: fact }) => `${what}: ${fact}`);
+const missing = (spec: unknown): readonly string[] =>
+  rightOf(assess(spec)).notChecked.map(({ what, missing: fact }) => `${what}: ${fact}`);
 
 describe('spread of weight', () => {
   it('has the radius of gyration of the reference layout, 53.3 in (constructed; plain statics)', () => {
@@ -33,16 +44,33 @@ describe('side to side', () => {
     expect(attitude.sides && plain(attitude.sides.right) * 80).toBeCloseTo(3200 * 40 + 9200 * 44 - 1400 * 40, 6);
   });
   it('divides nothing by an axle load of zero: what stands on the ball alone is refused', () => {
-    const spec = r1({ track: '80 in', curb: { weight: '3,200 lb', tongue: '3,200 lb' } }, { at: '0 in', rightOfMiddle: '4 in' });
+    const spec = r1(
+      { track: '80 in', curb: { weight: '3,200 lb', tongue: '3,200 lb' } },
+      { at: '0 in', rightOfMiddle: '4 in' },
+    );
     expect(leftOf(assess(spec))).toMatchObject({ tag: 'OutOfRange', what: 'trailer axle weights', found: '0 lb' });
   });
   it('asks the tires of the heavier side, and can find them over where the mean is within', () => {
-    const tires = { designation: 'ST235/80R16 LRE', count: 2, fitment: 'single', molded: { single: '2,800 lb', pressure: '80 psi' }, pressure: '80 psi' };
-    const axles = [{ at: '173 in', beam: '7,000 lb', tires }, { at: '207 in', beam: '7,000 lb', tires }];
+    const tires = {
+      designation: 'ST235/80R16 LRE',
+      count: 2,
+      fitment: 'single',
+      molded: { single: '2,800 lb', pressure: '80 psi' },
+      pressure: '80 psi',
+    };
+    const axles = [
+      { at: '173 in', beam: '7,000 lb', tires },
+      { at: '207 in', beam: '7,000 lb', tires },
+    ];
     const { checks, holds } = rightOf(assess(r1({ track: '80 in', axles }, { rightOfMiddle: '4 in' })));
-    const verdicts = checks.filter(({ what }) => what.startsWith('tire load')).map(({ what, verdict }) => `${verdict}: ${what}`);
+    const verdicts = checks
+      .filter(({ what }) => what.startsWith('tire load'))
+      .map(({ what, verdict }) => `${verdict}: ${what}`);
     expect(verdicts).toEqual([
-      'within: tire load against axle 1 tire', 'within: tire load against axle 2 tire', 'over: tire load against axle 1 heavier side tire', 'over: tire load against axle 2 heavier side tire',
+      'within: tire load against axle 1 tire',
+      'within: tire load against axle 2 tire',
+      'over: tire load against axle 1 heavier side tire',
+      'over: tire load against axle 2 heavier side tire',
     ]);
     expect(holds).toBe(false);
   });
@@ -53,7 +81,10 @@ describe('side to side', () => {
 });
 
 describe('independent axles off level', () => {
-  const axles = [{ at: '173 in', beam: '7,000 lb', rate: '2,000 lb/in' }, { at: '207 in', beam: '7,000 lb', rate: '2,000 lb/in' }];
+  const axles = [
+    { at: '173 in', beam: '7,000 lb', rate: '2,000 lb/in' },
+    { at: '207 in', beam: '7,000 lb', rate: '2,000 lb/in' },
+  ];
   const at = (ballAboveLevel: string) => rightOf(assess(r1({ sharing: 'independent', axles, ballAboveLevel })));
   it('loads the rear axle with the ball high and the front axle with the ball low, by k dh (a2 - a1)(a1 + a2) / (a1^2 + a2^2) (statics)', () => {
     const [high, low] = [at('2 in').attitude.offLevel, at('-2 in').attitude.offLevel];
@@ -64,7 +95,10 @@ describe('independent axles off level', () => {
     expectReplays(...(high?.loads ?? []));
   });
   it('is level at level', () => expect((at('0 in').attitude.offLevel?.loads ?? []).map(plain)).toEqual([5500, 5500]));
-  it('is open without rates', () => expect(missing(r1({ sharing: 'independent' }))).toContain('independent axles off level: spring rates, and how far the ball stands from level'));
+  it('is open without rates', () =>
+    expect(missing(r1({ sharing: 'independent' }))).toContain(
+      'independent axles off level: spring rates, and how far the ball stands from level',
+    ));
 });
 
 describe('ramp settings', () => {
@@ -75,10 +109,14 @@ describe('ramp settings', () => {
     expect([climb.setting?.lower.at, climb.setting?.upper.at].map((end) => end && plain(end))).toEqual([50, 58]);
   });
   it('say when no setting serves', () => {
-    const gauges = [{ gauge: '40 in', tireWidth: '12 in' }, { gauge: '60 in', tireWidth: '12 in' }];
+    const gauges = [
+      { gauge: '40 in', tireWidth: '12 in' },
+      { gauge: '60 in', tireWidth: '12 in' },
+    ];
     expect(report(rightOf(assess(r1({ ramps }, { gauges }))))).toContain('NO setting serves');
   });
-  it('are open without the gauges', () => expect(missing(r1({ ramps }))).toContain('where to set the ramps: gauge and tire width of the machine'));
+  it('are open without the gauges', () =>
+    expect(missing(r1({ ramps }))).toContain('where to set the ramps: gauge and tire width of the machine'));
 });
 
 describe('the tongue by a beam and a scale', () => {
@@ -92,7 +130,9 @@ describe('the tongue by a beam and a scale', () => {
     expect(weighed.balance && plain(weighed.balance.tongue)).toBeCloseTo(1420, 9);
   });
   it('is refused below the weight of the beam, with its place', () => {
-    const error = leftOf(assess(r1({ curb: { weight: '3,200 lb', tongueByLever: { ...tongueByLever, reading: '10 lb' } } })));
+    const error = leftOf(
+      assess(r1({ curb: { weight: '3,200 lb', tongueByLever: { ...tongueByLever, reading: '10 lb' } } })),
+    );
     expect([error.tag, error.path]).toEqual(['ReadingBelowTare', 'trailer.curb.tongueByLever']);
   });
 });

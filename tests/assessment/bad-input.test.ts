@@ -30,17 +30,25 @@ describe('text that is not JSON', () => {
     const deep = '['.repeat(100_000) + ']'.repeat(100_000);
     const read = readJson(deep);
     expect(isLeft(read) || isLeft(decodeSpec(read.right))).toBe(true);
-    expect(problem('trailer.gvwr', JSON.parse('{"text":'.repeat(5_000) + '1' + '}'.repeat(5_000)))).toMatchObject({ path: 'trailer.gvwr' });
+    expect(problem('trailer.gvwr', JSON.parse('{"text":'.repeat(5_000) + '1' + '}'.repeat(5_000)))).toMatchObject({
+      path: 'trailer.gvwr',
+    });
   });
 });
 
 describe('values that are no spec', () => {
-  it.each([null, undefined, true, 0, NaN, '', 'trailer', [], [[]], new Date(0), () => 1, Symbol('s'), 10n])('%s', (input) => {
-    expect(leftOf(assess(input))).toMatchObject({ chapter: 'assessment', tag: 'UndecodableSpec' });
-  });
+  it.each([null, undefined, true, 0, NaN, '', 'trailer', [], [[]], new Date(0), () => 1, Symbol('s'), 10n])(
+    '%s',
+    (input) => {
+      expect(leftOf(assess(input))).toMatchObject({ chapter: 'assessment', tag: 'UndecodableSpec' });
+    },
+  );
   it('needs a trailer with a hitch and axles', () => {
     expect(leftOf(decodeSpec({})).problems).toMatchObject([{ path: 'trailer', got: 'nothing' }]);
-    expect(leftOf(decodeSpec({ trailer: {} })).problems.map(({ path }) => path)).toEqual(['trailer.hitch', 'trailer.axles']);
+    expect(leftOf(decodeSpec({ trailer: {} })).problems.map(({ path }) => path)).toEqual([
+      'trailer.hitch',
+      'trailer.axles',
+    ]);
   });
   it('names every place at once', () => {
     const { problems } = leftOf(decodeSpec(changed(changed(tiltDeck(), 'trailer.gvwr', 1), 'cargo.0.weight', 'heavy')));
@@ -50,19 +58,32 @@ describe('values that are no spec', () => {
 
 describe('keys nobody knows', () => {
   it.each([
-    ['trailer.gvrw', 'gvwr'], ['trailer.axels', 'axles'], ['cargo.0.wieght', 'weight'], ['trailer.coupler.tounge', 'tongue'], ['trailer.axles.1.tires.designaton', 'designation'], ['tungueShare', 'tongueShare'],
+    ['trailer.gvrw', 'gvwr'],
+    ['trailer.axels', 'axles'],
+    ['cargo.0.wieght', 'weight'],
+    ['trailer.coupler.tounge', 'tongue'],
+    ['trailer.axles.1.tires.designaton', 'designation'],
+    ['tungueShare', 'tongueShare'],
   ])('%s: the nearest is %s', (path, nearest) => {
     const { path: at, needed } = problem(path, '1 lb');
     expect([at, needed.startsWith(`a known key: ${nearest}`)]).toEqual([path, true]);
   });
-  it.each(['__proto__', 'constructor', 'prototype', 'toString', 'hasOwnProperty'])('%s is a key like any other', (key) => {
-    const text = JSON.stringify(tiltDeck()).replace('"trailer":{', `"trailer":{"${key}":{"gvwr":"1 lb"},`);
-    expect(leftOf(assess(rightOf(readJson(text))))).toMatchObject({ tag: 'UndecodableSpec', path: `trailer.${key}` });
-    expect(({} as Record<string, unknown>)['gvwr']).toBeUndefined();
-  });
+  it.each(['__proto__', 'constructor', 'prototype', 'toString', 'hasOwnProperty'])(
+    '%s is a key like any other',
+    (key) => {
+      const text = JSON.stringify(tiltDeck()).replace('"trailer":{', `"trailer":{"${key}":{"gvwr":"1 lb"},`);
+      expect(leftOf(assess(rightOf(readJson(text))))).toMatchObject({ tag: 'UndecodableSpec', path: `trailer.${key}` });
+      expect(({} as Record<string, unknown>)['gvwr']).toBeUndefined();
+    },
+  );
   it('beside a text are refused too', () => {
-    expect(problem('trailer.gvwr', { text: '14,000 lb', bassis: 'label' })).toMatchObject({ path: 'trailer.gvwr', needed: 'a known key: text, basis (there is "bassis")' });
-    expect(problem('trailer.gvwr', { text: '14,000 lb', basis: 'hearsay' }).needed).toContain('scale, label, published');
+    expect(problem('trailer.gvwr', { text: '14,000 lb', bassis: 'label' })).toMatchObject({
+      path: 'trailer.gvwr',
+      needed: 'a known key: text, basis (there is "bassis")',
+    });
+    expect(problem('trailer.gvwr', { text: '14,000 lb', basis: 'hearsay' }).needed).toContain(
+      'scale, label, published',
+    );
     expect(problem('trailer.gvwr', { value: '14000', unit: 'lb', note: 'x' })).toMatchObject({ path: 'trailer.gvwr' });
   });
   it('are not read from a prototype', () => {
@@ -73,11 +94,24 @@ describe('keys nobody knows', () => {
 
 describe('figures that are none', () => {
   it.each([
-    ['trailer.gvwr', 14000, '14000'], ['trailer.gvwr', '14000', '"14000"'], ['trailer.gvwr', '14.000,5 lb', '"14.000,5 lb"'], ['trailer.gvwr', '1e4 lb', '"1e4 lb"'],
-    ['trailer.gvwr', '14,000 lb or so', '"14,000 lb or so"'], ['trailer.gvwr', '14,000 ft', '"14,000 ft"'], ['trailer.gvwr', 'NaN lb', '"NaN lb"'], ['trailer.gvwr', 'Infinity lb', '"Infinity lb"'],
-    ['trailer.gvwr', null, 'null'], ['trailer.gvwr', [], 'a list of 0'], ['trailer.gvwr', {}, 'a record'], ['trailer.gvwr', '', '""'],
-    ['trailer.gvwr', { value: 14000, unit: 'lb' }, 'a record'], ['trailer.gvwr', { value: 'NaN', unit: 'lb' }, 'a record'], ['trailer.gvwr', { value: '1', unit: 'stone' }, 'a record'],
-    ['trailer.axles.0.at', '187 lb', '"187 lb"'], ['trailer.axles.0.tires.pressure', '80', '"80"'], ['tongueShare', '12 lb', '"12 lb"'],
+    ['trailer.gvwr', 14000, '14000'],
+    ['trailer.gvwr', '14000', '"14000"'],
+    ['trailer.gvwr', '14.000,5 lb', '"14.000,5 lb"'],
+    ['trailer.gvwr', '1e4 lb', '"1e4 lb"'],
+    ['trailer.gvwr', '14,000 lb or so', '"14,000 lb or so"'],
+    ['trailer.gvwr', '14,000 ft', '"14,000 ft"'],
+    ['trailer.gvwr', 'NaN lb', '"NaN lb"'],
+    ['trailer.gvwr', 'Infinity lb', '"Infinity lb"'],
+    ['trailer.gvwr', null, 'null'],
+    ['trailer.gvwr', [], 'a list of 0'],
+    ['trailer.gvwr', {}, 'a record'],
+    ['trailer.gvwr', '', '""'],
+    ['trailer.gvwr', { value: 14000, unit: 'lb' }, 'a record'],
+    ['trailer.gvwr', { value: 'NaN', unit: 'lb' }, 'a record'],
+    ['trailer.gvwr', { value: '1', unit: 'stone' }, 'a record'],
+    ['trailer.axles.0.at', '187 lb', '"187 lb"'],
+    ['trailer.axles.0.tires.pressure', '80', '"80"'],
+    ['tongueShare', '12 lb', '"12 lb"'],
   ])('%s = %j', (path, value, got) => {
     const found = problem(path, value);
     expect([found.path, found.got, found.needed.length > 5]).toEqual([path, got, true]);
@@ -87,17 +121,37 @@ describe('figures that are none', () => {
 
 describe('figures outside their range', () => {
   it.each([
-    ['cargo.0.weight', '-1 lb', '0 lb', '200,000 lb'], ['cargo.0.weight', '200,000.01 lb', '200,000 lb', '0 lb'], ['trailer.gvwr', '0.99 lb', '1 lb', '200,000 lb'], ['trailer.gvwr', '91 t', '90 t', '1 kg'],
-    ['trailer.axles.0.at', '0 in', '187 in', '16 ft'], ['trailer.axles.0.tires.pressure', '0 psi', '80 psi', '75 psi'], ['tongueShare', '0 %', '10 %', '99.9 %'], ['tongueShare', '100 %', '12 %', '0.1 %'],
+    ['cargo.0.weight', '-1 lb', '0 lb', '200,000 lb'],
+    ['cargo.0.weight', '200,000.01 lb', '200,000 lb', '0 lb'],
+    ['trailer.gvwr', '0.99 lb', '1 lb', '200,000 lb'],
+    ['trailer.gvwr', '91 t', '90 t', '1 kg'],
+    ['trailer.axles.0.at', '0 in', '187 in', '16 ft'],
+    ['trailer.axles.0.tires.pressure', '0 psi', '80 psi', '75 psi'],
+    ['tongueShare', '0 %', '10 %', '99.9 %'],
+    ['tongueShare', '100 %', '12 %', '0.1 %'],
     ['tongueShare', '-10 %', '0.12', '15 %'],
   ])('%s = %s is refused; %s and %s are not', (path, bad, ...good) => {
-    expect(problem(path, bad)).toMatchObject({ path, got: `"${bad}"`, needed: expect.stringMatching(/^a figure from /) as string });
+    expect(problem(path, bad)).toMatchObject({
+      path,
+      got: `"${bad}"`,
+      needed: expect.stringMatching(/^a figure from /) as string,
+    });
     for (const value of good) expect(isLeft(decodeSpec(changed(tiltDeck(), path, value)))).toBe(false);
   });
-  it.each([['trailer.axles.0.tires.count', 0], ['trailer.axles.0.tires.count', 9], ['trailer.axles.0.tires.count', 1.5], ['trailer.axles.0.tires.count', '2'], ['trailer.chains.count', 3]])('%s = %s is no count', (path, value) => {
+  it.each([
+    ['trailer.axles.0.tires.count', 0],
+    ['trailer.axles.0.tires.count', 9],
+    ['trailer.axles.0.tires.count', 1.5],
+    ['trailer.axles.0.tires.count', '2'],
+    ['trailer.chains.count', 3],
+  ])('%s = %s is no count', (path, value) => {
     expect(problem(path, value).needed).toMatch(/^a whole number from /);
   });
-  it.each([['trailer.hitch', 'balls'], ['trailer.sharing', 'equal'], ['trailer.axles.0.tires.fitment', 'triple']])('%s = %s is not one of the words', (path, value) => {
+  it.each([
+    ['trailer.hitch', 'balls'],
+    ['trailer.sharing', 'equal'],
+    ['trailer.axles.0.tires.fitment', 'triple'],
+  ])('%s = %s is not one of the words', (path, value) => {
     expect(problem(path, value).needed).toMatch(/^one of "/);
   });
   it.each(['', 'x'.repeat(201), 'two\nlines', 'tab\there', '\u001b[31m', 7, null])('a name of %j is none', (value) => {
@@ -107,45 +161,103 @@ describe('figures outside their range', () => {
 
 describe('facts that contradict each other', () => {
   const refused = (path: string, value: unknown) => leftOf(assess(changed(tiltDeck(), path, value)));
-  it('no axles', () => expect(refused('trailer.axles', [])).toMatchObject({ chapter: 'axles', tag: 'NoAxles', path: 'trailer.axles' }));
-  it('an axle of which nothing is known', () => expect(refused('trailer.axles.1', { at: '221 in' })).toMatchObject({ tag: 'AxleUnknown', of: 'axle 2', path: 'trailer.axles.1' }));
+  it('no axles', () =>
+    expect(refused('trailer.axles', [])).toMatchObject({ chapter: 'axles', tag: 'NoAxles', path: 'trailer.axles' }));
+  it('an axle of which nothing is known', () =>
+    expect(refused('trailer.axles.1', { at: '221 in' })).toMatchObject({
+      tag: 'AxleUnknown',
+      of: 'axle 2',
+      path: 'trailer.axles.1',
+    }));
   it.each(['beam', 'springs', 'hubs'])('a GAWR above its %s', (part) => {
     const error = refused(`trailer.axles.1.${part}`, '6,999 lb');
     expect(error).toMatchObject({ tag: 'GawrAboveParts', path: 'trailer.axles.1', part });
     expect(describeError(error)).toContain('6,999 lb');
   });
-  it('a GAWR above its tires', () => expect(refused('trailer.axles.0.tires.molded.single', '3,499 lb')).toMatchObject({ tag: 'GawrAboveParts', path: 'trailer.axles.0', part: 'tires' }));
+  it('a GAWR above its tires', () =>
+    expect(refused('trailer.axles.0.tires.molded.single', '3,499 lb')).toMatchObject({
+      tag: 'GawrAboveParts',
+      path: 'trailer.axles.0',
+      part: 'tires',
+    }));
   it('a tongue heavier than the trailer, whether or not the rest can be balanced', () => {
-    for (const spec of [tiltDeck(), changed(tiltDeck(), 'trailer.axles.0.at', undefined), changed(tiltDeck(), 'cargo.0.front', undefined)]) {
-      expect(leftOf(assess(changed(spec, 'trailer.curb.tongue', '3,651 lb')))).toMatchObject({ chapter: 'load', tag: 'TongueAboveWeight', path: 'trailer.curb.tongue' });
+    for (const spec of [
+      tiltDeck(),
+      changed(tiltDeck(), 'trailer.axles.0.at', undefined),
+      changed(tiltDeck(), 'cargo.0.front', undefined),
+    ]) {
+      expect(leftOf(assess(changed(spec, 'trailer.curb.tongue', '3,651 lb')))).toMatchObject({
+        chapter: 'load',
+        tag: 'TongueAboveWeight',
+        path: 'trailer.curb.tongue',
+      });
     }
   });
   it('a trailer and cargo of no weight', () => {
-    expect(leftOf(assess(changed(changed(tiltDeck(), 'trailer.curb', { weight: '0 lb', tongue: '0 lb' }), 'cargo', [])))).toMatchObject({ tag: 'UndecodableSpec', path: 'trailer.curb.weight' });
-    expect(leftOf(assess(changed(tiltDeck(), 'trailer.curb', { items: [{ name: 'air', weight: '0 lb', at: '10 in' }] })))).toMatchObject({ tag: 'NothingWeighed', path: 'trailer.curb' });
+    expect(
+      leftOf(assess(changed(changed(tiltDeck(), 'trailer.curb', { weight: '0 lb', tongue: '0 lb' }), 'cargo', []))),
+    ).toMatchObject({ tag: 'UndecodableSpec', path: 'trailer.curb.weight' });
+    expect(
+      leftOf(assess(changed(tiltDeck(), 'trailer.curb', { items: [{ name: 'air', weight: '0 lb', at: '10 in' }] }))),
+    ).toMatchObject({ tag: 'NothingWeighed', path: 'trailer.curb' });
   });
   it('local rules that are a list in a hundred thousand lists', () => {
     const deep = JSON.parse('['.repeat(100_000) + ']'.repeat(100_000)) as unknown;
-    expect(leftOf(assess(changed(tiltDeck(), 'rules.local', deep)))).toMatchObject({ chapter: 'rules', path: expect.stringMatching(/^rules\.local/) });
+    expect(leftOf(assess(changed(tiltDeck(), 'rules.local', deep)))).toMatchObject({
+      chapter: 'rules',
+      path: expect.stringMatching(/^rules\.local/),
+    });
   });
   it('a channel formed of next to nothing', () => {
-    const member = { formedChannel: { depth: '6 in', flangeWidth: '2 in', thickness: `0.${'0'.repeat(60)}1 in`, insideRadius: '3/16 in', material: 'steel' } };
-    expect(leftOf(assess(changed(tiltDeck(), 'trailer.curb', { frame: [{ name: 'rails', member, length: '20 ft', count: 2, from: '48 in' }] })))).toMatchObject({ tag: 'UndecodableSpec', path: expect.stringMatching(/^trailer\.curb\.frame/), problems: [{ needed: expect.stringContaining('thick enough to be made') }] });
+    const member = {
+      formedChannel: {
+        depth: '6 in',
+        flangeWidth: '2 in',
+        thickness: `0.${'0'.repeat(60)}1 in`,
+        insideRadius: '3/16 in',
+        material: 'steel',
+      },
+    };
+    expect(
+      leftOf(
+        assess(
+          changed(tiltDeck(), 'trailer.curb', {
+            frame: [{ name: 'rails', member, length: '20 ft', count: 2, from: '48 in' }],
+          }),
+        ),
+      ),
+    ).toMatchObject({
+      tag: 'UndecodableSpec',
+      path: expect.stringMatching(/^trailer\.curb\.frame/),
+      problems: [{ needed: expect.stringContaining('thick enough to be made') }],
+    });
   });
   it('a figure without its unit, in words that say so', () => {
-    const needed = (path: string, value: unknown): string => { const error = leftOf(assess(changed(tiltDeck(), path, value))); return error.tag === 'UndecodableSpec' ? error.problems[0]!.needed : error.tag; };
-    expect(needed('trailer.gvwr', '14000')).toBe('a unit behind the figure: a figure of mass as text, such as "9,200 lb"');
-    expect(needed('trailer.axles.0.tires.pressure', 80)).toBe('a figure with its unit as text, such as "80 psi": pressure');
+    const needed = (path: string, value: unknown): string => {
+      const error = leftOf(assess(changed(tiltDeck(), path, value)));
+      return error.tag === 'UndecodableSpec' ? error.problems[0]!.needed : error.tag;
+    };
+    expect(needed('trailer.gvwr', '14000')).toBe(
+      'a unit behind the figure: a figure of mass as text, such as "9,200 lb"',
+    );
+    expect(needed('trailer.axles.0.tires.pressure', 80)).toBe(
+      'a figure with its unit as text, such as "80 psi": pressure',
+    );
   });
-  it('a guideline upside down', () => expect(refused('trailer.guideline', { low: '15 %', high: '10 %', source: 'a manual' })).toMatchObject({ tag: 'ShareOutOfRange', path: 'trailer.guideline' }));
-  it('a place told twice', () => expect(refused('cargo.0.at', '182 in')).toMatchObject({ tag: 'UndecodableSpec', path: 'cargo.0' }));
+  it('a guideline upside down', () =>
+    expect(refused('trailer.guideline', { low: '15 %', high: '10 %', source: 'a manual' })).toMatchObject({
+      tag: 'ShareOutOfRange',
+      path: 'trailer.guideline',
+    }));
+  it('a place told twice', () =>
+    expect(refused('cargo.0.at', '182 in')).toMatchObject({ tag: 'UndecodableSpec', path: 'cargo.0' }));
 });
 
 describe('kilograms', () => {
   it('are read as kilograms wherever they are written, never guessed', () => {
     const metric = rightOf(assess(changed(tiltDeck(), 'cargo.0.weight', '4082.33133 kg')));
     expectReplays(...workingsIn(metric));
-    expect(show(metric.weighed.gross?.value ?? metric.checks[0]?.load.value as never)).toBe('12,650 lb');
+    expect(show(metric.weighed.gross?.value ?? (metric.checks[0]?.load.value as never))).toBe('12,650 lb');
     const slip = rightOf(assess(changed(tiltDeck(), 'cargo.0.weight', '9,000 kg')));
     expect(slip.holds).toBe(false);
   });

@@ -1,19 +1,30 @@
 /** Builds side by side, one class up, and the smallest that carries a need. */
 import { describe, expect, it } from 'vitest';
-import { assess, changeOf, classUpText, compare, comparisonText, oneClassUp, smallestThatCarries } from '../../src/assessment/index.js';
+import {
+  assess,
+  changeOf,
+  classUpText,
+  compare,
+  comparisonText,
+  oneClassUp,
+  smallestThatCarries,
+} from '../../src/assessment/index.js';
 import { lb, show } from '../../src/units/index.js';
 import { leftOf, plain, rightOf } from '../helpers/either.js';
 import { changed, heavier, tiltDeck } from '../helpers/specs.js';
 import { expectReplays } from '../helpers/working.js';
 
-const change = (...changes: readonly (readonly [string, unknown])[]): unknown => changes.reduce((spec, [path, value]) => changed(spec, path, value), tiltDeck());
+const change = (...changes: readonly (readonly [string, unknown])[]): unknown =>
+  changes.reduce((spec, [path, value]) => changed(spec, path, value), tiltDeck());
 
 describe('compare', () => {
   const table = rightOf(compare({ now: tiltDeck(), heavier: heavier() }));
   const rowOf = (what: string) => table.rows.find((row) => row.what === what)!;
   it('sets the same figures of each build side by side, as each assessment has them', () => {
     const [now, next] = [tiltDeck(), heavier()].map((spec) => rightOf(assess(spec)));
-    expect(rowOf('payload').figures.map((figure) => plain(figure!))).toEqual([now, next].map((build) => plain(build!.carry!.payload.most)));
+    expect(rowOf('payload').figures.map((figure) => plain(figure!))).toEqual(
+      [now, next].map((build) => plain(build!.carry!.payload.most)),
+    );
     expect(rowOf('GVWR').figures.map((figure) => show(figure!.value))).toEqual(['14,000 lb', '16,000 lb']);
   });
   it('tells the change, with its working', () => {
@@ -23,18 +34,30 @@ describe('compare', () => {
     expect(changeOf({ what: 'nothing', print: 'load', figures: [undefined, change] })).toBeUndefined();
   });
   it('leaves a dash where a build does not say, and keeps to 80 columns', () => {
-    const text = comparisonText(rightOf(compare({ full: tiltDeck(), bare: { trailer: { hitch: 'ball', gvwr: '7,000 lb', axles: [{ gawr: '3,500 lb' }] } } })));
+    const text = comparisonText(
+      rightOf(
+        compare({
+          full: tiltDeck(),
+          bare: { trailer: { hitch: 'ball', gvwr: '7,000 lb', axles: [{ gawr: '3,500 lb' }] } },
+        }),
+      ),
+    );
     expect(text).toMatch(/GVWR +14,000 lb +7,000 lb\n/);
     expect(text).toMatch(/gross weight +12,650 lb +-\n/);
     expect(text.split('\n').filter((line) => line.length > 80)).toEqual([]);
   });
   it('counts what is over and what is not well besides', () => {
-    const text = comparisonText(rightOf(compare({ good: tiltDeck(), bad: change(['trailer.gvwr', '12,000 lb'], ['cargo.0.tiedowns', []]) })));
+    const text = comparisonText(
+      rightOf(compare({ good: tiltDeck(), bad: change(['trailer.gvwr', '12,000 lb'], ['cargo.0.tiedowns', []]) })),
+    );
     expect(text).toMatch(/checks over +0 +1\n/);
     expect(text).toMatch(/not well besides +1 +2\n/);
   });
   it('names the build that cannot be read', () => {
-    expect(leftOf(compare({ good: tiltDeck(), wrong: { trailer: {} } }))).toMatchObject({ tag: 'UndecodableSpec', path: expect.stringMatching(/^wrong: /) });
+    expect(leftOf(compare({ good: tiltDeck(), wrong: { trailer: {} } }))).toMatchObject({
+      tag: 'UndecodableSpec',
+      path: expect.stringMatching(/^wrong: /),
+    });
   });
 });
 
@@ -43,11 +66,16 @@ describe('one class up', () => {
     const { crossed, notes } = rightOf(oneClassUp(tiltDeck(), heavier()));
     expect(notes).toEqual([]);
     // 11,800 and 16,000 lb are 27,800 lb, above 26,001 lb (49 CFR 383.5); 16,000 lb is above 1.25 x 11,800 lb (49 CFR 393.48(d)).
-    expect(crossed.map(({ now, next }) => [now.rule.id, now.outcome, next.outcome])).toEqual([['cdl-A', 'does not apply', 'applies'], ['surge-2', 'applies', 'does not apply']]);
-    for (const { now, next } of crossed) expect([now.rule.id, now.outcome === next.outcome]).toEqual([next.rule.id, false]);
+    expect(crossed.map(({ now, next }) => [now.rule.id, now.outcome, next.outcome])).toEqual([
+      ['cdl-A', 'does not apply', 'applies'],
+      ['surge-2', 'applies', 'does not apply'],
+    ]);
+    for (const { now, next } of crossed)
+      expect([now.rule.id, now.outcome === next.outcome]).toEqual([next.rule.id, false]);
   });
   it('says when it is not one job, or not a class up', () => {
-    const tags = (next: unknown): readonly string[] => rightOf(oneClassUp(tiltDeck(), next)).notes.map(({ tag }) => tag);
+    const tags = (next: unknown): readonly string[] =>
+      rightOf(oneClassUp(tiltDeck(), next)).notes.map(({ tag }) => tag);
     expect(tags(change(['cargo.0.weight', '8,000 lb'], ['trailer.gvwr', '15,000 lb']))).toEqual(['NotTheSameJob']);
     expect(tags(tiltDeck())).toEqual(['NotAClassUp']);
     expect(tags(change(['trailer.gvwr', undefined]))).toEqual(['NotAClassUp']);
@@ -67,33 +95,61 @@ describe('the smallest that carries', () => {
   const light = change(['trailer.gvwr', '12,900 lb']);
   const names = (candidates: Record<string, unknown>, need: number, reserve = 0) => {
     const found = rightOf(smallestThatCarries(candidates, { payload: lb(need), reserve: lb(reserve) }));
-    return { smallest: found.smallest?.name, order: found.candidates.map(({ name }) => name), because: Object.fromEntries(found.candidates.map(({ name, because }) => [name, because])), failed: found.failed.map(({ name }) => name) };
+    return {
+      smallest: found.smallest?.name,
+      order: found.candidates.map(({ name }) => name),
+      because: Object.fromEntries(found.candidates.map(({ name, because }) => [name, because])),
+      failed: found.failed.map(({ name }) => name),
+    };
   };
   it('is the lowest GVWR whose payload covers need and reserve', () => {
     expect(names({ heavy: tiltDeck(), light }, 9000)).toMatchObject({ smallest: 'light', order: ['light', 'heavy'] });
-    expect(names({ heavy: tiltDeck(), light }, 9000, 500)).toMatchObject({ smallest: 'heavy', because: { light: ['its payload falls short'], heavy: [] } });
+    expect(names({ heavy: tiltDeck(), light }, 9000, 500)).toMatchObject({
+      smallest: 'heavy',
+      because: { light: ['its payload falls short'], heavy: [] },
+    });
   });
   it('meets the need exactly without a hair to spare', () => {
     expect(names({ light }, 9250)).toMatchObject({ smallest: 'light' });
     expect(names({ light }, 9250, 1).because).toEqual({ light: ['its payload falls short'] });
   });
   it('is the lighter of two with one GVWR', () => {
-    expect(names({ heavy: change(['trailer.curb.weight', '3,700 lb']), light: tiltDeck() }, 9000)).toMatchObject({ smallest: 'light', order: ['light', 'heavy'] });
+    expect(names({ heavy: change(['trailer.curb.weight', '3,700 lb']), light: tiltDeck() }, 9000)).toMatchObject({
+      smallest: 'light',
+      order: ['light', 'heavy'],
+    });
   });
   it('is none that is over, lifts, has no place for its machine, or does not know its payload or GVWR', () => {
-    const lifts = change(['cargo.0.front', '170 in'], ['tow', undefined], ['trailer.jack', undefined], ['trailer.deck.rear', '400 in']);
-    const found = names({
-      over: change(['trailer.coupler', { gross: '12,000 lb', tongue: '2,000 lb' }]), lifts, crowded: change(['cargo.0.length', '190 in']),
-      unlabelled: change(['trailer.gvwr', undefined]), unknown: { trailer: { hitch: 'ball', gvwr: '7,000 lb', axles: [{ gawr: '3,500 lb' }] } },
-    }, 1000);
+    const lifts = change(
+      ['cargo.0.front', '170 in'],
+      ['tow', undefined],
+      ['trailer.jack', undefined],
+      ['trailer.deck.rear', '400 in'],
+    );
+    const found = names(
+      {
+        over: change(['trailer.coupler', { gross: '12,000 lb', tongue: '2,000 lb' }]),
+        lifts,
+        crowded: change(['cargo.0.length', '190 in']),
+        unlabelled: change(['trailer.gvwr', undefined]),
+        unknown: { trailer: { hitch: 'ball', gvwr: '7,000 lb', axles: [{ gawr: '3,500 lb' }] } },
+      },
+      1000,
+    );
     expect(found.smallest).toBeUndefined();
     expect(found.because).toMatchObject({
-      over: ['gross against coupler gross is over'], lifts: ['tongue lifts'], crowded: ['no place for excavator meets every limit'],
-      unlabelled: ['its GVWR is not known'], unknown: ['its payload is not known'],
+      over: ['gross against coupler gross is over'],
+      lifts: ['tongue lifts'],
+      crowded: ['no place for excavator meets every limit'],
+      unlabelled: ['its GVWR is not known'],
+      unknown: ['its payload is not known'],
     });
     expect(found.order.at(-1)).toBe('unlabelled');
   });
   it('keeps apart what cannot be read', () => {
-    expect(names({ good: tiltDeck(), wrong: { trailer: {} } }, 9000)).toMatchObject({ smallest: 'good', failed: ['wrong'] });
+    expect(names({ good: tiltDeck(), wrong: { trailer: {} } }, 9000)).toMatchObject({
+      smallest: 'good',
+      failed: ['wrong'],
+    });
   });
 });

@@ -14,7 +14,11 @@ describe('a lot of it', () => {
   });
   it('a key, a name or a figure of a megabyte is cut in the error', () => {
     const long = 'k'.repeat(900_000);
-    for (const error of [leftOf(assess(changed(tiltDeck(), long, 1))), leftOf(assess(changed(tiltDeck(), 'name', long))), leftOf(assess(changed(tiltDeck(), 'trailer.gvwr', `${'9'.repeat(900_000)} lb`)))]) {
+    for (const error of [
+      leftOf(assess(changed(tiltDeck(), long, 1))),
+      leftOf(assess(changed(tiltDeck(), 'name', long))),
+      leftOf(assess(changed(tiltDeck(), 'trailer.gvwr', `${'9'.repeat(900_000)} lb`))),
+    ]) {
       expect([error.tag, describeError(error).length < 2_000]).toEqual(['UndecodableSpec', true]);
     }
   });

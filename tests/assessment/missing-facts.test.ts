@@ -6,9 +6,12 @@ import { rightOf } from '../helpers/either.js';
 import { changed, tiltDeck } from '../helpers/specs.js';
 
 const whole = rightOf(assess(tiltDeck()));
-const questions = ({ notChecked }: Assessment): readonly string[] => notChecked.map(({ what, missing }) => `${what}: ${missing}`);
-const asked = ({ checks, partChecks }: Assessment): readonly string[] => [...checks, ...partChecks].map(({ what }) => what);
-const bounds = ({ carry }: Assessment): readonly string[] => carry?.payload.governed.bounds.map(({ name }) => name) ?? [];
+const questions = ({ notChecked }: Assessment): readonly string[] =>
+  notChecked.map(({ what, missing }) => `${what}: ${missing}`);
+const asked = ({ checks, partChecks }: Assessment): readonly string[] =>
+  [...checks, ...partChecks].map(({ what }) => what);
+const bounds = ({ carry }: Assessment): readonly string[] =>
+  carry?.payload.governed.bounds.map(({ name }) => name) ?? [];
 
 /** Every key of the example, as a path. Places in a list are left alone: a list with one item fewer is another trailer. */
 function keysOf(value: unknown, path = ''): readonly string[] {
@@ -33,11 +36,16 @@ describe('each key of the example taken out in turn', () => {
       return;
     }
     const narrowed = answer.right;
-    const gone = [...asked(whole).filter((what) => !asked(narrowed).includes(what)), ...bounds(whole).filter((name) => !bounds(narrowed).includes(name))];
+    const gone = [
+      ...asked(whole).filter((what) => !asked(narrowed).includes(what)),
+      ...bounds(whole).filter((name) => !bounds(narrowed).includes(name)),
+    ];
     if (gone.length > 0) expect(questions(narrowed).length, gone.join()).toBeGreaterThan(0);
     const came = asked(narrowed).filter((what) => !asked(whole).includes(what));
     // Without its label an axle is checked against its weakest part.
-    expect(came).toEqual(/axles\.\d\.gawr$/.test(path) ? [`axle load against axle ${Number(/\d/.exec(path)?.[0]) + 1} weakest part`] : []);
+    expect(came).toEqual(
+      /axles\.\d\.gawr$/.test(path) ? [`axle load against axle ${Number(/\d/.exec(path)?.[0]) + 1} weakest part`] : [],
+    );
   });
 });
 
@@ -79,7 +87,17 @@ it('answers the least spec there is with open questions only', () => {
 });
 
 it('a tire that no table has narrows the answer; one that cannot be read is refused', () => {
-  const odd = rightOf(assess(changed(changed(tiltDeck(), 'trailer.axles.0.tires.molded', undefined), 'trailer.axles.0.tires.designation', 'ST145/80R10 LRF')));
+  const odd = rightOf(
+    assess(
+      changed(
+        changed(tiltDeck(), 'trailer.axles.0.tires.molded', undefined),
+        'trailer.axles.0.tires.designation',
+        'ST145/80R10 LRF',
+      ),
+    ),
+  );
   expect(questions(odd).some((question) => question.startsWith('axle 1 tires: a printed figure'))).toBe(true);
-  expect(assess(changed(tiltDeck(), 'trailer.axles.0.tires.designation', 'round and black'))).toMatchObject({ left: { chapter: 'tires', tag: 'UnreadableDesignation', path: 'trailer.axles.0.tires' } });
+  expect(assess(changed(tiltDeck(), 'trailer.axles.0.tires.designation', 'round and black'))).toMatchObject({
+    left: { chapter: 'tires', tag: 'UnreadableDesignation', path: 'trailer.axles.0.tires' },
+  });
 });

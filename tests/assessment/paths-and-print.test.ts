@@ -6,18 +6,27 @@ import { assess, compare, comparisonText, decodeSpec, report } from '../../src/a
 import type { Spec } from '../../src/assessment/index.js';
 import { leftOf, rightOf } from '../helpers/either.js';
 
-const read = (name: string): unknown => JSON.parse(readFileSync(fileURLToPath(new URL(`../../examples/${name}`, import.meta.url)), 'utf8'));
+const read = (name: string): unknown =>
+  JSON.parse(readFileSync(fileURLToPath(new URL(`../../examples/${name}`, import.meta.url)), 'utf8'));
 const base = read('tilt-deck.json') as { readonly tow: object; readonly rules: object };
 const withTow = (tow: object): unknown => ({ ...base, tow: { ...base.tow, ...tow } });
 
 describe('a figure that may also be a word', () => {
-  const pathIn = (spec: Spec): unknown => [spec.tow?.overhang, spec.rules?.labelGcwr].map((one) => (typeof one === 'object' && one.why.kind === 'given' ? one.why.path : one));
+  const pathIn = (spec: Spec): unknown =>
+    [spec.tow?.overhang, spec.rules?.labelGcwr].map((one) =>
+      typeof one === 'object' && one.why.kind === 'given' ? one.why.path : one,
+    );
   it('stands under its own key', () => {
-    expect(pathIn(rightOf(decodeSpec({ ...base, rules: { ...base.rules, labelGcwr: '30,000 lb' } })))).toEqual(['tow.overhang', 'rules.labelGcwr']);
+    expect(pathIn(rightOf(decodeSpec({ ...base, rules: { ...base.rules, labelGcwr: '30,000 lb' } })))).toEqual([
+      'tow.overhang',
+      'rules.labelGcwr',
+    ]);
     expect(pathIn(rightOf(decodeSpec(withTow({ overhang: 'unknown' }))))).toEqual(['unknown', 'not shown']);
   });
   it('is one problem, under its own key, when it is neither', () => {
-    expect(leftOf(decodeSpec(withTow({ overhang: 'long' }))).problems).toMatchObject([{ path: 'tow.overhang', got: '"long"' }]);
+    expect(leftOf(decodeSpec(withTow({ overhang: 'long' }))).problems).toMatchObject([
+      { path: 'tow.overhang', got: '"long"' },
+    ]);
     expect(leftOf(decodeSpec(withTow({ overhang: 54 }))).problems.map(({ path }) => path)).toEqual(['tow.overhang']);
   });
 });
@@ -27,7 +36,10 @@ describe('print', () => {
     const text = report(rightOf(assess(base)));
     expect(text).toMatch(/furthest forward, balance point at .* 14' 11 9\/16"/);
     expect(text).toMatch(/furthest back, balance point at .* 15' 7 1\/16"/);
-    expect([...text.matchAll(/machine front at \.+ +(\S+ .*?")/g)].map(([, place]) => place)).toEqual(["9' 11 9/16\"", "10' 7 1/16\""]);
+    expect([...text.matchAll(/machine front at \.+ +(\S+ .*?")/g)].map(([, place]) => place)).toEqual([
+      '9\' 11 9/16"',
+      '10\' 7 1/16"',
+    ]);
   });
   it('keeps a comparison within 80 columns', () => {
     const text = comparisonText(rightOf(compare({ now: base, 'one class up': read('tilt-deck-16.json') })));

@@ -5,8 +5,12 @@ import { plain, rightOf } from '../helpers/either.js';
 import { changed, tiltDeck } from '../helpers/specs.js';
 import { expectReplays } from '../helpers/working.js';
 
-const change = (...changes: readonly (readonly [string, unknown])[]): Assessment => rightOf(assess(changes.reduce((spec, [path, value]) => changed(spec, path, value), tiltDeck())));
-const front = ({ place: { window } }: Assessment): [string, number] => [window!.lower.setBy.map(({ name }) => name).join(), plain(window!.lower.at)];
+const change = (...changes: readonly (readonly [string, unknown])[]): Assessment =>
+  rightOf(assess(changes.reduce((spec, [path, value]) => changed(spec, path, value), tiltDeck())));
+const front = ({ place: { window } }: Assessment): [string, number] => [
+  window!.lower.setBy.map(({ name }) => name).join(),
+  plain(window!.lower.at),
+];
 /** Places by statics: 520 lb on the tongue without the machine of 9,000 lb, axles 204 in behind the ball. */
 const placeOf = (tongue: number): number => 204 * (1 - (tongue - 520) / 9000);
 
@@ -24,11 +28,20 @@ describe('the front end of the window (statics)', () => {
     expect(3650 + (tongue + 60) * (1 + 54 / 176)).toBeCloseTo(5600, 6);
   });
   it('is set by the GVWR of the tow vehicle or its placard when they are', () => {
-    expect(front(change(['tow.gvwr', '10,300 lb']))).toEqual(['tow vehicle GVWR', expect.closeTo(placeOf(10300 - 8800 - 60), 6)]);
-    expect(front(change(['tow.placard', { limit: '2,100 lb', people: '400 lb', cargo: '250 lb' }]))).toEqual(['occupant and cargo placard', expect.closeTo(placeOf(2100 - 650 - 60), 6)]);
+    expect(front(change(['tow.gvwr', '10,300 lb']))).toEqual([
+      'tow vehicle GVWR',
+      expect.closeTo(placeOf(10300 - 8800 - 60), 6),
+    ]);
+    expect(front(change(['tow.placard', { limit: '2,100 lb', people: '400 lb', cargo: '250 lb' }]))).toEqual([
+      'occupant and cargo placard',
+      expect.closeTo(placeOf(2100 - 650 - 60), 6),
+    ]);
   });
-  it('is the coupler\'s without a tow vehicle', () => {
-    expect(front(change(['tow', undefined], ['trailer.coupler', { gross: '15,000 lb', tongue: '1,500 lb' }]))).toEqual(['coupler tongue', expect.closeTo(placeOf(1500), 6)]);
+  it("is the coupler's without a tow vehicle", () => {
+    expect(front(change(['tow', undefined], ['trailer.coupler', { gross: '15,000 lb', tongue: '1,500 lb' }]))).toEqual([
+      'coupler tongue',
+      expect.closeTo(placeOf(1500), 6),
+    ]);
   });
   it('leaves no place when the tow vehicle is full before the trailer', () => {
     const spec = change(['tow.rearGawr', '3,600 lb']);
@@ -39,6 +52,8 @@ describe('the front end of the window (statics)', () => {
 
 describe('the heaviest machine', () => {
   it('is told as what its place allows, beside the payload', () => {
-    expect(report(change()).replace(/\s+/g, ' ')).toMatch(/heaviest excavator that has a place \.+ [\d,]+ lb \(by its place alone; the payload limits besides\)/);
+    expect(report(change()).replace(/\s+/g, ' ')).toMatch(
+      /heaviest excavator that has a place \.+ [\d,]+ lb \(by its place alone; the payload limits besides\)/,
+    );
   });
 });

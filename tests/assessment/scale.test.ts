@@ -6,7 +6,16 @@ import { expectReplays } from '../helpers/working.js';
 
 /** Constructed: a trailer of 12,400 lb with 1,400 lb on the ball, axles 190 in behind it, and tickets that read 20 lb more on the truck. */
 const spec = (tickets: object): unknown => ({
-  trailer: { hitch: 'ball', gvwr: '14,000 lb', sharing: 'equalised', curb: { weight: '3,200 lb', tongue: '480 lb' }, axles: [{ at: '173 in', beam: '7,000 lb' }, { at: '207 in', beam: '7,000 lb' }] },
+  trailer: {
+    hitch: 'ball',
+    gvwr: '14,000 lb',
+    sharing: 'equalised',
+    curb: { weight: '3,200 lb', tongue: '480 lb' },
+    axles: [
+      { at: '173 in', beam: '7,000 lb' },
+      { at: '207 in', beam: '7,000 lb' },
+    ],
+  },
   cargo: [{ name: 'machine', weight: '9,200 lb', at: '171 in' }],
   tickets: { division: '20 lb', ...tickets },
 });
@@ -24,15 +33,30 @@ describe('three passes', () => {
     expectReplays(reading!.tongue!, reading!.gross!, reading!.restored!);
   });
   it('stand beside the reckoning, which they do not change', () => {
-    expect(gaps.map(({ what, gap }) => [what, plain(gap)])).toEqual([['gross weight', 20], ['tongue load', 20]]);
+    expect(gaps.map(({ what, gap }) => [what, plain(gap)])).toEqual([
+      ['gross weight', 20],
+      ['tongue load', 20],
+    ]);
     expect(plain(answer.weighed.balance!.tongue)).toBe(1400);
     expect(answer.notes.some(({ tag }) => tag === 'ScaleBesideReckoning')).toBe(true);
     expectReplays(...gaps.map(({ gap }) => gap));
   });
   it('are printed with what they say', () => {
     const text = report(answer).replace(/\s+/g, ' ');
-    for (const line of [/SCALE TICKETS/, /trailer gross, weighed \.+ 12,420 lb/, /tongue load, weighed \.+ 1,420 lb/, /front axle load restored by the bars \.+ 52\.2 %/, /tongue load, weighed minus reckoned \.+ 20 lb/, /the sums agree within/]) expect(text).toMatch(line);
-    expect(report(answer).split('\n').filter((line) => line.length > 80)).toEqual([]);
+    for (const line of [
+      /SCALE TICKETS/,
+      /trailer gross, weighed \.+ 12,420 lb/,
+      /tongue load, weighed \.+ 1,420 lb/,
+      /front axle load restored by the bars \.+ 52\.2 %/,
+      /tongue load, weighed minus reckoned \.+ 20 lb/,
+      /the sums agree within/,
+    ])
+      expect(text).toMatch(line);
+    expect(
+      report(answer)
+        .split('\n')
+        .filter((line) => line.length > 80),
+    ).toEqual([]);
   });
 });
 
@@ -44,6 +68,9 @@ describe('fewer passes', () => {
   });
   it('are refused with their place where there is none, or where the sums disagree by more than the scale rounds', () => {
     expect(leftOf(assess(spec({})))).toMatchObject({ tag: 'TicketsCannotTell', path: 'tickets' });
-    expect(leftOf(assess(spec({ barsOn: { ...barsOn, trailer: '11,460 lb' }, barsOff, truckAlone })))).toMatchObject({ tag: 'TicketsDoNotClose', path: expect.stringMatching(/^tickets/) });
+    expect(leftOf(assess(spec({ barsOn: { ...barsOn, trailer: '11,460 lb' }, barsOff, truckAlone })))).toMatchObject({
+      tag: 'TicketsDoNotClose',
+      path: expect.stringMatching(/^tickets/),
+    });
   });
 });

@@ -9,8 +9,12 @@ import { workingsIn } from '../helpers/specs.js';
 import { expectReplays } from '../helpers/working.js';
 
 const whole: AxleParts = {
-  gawr: lb(5200), beam: lb(5300), springs: lb(5400), hubs: lb(5500),
-  wheels: { each: lb(2800), count: 2 }, tires: { each: lb(2600), count: 2 },
+  gawr: lb(5200),
+  beam: lb(5300),
+  springs: lb(5400),
+  hubs: lb(5500),
+  wheels: { each: lb(2800), count: 2 },
+  tires: { each: lb(2600), count: 2 },
 };
 
 describe('an axle system', () => {
@@ -24,26 +28,46 @@ describe('an axle system', () => {
   it('sets every part against the GAWR', () => {
     const system = rightOf(axleSystem(whole, 'axle 1'));
     expect(system.checks.map(({ what, verdict, reserve }) => [what, verdict, show(reserve.value)])).toEqual([
-      ['axle 1 beam against GAWR', 'within', '100 lb'], ['axle 1 springs against GAWR', 'within', '200 lb'], ['axle 1 hubs against GAWR', 'within', '300 lb'],
-      ['axle 1 wheels against GAWR', 'within', '400 lb'], ['axle 1 tires against GAWR', 'within', '0 lb'],
+      ['axle 1 beam against GAWR', 'within', '100 lb'],
+      ['axle 1 springs against GAWR', 'within', '200 lb'],
+      ['axle 1 hubs against GAWR', 'within', '300 lb'],
+      ['axle 1 wheels against GAWR', 'within', '400 lb'],
+      ['axle 1 tires against GAWR', 'within', '0 lb'],
     ]);
     expect(system.checks.every(({ limit }) => limit.value.value.gte(5200))).toBe(true);
   });
   it.each(['beam', 'springs', 'hubs'] as const)('takes a %s at the GAWR and refuses one a hair below', (part) => {
     expect(show(rightOf(axleSystem({ ...whole, [part]: lb(5200) }, 'axle 1')).rating.value)).toBe('5,200 lb');
-    expect(leftOf(axleSystem({ ...whole, [part]: lb('5199.999') }, 'axle 1'))).toMatchObject({ tag: 'GawrAboveParts', of: 'axle 1', part, gawr: lb(5200), bears: lb('5199.999') });
+    expect(leftOf(axleSystem({ ...whole, [part]: lb('5199.999') }, 'axle 1'))).toMatchObject({
+      tag: 'GawrAboveParts',
+      of: 'axle 1',
+      part,
+      gawr: lb(5200),
+      bears: lb('5199.999'),
+    });
   });
   it.each(['wheels', 'tires'] as const)('counts %s and refuses a sum below the GAWR', (part) => {
     const at = rightOf(axleSystem({ ...whole, [part]: { each: lb(2600), count: 2 } }, 'axle 1'));
     expect(at.governed.bounds.find(({ name }) => name === part)?.limit.value).toEqual(lb(5200));
-    expect(leftOf(axleSystem({ ...whole, [part]: { each: lb('2599.5'), count: 2 } }, 'axle 1'))).toMatchObject({ tag: 'GawrAboveParts', part, bears: lb(5199) });
-    expect(show(rightOf(axleSystem({ ...whole, [part]: { each: lb(1300), count: 4 } }, 'axle 1')).rating.value)).toBe('5,200 lb');
+    expect(leftOf(axleSystem({ ...whole, [part]: { each: lb('2599.5'), count: 2 } }, 'axle 1'))).toMatchObject({
+      tag: 'GawrAboveParts',
+      part,
+      bears: lb(5199),
+    });
+    expect(show(rightOf(axleSystem({ ...whole, [part]: { each: lb(1300), count: 4 } }, 'axle 1')).rating.value)).toBe(
+      '5,200 lb',
+    );
   });
   it('is rated by its parts alone where no label is known, and then checks nothing', () => {
     const system = rightOf(axleSystem({ beam: lb(5200), tires: { each: lb(2540), count: 2 } }, 'axle 2'));
     expectReplays(...workingsIn(system));
-    expect([show(system.rating.value), system.governed.by.map(({ name }) => name), system.checks, system.gawr, system.notGiven])
-      .toEqual(['5,080 lb', ['tires'], [], undefined, ['springs', 'hubs', 'wheels']]);
+    expect([
+      show(system.rating.value),
+      system.governed.by.map(({ name }) => name),
+      system.checks,
+      system.gawr,
+      system.notGiven,
+    ]).toEqual(['5,080 lb', ['tires'], [], undefined, ['springs', 'hubs', 'wheels']]);
   });
   it('is rated by its label alone where no part is known, and says what is not given', () => {
     const system = rightOf(axleSystem({ gawr: lb(5200) }, 'axle 1'));
@@ -52,7 +76,9 @@ describe('an axle system', () => {
     expect(restsOn(system.rating).weakest).toBe('label');
   });
   it('keeps what a part rests on', () => {
-    const system = rightOf(axleSystem({ gawr: lb(5200), beam: given('beam by guess', lb(5200), 'estimated') }, 'axle 1'));
+    const system = rightOf(
+      axleSystem({ gawr: lb(5200), beam: given('beam by guess', lb(5200), 'estimated') }, 'axle 1'),
+    );
     expect(restsOn(system.rating)).toMatchObject({ weakest: 'estimated', inputs: [{ symbol: 'beam by guess' }] });
   });
   it('hands back what it compared', () => {
@@ -63,7 +89,11 @@ describe('an axle system', () => {
   it('refuses an axle of which nothing is known', () => {
     expect(leftOf(axleSystem({}, 'axle 3'))).toMatchObject({ chapter: 'axles', tag: 'AxleUnknown', of: 'axle 3' });
   });
-  it.each([['GAWR', { gawr: lb(0) }], ['beam', { beam: lb(-1) }], ['tires', { gawr: lb(5200), tires: { each: lb(2600), count: 0 } }]] as const)('refuses a %s of nothing', (part, parts) => {
+  it.each([
+    ['GAWR', { gawr: lb(0) }],
+    ['beam', { beam: lb(-1) }],
+    ['tires', { gawr: lb(5200), tires: { each: lb(2600), count: 0 } }],
+  ] as const)('refuses a %s of nothing', (part, parts) => {
     expect(leftOf(axleSystem(parts, 'axle 1'))).toMatchObject({ tag: 'RatingNotPositive', of: 'axle 1', part });
   });
 });
@@ -76,8 +106,13 @@ it('has words for all that can go wrong', () => {
     wordsForAxles({ chapter: 'axles', tag: 'NoAxles' }),
     wordsForAxles({ chapter: 'axles', tag: 'SharingUnknown', axles: 3 }),
   ];
-  expect(told[0]).toEqual({ asked: 'a GAWR of 5,200 lb on axle 1', found: 'beam bearing 5,000 lb', needed: 'a GAWR no higher than the weakest part: read the label and the part again' });
-  for (const { asked, found, needed } of told) expect([asked, found, needed].every((words) => words.length > 5)).toBe(true);
+  expect(told[0]).toEqual({
+    asked: 'a GAWR of 5,200 lb on axle 1',
+    found: 'beam bearing 5,000 lb',
+    needed: 'a GAWR no higher than the weakest part: read the label and the part again',
+  });
+  for (const { asked, found, needed } of told)
+    expect([asked, found, needed].every((words) => words.length > 5)).toBe(true);
   expect(new Set(told.map(({ needed }) => needed)).size).toBe(told.length);
 });
 

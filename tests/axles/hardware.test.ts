@@ -1,14 +1,32 @@
 import { describe, expect, it } from 'vitest';
-import { boltCircle, brakeCapacity, type BrakedAxle, brakeTorque, deceleration, axlesTables, stoppingDistance, usualBrakeSizes, usualHubs, wheelNutTorque, wordsForAxles } from '../../src/axles/index.js';
+import {
+  boltCircle,
+  brakeCapacity,
+  type BrakedAxle,
+  brakeTorque,
+  deceleration,
+  axlesTables,
+  stoppingDistance,
+  usualBrakeSizes,
+  usualHubs,
+  wheelNutTorque,
+  wordsForAxles,
+} from '../../src/axles/index.js';
 import { gravity, inch, lb, lbf, mm, mph, percent, show, showBrief } from '../../src/units/index.js';
 import { leftOf, rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
 
-const pair = (of: string, gawr: number, left: number, right: number): BrakedAxle => ({ of, gawr: lb(gawr), brakes: [lb(left), lb(right)] });
+const pair = (of: string, gawr: number, left: number, right: number): BrakedAxle => ({
+  of,
+  gawr: lb(gawr),
+  brakes: [lb(left), lb(right)],
+});
 
 describe('brake capacity', () => {
   it('is the sum of the brakes against the sum of the GAWRs, axle by axle and side by side', () => {
-    const { total, checks, notes } = rightOf(brakeCapacity([pair('axle 1', 7000, 3500, 3500), pair('axle 2', 7000, 3500, 3500)]));
+    const { total, checks, notes } = rightOf(
+      brakeCapacity([pair('axle 1', 7000, 3500, 3500), pair('axle 2', 7000, 3500, 3500)]),
+    );
     expect(show(total.value)).toBe('14,000 lb');
     expect(checks.map(({ what, verdict, reserve }) => `${what}: ${verdict} ${show(reserve.value)}`)).toEqual([
       'braked weight against brake capacity: within 0 lb',
@@ -28,16 +46,24 @@ describe('brake capacity', () => {
     expect(notes.map(({ tag }) => tag)).toEqual(['UnequalBrakes']);
   });
   it('counts an axle without brakes against the rest', () => {
-    const { checks, unbraked, notes } = rightOf(brakeCapacity([pair('axle 1', 3500, 1750, 1750), { of: 'axle 2', gawr: lb(3500) }]));
+    const { checks, unbraked, notes } = rightOf(
+      brakeCapacity([pair('axle 1', 3500, 1750, 1750), { of: 'axle 2', gawr: lb(3500) }]),
+    );
     expect(checks[0]?.verdict).toBe('over');
     expect(show(checks[0]!.reserve.value)).toBe('-3,500 lb');
     expect(unbraked).toEqual(['axle 2']);
     expect(notes.map(({ tag }) => tag)).toEqual(['UnbrakedAxle']);
   });
   it('refuses what cannot be', () => {
-    expect(leftOf(brakeCapacity([{ of: 'axle 1', gawr: lb(3500) }]))).toMatchObject({ tag: 'NoBrakes', axles: ['axle 1'] });
-    expect(wordsForAxles(leftOf(brakeCapacity([])) )).toMatchObject({ found: 'no axles' });
-    expect(leftOf(brakeCapacity([pair('axle 1', 0, 1, 1)]))).toMatchObject({ tag: 'HardwareNotAboveZero', what: 'axle 1 GAWR' });
+    expect(leftOf(brakeCapacity([{ of: 'axle 1', gawr: lb(3500) }]))).toMatchObject({
+      tag: 'NoBrakes',
+      axles: ['axle 1'],
+    });
+    expect(wordsForAxles(leftOf(brakeCapacity([])))).toMatchObject({ found: 'no axles' });
+    expect(leftOf(brakeCapacity([pair('axle 1', 0, 1, 1)]))).toMatchObject({
+      tag: 'HardwareNotAboveZero',
+      what: 'axle 1 GAWR',
+    });
     expect(leftOf(brakeCapacity([pair('axle 1', 3500, 0, 1750)]))).toMatchObject({ what: 'brake of axle 1' });
   });
 });
@@ -45,11 +71,17 @@ describe('brake capacity', () => {
 describe('brake torque and stops', () => {
   // loads notes, section 10: recomputed from statics
   it('need 1,941 lb ft a brake for 43.5 % of 14,000 lb on four', () => {
-    const torque = rightOf(brakeTorque({ braked: lb(14000), share: percent('43.5'), brakes: 4, loadedRadius: inch('15.3') }));
+    const torque = rightOf(
+      brakeTorque({ braked: lb(14000), share: percent('43.5'), brakes: 4, loadedRadius: inch('15.3') }),
+    );
     expect(showBrief(torque.value, 0)).toBe('1,941 lbf\u00b7ft');
     expectReplays(torque);
-    expect(leftOf(brakeTorque({ braked: lb(1), share: percent(1), brakes: 0, loadedRadius: inch(1) }))).toMatchObject({ what: 'number of brakes' });
-    expect(leftOf(brakeTorque({ braked: lb(1), share: percent(1), brakes: Number.NaN, loadedRadius: inch(1) })).tag).toBe('HardwareNotAboveZero');
+    expect(leftOf(brakeTorque({ braked: lb(1), share: percent(1), brakes: 0, loadedRadius: inch(1) }))).toMatchObject({
+      what: 'number of brakes',
+    });
+    expect(
+      leftOf(brakeTorque({ braked: lb(1), share: percent(1), brakes: Number.NaN, loadedRadius: inch(1) })).tag,
+    ).toBe('HardwareNotAboveZero');
   });
   it('take 30.7 ft from 20 mph at 14 ft/s2', () => {
     const slowing = rightOf(deceleration(lbf(14), lb('32.17404855643044619422572178477690')));
@@ -60,7 +92,10 @@ describe('brake torque and stops', () => {
   });
   it('take 484 ft with the truck brakes alone, 201 ft at 0.6 g, from 60 mph', () => {
     const alone = rightOf(deceleration(lbf(5100), lb(20500)));
-    const [weak, full] = [rightOf(stoppingDistance(mph(60), alone)), rightOf(stoppingDistance(mph(60), gravity('0.6')))];
+    const [weak, full] = [
+      rightOf(stoppingDistance(mph(60), alone)),
+      rightOf(stoppingDistance(mph(60), gravity('0.6'))),
+    ];
     expect([weak, full].map(({ value }) => showBrief(value, 0))).toEqual(['484 ft', '201 ft']);
     expectReplays(weak, full);
   });
@@ -76,13 +111,18 @@ describe('wheel nuts', () => {
   it('keep both charts for 9/16 studs', () => {
     const { charts, disagree } = rightOf(wheelNutTorque('16 in and 16.5x6.75', '9/16'));
     expect(disagree).toBe(true);
-    expect(charts.map(({ final }) => [final!.low, final!.high].map(({ value }) => show(value)).join(' to '))).toEqual(['120 lbf\u00b7ft to 130 lbf\u00b7ft', '90 lbf\u00b7ft to 120 lbf\u00b7ft']);
+    expect(charts.map(({ final }) => [final!.low, final!.high].map(({ value }) => show(value)).join(' to '))).toEqual([
+      '120 lbf\u00b7ft to 130 lbf\u00b7ft',
+      '90 lbf\u00b7ft to 120 lbf\u00b7ft',
+    ]);
     expectReplays(charts[0]!.final!.low, charts[0]!.stage1!.high);
   });
   it('find a wheel without a stud, and no wheel that is not printed', () => {
     expect(rightOf(wheelNutTorque('16.5x9.75')).disagree).toBe(false);
     expect(leftOf(wheelNutTorque('16 in and 16.5x6.75', '1/2'))).toMatchObject({ tag: 'NotTabulated' });
-    expect(leftOf(wheelNutTorque('16 in'))).toMatchObject({ nearest: ['16 in and 16.5x6.75, 9/16 stud', '16.5x9.75', '16 dual and 17.5, cone nut, 5/8 stud'] });
+    expect(leftOf(wheelNutTorque('16 in'))).toMatchObject({
+      nearest: ['16 in and 16.5x6.75, 9/16 stud', '16.5x9.75', '16 dual and 17.5, cone nut, 5/8 stud'],
+    });
   });
 });
 
@@ -96,7 +136,9 @@ describe('bolt circles', () => {
     expect(leftOf(boltCircle(inch(0), 5)).tag).toBe('HardwareNotAboveZero');
   });
   it('do not say what an axle carries: one circle stands on axles of two ratings', () => {
-    const on = usualHubs.filter(({ boltCircles }) => (boltCircles as readonly string[]).includes('5-4.5')).map(({ axleLb }) => axleLb);
+    const on = usualHubs
+      .filter(({ boltCircles }) => (boltCircles as readonly string[]).includes('5-4.5'))
+      .map(({ axleLb }) => axleLb);
     expect(on).toEqual(['2000-2200', '3500']);
   });
 });

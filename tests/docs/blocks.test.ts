@@ -7,23 +7,39 @@ import { saysSo, told } from './told.js';
 
 const project = join(import.meta.dirname, '../..');
 const docs = readdirSync(join(project, 'docs'), { recursive: true, encoding: 'utf8' })
-  .map((file) => `docs/${file.replaceAll('\\', '/')}`).filter((file) => file.endsWith('.md') && !file.startsWith('docs/api/'));
+  .map((file) => `docs/${file.replaceAll('\\', '/')}`)
+  .filter((file) => file.endsWith('.md') && !file.startsWith('docs/api/'));
 const documents = [...['README.md', 'DEVELOPERS.md'].filter((file) => existsSync(join(project, file))), ...docs];
 
-interface Block { readonly document: string; readonly line: number; readonly program: string; readonly printed: string | undefined }
+interface Block {
+  readonly document: string;
+  readonly line: number;
+  readonly program: string;
+  readonly printed: string | undefined;
+}
 
 /** The `ts` blocks of a document, each with the `text` block that follows it, if one does before anything but blank lines. */
 function blocksOf(document: string): readonly Block[] {
   const text = readFileSync(join(project, document), 'utf8');
-  return [...text.matchAll(/^```ts\n([\s\S]*?)^```\n(?:\s*```text\n([\s\S]*?)^```)?/gm)]
-    .map((match) => ({ document, line: text.slice(0, match.index).split('\n').length, program: match[1] as string, printed: match[2] }));
+  return [...text.matchAll(/^```ts\n([\s\S]*?)^```\n(?:\s*```text\n([\s\S]*?)^```)?/gm)].map((match) => ({
+    document,
+    line: text.slice(0, match.index).split('\n').length,
+    program: match[1] as string,
+    printed: match[2],
+  }));
 }
 
 const all = documents.flatMap(blocksOf);
 const blocks = all.filter(({ program }) => program.includes('import '));
 /** Blocks without imports: lines in the form of an `@example`. */
-const lists = all.filter(({ program }) => !program.includes('import ')).flatMap(({ document, program }) =>
-  program.split('\n').filter((line) => line.trim() !== '').map((line) => ({ document, ...exampleOf(line) })));
+const lists = all
+  .filter(({ program }) => !program.includes('import '))
+  .flatMap(({ document, program }) =>
+    program
+      .split('\n')
+      .filter((line) => line.trim() !== '')
+      .map((line) => ({ document, ...exampleOf(line) })),
+  );
 
 async function run({ document, line, program }: Block): Promise<string> {
   const folder = join(project, 'out/blocks');
@@ -31,7 +47,9 @@ async function run({ document, line, program }: Block): Promise<string> {
   const file = join(folder, `${document.replaceAll(/\W/g, '-')}-${line}.ts`);
   writeFileSync(file, program);
   const printed: string[] = [];
-  const log = vi.spyOn(console, 'log').mockImplementation((...parts: unknown[]) => { printed.push(parts.map(String).join(' ')); });
+  const log = vi.spyOn(console, 'log').mockImplementation((...parts: unknown[]) => {
+    printed.push(parts.map(String).join(' '));
+  });
   try {
     await import(/* @vite-ignore */ `${file}?run=${Date.now()}`);
   } finally {

@@ -8,7 +8,11 @@ const src = join(import.meta.dirname, '../../src');
 
 /** What each chapter exports. */
 export const modules: Record<string, Record<string, unknown>> = {};
-for (const { name } of chapters) modules[name] = await import(join(src, name === 'errors' ? 'errors.ts' : `${name}/index.ts`)) as Record<string, unknown>;
+for (const { name } of chapters)
+  modules[name] = (await import(join(src, name === 'errors' ? 'errors.ts' : `${name}/index.ts`))) as Record<
+    string,
+    unknown
+  >;
 
 export interface Example {
   readonly program: string;
@@ -23,6 +27,13 @@ export function exampleOf(line: string): Example {
 
 /** The chapter's own names come before those of the others, a lower chapter's before a higher one's, its samples before all. */
 export function run(program: string, chapter: string): unknown {
-  const scope = { ...Object.assign({}, either, ...Object.values(modules).reverse()) as object, ...modules[chapter], ...samples.shared, ...samples[chapter as keyof typeof samples] };
-  return (new Function(...Object.keys(scope), `return (${program});`) as (...values: unknown[]) => unknown)(...Object.values(scope));
+  const scope = {
+    ...(Object.assign({}, either, ...Object.values(modules).reverse()) as object),
+    ...modules[chapter],
+    ...samples.shared,
+    ...samples[chapter as keyof typeof samples],
+  };
+  return (new Function(...Object.keys(scope), `return (${program});`) as (...values: unknown[]) => unknown)(
+    ...Object.values(scope),
+  );
 }

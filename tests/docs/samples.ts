@@ -12,7 +12,10 @@ import { range, study } from '../../src/study/index.js';
 import { readDesignation, tireLoadRating } from '../../src/tires/index.js';
 import { degree, inch, ksi, lb, psi, ratio } from '../../src/units/index.js';
 
-const grossWeight = sum('gross weight', [given('trailer weight', lb(3200), 'scale'), given('machine weight', lb(9200))]);
+const grossWeight = sum('gross weight', [
+  given('trailer weight', lb(3200), 'scale'),
+  given('machine weight', lb(9200)),
+]);
 const gvwr = given('GVWR', lb(10000), 'label');
 const axle = (of: string) => orThrow(axleSystem({ beam: lb(5200), tires: { each: lb(2600), count: 2 } }, of));
 const tire = (designation: string) => orThrow(tireLoadRating({ designation }, { fitment: 'single', on: 'trailer' }));
@@ -25,22 +28,64 @@ const c5 = orThrow(section('C5X6.7'));
 export const samples = {
   shared: { grossWeight },
   trace: { share: given('share', ratio('0.12')), curb: given('trailer weight', lb(3200), 'scale') },
-  axles: { front: { at: given('axle 1 position', inch(187)), system: axle('axle 1') }, rear: { at: given('axle 2 position', inch(221)), system: axle('axle 2') } },
+  axles: {
+    front: { at: given('axle 1 position', inch(187)), system: axle('axle 1') },
+    rear: { at: given('axle 2 position', inch(221)), system: axle('axle 2') },
+  },
   load: {
-    lb2450: given('curb weight', lb(2450), 'scale'), share15: constant(ratio('0.15')),
-    trailer: r1, need: orThrow(securementNeed(lb(9000), 'breaking strength', 'contained')), four: Array.from({ length: 4 }, () => ({ wll: lb(6600), runs: 'direct' })),
+    lb2450: given('curb weight', lb(2450), 'scale'),
+    share15: constant(ratio('0.15')),
+    trailer: r1,
+    need: orThrow(securementNeed(lb(9000), 'breaking strength', 'contained')),
+    four: Array.from({ length: 4 }, () => ({ wll: lb(6600), runs: 'direct' })),
     crests: orThrow(crestsOf(degree(20), 'straight deck', inch(100))).crests,
-    compact: { name: 'compact', items: [{ name: 'trailer', weight: lb(3200), at: inch('161.5'), length: inch(300) }, { name: 'machine', weight: lb(9200), at: inch(171), length: inch(120) }] },
-    spread: { name: 'spread', items: [{ name: 'trailer', weight: lb(3200), at: inch('161.5'), length: inch(300) }, { name: 'machine', weight: lb(7200), at: inch('169.06'), length: inch(120) }, { name: 'front box', weight: lb(1000), at: inch(70), length: inch(0) }, { name: 'rear box', weight: lb(1000), at: inch(286), length: inch(0) }] },
-    gvwr10000: { name: 'GVWR', on: 'gross', limit: gvwr }, gvwrOf10000: rating('GVWR', gvwr),
+    compact: {
+      name: 'compact',
+      items: [
+        { name: 'trailer', weight: lb(3200), at: inch('161.5'), length: inch(300) },
+        { name: 'machine', weight: lb(9200), at: inch(171), length: inch(120) },
+      ],
+    },
+    spread: {
+      name: 'spread',
+      items: [
+        { name: 'trailer', weight: lb(3200), at: inch('161.5'), length: inch(300) },
+        { name: 'machine', weight: lb(7200), at: inch('169.06'), length: inch(120) },
+        { name: 'front box', weight: lb(1000), at: inch(70), length: inch(0) },
+        { name: 'rear box', weight: lb(1000), at: inch(286), length: inch(0) },
+      ],
+    },
+    gvwr10000: { name: 'GVWR', on: 'gross', limit: gvwr },
+    gvwrOf10000: rating('GVWR', gvwr),
   },
   tires: {
-    d: orThrow(readDesignation('ST225/75R15 113/108L LRD')), designation: orThrow(readDesignation('ST225/75R15 LRD')),
-    first: tire('ST225/75R15 LRD'), second: tire('ST205/75R15 LRC'), tires: [{ where: 'axle 1', designation: 'ST225/75R15 LRD', coldPressure: psi(65) }],
+    d: orThrow(readDesignation('ST225/75R15 113/108L LRD')),
+    designation: orThrow(readDesignation('ST225/75R15 LRD')),
+    first: tire('ST225/75R15 LRD'),
+    second: tire('ST205/75R15 LRC'),
+    tires: [{ where: 'axle 1', designation: 'ST225/75R15 LRD', coldPressure: psi(65) }],
   },
-  members: { member: { E: ksi(29000), I: c5.Ix, S: c5.Sx, allowable: orThrow(statedAllowable(ksi(20), 'an invented figure')) }, c5, c6: orThrow(section('C6X8.2')) },
-  rules: { text, table: orThrow(readLocalRules(JSON.parse(text))).stepTables[0], facts, finding: orThrow(screen(facts, federalRules)).findings[0] },
-  towing: { barsOff: { steer: lb(3845), drive: lb(4955), trailer: lb(11000) }, truckAlone: { steer: lb(4300), drive: lb(3100) }, scaleDivision: lb(20) },
+  members: {
+    member: { E: ksi(29000), I: c5.Ix, S: c5.Sx, allowable: orThrow(statedAllowable(ksi(20), 'an invented figure')) },
+    c5,
+    c6: orThrow(section('C6X8.2')),
+  },
+  rules: {
+    text,
+    table: orThrow(readLocalRules(JSON.parse(text))).stepTables[0],
+    facts,
+    finding: orThrow(screen(facts, federalRules)).findings[0],
+  },
+  towing: {
+    barsOff: { steer: lb(3845), drive: lb(4955), trailer: lb(11000) },
+    truckAlone: { steer: lb(4300), drive: lb(3100) },
+    scaleDivision: lb(20),
+  },
   assessment: { spec },
-  study: { spec, s: orThrow(study({ base: spec, vary: { 'cargo.0.front': range('100 in', '140 in', 3) }, design: { kind: 'grid' } })) },
+  study: {
+    spec,
+    s: orThrow(
+      study({ base: spec, vary: { 'cargo.0.front': range('100 in', '140 in', 3) }, design: { kind: 'grid' } }),
+    ),
+  },
 };

@@ -3,9 +3,16 @@ import { isLeft, isRight, type Either } from 'fp-ts/lib/Either.js';
 import { isUnit, type Quantity, show, showBrief, type Unit } from '../../src/units/index.js';
 
 const isRecord = (value: unknown): value is Record<string, unknown> => typeof value === 'object' && value !== null;
-const isEither = (value: unknown): value is Either<{ tag: string }, unknown> => isRecord(value) && (value['_tag'] === 'Left' || value['_tag'] === 'Right');
-const isQuantity = (value: unknown): value is Quantity<Unit> => isRecord(value) && typeof value['unit'] === 'string' && isUnit(value['unit']) && isRecord(value['value']) && 'toFixed' in value['value'];
-const isDerived = (value: unknown): value is { value: Quantity<Unit> } => isRecord(value) && 'why' in value && isQuantity(value['value']);
+const isEither = (value: unknown): value is Either<{ tag: string }, unknown> =>
+  isRecord(value) && (value['_tag'] === 'Left' || value['_tag'] === 'Right');
+const isQuantity = (value: unknown): value is Quantity<Unit> =>
+  isRecord(value) &&
+  typeof value['unit'] === 'string' &&
+  isUnit(value['unit']) &&
+  isRecord(value['value']) &&
+  'toFixed' in value['value'];
+const isDerived = (value: unknown): value is { value: Quantity<Unit> } =>
+  isRecord(value) && 'why' in value && isQuantity(value['value']);
 
 /** Figures as they print, words as they are, lists with commas; Left by its tag. */
 export function told(value: unknown): string {
@@ -34,10 +41,19 @@ function stands(written: string, all: readonly (Quantity<Unit> | string)[]): boo
   const places = digits.split('.')[1]?.length ?? 0;
   const unit = word.replaceAll('\u00b7', '*');
   return all.some((fact) => {
-    if (typeof fact === 'string') return (!isUnit(unit) && [...fact.matchAll(/-?\d[\d,]*(?:\.\d+)?/g)].some(([found]) => found.replaceAll(',', '') === digits.replaceAll(',', '')));
+    if (typeof fact === 'string')
+      return (
+        !isUnit(unit) &&
+        [...fact.matchAll(/-?\d[\d,]*(?:\.\d+)?/g)].some(
+          ([found]) => found.replaceAll(',', '') === digits.replaceAll(',', ''),
+        )
+      );
     const [rounded = ''] = showBrief(fact, places).split(' ');
     const [found, asked] = [Number(rounded.replaceAll(',', '')), Number(digits.replaceAll(',', ''))];
-    return (!isUnit(unit) || fact.unit === unit) && (about ? Math.abs(found - asked) <= Math.abs(asked) / 200 : found === asked);
+    return (
+      (!isUnit(unit) || fact.unit === unit) &&
+      (about ? Math.abs(found - asked) <= Math.abs(asked) / 200 : found === asked)
+    );
   });
 }
 
@@ -57,8 +73,13 @@ export function saysSo(written: string, value: unknown): boolean {
   if (claim.startsWith('Right') && !(isEither(value) && isRight(value))) return false;
   const all = facts(isEither(value) && isRight(value) ? value.right : value);
   const figures = [...claim.replaceAll(/'[^']*'/g, '').matchAll(figurePattern)].map(([figure]) => figure);
-  const words = [...claim.matchAll(/'([^']*)'|\b([A-Z][a-z]+[A-Z]\w*)\b/g)].map(([, quoted, tag]) => quoted ?? tag as string);
+  const words = [...claim.matchAll(/'([^']*)'|\b([A-Z][a-z]+[A-Z]\w*)\b/g)].map(
+    ([, quoted, tag]) => quoted ?? (tag as string),
+  );
   const prose = figures.length + words.length === 0;
   if (prose) return typeof value === 'object' && (!isEither(value) || /^Right\W+\w/.test(claim));
-  return figures.every((figure) => stands(figure, all) || (/over by|below/.test(claim) && stands(`-${figure}`, all))) && words.every((word) => all.includes(word));
+  return (
+    figures.every((figure) => stands(figure, all) || (/over by|below/.test(claim) && stands(`-${figure}`, all))) &&
+    words.every((word) => all.includes(word))
+  );
 }

@@ -35,12 +35,17 @@ function wholeSteps(steps: Fraction, mode: string): bigint {
   const down = floor(steps);
   const isWhole = steps.bottom === 1n;
   switch (mode) {
-    case 'down': return down;
-    case 'up': return isWhole ? down : down + 1n;
+    case 'down':
+      return down;
+    case 'up':
+      return isWhole ? down : down + 1n;
     default: {
       const size = steps.top < 0n ? -steps.top : steps.top;
       const twice = { top: 2n * size, bottom: steps.bottom };
-      const halves = mode === 'nearest' ? floor({ top: twice.top + steps.bottom, bottom: 2n * steps.bottom }) : -floor({ top: steps.bottom - twice.top, bottom: 2n * steps.bottom });
+      const halves =
+        mode === 'nearest'
+          ? floor({ top: twice.top + steps.bottom, bottom: 2n * steps.bottom })
+          : -floor({ top: steps.bottom - twice.top, bottom: 2n * steps.bottom });
       return steps.top < 0n ? -halves : halves;
     }
   }
@@ -48,7 +53,9 @@ function wholeSteps(steps: Fraction, mode: string): bigint {
 
 /** Thrown by the steps that leave the fractions: roots, powers, angles. */
 export class NotRational extends Error {}
-const irrational = (): never => { throw new NotRational('not a rational step'); };
+const irrational = (): never => {
+  throw new NotRational('not a rational step');
+};
 
 export const fractionReading: Reading<Fraction> = {
   leaf: (value) => fractionOf(value.toFixed()),
@@ -59,8 +66,15 @@ export const fractionReading: Reading<Fraction> = {
   least: (terms) => terms.reduce((best, term) => (lessThan(term, best) ? term : best)),
   greatest: (terms) => terms.reduce((best, term) => (lessThan(best, term) ? term : best)),
   convert: (a, factor) => over(times(a, fractionOf(factor.times.toFixed())), fractionOf(factor.over.toFixed())),
-  round: (a, step, mode) => times(fraction(wholeSteps(over(a, fractionOf(step.toFixed())), mode)), fractionOf(step.toFixed())),
-  squareRoot: irrational, power: irrational, sine: irrational, cosine: irrational, tangent: irrational, arcSine: irrational, arcTangent: irrational,
+  round: (a, step, mode) =>
+    times(fraction(wholeSteps(over(a, fractionOf(step.toFixed())), mode)), fractionOf(step.toFixed())),
+  squareRoot: irrational,
+  power: irrational,
+  sine: irrational,
+  cosine: irrational,
+  tangent: irrational,
+  arcSine: irrational,
+  arcTangent: irrational,
 };
 
 /** How far a decimal stands from a fraction, as a share of the fraction (or of one when it is zero). */

@@ -2,7 +2,11 @@
 import { isLeft } from 'fp-ts/lib/Either.js';
 import { convert, parseMeasure, show } from '../../src/units/index.js';
 
-const measures = [['mass', 'kg'], ['length', 'mm'], ['pressure', 'kPa']] as const;
+const measures = [
+  ['mass', 'kg'],
+  ['length', 'mm'],
+  ['pressure', 'kPa'],
+] as const;
 
 function inMetric(text: string): string {
   for (const [dimension, unit] of measures) {

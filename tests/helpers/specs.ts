@@ -36,7 +36,8 @@ export function workingsIn(answer: unknown): readonly Derived<Unit>[] {
     if (!isRecord(value) || seen.has(value)) return;
     seen.add(value);
     if ('why' in value && 'value' in value) found.add(value as unknown as Derived<Unit>);
-    else if ('comparison' in value && 'holds' in value) [(value as unknown as Decision).left, (value as unknown as Decision).right].forEach((node) => nodes.add(node));
+    else if ('comparison' in value && 'holds' in value)
+      [(value as unknown as Decision).left, (value as unknown as Decision).right].forEach((node) => nodes.add(node));
     else Object.values(value).forEach(visit);
   };
   visit(answer);

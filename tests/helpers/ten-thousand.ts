@@ -12,11 +12,32 @@ interface Build {
 }
 
 /** Axles at 180 and 214 in; empty tongue a tenth of the empty weight given in pounds. */
-export function twoAxles({ gvwr = '10,000 lb', gawr, beam, tires, curb = '2,450 lb', tongueShare = '15 %', cargo, cargoAt = '160 in' }: Build): unknown {
-  const axle = (at: string) => ({ at, ...(gawr !== undefined && { gawr }), ...(beam !== undefined && { beam }), ...(tires !== undefined && { tires }) });
+export function twoAxles({
+  gvwr = '10,000 lb',
+  gawr,
+  beam,
+  tires,
+  curb = '2,450 lb',
+  tongueShare = '15 %',
+  cargo,
+  cargoAt = '160 in',
+}: Build): unknown {
+  const axle = (at: string) => ({
+    at,
+    ...(gawr !== undefined && { gawr }),
+    ...(beam !== undefined && { beam }),
+    ...(tires !== undefined && { tires }),
+  });
   return {
-    name: 'invented two-axle deck', tongueShare,
-    trailer: { hitch: 'ball', gvwr, sharing: 'equalised', axles: [axle('180 in'), axle('214 in')], curb: { weight: curb, tongue: '245 lb' } },
+    name: 'invented two-axle deck',
+    tongueShare,
+    trailer: {
+      hitch: 'ball',
+      gvwr,
+      sharing: 'equalised',
+      axles: [axle('180 in'), axle('214 in')],
+      curb: { weight: curb, tongue: '245 lb' },
+    },
     cargo: cargo === undefined ? [] : [{ name: 'load', weight: cargo, at: cargoAt }],
   };
 }

@@ -2,19 +2,57 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
-  addedWeightLimit, axleGroupLimit, axleGroups, commercialByWeight, federalRules, type Finding, gcwrByDefinition, licenceGroup, type Rule, screen, surgeBrakes, weightFacts, lengthFacts, yesNoFacts, type Facts,
+  addedWeightLimit,
+  axleGroupLimit,
+  axleGroups,
+  commercialByWeight,
+  federalRules,
+  type Finding,
+  gcwrByDefinition,
+  licenceGroup,
+  type Rule,
+  screen,
+  surgeBrakes,
+  weightFacts,
+  lengthFacts,
+  yesNoFacts,
+  type Facts,
 } from '../../src/rules/index.js';
 import { inch, lb, compare, foot } from '../../src/units/index.js';
 import { orFail } from '../rules/helpers.js';
 
 const pounds = fc.integer({ min: 1, max: 60000 });
 const weights = weightFacts.filter((name) => name !== 'label GCWR');
-const someFacts: fc.Arbitrary<Facts> = fc.record({
-  ...Object.fromEntries(weights.map((name) => [name, fc.option(pounds.map((n) => lb(n)), { nil: undefined })])),
-  'label GCWR': fc.oneof(fc.constant('not shown' as const), fc.constant(undefined), pounds.map((n) => lb(n + 60000))),
-  ...Object.fromEntries(lengthFacts.map((name) => [name, fc.option(fc.integer({ min: 1, max: 700 }).map((n) => inch(n)), { nil: undefined })])),
-  ...Object.fromEntries(yesNoFacts.map((name) => [name, fc.option(fc.boolean(), { nil: undefined })])),
-} as never).map((drawn) => Object.fromEntries(Object.entries(drawn as object).filter(([, value]) => value !== undefined)) as Facts);
+const someFacts: fc.Arbitrary<Facts> = fc
+  .record({
+    ...Object.fromEntries(
+      weights.map((name) => [
+        name,
+        fc.option(
+          pounds.map((n) => lb(n)),
+          { nil: undefined },
+        ),
+      ]),
+    ),
+    'label GCWR': fc.oneof(
+      fc.constant('not shown' as const),
+      fc.constant(undefined),
+      pounds.map((n) => lb(n + 60000)),
+    ),
+    ...Object.fromEntries(
+      lengthFacts.map((name) => [
+        name,
+        fc.option(
+          fc.integer({ min: 1, max: 700 }).map((n) => inch(n)),
+          { nil: undefined },
+        ),
+      ]),
+    ),
+    ...Object.fromEntries(yesNoFacts.map((name) => [name, fc.option(fc.boolean(), { nil: undefined })])),
+  } as never)
+  .map(
+    (drawn) => Object.fromEntries(Object.entries(drawn as object).filter(([, value]) => value !== undefined)) as Facts,
+  );
 
 /** Contradictory draws are refused; the law then has nothing to say about them. */
 const findings = (facts: Facts, rules: readonly Rule[] = federalRules): readonly Finding[] | undefined => {
@@ -22,110 +60,192 @@ const findings = (facts: Facts, rules: readonly Rule[] = federalRules): readonly
   return answer._tag === 'Right' ? answer.right.findings : undefined;
 };
 
-const holdsBySign = { '<': (sign: number) => sign < 0, '<=': (sign: number) => sign <= 0, '>': (sign: number) => sign > 0, '>=': (sign: number) => sign >= 0, '=': (sign: number) => sign === 0 };
+const holdsBySign = {
+  '<': (sign: number) => sign < 0,
+  '<=': (sign: number) => sign <= 0,
+  '>': (sign: number) => sign > 0,
+  '>=': (sign: number) => sign >= 0,
+  '=': (sign: number) => sign === 0,
+};
 
 describe('screening', () => {
   it('the sign of the distance agrees with the operator', () => {
     let seen = 0;
-    fc.assert(fc.property(someFacts, (facts) => {
-      for (const { answers } of findings(facts) ?? []) {
-        for (const { decision, distance } of answers) {
-          if (decision === undefined || distance === undefined) continue;
-          seen += 1;
-          expect(holdsBySign[decision.comparison](Math.sign(distance.value.value.toNumber()))).toBe(decision.holds);
+    fc.assert(
+      fc.property(someFacts, (facts) => {
+        for (const { answers } of findings(facts) ?? []) {
+          for (const { decision, distance } of answers) {
+            if (decision === undefined || distance === undefined) continue;
+            seen += 1;
+            expect(holdsBySign[decision.comparison](Math.sign(distance.value.value.toNumber()))).toBe(decision.holds);
+          }
         }
-      }
-    }), { numRuns: 60 });
+      }),
+      { numRuns: 60 },
+    );
     expect(seen).toBeGreaterThan(100);
   });
   it('one more fact never turns a settled answer round', () => {
     let settled = 0;
-    fc.assert(fc.property(someFacts, fc.nat(), (facts, which) => {
-      const names = Object.keys(facts) as (keyof Facts)[];
-      const dropped = names[which % Math.max(1, names.length)];
-      const more = findings(facts);
-      const less = findings(Object.fromEntries(Object.entries(facts).filter(([name]) => name !== dropped)) as Facts);
-      // "actual weights within ratings" is a statement about the weights that are not given: taking it away may only unsettle.
-      if (more === undefined || less === undefined) return;
-      less.forEach(({ outcome }, i) => {
-        if (outcome === 'cannot tell') return;
-        settled += 1;
-        expect(more[i]?.outcome, `${more[i]?.rule.id} without ${String(dropped)}`).toBe(outcome);
-      });
-    }), { numRuns: 150 });
+    fc.assert(
+      fc.property(someFacts, fc.nat(), (facts, which) => {
+        const names = Object.keys(facts) as (keyof Facts)[];
+        const dropped = names[which % Math.max(1, names.length)];
+        const more = findings(facts);
+        const less = findings(Object.fromEntries(Object.entries(facts).filter(([name]) => name !== dropped)) as Facts);
+        // "actual weights within ratings" is a statement about the weights that are not given: taking it away may only unsettle.
+        if (more === undefined || less === undefined) return;
+        less.forEach(({ outcome }, i) => {
+          if (outcome === 'cannot tell') return;
+          settled += 1;
+          expect(more[i]?.outcome, `${more[i]?.rule.id} without ${String(dropped)}`).toBe(outcome);
+        });
+      }),
+      { numRuns: 150 },
+    );
     expect(settled).toBeGreaterThan(100);
   });
   it('cannot tell exactly when something is missing', () => {
-    fc.assert(fc.property(someFacts, (facts) => {
-      for (const { outcome, missing } of findings(facts) ?? []) expect(outcome === 'cannot tell').toBe(missing.length > 0);
-    }), { numRuns: 60 });
+    fc.assert(
+      fc.property(someFacts, (facts) => {
+        for (const { outcome, missing } of findings(facts) ?? [])
+          expect(outcome === 'cannot tell').toBe(missing.length > 0);
+      }),
+      { numRuns: 60 },
+    );
   });
   it('a rule says the same alone as among all', () => {
-    fc.assert(fc.property(someFacts, (facts) => {
-      for (const { rule, outcome } of findings(facts) ?? []) expect(findings(facts, [rule])?.[0]?.outcome).toBe(outcome);
-    }), { numRuns: 10 });
+    fc.assert(
+      fc.property(someFacts, (facts) => {
+        for (const { rule, outcome } of findings(facts) ?? [])
+          expect(findings(facts, [rule])?.[0]?.outcome).toBe(outcome);
+      }),
+      { numRuns: 10 },
+    );
   });
 });
 
 describe('combinations', () => {
   const unit = fc.record({ gvwr: pounds.map((n) => lb(n)), gross: pounds.map((n) => lb(n)) });
   it('GCWR never falls when a unit gets heavier, and is at least what the combination weighs', () => {
-    fc.assert(fc.property(unit, unit, pounds, (powerUnit, trailer, more) => {
-      const base = orFail(gcwrByDefinition({ powerUnit, towed: [trailer], labelGcwr: 'not shown' })).gcwr.value;
-      const heavier = orFail(gcwrByDefinition({ powerUnit, towed: [{ ...trailer, gross: lb(trailer.gross.value.plus(more)) }], labelGcwr: 'not shown' })).gcwr.value;
-      expect(compare(heavier, base)).toBeGreaterThanOrEqual(0);
-      expect(compare(base, lb(powerUnit.gross.value.plus(trailer.gross.value)))).toBeGreaterThanOrEqual(0);
-    }));
+    fc.assert(
+      fc.property(unit, unit, pounds, (powerUnit, trailer, more) => {
+        const base = orFail(gcwrByDefinition({ powerUnit, towed: [trailer], labelGcwr: 'not shown' })).gcwr.value;
+        const heavier = orFail(
+          gcwrByDefinition({
+            powerUnit,
+            towed: [{ ...trailer, gross: lb(trailer.gross.value.plus(more)) }],
+            labelGcwr: 'not shown',
+          }),
+        ).gcwr.value;
+        expect(compare(heavier, base)).toBeGreaterThanOrEqual(0);
+        expect(compare(base, lb(powerUnit.gross.value.plus(trailer.gross.value)))).toBeGreaterThanOrEqual(0);
+      }),
+    );
   });
   it('the functions and the rows give one answer', () => {
-    fc.assert(fc.property(fc.integer({ min: 5000, max: 40000 }), fc.integer({ min: 1000, max: 40000 }), (truck, trailer) => {
-      const combination = { powerUnit: { gvwr: lb(truck), gross: 'not above GVWR' }, towed: [{ gvwr: lb(trailer), gross: 'not above GVWR' }], labelGcwr: 'not shown' } as const;
-      const found = findings({ 'tow vehicle GVWR': lb(truck), 'trailer GVWR': lb(trailer), 'label GCWR': 'not shown', 'actual weights within ratings': true, commercial: true, interstate: true }) as readonly Finding[];
-      const says = (id: string): boolean => found.find(({ rule }) => rule.id === id)?.outcome === 'applies';
-      const group = orFail(licenceGroup(combination)).group;
-      expect([says('cdl-A'), says('cdl-B')]).toEqual([group === 'A', group === 'B']);
-      const commercial = orFail(commercialByWeight(combination)).reachesLine;
-      expect(says('cmv-390')).toBe(commercial);
-      expect(says('surge-1') || says('surge-2')).toBe(commercial && orFail(surgeBrakes(lb(trailer), lb(truck))).accepted);
-    }), { numRuns: 80 });
+    fc.assert(
+      fc.property(fc.integer({ min: 5000, max: 40000 }), fc.integer({ min: 1000, max: 40000 }), (truck, trailer) => {
+        const combination = {
+          powerUnit: { gvwr: lb(truck), gross: 'not above GVWR' },
+          towed: [{ gvwr: lb(trailer), gross: 'not above GVWR' }],
+          labelGcwr: 'not shown',
+        } as const;
+        const found = findings({
+          'tow vehicle GVWR': lb(truck),
+          'trailer GVWR': lb(trailer),
+          'label GCWR': 'not shown',
+          'actual weights within ratings': true,
+          commercial: true,
+          interstate: true,
+        }) as readonly Finding[];
+        const says = (id: string): boolean => found.find(({ rule }) => rule.id === id)?.outcome === 'applies';
+        const group = orFail(licenceGroup(combination)).group;
+        expect([says('cdl-A'), says('cdl-B')]).toEqual([group === 'A', group === 'B']);
+        const commercial = orFail(commercialByWeight(combination)).reachesLine;
+        expect(says('cmv-390')).toBe(commercial);
+        expect(says('surge-1') || says('surge-2')).toBe(
+          commercial && orFail(surgeBrakes(lb(trailer), lb(truck))).accepted,
+        );
+      }),
+      { numRuns: 80 },
+    );
   });
   it('added weight limit rises to 100 lb and stays there', () => {
-    fc.assert(fc.property(pounds, pounds, (a, b) => {
-      const [low, high] = [Math.min(a, b), Math.max(a, b)].map((gvwr) => orFail(addedWeightLimit(lb(gvwr))).value);
-      expect(compare(low as NonNullable<typeof low>, high as NonNullable<typeof high>)).toBeLessThanOrEqual(0);
-      expect(compare(high as NonNullable<typeof high>, lb(100))).toBeLessThanOrEqual(0);
-    }));
+    fc.assert(
+      fc.property(pounds, pounds, (a, b) => {
+        const [low, high] = [Math.min(a, b), Math.max(a, b)].map((gvwr) => orFail(addedWeightLimit(lb(gvwr))).value);
+        expect(compare(low as NonNullable<typeof low>, high as NonNullable<typeof high>)).toBeLessThanOrEqual(0);
+        expect(compare(high as NonNullable<typeof high>, lb(100))).toBeLessThanOrEqual(0);
+      }),
+    );
   });
 });
 
 describe('axle groups', () => {
-  const options = fc.record({ tie: fc.constantFrom('up' as const, 'down' as const), lengthRounding: fc.constantFrom('none' as const, 'nearest foot, halves up' as const, 'nearest foot, halves down' as const) });
+  const options = fc.record({
+    tie: fc.constantFrom('up' as const, 'down' as const),
+    lengthRounding: fc.constantFrom(
+      'none' as const,
+      'nearest foot, halves up' as const,
+      'nearest foot, halves down' as const,
+    ),
+  });
   it('a longer group may never weigh less', () => {
-    fc.assert(fc.property(fc.integer({ min: 2, max: 9 }), fc.integer({ min: 1, max: 900 }), fc.integer({ min: 1, max: 900 }), fc.boolean(), options, (count, a, b, twoTandems, how) => {
-      const [short, long] = [Math.min(a, b), Math.max(a, b)].map((length) => orFail(axleGroupLimit({ count, length: inch(length), twoTandems }, how)).limit.value);
-      expect(compare(short as NonNullable<typeof short>, long as NonNullable<typeof long>)).toBeLessThanOrEqual(0);
-    }));
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 2, max: 9 }),
+        fc.integer({ min: 1, max: 900 }),
+        fc.integer({ min: 1, max: 900 }),
+        fc.boolean(),
+        options,
+        (count, a, b, twoTandems, how) => {
+          const [short, long] = [Math.min(a, b), Math.max(a, b)].map(
+            (length) => orFail(axleGroupLimit({ count, length: inch(length), twoTandems }, how)).limit.value,
+          );
+          expect(compare(short as NonNullable<typeof short>, long as NonNullable<typeof long>)).toBeLessThanOrEqual(0);
+        },
+      ),
+    );
   });
   it('ties up and ties down are 0 or 500 lb apart, and within 250 lb of the formula', () => {
-    fc.assert(fc.property(fc.integer({ min: 2, max: 9 }), fc.integer({ min: 9, max: 80 }), (count, length) => {
-      const [up, down] = (['up', 'down'] as const).map((tie) => orFail(axleGroupLimit({ count, length: foot(length), twoTandems: false }, { tie, lengthRounding: 'none' })));
-      const figures = [up, down].map((found) => found?.byFormula?.value.value.toNumber() ?? Number.NaN);
-      const exact = up?.exact?.value.value.toNumber() ?? Number.NaN;
-      expect([0, 500]).toContain((figures[0] as number) - (figures[1] as number));
-      for (const figure of figures) expect(Math.abs(figure - exact)).toBeLessThanOrEqual(250.000001);
-      // The published form, in plain numbers: a second reading of the formula.
-      expect(exact).toBeCloseTo(500 * ((length * count) / (count - 1) + 12 * count + 36), 6);
-    }));
+    fc.assert(
+      fc.property(fc.integer({ min: 2, max: 9 }), fc.integer({ min: 9, max: 80 }), (count, length) => {
+        const [up, down] = (['up', 'down'] as const).map((tie) =>
+          orFail(axleGroupLimit({ count, length: foot(length), twoTandems: false }, { tie, lengthRounding: 'none' })),
+        );
+        const figures = [up, down].map((found) => found?.byFormula?.value.value.toNumber() ?? Number.NaN);
+        const exact = up?.exact?.value.value.toNumber() ?? Number.NaN;
+        expect([0, 500]).toContain((figures[0] as number) - (figures[1] as number));
+        for (const figure of figures) expect(Math.abs(figure - exact)).toBeLessThanOrEqual(250.000001);
+        // The published form, in plain numbers: a second reading of the formula.
+        expect(exact).toBeCloseTo(500 * ((length * count) / (count - 1) + 12 * count + 36), 6);
+      }),
+    );
   });
   it('n axles have n (n + 1) / 2 groups, and each limit is the one the run has by itself', () => {
-    fc.assert(fc.property(fc.array(fc.integer({ min: 20, max: 300 }), { minLength: 1, maxLength: 5 }), (gaps) => {
-      const positions = gaps.reduce<number[]>((all, gap) => [...all, (all.at(-1) ?? 0) + gap], [0]);
-      const { groups } = orFail(axleGroups(positions.map((at) => ({ behind: inch(at) })), { tie: 'down', lengthRounding: 'none' }));
-      expect(groups.length).toBe((positions.length * (positions.length + 1)) / 2);
-      for (const { first, last, kind, limit } of groups) {
-        const run = { count: last - first + 1, length: inch((positions[last - 1] as number) - (positions[first - 1] as number)), twoTandems: kind === 'two tandems' };
-        expect(compare(orFail(axleGroupLimit(run, { tie: 'down', lengthRounding: 'none' })).limit.value, limit.value)).toBe(0);
-      }
-    }), { numRuns: 60 });
+    fc.assert(
+      fc.property(fc.array(fc.integer({ min: 20, max: 300 }), { minLength: 1, maxLength: 5 }), (gaps) => {
+        const positions = gaps.reduce<number[]>((all, gap) => [...all, (all.at(-1) ?? 0) + gap], [0]);
+        const { groups } = orFail(
+          axleGroups(
+            positions.map((at) => ({ behind: inch(at) })),
+            { tie: 'down', lengthRounding: 'none' },
+          ),
+        );
+        expect(groups.length).toBe((positions.length * (positions.length + 1)) / 2);
+        for (const { first, last, kind, limit } of groups) {
+          const run = {
+            count: last - first + 1,
+            length: inch((positions[last - 1] as number) - (positions[first - 1] as number)),
+            twoTandems: kind === 'two tandems',
+          };
+          expect(
+            compare(orFail(axleGroupLimit(run, { tie: 'down', lengthRounding: 'none' })).limit.value, limit.value),
+          ).toBe(0);
+        }
+      }),
+      { numRuns: 60 },
+    );
   });
 });

@@ -8,19 +8,34 @@ import { workingsIn } from '../helpers/specs.js';
 import { expectReplays } from '../helpers/working.js';
 
 describe('curb weight', () => {
-  const parts = [{ name: 'frame', weight: lb(1000), at: inch(150) }, { name: 'axles', weight: lb(500), at: inch(180) }];
+  const parts = [
+    { name: 'frame', weight: lb(1000), at: inch(150) },
+    { name: 'axles', weight: lb(500), at: inch(180) },
+  ];
   it('is the sum of its parts and acts where their moments put it', () => {
     const curb = rightOf(curbWeight(parts));
     expectReplays(...workingsIn(curb));
-    expect([show(curb.weight.value), show(curb.at.value), curb.lines.map(({ name }) => name)]).toEqual(['1,500 lb', '160 in', ['frame', 'axles']]);
+    expect([show(curb.weight.value), show(curb.at.value), curb.lines.map(({ name }) => name)]).toEqual([
+      '1,500 lb',
+      '160 in',
+      ['frame', 'axles'],
+    ]);
   });
   it('is as weak as its weakest part', () => {
-    const curb = rightOf(curbWeight([{ name: 'frame', weight: given('frame weight', lb(1000), 'scale'), at: inch(150) }, { name: 'deck', weight: given('deck weight', lb(600), 'estimated'), at: inch(170) }]));
+    const curb = rightOf(
+      curbWeight([
+        { name: 'frame', weight: given('frame weight', lb(1000), 'scale'), at: inch(150) },
+        { name: 'deck', weight: given('deck weight', lb(600), 'estimated'), at: inch(170) },
+      ]),
+    );
     expect(restsOn(curb.weight)).toMatchObject({ weakest: 'estimated', inputs: [{ symbol: 'deck weight' }] });
   });
   it('of nothing is refused', () => {
     expect(leftOf(curbWeight([]))).toMatchObject({ tag: 'NothingWeighed' });
-    expect(leftOf(curbWeight([{ name: 'air', weight: lb(0), at: inch(1) }]))).toMatchObject({ tag: 'NothingWeighed', gross: lb(0) });
+    expect(leftOf(curbWeight([{ name: 'air', weight: lb(0), at: inch(1) }]))).toMatchObject({
+      tag: 'NothingWeighed',
+      gross: lb(0),
+    });
   });
 });
 
@@ -32,13 +47,27 @@ describe('balance', () => {
   it('puts a machine on the axles and the coupler (case R1 of the notes, plain statics)', () => {
     const result = rightOf(balance([trailer, machine(171)], { axlesAt }));
     expectReplays(...workingsIn(result));
-    expect([result.gross, result.tongue, result.axleLoad].map(({ value }) => show(value))).toEqual(['12,400 lb', '1,400 lb', '11,000 lb']);
-    expect(result.lines.map(({ name, moment }) => [name, show(moment.value)])).toEqual([['trailer', '516,800 lb·in'], ['machine', '1,573,200 lb·in']]);
+    expect([result.gross, result.tongue, result.axleLoad].map(({ value }) => show(value))).toEqual([
+      '12,400 lb',
+      '1,400 lb',
+      '11,000 lb',
+    ]);
+    expect(result.lines.map(({ name, moment }) => [name, show(moment.value)])).toEqual([
+      ['trailer', '516,800 lb·in'],
+      ['machine', '1,573,200 lb·in'],
+    ]);
     expect(result.tongueShare.value.value.times(12400).toDecimalPlaces(20).toNumber()).toBe(1400);
   });
   it('moves 48.42 lb to the tongue for an inch forward (case R1)', () => {
-    const [here, ahead] = [171, 170].map((at) => rightOf(balance([trailer, machine(at)], { axlesAt })).tongue.value.value);
-    expect(ahead?.minus(here ?? 0).toDecimalPlaces(2).toNumber()).toBe(48.42);
+    const [here, ahead] = [171, 170].map(
+      (at) => rightOf(balance([trailer, machine(at)], { axlesAt })).tongue.value.value,
+    );
+    expect(
+      ahead
+        ?.minus(here ?? 0)
+        .toDecimalPlaces(2)
+        .toNumber(),
+    ).toBe(48.42);
   });
   it('of a machine over the axles leaves the tongue as it was', () => {
     expect(show(rightOf(balance([trailer, machine(190)], { axlesAt })).tongue.value)).toBe('480 lb');
@@ -50,27 +79,48 @@ describe('balance', () => {
   });
   it('takes a trailer all on its tongue, and refuses a tongue heavier than its trailer', () => {
     expect(show(rightOf(balance([{ ...trailer, tongue: lb(3200) }], { axlesAt })).axleLoad.value)).toBe('0 lb');
-    expect(leftOf(balance([{ ...trailer, tongue: lb('3200.01') }], { axlesAt }))).toMatchObject({ tag: 'TongueAboveWeight', of: 'trailer', weight: lb(3200) });
+    expect(leftOf(balance([{ ...trailer, tongue: lb('3200.01') }], { axlesAt }))).toMatchObject({
+      tag: 'TongueAboveWeight',
+      of: 'trailer',
+      weight: lb(3200),
+    });
   });
   it('needs axles behind the coupler', () => {
     expect(rightOf(balance([trailer], { axlesAt: inch('0.001') })).gross.value).toEqual(lb(3200));
-    for (const at of [0, -1]) expect(leftOf(balance([trailer], { axlesAt: inch(at) }))).toMatchObject({ tag: 'AxlesNotBehindCoupler', axlesAt: inch(at) });
+    for (const at of [0, -1])
+      expect(leftOf(balance([trailer], { axlesAt: inch(at) }))).toMatchObject({
+        tag: 'AxlesNotBehindCoupler',
+        axlesAt: inch(at),
+      });
   });
   it('needs a weight', () => {
     expect(leftOf(balance([], { axlesAt }))).toMatchObject({ tag: 'NothingWeighed' });
-    expect(leftOf(balance([{ name: 'air', weight: lb(0), at: inch(10) }], { axlesAt }))).toMatchObject({ tag: 'NothingWeighed', gross: lb(0) });
+    expect(leftOf(balance([{ name: 'air', weight: lb(0), at: inch(10) }], { axlesAt }))).toMatchObject({
+      tag: 'NothingWeighed',
+      gross: lb(0),
+    });
   });
   it('hands back what it compared', () => {
     const { decisions } = rightOf(balance([trailer, machine(171)], { axlesAt }));
-    expect(decisions.map(({ left, comparison, right }) => `${left.symbol} ${comparison} ${right.symbol ?? right.value.value.toFixed()}`))
-      .toEqual(['axle position > 0', 'trailer tongue load <= trailer weight', 'gross weight > 0']);
+    expect(
+      decisions.map(
+        ({ left, comparison, right }) => `${left.symbol} ${comparison} ${right.symbol ?? right.value.value.toFixed()}`,
+      ),
+    ).toEqual(['axle position > 0', 'trailer tongue load <= trailer weight', 'gross weight > 0']);
   });
 });
 
 it('has words for what can go wrong', () => {
   const errors: BalanceError[] = [
-    leftOf(balance([], { axlesAt: inch(190) })), leftOf(balance([], { axlesAt: inch(0) })),
-    leftOf(balance([{ name: 'trailer', weight: lb(100), tongue: lb(101) }], { axlesAt: inch(190) })), { chapter: 'load', tag: 'NoLimits' },
+    leftOf(balance([], { axlesAt: inch(190) })),
+    leftOf(balance([], { axlesAt: inch(0) })),
+    leftOf(balance([{ name: 'trailer', weight: lb(100), tongue: lb(101) }], { axlesAt: inch(190) })),
+    { chapter: 'load', tag: 'NoLimits' },
   ];
-  expect(errors.map((error) => wordsForLoad(error).found)).toEqual(['a weight of 0 lb', 'axles 0 in behind the coupler', 'a tongue load of 101 lb on a weight of 100 lb', 'no rating that limits it']);
+  expect(errors.map((error) => wordsForLoad(error).found)).toEqual([
+    'a weight of 0 lb',
+    'axles 0 in behind the coupler',
+    'a tongue load of 101 lb on a weight of 100 lb',
+    'no rating that limits it',
+  ]);
 });

@@ -9,7 +9,11 @@ const scaled = { frontAxle: lb(3600), rearAxle: lb(2400), wheelbase: inch(50), f
 describe('machineBalance', () => {
   it('2,400 of 6,000 lb on the rear axle: 20 in behind the front axle', () => {
     const answer = rightOf(machineBalance(scaled));
-    expect([show(answer.weight.value), show(answer.behindFrontAxle.value), show(answer.balancePoint.value)]).toEqual(['6,000 lb', '20 in', '50 in']);
+    expect([show(answer.weight.value), show(answer.behindFrontAxle.value), show(answer.balancePoint.value)]).toEqual([
+      '6,000 lb',
+      '20 in',
+      '50 in',
+    ]);
     expectReplays(answer.weight, answer.behindFrontAxle, answer.balancePoint);
   });
   it('refuses a machine of no weight or no wheelbase', () => {

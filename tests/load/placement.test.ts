@@ -12,7 +12,14 @@ const names = (limits: readonly { name: string }[]): string[] => limits.map(({ n
 
 describe('placementWindow', () => {
   it('names every limit that ties at an end', () => {
-    const tied = { ...r1, tongueLimits: [rating('receiver tongue', lb(1400)), rating('coupler tongue', lb(1400)), rating('ball mount tongue', lb(1500))] };
+    const tied = {
+      ...r1,
+      tongueLimits: [
+        rating('receiver tongue', lb(1400)),
+        rating('coupler tongue', lb(1400)),
+        rating('ball mount tongue', lb(1500)),
+      ],
+    };
     expect(names(rightOf(placementWindow(tied, machine)).lower.setBy)).toEqual(['receiver tongue', 'coupler tongue']);
   });
   it('answers an empty window with both sides and their figures', () => {
@@ -22,7 +29,9 @@ describe('placementWindow', () => {
     expect(names(window.lower.setBy)).toEqual(['receiver tongue']);
     expect(names(window.upper.setBy)).toEqual(['guideline low']);
     const found = window.notes.find(({ tag }) => tag === 'EmptyWindow');
-    expect(found?.says).toContain('receiver tongue asks for a balance point at 179.26 in or further back, guideline low for 174.3 in or further forward');
+    expect(found?.says).toContain(
+      'receiver tongue asks for a balance point at 179.26 in or further back, guideline low for 174.3 in or further forward',
+    );
     expectReplays(window.width);
   });
   it('is not empty when the two ends tie exactly', () => {
@@ -36,19 +45,32 @@ describe('placementWindow', () => {
     expect([names(window.lower.setBy), names(window.upper.setBy)]).toEqual([['deck front'], ['deck rear']]);
     expect(show(window.lower.machineFront.value)).toBe('58 in');
     expect(show(window.upper.at.value)).toBe('230 in');
-    expect(window.notes.map(({ tag }) => tag)).toEqual(['BehindTheAxles', 'NoGuideline', 'NoTongueLimit', 'NoAxleLimit', 'GrossNotHere']);
+    expect(window.notes.map(({ tag }) => tag)).toEqual([
+      'BehindTheAxles',
+      'NoGuideline',
+      'NoTongueLimit',
+      'NoAxleLimit',
+      'GrossNotHere',
+    ]);
   });
   it('closes weight limits in by the uncertainty, and leaves the deck limits', () => {
     const window = rightOf(placementWindow(r1, machine));
-    expect([showBrief(window.sure.lower.at.value), showBrief(window.sure.upper.at.value), window.sure.empty]).toEqual(['173 in', '172.3 in', true]);
+    expect([showBrief(window.sure.lower.at.value), showBrief(window.sure.upper.at.value), window.sure.empty]).toEqual([
+      '173 in',
+      '172.3 in',
+      true,
+    ]);
     expect(window.notes.map(({ tag }) => tag)).toContain('WindowWithinUncertainty');
-    const deckOnly = rightOf(placementWindow({ ...r1, guideline: 'no guideline', tongueLimits: [], axleLimits: [] }, machine));
+    const deckOnly = rightOf(
+      placementWindow({ ...r1, guideline: 'no guideline', tongueLimits: [], axleLimits: [] }, machine),
+    );
     expect(show(deckOnly.sure.lower.at.value)).toBe(show(deckOnly.lower.at.value));
   });
   it('at a sure end, the tongue stays within its limit wherever in the doubt the balance point lies', () => {
     const wide = { ...r1, guideline: band(8, 15) };
     const { sure } = rightOf(placementWindow(wide, machine));
-    const at = (place: Decimal): Decimal => new Decimal(480).plus(new Decimal(9200).times(new Decimal(1).minus(place.div(190))));
+    const at = (place: Decimal): Decimal =>
+      new Decimal(480).plus(new Decimal(9200).times(new Decimal(1).minus(place.div(190))));
     expect(at(sure.lower.at.value.value.minus(2)).toFixed(6)).toBe('1400.000000');
     expect(at(sure.upper.at.value.value.plus(2)).toFixed(6)).toBe('992.000000');
   });
@@ -67,7 +89,9 @@ describe('placementWindow', () => {
   });
   it('hands back what it decided on, and every one of them held', () => {
     const { decisions } = rightOf(placementWindow(r1, machine));
-    expect(decisions.map(({ left, comparison }) => `${left.symbol} ${comparison}`)).toEqual(expect.arrayContaining(['machine weight >', 'deck front <=', 'machine length >', 'balance point uncertainty >=']));
+    expect(decisions.map(({ left, comparison }) => `${left.symbol} ${comparison}`)).toEqual(
+      expect.arrayContaining(['machine weight >', 'deck front <=', 'machine length >', 'balance point uncertainty >=']),
+    );
     expect(decisions.every(({ holds }) => holds)).toBe(true);
   });
   it('takes any unit', () => {
@@ -90,7 +114,13 @@ describe('placementWindow', () => {
 
 describe('placeForTongueShare', () => {
   it('answers a place behind the axles when that is what the share needs', () => {
-    const place = rightOf(placeForTongueShare({ ...r1, items: [{ name: 'trailer', weight: lb(3200), tongue: lb(1400) }] }, lb(2000), percent(10)));
+    const place = rightOf(
+      placeForTongueShare(
+        { ...r1, items: [{ name: 'trailer', weight: lb(3200), tongue: lb(1400) }] },
+        lb(2000),
+        percent(10),
+      ),
+    );
     expect(compare(place.at.value, inch(190))).toBe(1);
   });
   it('refuses a share above the whole', () => {
@@ -108,7 +138,10 @@ describe('heaviestMachine', () => {
     expect(showBrief(answer.sure.heaviest.value)).toBe('8,921.74 lb');
     expectReplays(answer.heaviest, answer.sure.heaviest);
     // each pair that may close was a decision: 3 front limits x 3 rear limits, nominal and sure, beside the guards
-    expect(answer.decisions.filter(({ left }) => left.symbol?.startsWith('closing of') === true && left.kind === 'computed').length).toBeGreaterThanOrEqual(18);
+    expect(
+      answer.decisions.filter(({ left }) => left.symbol?.startsWith('closing of') === true && left.kind === 'computed')
+        .length,
+    ).toBeGreaterThanOrEqual(18);
   });
   it('says when the empty trailer is over already', () => {
     const answer = rightOf(heaviestMachine({ ...r1, tongueLimits: [rating('receiver tongue', lb(300))] }, machine));
@@ -122,13 +155,19 @@ describe('heaviestMachine', () => {
     expect(answer.exists).toBe(false);
   });
   it('names a lightest machine when one must relieve the tongue from behind the axles', () => {
-    const heavyNose = { ...r1, items: [{ name: 'trailer', weight: lb(3200), tongue: lb(1600) }], guideline: 'no guideline' as const };
+    const heavyNose = {
+      ...r1,
+      items: [{ name: 'trailer', weight: lb(3200), tongue: lb(1600) }],
+      guideline: 'no guideline' as const,
+    };
     const answer = rightOf(heaviestMachine(heavyNose, { ...machine, uncertainty: inch(0) }));
     // 200 lb too much x 190 in = 38,000 lb in, relieved 40 in behind the axles at most: 950 lb
     expect(showBrief(answer.lightest?.value ?? lb(0))).toBe('950 lb');
     expect(answer.exists).toBe(true);
   });
   it('says that nothing limits the weight when no pair of limits closes', () => {
-    expect(leftOf(heaviestMachine({ ...r1, guideline: 'no guideline', tongueLimits: [], axleLimits: [] }, machine)).tag).toBe('NothingLimits');
+    expect(
+      leftOf(heaviestMachine({ ...r1, guideline: 'no guideline', tongueLimits: [], axleLimits: [] }, machine)).tag,
+    ).toBe('NothingLimits');
   });
 });

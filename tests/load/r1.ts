@@ -5,7 +5,8 @@ import { guideline, type Guideline, type MachineToPlace, type TrailerForPlacing 
 import { inch, lb, percent } from '../../src/units/index.js';
 import { rightOf } from '../helpers/either.js';
 
-export const band = (low: number, high: number): Guideline => rightOf(guideline(percent(low), percent(high), fromMemory('a band for the test')));
+export const band = (low: number, high: number): Guideline =>
+  rightOf(guideline(percent(low), percent(high), fromMemory('a band for the test')));
 
 export const r1: TrailerForPlacing = {
   items: [{ name: 'trailer', weight: lb(3200), tongue: lb(480) }],
@@ -16,4 +17,9 @@ export const r1: TrailerForPlacing = {
   axleLimits: [rating('axle group', lb(14000))],
 };
 
-export const machine: MachineToPlace = { weight: given('machine weight', lb(9200), 'scale', 'cargo.0.weight'), length: inch(120), balancePoint: inch(52), uncertainty: inch(2) };
+export const machine: MachineToPlace = {
+  weight: given('machine weight', lb(9200), 'scale', 'cargo.0.weight'),
+  length: inch(120),
+  balancePoint: inch(52),
+  uncertainty: inch(2),
+};

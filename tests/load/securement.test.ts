@@ -5,7 +5,8 @@ import { lb, show } from '../../src/units/index.js';
 import { expectReplays } from '../helpers/working.js';
 import { leftOf, rightOf } from '../helpers/either.js';
 
-const shown = (forces: Record<string, { value: Parameters<typeof show>[0] }>): string[] => Object.values(forces).map(({ value }) => show(value));
+const shown = (forces: Record<string, { value: Parameters<typeof show>[0] }>): string[] =>
+  Object.values(forces).map(({ value }) => show(value));
 
 describe('securement forces on 10,000 lb', () => {
   const breaking = rightOf(securementNeed(lb(10000), 'breaking strength', 'not contained'));
@@ -20,7 +21,10 @@ describe('securement forces on 10,000 lb', () => {
     expect(working.down).toBe('contained');
   });
   it('must not exceed: equal is within, a pound less is over, each direction by itself', () => {
-    const on = (forward: number) => rightOf(securementCheck(breaking, breakingStrengths({ forward: lb(forward), rearward: lb(5000), sideways: lb(5000) })));
+    const on = (forward: number) =>
+      rightOf(
+        securementCheck(breaking, breakingStrengths({ forward: lb(forward), rearward: lb(5000), sideways: lb(5000) })),
+      );
     expect(on(8000).verdict).toBe('within');
     expect(on(7999).checks.map(({ verdict }) => verdict)).toEqual(['over', 'within', 'within']);
     expect(on(7999).verdict).toBe('over');
@@ -30,10 +34,14 @@ describe('securement forces on 10,000 lb', () => {
     const offer = workingLoadLimits({ forward: lb(9000), rearward: lb(9000), sideways: lb(9000) });
     // @ts-expect-error working load limits are not offered against the test on breaking strength
     securementCheck(breaking, offer);
-    expect(rightOf(securementCheck(working, offer)).notes[0]?.says).toContain('the test on breaking strength is another');
+    expect(rightOf(securementCheck(working, offer)).notes[0]?.says).toContain(
+      'the test on breaking strength is another',
+    );
   });
   it('refuses no weight and a negative strength', () => {
     expect(leftOf(securementNeed(lb(0), 'breaking strength', 'contained')).tag).toBe('MustBeAboveZero');
-    expect(leftOf(securementCheck(breaking, breakingStrengths({ forward: lb(-1), rearward: lb(0), sideways: lb(0) }))).tag).toBe('MustNotBeNegative');
+    expect(
+      leftOf(securementCheck(breaking, breakingStrengths({ forward: lb(-1), rearward: lb(0), sideways: lb(0) }))).tag,
+    ).toBe('MustNotBeNegative');
   });
 });

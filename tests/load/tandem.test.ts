@@ -6,21 +6,36 @@ import { expectReplays } from '../helpers/working.js';
 import { leftOf, rightOf } from '../helpers/either.js';
 
 const rate = (digits: number) => quantity(digits, 'lb/in');
-const shown = (loads: readonly { value: Parameters<typeof showBrief>[0] }[]): string[] => loads.map(({ value }) => showBrief(value));
+const shown = (loads: readonly { value: Parameters<typeof showBrief>[0] }[]): string[] =>
+  loads.map(({ value }) => showBrief(value));
 
 describe('tandemSplit', () => {
   it('equalised axles carry alike', () => {
     const split = rightOf(tandemSplit(lb(11000), { suspension: 'equalised', axles: 2 }));
     expect(shown(split.loads)).toEqual(['5,500 lb', '5,500 lb']);
     expectReplays(...split.loads);
-    expect(shown(rightOf(tandemSplit(kg(4500), { suspension: 'equalised', axles: 3 })).loads)).toEqual(['3,306.93 lb', '3,306.93 lb', '3,306.93 lb']);
+    expect(shown(rightOf(tandemSplit(kg(4500), { suspension: 'equalised', axles: 3 })).loads)).toEqual([
+      '3,306.93 lb',
+      '3,306.93 lb',
+      '3,306.93 lb',
+    ]);
   });
   it('unequal rocker arms load the axle with the shorter arm', () => {
-    const split = rightOf(tandemSplit(lb(10000), { suspension: 'unequal rockers', frontArm: inch(8), rearArm: inch(12) }));
+    const split = rightOf(
+      tandemSplit(lb(10000), { suspension: 'unequal rockers', frontArm: inch(8), rearArm: inch(12) }),
+    );
     expect(shown(split.loads)).toEqual(['6,000 lb', '4,000 lb']);
     expectReplays(...split.loads);
   });
-  const sprung = (rise: number) => ({ suspension: 'independent', axles: [{ at: inch(172), rate: rate(1000) }, { at: inch(208), rate: rate(1000) }], ballAboveLevel: inch(rise) } as const);
+  const sprung = (rise: number) =>
+    ({
+      suspension: 'independent',
+      axles: [
+        { at: inch(172), rate: rate(1000) },
+        { at: inch(208), rate: rate(1000) },
+      ],
+      ballAboveLevel: inch(rise),
+    }) as const;
   it('independent axles, ball 2 in low: the front axle takes load, by about k dh s / (2 a)', () => {
     const split = rightOf(tandemSplit(lb(11000), sprung(-2)));
     // a1 172, a2 208: dR1 = 2,000 [1 - 172 x 380/72,848] = 205.58; dR2 = 2,000 [1 - 208 x 380/72,848] = -170.00
@@ -39,43 +54,84 @@ describe('tandemSplit', () => {
   });
   it('moments about the ball balance and no load is lost, with any springs', () => {
     const axle = fc.record({ at: fc.integer({ min: 100, max: 300 }), k: fc.integer({ min: 200, max: 3000 }) });
-    fc.assert(fc.property(fc.array(axle, { minLength: 1, maxLength: 4 }), fc.integer({ min: -6, max: 6 }), (axles, rise) => {
-      const of = (dh: number) => rightOf(tandemSplit(lb(12000), { suspension: 'independent', axles: axles.map(({ at, k }) => ({ at: inch(at), rate: rate(k) })), ballAboveLevel: inch(dh) }));
-      const [level, raised] = [of(0), of(rise)];
-      const change = raised.loads.map(({ value }, i) => value.value.minus(level.loads[i]?.value.value ?? 0).toNumber());
-      expect(change.reduce((total, d, i) => total + d * (axles[i]?.at ?? 0), 0)).toBeCloseTo(0, 6);
-      expect(change.reduce((total, d) => total + d, 0) + (raised.tongueChange?.value.value.toNumber() ?? 0)).toBeCloseTo(0, 9);
-    }));
+    fc.assert(
+      fc.property(fc.array(axle, { minLength: 1, maxLength: 4 }), fc.integer({ min: -6, max: 6 }), (axles, rise) => {
+        const of = (dh: number) =>
+          rightOf(
+            tandemSplit(lb(12000), {
+              suspension: 'independent',
+              axles: axles.map(({ at, k }) => ({ at: inch(at), rate: rate(k) })),
+              ballAboveLevel: inch(dh),
+            }),
+          );
+        const [level, raised] = [of(0), of(rise)];
+        const change = raised.loads.map(({ value }, i) =>
+          value.value.minus(level.loads[i]?.value.value ?? 0).toNumber(),
+        );
+        expect(change.reduce((total, d, i) => total + d * (axles[i]?.at ?? 0), 0)).toBeCloseTo(0, 6);
+        expect(
+          change.reduce((total, d) => total + d, 0) + (raised.tongueChange?.value.value.toNumber() ?? 0),
+        ).toBeCloseTo(0, 9);
+      }),
+    );
   });
   it('cannot say for three independent axles without rates', () => {
-    expect(leftOf(tandemSplit(lb(11000), { suspension: 'independent, level, alike', axles: 3 }))).toEqual({ chapter: 'load', tag: 'SpringRatesMissing', axles: 3 });
-    expect(rightOf(tandemSplit(lb(11000), { suspension: 'independent, level, alike', axles: 2 })).notes[0]?.tag).toBe('LevelAssumed');
+    expect(leftOf(tandemSplit(lb(11000), { suspension: 'independent, level, alike', axles: 3 }))).toEqual({
+      chapter: 'load',
+      tag: 'SpringRatesMissing',
+      axles: 3,
+    });
+    expect(rightOf(tandemSplit(lb(11000), { suspension: 'independent, level, alike', axles: 2 })).notes[0]?.tag).toBe(
+      'LevelAssumed',
+    );
   });
   it('refuses no axles, half an axle and a spring of no rate', () => {
     expect(leftOf(tandemSplit(lb(1), { suspension: 'equalised', axles: 0 })).tag).toBe('NotACount');
     expect(leftOf(tandemSplit(lb(1), { suspension: 'equalised', axles: 1.5 })).tag).toBe('NotACount');
-    expect(leftOf(tandemSplit(lb(1), { suspension: 'independent', axles: [], ballAboveLevel: inch(0) })).tag).toBe('NothingGiven');
-    expect(leftOf(tandemSplit(lb(1), { suspension: 'independent', axles: [{ at: inch(180), rate: rate(0) }], ballAboveLevel: inch(0) })).tag).toBe('MustBeAboveZero');
-    expect(leftOf(tandemSplit(lb(1), { suspension: 'unequal rockers', frontArm: inch(0), rearArm: inch(8) })).tag).toBe('MustBeAboveZero');
+    expect(leftOf(tandemSplit(lb(1), { suspension: 'independent', axles: [], ballAboveLevel: inch(0) })).tag).toBe(
+      'NothingGiven',
+    );
+    expect(
+      leftOf(
+        tandemSplit(lb(1), {
+          suspension: 'independent',
+          axles: [{ at: inch(180), rate: rate(0) }],
+          ballAboveLevel: inch(0),
+        }),
+      ).tag,
+    ).toBe('MustBeAboveZero');
+    expect(leftOf(tandemSplit(lb(1), { suspension: 'unequal rockers', frontArm: inch(0), rearArm: inch(8) })).tag).toBe(
+      'MustBeAboveZero',
+    );
   });
 });
 
 describe('side to side', () => {
   it('4 in off an 80 in track: 55 % on that side', () => {
     const shares = rightOf(wheelShares(lb(6000), inch(4), inch(80)));
-    expect([show(shares.left.value), show(shares.right.value), show(shares.rightShare.value)]).toEqual(['2,700 lb', '3,300 lb', '0.55']);
+    expect([show(shares.left.value), show(shares.right.value), show(shares.rightShare.value)]).toEqual([
+      '2,700 lb',
+      '3,300 lb',
+      '0.55',
+    ]);
     expectReplays(shares.left, shares.right, shares.rightShare);
   });
   it('says when a side lifts', () => {
     expect(rightOf(wheelShares(lb(6000), inch(-41), inch(80))).notes[0]?.tag).toBe('SideLifts');
   });
   it('finds the lateral centre', () => {
-    const centre = rightOf(lateralCentre([{ name: 'trailer', weight: lb(3000), rightOfMiddle: inch(0) }, { name: 'bucket', weight: lb(1000), rightOfMiddle: inch(20) }]));
+    const centre = rightOf(
+      lateralCentre([
+        { name: 'trailer', weight: lb(3000), rightOfMiddle: inch(0) },
+        { name: 'bucket', weight: lb(1000), rightOfMiddle: inch(20) },
+      ]),
+    );
     expect(show(centre.rightOfMiddle.value)).toBe('5 in');
     expectReplays(centre.rightOfMiddle, centre.weight);
   });
   it('refuses no track, no items, no weight', () => {
-    for (const axles of [0, 1.5, 21, 1e9]) expect(leftOf(tandemSplit(lb(11000), { suspension: 'equalised', axles })).tag).toBe('NotACount');
+    for (const axles of [0, 1.5, 21, 1e9])
+      expect(leftOf(tandemSplit(lb(11000), { suspension: 'equalised', axles })).tag).toBe('NotACount');
     expect(leftOf(wheelShares(lb(6000), inch(4), inch(0))).tag).toBe('MustBeAboveZero');
     expect(leftOf(lateralCentre([])).tag).toBe('NothingGiven');
     expect(leftOf(lateralCentre([{ name: 'air', weight: lb(0), rightOfMiddle: inch(0) }])).tag).toBe('MustBeAboveZero');

@@ -8,10 +8,19 @@ import { expectReplays } from '../helpers/working.js';
 function against(rolled: string, thickness: string) {
   const first = rightOf(section(rolled));
   if (!('fromBack' in first.row)) throw new Error('a channel');
-  const second = rightOf(sectionProperties({
-    kind: 'formed channel', name: 'formed channel', depth: dimension(first, 'depth', first.row.depth), flangeWidth: dimension(first, 'flange width', first.row.flangeWidth),
-    thickness: inch(thickness), insideRadius: inch(thickness),
-  }, steelDensity));
+  const second = rightOf(
+    sectionProperties(
+      {
+        kind: 'formed channel',
+        name: 'formed channel',
+        depth: dimension(first, 'depth', first.row.depth),
+        flangeWidth: dimension(first, 'flange width', first.row.flangeWidth),
+        thickness: inch(thickness),
+        insideRadius: inch(thickness),
+      },
+      steelDensity,
+    ),
+  );
   return compareSections(first, second);
 }
 

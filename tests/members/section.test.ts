@@ -35,13 +35,34 @@ describe('section', () => {
     ['NPS 4 schedule 40 pipe', 'Pipe4STD 10.8 lb/ft'],
   ])('reads %s', (typed, printed) => expect(found(typed)).toBe(printed));
 
-  it.each(['', 'C', 'C5', 'C5x', 'C5x6.7x2', 'channel', 'L2x2', 'HSS3', 'W8x1/3', 'C5x6.7lb', 'Pipe 2', 'pipe 2 sch 160', 'C-5x6.7', `C${'5'.repeat(80)}x1`, 'C5x6..7'])('refuses %j', (typed) => {
+  it.each([
+    '',
+    'C',
+    'C5',
+    'C5x',
+    'C5x6.7x2',
+    'channel',
+    'L2x2',
+    'HSS3',
+    'W8x1/3',
+    'C5x6.7lb',
+    'Pipe 2',
+    'pipe 2 sch 160',
+    'C-5x6.7',
+    `C${'5'.repeat(80)}x1`,
+    'C5x6..7',
+  ])('refuses %j', (typed) => {
     const read = section(typed);
     expect(isLeft(read) && read.left.tag).toBe('UnreadableDesignation');
   });
 
   it.each([
-    ['C5x9', 'C5X6.7'], ['HSS 2x3x3/16', 'HSS2X2X3/16'], ['W8x11', 'W8X10'], ['L2x2x7/16', 'L2X2X5/16'], ['Pipe 8 STD', 'Pipe6STD'], ['HSS 3x2x5/16', 'HSS3X2X1/4'],
+    ['C5x9', 'C5X6.7'],
+    ['HSS 2x3x3/16', 'HSS2X2X3/16'],
+    ['W8x11', 'W8X10'],
+    ['L2x2x7/16', 'L2X2X5/16'],
+    ['Pipe 8 STD', 'Pipe6STD'],
+    ['HSS 3x2x5/16', 'HSS3X2X1/4'],
   ])('names the nearest of the unlisted %s', (typed, nearest) => {
     const read = section(typed);
     expect(isLeft(read) && read.left.tag === 'NotTabulated' && read.left.nearest[0]).toBe(nearest);
@@ -74,6 +95,10 @@ describe('a member of its own weight', () => {
   });
   it('weighs more than nothing', () => {
     const none = statedMember('side rail', lbPerFt(0));
-    expect(isLeft(none) && none.left).toMatchObject({ chapter: 'members', tag: 'FigureTooSmall', what: 'side rail weight per foot' });
+    expect(isLeft(none) && none.left).toMatchObject({
+      chapter: 'members',
+      tag: 'FigureTooSmall',
+      what: 'side rail weight per foot',
+    });
   });
 });

@@ -1,6 +1,15 @@
 /** The packed tarball, installed in a scratch folder: what users get, not what stands in the working tree. */
 import { execFileSync } from 'node:child_process';
-import { mkdirSync, mkdtempSync, readdirSync, readFileSync, realpathSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import {
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  realpathSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
@@ -13,7 +22,11 @@ const installed = join(scratch, 'node_modules/trailer-ratings');
 const run = (command: string, args: readonly string[], cwd = scratch): string =>
   execFileSync(command, args, { cwd, encoding: 'utf8', stdio: ['ignore', 'pipe', 'pipe'] });
 
-interface Manifest { exports: Record<string, unknown>; dependencies: Record<string, string>; sideEffects: boolean }
+interface Manifest {
+  exports: Record<string, unknown>;
+  dependencies: Record<string, string>;
+  sideEffects: boolean;
+}
 const manifest = JSON.parse(readFileSync(join(project, 'package.json'), 'utf8')) as Manifest;
 const specifiers = ['trailer-ratings', ...chapters.map(({ name }) => `trailer-ratings/${name}`)];
 
@@ -22,11 +35,21 @@ function install(tarball: string): void {
   const links = Object.keys(manifest.dependencies).map((name) => [name, `file:${join(project, 'node_modules', name)}`]);
   const dependencies = { ...Object.fromEntries(links), 'trailer-ratings': `file:${tarball}` };
   writeFileSync(join(scratch, 'package.json'), JSON.stringify({ name: 'consumer', private: true, dependencies }));
-  run('npm', ['install', '--offline', '--no-audit', '--no-fund', '--no-package-lock', '--ignore-scripts', '--install-links=false']);
+  run('npm', [
+    'install',
+    '--offline',
+    '--no-audit',
+    '--no-fund',
+    '--no-package-lock',
+    '--ignore-scripts',
+    '--install-links=false',
+  ]);
 }
 
 function filesUnder(folder: string): readonly string[] {
-  return readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((file) => statSync(join(folder, file)).isFile()).map((file) => file.replaceAll('\\', '/'));
+  return readdirSync(folder, { recursive: true, encoding: 'utf8' })
+    .filter((file) => statSync(join(folder, file)).isFile())
+    .map((file) => file.replaceAll('\\', '/'));
 }
 
 beforeAll(() => {
@@ -38,16 +61,30 @@ afterAll(() => rmSync(scratch, { recursive: true, force: true }));
 
 /** The names a subpath exports, as a child process of Node sees them. */
 const namesFromEsm = (specifier: string): string[] =>
-  JSON.parse(run('node', ['--input-type=module', '-e', `import * as x from '${specifier}'; console.log(JSON.stringify(Object.keys(x)))`])) as string[];
+  JSON.parse(
+    run('node', [
+      '--input-type=module',
+      '-e',
+      `import * as x from '${specifier}'; console.log(JSON.stringify(Object.keys(x)))`,
+    ]),
+  ) as string[];
 const namesFromCjs = (specifier: string): string[] =>
-  JSON.parse(run('node', ['--input-type=commonjs', '-e', `console.log(JSON.stringify(Object.keys(require('${specifier}'))))`])) as string[];
+  JSON.parse(
+    run('node', ['--input-type=commonjs', '-e', `console.log(JSON.stringify(Object.keys(require('${specifier}'))))`]),
+  ) as string[];
 
 describe('the tarball', () => {
   it('has a subpath for every chapter in src', () => {
     expect(chapters.filter(({ name }) => manifest.exports[`./${name}`] === undefined)).toEqual([]);
-    const folders = readdirSync(join(project, 'src'), { withFileTypes: true }).filter((entry) => entry.isDirectory()).map(({ name }) => name);
-    expect(folders.filter((folder) => filesUnder(join(project, 'src', folder)).includes('index.ts')).sort())
-      .toEqual(chapters.map(({ name }) => name).filter((name) => name !== 'errors').sort());
+    const folders = readdirSync(join(project, 'src'), { withFileTypes: true })
+      .filter((entry) => entry.isDirectory())
+      .map(({ name }) => name);
+    expect(folders.filter((folder) => filesUnder(join(project, 'src', folder)).includes('index.ts')).sort()).toEqual(
+      chapters
+        .map(({ name }) => name)
+        .filter((name) => name !== 'errors')
+        .sort(),
+    );
   });
 
   it('has every chapter in its index', async () => {
@@ -58,22 +95,38 @@ describe('the tarball', () => {
   it('holds the build, the licence and the readme, and no sources or tests', () => {
     const files = filesUnder(installed);
     expect(files).toEqual(expect.arrayContaining(['package.json', 'LICENSE', 'CHANGELOG.md']));
-    expect(files.filter((file) => !/^dist\/[\w-]+\.(js|cjs|d\.ts|d\.cts)$/.test(file) && !/^(package\.json|LICENSE|CHANGELOG\.md|README\.md)$/.test(file))).toEqual([]);
+    expect(
+      files.filter(
+        (file) =>
+          !/^dist\/[\w-]+\.(js|cjs|d\.ts|d\.cts)$/.test(file) &&
+          !/^(package\.json|LICENSE|CHANGELOG\.md|README\.md)$/.test(file),
+      ),
+    ).toEqual([]);
   });
 
   it.each(specifiers)('%s gives Node the same names as ESM and as CJS: those of its source', async (specifier) => {
     const chapter = chapters.find(({ name }) => specifier === `trailer-ratings/${name}`);
-    const source = await import(join(project, chapter?.file ?? 'src/index.ts')) as object;
+    const source = (await import(join(project, chapter?.file ?? 'src/index.ts'))) as object;
     const names = namesFromEsm(specifier).sort();
     expect(names).toEqual(Object.keys(source).sort());
     expect(names.length).toBeGreaterThan(0);
-    expect(namesFromCjs(specifier).filter((name) => name !== '__esModule').sort()).toEqual(names);
+    expect(
+      namesFromCjs(specifier)
+        .filter((name) => name !== '__esModule')
+        .sort(),
+    ).toEqual(names);
   });
 
   it('imports nothing from a package but decimal.js', () => {
-    const imported = filesUnder(installed).filter((file) => /\.c?js$/.test(file)).flatMap((file) =>
-      [...readFileSync(join(installed, file), 'utf8').matchAll(/^(?:import|export)[^'"]*?['"]([^'"]+)['"]|(?:require|import)\(\s*['"]([^'"]+)['"]/gm)]
-        .map(([, named, called]) => named ?? called as string));
+    const imported = filesUnder(installed)
+      .filter((file) => /\.c?js$/.test(file))
+      .flatMap((file) =>
+        [
+          ...readFileSync(join(installed, file), 'utf8').matchAll(
+            /^(?:import|export)[^'"]*?['"]([^'"]+)['"]|(?:require|import)\(\s*['"]([^'"]+)['"]/gm,
+          ),
+        ].map(([, named, called]) => named ?? (called as string)),
+      );
     expect([...new Set(imported.filter((specifier) => !specifier.startsWith('.')))]).toEqual(['decimal.js']);
   });
 
@@ -90,7 +143,9 @@ describe('the tarball', () => {
 
   it('prints its size', () => {
     const gzip = (suffix: string): number =>
-      filesUnder(installed).filter((file) => file.endsWith(suffix)).reduce((total, file) => total + gzipSync(readFileSync(join(installed, file)), { level: 9 }).length, 0);
+      filesUnder(installed)
+        .filter((file) => file.endsWith(suffix))
+        .reduce((total, file) => total + gzipSync(readFileSync(join(installed, file)), { level: 9 }).length, 0);
     const [js, cjs, types] = [gzip('.js'), gzip('.cjs'), gzip('.d.ts')];
     console.log(`package size, gzip: ESM ${js} bytes, CJS ${cjs} bytes, types ${types} bytes`);
     expect(js).toBeGreaterThan(1000);
@@ -123,19 +178,33 @@ describe('the declarations', () => {
     { title: 'Node CJS', file: 'consumer.cts', module: 'node16', moduleResolution: 'node16' },
     { title: 'a bundler', file: 'consumer.ts', module: 'esnext', moduleResolution: 'bundler' },
   ];
-  it.each(kinds)('compile for a consumer: $title', ({ file, module, moduleResolution }) => {
-    const folder = join(scratch, `types-${file.replaceAll('.', '-')}`);
-    mkdirSync(folder);
-    writeFileSync(join(folder, file), consumer);
-    const compilerOptions = { module, moduleResolution, target: 'es2022', lib: ['es2022', 'dom'], types: [], strict: true, noEmit: true, skipLibCheck: false, exactOptionalPropertyTypes: true };
-    writeFileSync(join(folder, 'tsconfig.json'), JSON.stringify({ compilerOptions, files: [file] }));
-    const outcome = (() => {
-      try {
-        return run('node', [join(project, 'node_modules/typescript/bin/tsc'), '-p', folder]);
-      } catch (problem) {
-        return (problem as { stdout: string }).stdout;
-      }
-    })();
-    expect(outcome).toBe('');
-  }, 120_000);
+  it.each(kinds)(
+    'compile for a consumer: $title',
+    ({ file, module, moduleResolution }) => {
+      const folder = join(scratch, `types-${file.replaceAll('.', '-')}`);
+      mkdirSync(folder);
+      writeFileSync(join(folder, file), consumer);
+      const compilerOptions = {
+        module,
+        moduleResolution,
+        target: 'es2022',
+        lib: ['es2022', 'dom'],
+        types: [],
+        strict: true,
+        noEmit: true,
+        skipLibCheck: false,
+        exactOptionalPropertyTypes: true,
+      };
+      writeFileSync(join(folder, 'tsconfig.json'), JSON.stringify({ compilerOptions, files: [file] }));
+      const outcome = (() => {
+        try {
+          return run('node', [join(project, 'node_modules/typescript/bin/tsc'), '-p', folder]);
+        } catch (problem) {
+          return (problem as { stdout: string }).stdout;
+        }
+      })();
+      expect(outcome).toBe('');
+    },
+    120_000,
+  );
 });

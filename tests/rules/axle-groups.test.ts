@@ -13,31 +13,57 @@ const layout = (...axles: readonly (readonly [inches: number, pounds?: number])[
 
 describe('caps by spread', () => {
   it.each([
-    [2, '40', 'single', '20,000 lb'], [2, '40.01', 'tandem', '33,500 lb'], [2, '48', 'tandem', '34,000 lb'], [2, '96', 'tandem', '34,000 lb'],
-    [3, '96', 'tandem', '34,000 lb'], [2, '96.01', 'group', '38,000 lb'], [3, '96.01', 'group', '42,000 lb'], [1, '0', 'single', '20,000 lb'],
+    [2, '40', 'single', '20,000 lb'],
+    [2, '40.01', 'tandem', '33,500 lb'],
+    [2, '48', 'tandem', '34,000 lb'],
+    [2, '96', 'tandem', '34,000 lb'],
+    [3, '96', 'tandem', '34,000 lb'],
+    [2, '96.01', 'group', '38,000 lb'],
+    [3, '96.01', 'group', '42,000 lb'],
+    [1, '0', 'single', '20,000 lb'],
   ])('%i axles within %s in: %s, %s', (count, length, kind, limit) => {
     const found = orFail(axleGroupLimit({ count, length: inch(length), twoTandems: false }, plain));
     expect([found.kind, show(found.limit.value)]).toEqual([kind, limit]);
     expectReplays(found.limit);
   });
   it('never above 80,000 lb', () => {
-    expect(show(orFail(axleGroupLimit({ count: 9, length: foot(70), twoTandems: false }, plain)).limit.value)).toBe('80,000 lb');
+    expect(show(orFail(axleGroupLimit({ count: 9, length: foot(70), twoTandems: false }, plain)).limit.value)).toBe(
+      '80,000 lb',
+    );
   });
 });
 
 describe('two tandems', () => {
-  it.each([['431.9', '66,000 lb', 'group'], ['432', '68,000 lb', 'two tandems'], ['540', '72,000 lb', 'two tandems']])('%s in from first to last: %s', (length, limit, kind) => {
+  it.each([
+    ['431.9', '66,000 lb', 'group'],
+    ['432', '68,000 lb', 'two tandems'],
+    ['540', '72,000 lb', 'two tandems'],
+  ])('%s in from first to last: %s', (length, limit, kind) => {
     const found = orFail(axleGroupLimit({ count: 4, length: inch(length), twoTandems: true }, plain));
     expect([show(found.limit.value), found.kind]).toEqual([limit, kind]);
   });
   it('a rounded length does not reach the exception', () => {
-    expect(orFail(axleGroupLimit({ count: 4, length: inch('431.9'), twoTandems: true }, { tie: 'down', lengthRounding: 'nearest foot, halves up' })).kind).toBe('group');
+    expect(
+      orFail(
+        axleGroupLimit(
+          { count: 4, length: inch('431.9'), twoTandems: true },
+          { tie: 'down', lengthRounding: 'nearest foot, halves up' },
+        ),
+      ).kind,
+    ).toBe('group');
   });
 });
 
 describe('ties and lengths', () => {
-  const limit = (count: number, length: string, tie: 'up' | 'down', lengthRounding: 'none' | 'nearest foot, halves up' | 'nearest foot, halves down' = 'none'): string =>
-    show(orFail(axleGroupLimit({ count, length: foot(length), twoTandems: false }, { tie, lengthRounding })).limit.value);
+  const limit = (
+    count: number,
+    length: string,
+    tie: 'up' | 'down',
+    lengthRounding: 'none' | 'nearest foot, halves up' | 'nearest foot, halves down' = 'none',
+  ): string =>
+    show(
+      orFail(axleGroupLimit({ count, length: foot(length), twoTandems: false }, { tie, lengthRounding })).limit.value,
+    );
   it('sends a figure halfway down or up, as asked', () => {
     expect([limit(3, '9', 'down'), limit(3, '9', 'up')]).toEqual(['42,500 lb', '43,000 lb']);
     expect([limit(5, '18', 'down'), limit(5, '18', 'up')]).toEqual(['59,000 lb', '59,500 lb']);
@@ -55,26 +81,49 @@ describe('every consecutive group', () => {
   const hauler = layout([0, 5000], [180, 13000], [228, 13000], [520, 14000], [568, 14000]);
   it('has one finding for each run, with its load', () => {
     const { groups } = orFail(axleGroups(hauler, plain));
-    expect(groups.map(({ first, last }) => `${first}-${last}`)).toEqual(['1-1', '1-2', '1-3', '1-4', '1-5', '2-2', '2-3', '2-4', '2-5', '3-3', '3-4', '3-5', '4-4', '4-5', '5-5']);
+    expect(groups.map(({ first, last }) => `${first}-${last}`)).toEqual([
+      '1-1',
+      '1-2',
+      '1-3',
+      '1-4',
+      '1-5',
+      '2-2',
+      '2-3',
+      '2-4',
+      '2-5',
+      '3-3',
+      '3-4',
+      '3-5',
+      '4-4',
+      '4-5',
+      '5-5',
+    ]);
     expect(groups.map(({ kind }) => kind[0]).join('')).toBe('sgggg' + 'stgg' + 'sgg' + 'st' + 's');
-    for (const { check, limit, length } of groups) expectReplays(limit, length, ...(check === undefined ? [] : [check.reserve, check.used]));
+    for (const { check, limit, length } of groups)
+      expectReplays(limit, length, ...(check === undefined ? [] : [check.reserve, check.used]));
     expect(groups.every(({ check }) => check?.verdict === 'within')).toBe(true);
   });
   it('sees two tandems by itself', () => {
     const { groups } = orFail(axleGroups(layout([0], [48], [384], [432]), plain));
     const whole = groups.find(({ first, last }) => first === 1 && last === 4);
     expect([whole?.kind, whole && show(whole.limit.value)]).toEqual(['two tandems', '68,000 lb']);
-    const short = orFail(axleGroups(layout([0], [48], [383], [431]), plain)).groups.find(({ first, last }) => first === 1 && last === 4);
+    const short = orFail(axleGroups(layout([0], [48], [383], [431]), plain)).groups.find(
+      ({ first, last }) => first === 1 && last === 4,
+    );
     expect([short?.kind, short && show(short.limit.value)]).toEqual(['group', '66,000 lb']);
   });
   it('sees a tandem of three axles, and axles that count as one', () => {
     const { groups } = orFail(axleGroups(layout([0], [48], [96]), plain));
-    expect(groups.filter(({ first, last }) => first === 1 && last === 3).map(({ kind, limit }) => [kind, show(limit.value)])).toEqual([['tandem', '34,000 lb']]);
+    expect(
+      groups.filter(({ first, last }) => first === 1 && last === 3).map(({ kind, limit }) => [kind, show(limit.value)]),
+    ).toEqual([['tandem', '34,000 lb']]);
     expect(orFail(axleGroups(layout([0], [33]), plain)).groups[1]).toMatchObject({ kind: 'single', first: 1, last: 2 });
   });
   it('finds the group inside that is over although the whole is within', () => {
     const { groups } = orFail(axleGroups(layout([0, 9000], [200, 17100], [250, 17000], [600, 8000]), plain));
-    expect(groups.filter(({ check }) => check?.verdict === 'over').map(({ first, last }) => [first, last])).toEqual([[2, 3]]);
+    expect(groups.filter(({ check }) => check?.verdict === 'over').map(({ first, last }) => [first, last])).toEqual([
+      [2, 3],
+    ]);
     const checks = groups.flatMap(({ check }) => (check === undefined ? [] : [check]));
     expect(tightest(checks).map(({ of }) => of)).toEqual(['axles 2 to 3']);
   });

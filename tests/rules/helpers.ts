@@ -10,13 +10,18 @@ const units = { lb, kg, in: inch, ft: foot } as const;
 
 /** `trailer GVWR: 10000 lb, commercial: yes, label GCWR: not shown` */
 export function facts(text: string): Facts {
-  return Object.fromEntries(text.split(', ').filter((part) => part !== '').map((part) => {
-    const [name = '', said = ''] = part.split(': ');
-    if (said === 'yes' || said === 'no') return [name, said === 'yes'];
-    if (said === 'not shown') return [name, said];
-    const [digits = '', unit = ''] = said.split(' ');
-    return [name, units[unit as keyof typeof units](digits)];
-  })) as Facts;
+  return Object.fromEntries(
+    text
+      .split(', ')
+      .filter((part) => part !== '')
+      .map((part) => {
+        const [name = '', said = ''] = part.split(': ');
+        if (said === 'yes' || said === 'no') return [name, said === 'yes'];
+        if (said === 'not shown') return [name, said];
+        const [digits = '', unit = ''] = said.split(' ');
+        return [name, units[unit as keyof typeof units](digits)];
+      }),
+  ) as Facts;
 }
 
 export function orFail<A>(either: Either<TrailerError, A>): A {
@@ -38,4 +43,6 @@ export function ask(id: string, given: Facts, rules: readonly Rule[] = federalRu
 
 /** Every figure with working in a finding. */
 export const workings = ({ answers }: Finding): readonly Derived<Unit>[] =>
-  answers.flatMap(({ figure, line, distance }) => [figure, line, distance].flatMap((part) => (part === undefined ? [] : [part])));
+  answers.flatMap(({ figure, line, distance }) =>
+    [figure, line, distance].flatMap((part) => (part === undefined ? [] : [part])),
+  );

@@ -13,27 +13,115 @@ const carrier = 'commercial: yes, interstate: yes, trailer GVWR: 12000 lb';
 const surge = 'commercial: yes, interstate: yes, tow vehicle gross: 5000 lb, trailer gross: 5001 lb';
 const light = 'commercial: yes, interstate: yes, tow vehicle GVWR: 10001 lb';
 
-const rows: readonly (readonly [id: string, condition: number, given: string, moved: string, below: string, on: string, above: string])[] = [
-  ['cmv-390', 0, 'commercial: yes, interstate: yes, tow vehicle GVWR: 5000 lb, tow vehicle gross: 4000 lb, trailer gross: 2000 lb, label GCWR: not shown', 'trailer GVWR', '5000 lb -', '5001 lb +', '5002 lb +'],
-  ['cdl-A', 0, 'tow vehicle GVWR: 15999 lb, label GCWR: not shown, actual weights within ratings: yes', 'trailer GVWR', '10001 lb -', '10002 lb +', '10003 lb +'],
-  ['cdl-A', 1, 'tow vehicle GVWR: 26000 lb, label GCWR: not shown, actual weights within ratings: yes', 'trailer GVWR', '9999 lb -', '10000 lb -', '10001 lb +'],
-  ['cdl-B', 0, 'trailer GVWR: 7000 lb, actual weights within ratings: yes', 'tow vehicle GVWR', '26000 lb -', '26001 lb +', '26002 lb +'],
-  ['cdl-B', 1, 'tow vehicle GVWR: 33000 lb, actual weights within ratings: yes', 'trailer GVWR', '9999 lb +', '10000 lb +', '10001 lb -'],
+const rows: readonly (readonly [
+  id: string,
+  condition: number,
+  given: string,
+  moved: string,
+  below: string,
+  on: string,
+  above: string,
+])[] = [
+  [
+    'cmv-390',
+    0,
+    'commercial: yes, interstate: yes, tow vehicle GVWR: 5000 lb, tow vehicle gross: 4000 lb, trailer gross: 2000 lb, label GCWR: not shown',
+    'trailer GVWR',
+    '5000 lb -',
+    '5001 lb +',
+    '5002 lb +',
+  ],
+  [
+    'cdl-A',
+    0,
+    'tow vehicle GVWR: 15999 lb, label GCWR: not shown, actual weights within ratings: yes',
+    'trailer GVWR',
+    '10001 lb -',
+    '10002 lb +',
+    '10003 lb +',
+  ],
+  [
+    'cdl-A',
+    1,
+    'tow vehicle GVWR: 26000 lb, label GCWR: not shown, actual weights within ratings: yes',
+    'trailer GVWR',
+    '9999 lb -',
+    '10000 lb -',
+    '10001 lb +',
+  ],
+  [
+    'cdl-B',
+    0,
+    'trailer GVWR: 7000 lb, actual weights within ratings: yes',
+    'tow vehicle GVWR',
+    '26000 lb -',
+    '26001 lb +',
+    '26002 lb +',
+  ],
+  [
+    'cdl-B',
+    1,
+    'tow vehicle GVWR: 33000 lb, actual weights within ratings: yes',
+    'trailer GVWR',
+    '9999 lb +',
+    '10000 lb +',
+    '10001 lb -',
+  ],
   ['consp', 0, 'trailer GVWR: 14000 lb', 'overall width', '79 in -', '80 in +', '81 in +'],
   ['consp', 1, 'overall width: 102 in', 'trailer GVWR', '9999 lb -', '10000 lb -', '10001 lb +'],
   ['lamps-w', 0, '', 'overall width', '79 in -', '80 in +', '81 in +'],
   ['lamps-l', 0, '', 'overall length', '29 ft -', '30 ft +', '31 ft +'],
   ['rig', 0, '', 'trailer GVWR', '9999 lb -', '10000 lb +', '10001 lb +'],
-  ['brake-3000-semi', 0, `${light}, full trailer: no, weight on tow vehicle: 300 lb, towing axle weights: 6000 lb`, 'trailer gross', '2999 lb +', '3000 lb +', '3001 lb -'],
-  ['brake-3000-semi', 1, `${light}, full trailer: no, trailer gross: 3000 lb, towing axle weights: 5000 lb`, 'weight on tow vehicle', '1999 lb +', '2000 lb +', '2001 lb -'],
-  ['brake-3000-full', 0, `${light}, full trailer: yes, trailer axle weights: 2400 lb, towing axle weights: 9000 lb`, 'trailer gross', '2999 lb +', '3000 lb +', '3001 lb -'],
-  ['brake-3000-full', 1, `${light}, full trailer: yes, trailer gross: 3000 lb, towing axle weights: 5000 lb`, 'trailer axle weights', '1999 lb +', '2000 lb +', '2001 lb -'],
+  [
+    'brake-3000-semi',
+    0,
+    `${light}, full trailer: no, weight on tow vehicle: 300 lb, towing axle weights: 6000 lb`,
+    'trailer gross',
+    '2999 lb +',
+    '3000 lb +',
+    '3001 lb -',
+  ],
+  [
+    'brake-3000-semi',
+    1,
+    `${light}, full trailer: no, trailer gross: 3000 lb, towing axle weights: 5000 lb`,
+    'weight on tow vehicle',
+    '1999 lb +',
+    '2000 lb +',
+    '2001 lb -',
+  ],
+  [
+    'brake-3000-full',
+    0,
+    `${light}, full trailer: yes, trailer axle weights: 2400 lb, towing axle weights: 9000 lb`,
+    'trailer gross',
+    '2999 lb +',
+    '3000 lb +',
+    '3001 lb -',
+  ],
+  [
+    'brake-3000-full',
+    1,
+    `${light}, full trailer: yes, trailer gross: 3000 lb, towing axle weights: 5000 lb`,
+    'trailer axle weights',
+    '1999 lb +',
+    '2000 lb +',
+    '2001 lb -',
+  ],
   ['surge-1', 0, `${surge}, tow vehicle GVWR: 9000 lb`, 'trailer GVWR', '11999 lb +', '12000 lb +', '12001 lb -'],
   ['surge-1', 1, `${surge}, tow vehicle GVWR: 6000 lb`, 'trailer GVWR', '10499 lb +', '10500 lb +', '10501 lb -'],
   ['surge-2', 0, `${surge}, tow vehicle GVWR: 12000 lb`, 'trailer GVWR', '11999 lb -', '12000 lb -', '12001 lb +'],
   ['surge-2', 1, `${surge}, tow vehicle GVWR: 30000 lb`, 'trailer GVWR', '20000 lb +', '20001 lb -', '20002 lb -'],
   ['surge-2', 2, `${surge}, tow vehicle GVWR: 12000 lb`, 'trailer GVWR', '14999 lb +', '15000 lb +', '15001 lb -'],
-  ['chains-fed', 0, `${carrier}, full trailer: yes, trailer gross: 12400 lb`, 'safety device strength', '12399 lb +', '12400 lb -', '12401 lb -'],
+  [
+    'chains-fed',
+    0,
+    `${carrier}, full trailer: yes, trailer gross: 12400 lb`,
+    'safety device strength',
+    '12399 lb +',
+    '12400 lb -',
+    '12401 lb -',
+  ],
   ['tracking', 0, carrier, 'path deviation', '2 in -', '3 in -', '4 in +'],
   ['fmvss110', 0, '', 'trailer GVWR', '9999 lb +', '10000 lb +', '10001 lb -'],
   ['fmvss120', 0, '', 'trailer GVWR', '9999 lb -', '10000 lb -', '10001 lb +'],
@@ -57,10 +145,12 @@ describe('every federal line', () => {
     expect([...asked].sort()).toEqual(federalRules.flatMap(({ id, all }) => all.map((_, i) => `${id} ${i}`)).sort());
   });
 
-  const cases = rows.flatMap(([id, condition, given, moved, ...three]) => three.map((said, i) => {
-    const [digits = '', unit = '', sign = ''] = said.split(' ');
-    return { id, condition, given, moved, figure: `${digits} ${unit}`, place: i - 1, applies: sign === '+' };
-  }));
+  const cases = rows.flatMap(([id, condition, given, moved, ...three]) =>
+    three.map((said, i) => {
+      const [digits = '', unit = '', sign = ''] = said.split(' ');
+      return { id, condition, given, moved, figure: `${digits} ${unit}`, place: i - 1, applies: sign === '+' };
+    }),
+  );
   it.each(cases)('$id: $moved $figure applies: $applies', ({ id, condition, given, moved, figure, place, applies }) => {
     const found = ask(id, facts(`${given}${given === '' ? '' : ', '}${moved}: ${figure}`));
     expect(found.outcome).toBe(applies ? 'applies' : 'does not apply');
@@ -74,7 +164,14 @@ describe('every federal line', () => {
 
   it('trailer brakes, all wheels: binds a commercial motor vehicle and nothing else', () => {
     expect(ask('brake-all', facts(carrier)).outcome).toBe('applies');
-    expect(ask('brake-all', facts('commercial: yes, interstate: yes, tow vehicle GVWR: 5000 lb, trailer GVWR: 5000 lb, label GCWR: not shown, actual weights within ratings: yes')).outcome).toBe('does not apply');
+    expect(
+      ask(
+        'brake-all',
+        facts(
+          'commercial: yes, interstate: yes, tow vehicle GVWR: 5000 lb, trailer GVWR: 5000 lb, label GCWR: not shown, actual weights within ratings: yes',
+        ),
+      ).outcome,
+    ).toBe('does not apply');
     expect(ask('brake-all', facts('commercial: no, trailer GVWR: 12000 lb')).outcome).toBe('does not apply');
   });
   it('breakaway: where brakes are required and nowhere else', () => {

@@ -8,27 +8,32 @@ import { rightOf } from '../helpers/either.js';
 import { decidedExactly, tiltDeck, wholeDeck, wrongRows } from './compared.js';
 import { levelsOf, spec } from './random-specs.js';
 
-const byLevels = (picked: readonly (readonly [string, readonly string[]])[]): Record<string, ReturnType<typeof levels>> =>
+const byLevels = (
+  picked: readonly (readonly [string, readonly string[]])[],
+): Record<string, ReturnType<typeof levels>> =>
   Object.fromEntries(picked.map(([path, texts]) => [path, levels(...texts)]));
 
 describe('a study of random trailers', () => {
   it('says row by row what assess says', () => {
     const seen = { compared: 0, answered: 0, studies: 0, refused: 0 };
     const random = spec.chain((base) => fc.tuple(fc.constant(base), levelsOf(base)));
-    fc.assert(fc.property(random, ([base, picked]) => {
-      const made = study({ base, vary: byLevels(picked), design: { kind: 'grid' } });
-      if (isLeft(made)) {
-        seen.refused += 1;
-        if (made.left.chapter !== 'study') expect(isLeft(assess(base))).toBe(true);
-        else expect(['UnusableVariation']).toContain(made.left.tag);
-        return;
-      }
-      const { compared, answered, wrong } = wrongRows(made.right);
-      expect(wrong).toEqual([]);
-      seen.studies += 1;
-      seen.compared += compared;
-      seen.answered += answered;
-    }), { numRuns: 230, seed: 42 });
+    fc.assert(
+      fc.property(random, ([base, picked]) => {
+        const made = study({ base, vary: byLevels(picked), design: { kind: 'grid' } });
+        if (isLeft(made)) {
+          seen.refused += 1;
+          if (made.left.chapter !== 'study') expect(isLeft(assess(base))).toBe(true);
+          else expect(['UnusableVariation']).toContain(made.left.tag);
+          return;
+        }
+        const { compared, answered, wrong } = wrongRows(made.right);
+        expect(wrong).toEqual([]);
+        seen.studies += 1;
+        seen.compared += compared;
+        seen.answered += answered;
+      }),
+      { numRuns: 230, seed: 42 },
+    );
     expect(seen.studies).toBeGreaterThan(100);
     expect(seen.compared).toBeGreaterThan(1400);
     expect(seen.answered).toBeGreaterThan(700);
@@ -37,52 +42,116 @@ describe('a study of random trailers', () => {
 
 describe('a study of the example', () => {
   it('says row by row what assess says, over weight and place', () => {
-    const made = rightOf(study({ base: tiltDeck, vary: { 'cargo.0.weight': range('3,000 lb', '12,000 lb', 37), 'cargo.0.front': range('95 in', '145 in', 51) }, design: { kind: 'grid' } }));
+    const made = rightOf(
+      study({
+        base: tiltDeck,
+        vary: { 'cargo.0.weight': range('3,000 lb', '12,000 lb', 37), 'cargo.0.front': range('95 in', '145 in', 51) },
+        design: { kind: 'grid' },
+      }),
+    );
     const { compared, answered, wrong } = wrongRows(made);
     expect({ compared, answered, wrong }).toEqual({ compared: 37 * 51, answered: 37 * 51, wrong: [] });
   });
 
   it('does not let a row hold whose tow vehicle is lifted off its front wheels or on one side, where no rating is passed', () => {
-    const light = { front: '1,600 lb', rear: '4,000 lb', frontGawr: '6,000 lb', wheelbase: '100 in', overhang: '110 in' };
-    const base = { ...tiltDeck, tow: light, trailer: { ...tiltDeck.trailer, track: '80 in' }, cargo: [{ ...tiltDeck.cargo[0], rightOfMiddle: '2 in' }] };
-    const made = rightOf(study({ base, design: { kind: 'grid' }, vary: { 'tow.front': range('1,500 lb', '1,800 lb', 31), 'cargo.0.rightOfMiddle': levels('0 in', '20 in', '60 in', '70 in') } }));
+    const light = {
+      front: '1,600 lb',
+      rear: '4,000 lb',
+      frontGawr: '6,000 lb',
+      wheelbase: '100 in',
+      overhang: '110 in',
+    };
+    const base = {
+      ...tiltDeck,
+      tow: light,
+      trailer: { ...tiltDeck.trailer, track: '80 in' },
+      cargo: [{ ...tiltDeck.cargo[0], rightOfMiddle: '2 in' }],
+    };
+    const made = rightOf(
+      study({
+        base,
+        design: { kind: 'grid' },
+        vary: {
+          'tow.front': range('1,500 lb', '1,800 lb', 31),
+          'cargo.0.rightOfMiddle': levels('0 in', '20 in', '60 in', '70 in'),
+        },
+      }),
+    );
     expect(wrongRows(made).wrong).toEqual([]);
     const rows = [...made.rows()];
     expect(rows.filter((row) => row.answered && row.holds).length).toBeGreaterThan(10);
-    const lifted = rows.map(({ row }) => rightOf(assess(rightOf(made.specAt(row))))).filter(({ holds, checks }) => !holds && checks.every(({ verdict }) => verdict === 'within'));
+    const lifted = rows
+      .map(({ row }) => rightOf(assess(rightOf(made.specAt(row)))))
+      .filter(({ holds, checks }) => !holds && checks.every(({ verdict }) => verdict === 'within'));
     expect(lifted.length).toBeGreaterThan(10);
-    expect([...new Set(lifted.flatMap((each) => each.lifted.map(({ what }) => what)))]).toContain('tow vehicle front axle');
+    expect([...new Set(lifted.flatMap((each) => each.lifted.map(({ what }) => what)))]).toContain(
+      'tow vehicle front axle',
+    );
   });
 
   it('gives the error of assess where a level makes the GAWR exceed the parts', () => {
-    const made = rightOf(study({ base: tiltDeck, vary: { 'trailer.axles.1.gawr': levels('6,000 lb', '7,000 lb', '7,001 lb', '8,000 lb') }, design: { kind: 'grid' } }));
+    const made = rightOf(
+      study({
+        base: tiltDeck,
+        vary: { 'trailer.axles.1.gawr': levels('6,000 lb', '7,000 lb', '7,001 lb', '8,000 lb') },
+        design: { kind: 'grid' },
+      }),
+    );
     const rows = [...made.rows()];
     expect(wrongRows(made).wrong).toEqual([]);
-    expect(rows.map((row) => (row.answered ? 'answered' : row.error.tag))).toEqual(['answered', 'answered', 'GawrAboveParts', 'GawrAboveParts']);
+    expect(rows.map((row) => (row.answered ? 'answered' : row.error.tag))).toEqual([
+      'answered',
+      'answered',
+      'GawrAboveParts',
+      'GawrAboveParts',
+    ]);
     expect(rows[3]).toMatchObject({ answered: false, error: { path: 'trailer.axles.1', part: 'beam' } });
   });
 
   it('gives an error row where an alternative lacks a figure, and keeps the others', () => {
-    const made = rightOf(study({
-      base: tiltDeck, design: { kind: 'grid' },
-      vary: { coupler: alternatives({ known: {}, unknown: { 'trailer.coupler': { gross: '15,000 lb' } } }), 'cargo.0.weight': levels('5,000 lb', '6,000 lb') },
-    }));
+    const made = rightOf(
+      study({
+        base: tiltDeck,
+        design: { kind: 'grid' },
+        vary: {
+          coupler: alternatives({ known: {}, unknown: { 'trailer.coupler': { gross: '15,000 lb' } } }),
+          'cargo.0.weight': levels('5,000 lb', '6,000 lb'),
+        },
+      }),
+    );
     const rows = [...made.rows()];
     expect(rows.map((row) => row.answered)).toEqual([true, true, false, false]);
-    expect(rows[2]).toMatchObject({ answered: false, choices: { coupler: 'unknown' }, error: { tag: 'MissingFact', question: 'left: tongue against coupler tongue' } });
+    expect(rows[2]).toMatchObject({
+      answered: false,
+      choices: { coupler: 'unknown' },
+      error: { tag: 'MissingFact', question: 'left: tongue against coupler tongue' },
+    });
     expect(wrongRows(made).wrong).toEqual([]);
   });
 
   it('varies a figure in one unit, whatever unit an alternative writes it in', () => {
-    const made = rightOf(study({
-      base: tiltDeck, design: { kind: 'grid' },
-      vary: { written: alternatives({ pounds: {}, kilograms: { 'cargo.0.weight': '4,000 kg', 'cargo.0.front': '3 m' } }), 'cargo.0.weight': levels('8,000 lb', '9,000 lb'), 'cargo.0.front': levels('120 in', '3.2 m') },
-    }));
+    const made = rightOf(
+      study({
+        base: tiltDeck,
+        design: { kind: 'grid' },
+        vary: {
+          written: alternatives({ pounds: {}, kilograms: { 'cargo.0.weight': '4,000 kg', 'cargo.0.front': '3 m' } }),
+          'cargo.0.weight': levels('8,000 lb', '9,000 lb'),
+          'cargo.0.front': levels('120 in', '3.2 m'),
+        },
+      }),
+    );
     expect(wrongRows(made)).toEqual({ compared: 8, answered: 8, wrong: [] });
   });
 
   it('may be read by two readers in turns', () => {
-    const made = rightOf(study({ base: tiltDeck, vary: { 'cargo.0.weight': range('5,000 lb', '9,000 lb', 3000) }, design: { kind: 'grid' } }));
+    const made = rightOf(
+      study({
+        base: tiltDeck,
+        vary: { 'cargo.0.weight': range('5,000 lb', '9,000 lb', 3000) },
+        design: { kind: 'grid' },
+      }),
+    );
     const [alone, first, second] = [[...made.rows()], made.rows(), made.rows(1500)];
     for (let i = 0; i < 1500; i += 1) {
       expect(first.next().value).toEqual(alone[i]);
@@ -91,35 +160,67 @@ describe('a study of the example', () => {
   });
 
   it('gives error rows for an alternative that assess refuses', () => {
-    const made = rightOf(study({
-      base: tiltDeck, design: { kind: 'grid' },
-      vary: { tongue: alternatives({ weighed: {}, absurd: { 'trailer.curb.tongue': '9,000 lb' } }), 'cargo.0.weight': levels('5,000 lb', '6,000 lb') },
-    }));
-    expect([...made.rows()].map((row) => (row.answered ? 'answered' : row.error.tag))).toEqual(['answered', 'answered', 'TongueAboveWeight', 'TongueAboveWeight']);
+    const made = rightOf(
+      study({
+        base: tiltDeck,
+        design: { kind: 'grid' },
+        vary: {
+          tongue: alternatives({ weighed: {}, absurd: { 'trailer.curb.tongue': '9,000 lb' } }),
+          'cargo.0.weight': levels('5,000 lb', '6,000 lb'),
+        },
+      }),
+    );
+    expect([...made.rows()].map((row) => (row.answered ? 'answered' : row.error.tag))).toEqual([
+      'answered',
+      'answered',
+      'TongueAboveWeight',
+      'TongueAboveWeight',
+    ]);
     expect(wrongRows(made).wrong).toEqual([]);
   });
 });
 
 describe('levels that make the program go another way', () => {
   it('at the molded pressure of the tires, below and above it', () => {
-    const made = rightOf(study({
-      base: tiltDeck, design: { kind: 'grid' },
-      vary: { 'trailer.axles.0.tires.pressure': levels('50 psi', '64.9 psi', '65 psi', '79.999 psi', '80 psi', '80.001 psi', '95 psi'), 'cargo.0.weight': range('7,000 lb', '9,000 lb', 21) },
-    }));
-        const { wrong, compared } = wrongRows(made);
+    const made = rightOf(
+      study({
+        base: tiltDeck,
+        design: { kind: 'grid' },
+        vary: {
+          'trailer.axles.0.tires.pressure': levels(
+            '50 psi',
+            '64.9 psi',
+            '65 psi',
+            '79.999 psi',
+            '80 psi',
+            '80.001 psi',
+            '95 psi',
+          ),
+          'cargo.0.weight': range('7,000 lb', '9,000 lb', 21),
+        },
+      }),
+    );
+    const { wrong, compared } = wrongRows(made);
     expect({ wrong, compared }).toEqual({ wrong: [], compared: 147 });
   });
 
   it('at a molded load that meets the table, a tongue that meets the weight, a guideline that turns over', () => {
-    const base = { ...tiltDeck, trailer: { ...tiltDeck.trailer, guideline: { low: '10 %', high: '15 %', source: 'a manual of our own' } }, tongueShare: undefined };
-    const made = rightOf(study({
-      base, design: { kind: 'grid' },
-      vary: {
-        'trailer.axles.0.tires.molded.single': levels('3,400 lb', '3,420 lb', '3,520 lb', '3,600 lb'),
-        'trailer.curb.tongue': levels('520 lb', '3,650 lb', '3,651 lb'),
-        'trailer.guideline.low': levels('10 %', '15 %', '15.1 %'),
-      },
-    }));
+    const base = {
+      ...tiltDeck,
+      trailer: { ...tiltDeck.trailer, guideline: { low: '10 %', high: '15 %', source: 'a manual of our own' } },
+      tongueShare: undefined,
+    };
+    const made = rightOf(
+      study({
+        base,
+        design: { kind: 'grid' },
+        vary: {
+          'trailer.axles.0.tires.molded.single': levels('3,400 lb', '3,420 lb', '3,520 lb', '3,600 lb'),
+          'trailer.curb.tongue': levels('520 lb', '3,650 lb', '3,651 lb'),
+          'trailer.guideline.low': levels('10 %', '15 %', '15.1 %'),
+        },
+      }),
+    );
     const { wrong, compared, answered } = wrongRows(made);
     expect({ wrong, compared }).toEqual({ wrong: [], compared: 36 });
     expect(answered).toBeGreaterThan(0);
@@ -127,30 +228,70 @@ describe('levels that make the program go another way', () => {
   });
 
   it('at the pressure that a load needs, for a measure that asks for it', () => {
-    const measure: Measure = ({ pressures }) => Object.fromEntries(pressures.map(({ of, needed }) => [`${of} pressure needed`, needed.pressure]));
-    const made = rightOf(study({ base: tiltDeck, measure, vary: { 'cargo.0.weight': range('2,000 lb', '12,000 lb', 101) }, design: { kind: 'grid' } }));
+    const measure: Measure = ({ pressures }) =>
+      Object.fromEntries(pressures.map(({ of, needed }) => [`${of} pressure needed`, needed.pressure]));
+    const made = rightOf(
+      study({
+        base: tiltDeck,
+        measure,
+        vary: { 'cargo.0.weight': range('2,000 lb', '12,000 lb', 101) },
+        design: { kind: 'grid' },
+      }),
+    );
     expect(wrongRows(made, measure).wrong).toEqual([]);
-    expect(new Set([...made.rows()].map((row) => row.answered && row.figures['axle 1 pressure needed'])).size).toBeGreaterThan(1);
+    expect(
+      new Set([...made.rows()].map((row) => row.answered && row.figures['axle 1 pressure needed'])).size,
+    ).toBeGreaterThan(1);
   });
 
   it('at a pressure below the first printed row, where no row speaks', () => {
     const { molded: _, ...tires } = tiltDeck.trailer.axles[0]?.['tires'] as Record<string, unknown>;
-    const base = { ...tiltDeck, trailer: { ...tiltDeck.trailer, axles: tiltDeck.trailer.axles.map((axle) => ({ ...axle, gawr: '6,000 lb', tires: { ...tires, pressure: '40 psi' } })) } };
-    const made = rightOf(study({ base, vary: { 'trailer.axles.0.tires.pressure': levels('40 psi', '62 psi', '66 psi', '80 psi') }, design: { kind: 'grid' } }));
+    const base = {
+      ...tiltDeck,
+      trailer: {
+        ...tiltDeck.trailer,
+        axles: tiltDeck.trailer.axles.map((axle) => ({
+          ...axle,
+          gawr: '6,000 lb',
+          tires: { ...tires, pressure: '40 psi' },
+        })),
+      },
+    };
+    const made = rightOf(
+      study({
+        base,
+        vary: { 'trailer.axles.0.tires.pressure': levels('40 psi', '62 psi', '66 psi', '80 psi') },
+        design: { kind: 'grid' },
+      }),
+    );
     expect(wrongRows(made)).toEqual({ compared: 4, answered: 4, wrong: [] });
   });
 
   it('on the whole example, across the steps of rules and tables', () => {
-    const made = rightOf(study({ base: wholeDeck, vary: { 'cargo.0.weight': range('4,000 lb', '12,000 lb', 17), 'cargo.0.front': range('100 in', '150 in', 11) }, design: { kind: 'grid' } }));
+    const made = rightOf(
+      study({
+        base: wholeDeck,
+        vary: { 'cargo.0.weight': range('4,000 lb', '12,000 lb', 17), 'cargo.0.front': range('100 in', '150 in', 11) },
+        design: { kind: 'grid' },
+      }),
+    );
     const { wrong, compared } = wrongRows(made);
     expect({ wrong: wrong.slice(0, 3), compared }).toEqual({ wrong: [], compared: 187 });
     expect(decidedExactly(made)).toBeLessThan(60);
   });
 
   it('where the tongue begins to lift', () => {
-    const made = rightOf(study({ base: tiltDeck, vary: { 'cargo.0.front': range('150 in', '190 in', 81), 'cargo.0.weight': levels('5,000 lb') }, design: { kind: 'grid' } }));
+    const made = rightOf(
+      study({
+        base: tiltDeck,
+        vary: { 'cargo.0.front': range('150 in', '190 in', 81), 'cargo.0.weight': levels('5,000 lb') },
+        design: { kind: 'grid' },
+      }),
+    );
     expect(wrongRows(made).wrong).toEqual([]);
-    const signs = new Set([...made.rows()].map((row) => row.answered && Math.sign(row.figures['tongue load'] as number)));
+    const signs = new Set(
+      [...made.rows()].map((row) => row.answered && Math.sign(row.figures['tongue load'] as number)),
+    );
     expect(signs.size).toBeGreaterThan(1);
   });
 });

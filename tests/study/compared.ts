@@ -7,11 +7,14 @@ import { type Measure, standardMeasure } from '../../src/study/index.js';
 
 /** A trailer without its tow vehicle: invented, 14,000 lb, two 7,000 lb axles at 187 and 221 in, a 9,000 lb machine. */
 export const tiltDeck = JSON.parse(readFileSync(new URL('./plain-deck.json', import.meta.url), 'utf8')) as {
-  trailer: Record<string, unknown> & { axles: Record<string, unknown>[] }; cargo: Record<string, unknown>[];
+  trailer: Record<string, unknown> & { axles: Record<string, unknown>[] };
+  cargo: Record<string, unknown>[];
 };
 
 /** The whole example: with tow vehicle, frame, tiedowns and rules. */
-export const wholeDeck = JSON.parse(readFileSync(new URL('../../examples/tilt-deck.json', import.meta.url), 'utf8')) as unknown;
+export const wholeDeck = JSON.parse(
+  readFileSync(new URL('../../examples/tilt-deck.json', import.meta.url), 'utf8'),
+) as unknown;
 
 /** What `assess` itself says of a spec, in the words of a row. */
 function exactly({ holds, tightest }: Assessment): { holds: boolean; governs: string } {
@@ -26,11 +29,20 @@ export function wrongWith(row: Row, study: Study, measure: Measure = standardMea
   if (isLeft(spec)) return `no spec: ${spec.left.tag}`;
   const assessed = assess(spec.right);
   if (isLeft(assessed)) {
-    return row.answered ? `answered, where assess says ${assessed.left.tag}` : row.error.tag === assessed.left.tag ? undefined : `${row.error.tag} for ${assessed.left.tag}`;
+    return row.answered
+      ? `answered, where assess says ${assessed.left.tag}`
+      : row.error.tag === assessed.left.tag
+        ? undefined
+        : `${row.error.tag} for ${assessed.left.tag}`;
   }
   const measured = measure(assessed.right);
   const missing = study.figures.find(({ name }) => !Object.hasOwn(measured, name));
-  if (missing !== undefined) return row.answered ? `answered without ${missing.name}` : row.error.tag === 'MissingFact' ? undefined : `${row.error.tag} for a missing figure`;
+  if (missing !== undefined)
+    return row.answered
+      ? `answered without ${missing.name}`
+      : row.error.tag === 'MissingFact'
+        ? undefined
+        : `${row.error.tag} for a missing figure`;
   if (!row.answered) return `${row.error.tag}, where assess answers`;
   const { holds, governs } = exactly(assessed.right);
   if (row.holds !== holds) return `holds ${row.holds}, not ${holds}`;
@@ -43,7 +55,10 @@ export function wrongWith(row: Row, study: Study, measure: Measure = standardMea
 }
 
 /** Every row compared; the wrong ones in words. */
-export function wrongRows(study: Study, measure: Measure = standardMeasure): { readonly compared: number; readonly answered: number; readonly wrong: readonly string[] } {
+export function wrongRows(
+  study: Study,
+  measure: Measure = standardMeasure,
+): { readonly compared: number; readonly answered: number; readonly wrong: readonly string[] } {
   const wrong: string[] = [];
   let compared = 0;
   let answered = 0;
@@ -51,7 +66,8 @@ export function wrongRows(study: Study, measure: Measure = standardMeasure): { r
     compared += 1;
     if (row.answered) answered += 1;
     const problem = wrongWith(row, study, measure);
-    if (problem !== undefined) wrong.push(`row ${row.row} (${JSON.stringify({ ...row.choices, ...row.inputs })}): ${problem}`);
+    if (problem !== undefined)
+      wrong.push(`row ${row.row} (${JSON.stringify({ ...row.choices, ...row.inputs })}): ${problem}`);
   }
   return { compared, answered, wrong };
 }

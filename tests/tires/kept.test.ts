@@ -4,7 +4,8 @@ import { type Designation, readDesignation, tireLoadRating } from '../../src/tir
 import { rightOf as answer } from '../helpers/either.js';
 
 const service = { fitment: 'single', on: 'trailer' } as const;
-const pounds = (designation: string | Designation): string => answer(tireLoadRating({ designation }, service)).rating.value.value.toFixed();
+const pounds = (designation: string | Designation): string =>
+  answer(tireLoadRating({ designation }, service)).rating.value.value.toFixed();
 
 describe('designations that are kept', () => {
   it('answer the same at the first, the second and the thousandth question', () => {
@@ -14,7 +15,7 @@ describe('designations that are kept', () => {
     expect(first).toBe('2540');
   });
 
-  it('are not those that readDesignation hands out: each of them is the caller\'s own', () => {
+  it("are not those that readDesignation hands out: each of them is the caller's own", () => {
     const [one, two] = [answer(readDesignation('ST225/75R15 LRD')), answer(readDesignation('ST225/75R15 LRD'))];
     expect(one).toEqual(two);
     expect(one).not.toBe(two);
@@ -23,11 +24,15 @@ describe('designations that are kept', () => {
 
   it('cannot be changed through an answer', () => {
     const { designation } = answer(tireLoadRating({ designation: 'ST225/75R15 LRD' }, service));
-    expect(() => { (designation as { prefix: string }).prefix = 'LT'; }).toThrow(TypeError);
-    expect(() => { (designation.size as { construction: string }).construction = 'D'; }).toThrow(TypeError);
+    expect(() => {
+      (designation as { prefix: string }).prefix = 'LT';
+    }).toThrow(TypeError);
+    expect(() => {
+      (designation.size as { construction: string }).construction = 'D';
+    }).toThrow(TypeError);
   });
 
-  it('are asked anew when they are somebody\'s own and have changed', () => {
+  it("are asked anew when they are somebody's own and have changed", () => {
     const own = answer(readDesignation('ST225/75R15 LRD')) as { -readonly [K in keyof Designation]: Designation[K] };
     expect(pounds(own)).toBe('2540');
     own.range = answer(readDesignation('ST225/75R15 LRE')).range;

@@ -1,6 +1,14 @@
 /** Load at a pressure, pressure for a load, and the pressure of a load range. */
 import { describe, expect, it } from 'vitest';
-import { checkRimPressure, checkRimWidth, loadAtPressure, pressureForLoad, rangePressure, serviceNotes, speedInformation } from '../../src/tires/index.js';
+import {
+  checkRimPressure,
+  checkRimWidth,
+  loadAtPressure,
+  pressureForLoad,
+  rangePressure,
+  serviceNotes,
+  speedInformation,
+} from '../../src/tires/index.js';
 import { inch, kg, kPa, lb, mm, mph, psi, show } from '../../src/units/index.js';
 import { leftOf, rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
@@ -9,27 +17,56 @@ const tags = ({ notes }: { notes: readonly { tag: string }[] }): string[] => not
 
 describe('loadAtPressure', () => {
   it('takes the row below, never between', () => {
-    for (const [at, load] of [[60, '2,380 lb'], ['64.999', '2,380 lb'], [65, '2,540 lb']] as const) {
+    for (const [at, load] of [
+      [60, '2,380 lb'],
+      ['64.999', '2,380 lb'],
+      [65, '2,540 lb'],
+    ] as const) {
       const found = rightOf(loadAtPressure('ST225/75R15 LRD', psi(at), 'single'));
       expectReplays(found.load, found.row);
       expect(show(found.load.value)).toBe(load);
     }
   });
-  it('gives no more than the pressure of the tire\'s own load range', () => {
-    expect(leftOf(loadAtPressure('ST225/75R15 LRD', psi(80), 'single'))).toMatchObject({ tag: 'PressureAboveRated', asked: '80 psi', rated: '65 psi' });
-    expect(leftOf(loadAtPressure('31x10.50R15LT LRB', psi(40), 'single'))).toMatchObject({ tag: 'PressureAboveRated', rated: '35 psi' });
-    expect(leftOf(loadAtPressure('ST225/75R15 LRE', psi(90), 'single'))).toMatchObject({ tag: 'PressureAboveRated', rated: '80 psi' });
-    expect(leftOf(loadAtPressure('ST225/75R15 LRE', psi(90), 'single', { table: 'ST-3' }))).toMatchObject({ tag: 'NotTabulated', nearest: ['2,540 lb at 65 psi'] });
+  it("gives no more than the pressure of the tire's own load range", () => {
+    expect(leftOf(loadAtPressure('ST225/75R15 LRD', psi(80), 'single'))).toMatchObject({
+      tag: 'PressureAboveRated',
+      asked: '80 psi',
+      rated: '65 psi',
+    });
+    expect(leftOf(loadAtPressure('31x10.50R15LT LRB', psi(40), 'single'))).toMatchObject({
+      tag: 'PressureAboveRated',
+      rated: '35 psi',
+    });
+    expect(leftOf(loadAtPressure('ST225/75R15 LRE', psi(90), 'single'))).toMatchObject({
+      tag: 'PressureAboveRated',
+      rated: '80 psi',
+    });
+    expect(leftOf(loadAtPressure('ST225/75R15 LRE', psi(90), 'single', { table: 'ST-3' }))).toMatchObject({
+      tag: 'NotTabulated',
+      nearest: ['2,540 lb at 65 psi'],
+    });
   });
   it('is not tabulated below the first row, with the nearest', () => {
-    expect(leftOf(loadAtPressure('ST225/75R15 LRD', psi(14), 'single'))).toMatchObject({ tag: 'NotTabulated', nearest: ['1,060 lb at 15 psi'] });
-    expect(leftOf(loadAtPressure('31x10.50R15LT', psi(55), 'single'))).toMatchObject({ tag: 'NotTabulated', nearest: ['2,270 lb at 50 psi'] });
+    expect(leftOf(loadAtPressure('ST225/75R15 LRD', psi(14), 'single'))).toMatchObject({
+      tag: 'NotTabulated',
+      nearest: ['1,060 lb at 15 psi'],
+    });
+    expect(leftOf(loadAtPressure('31x10.50R15LT', psi(55), 'single'))).toMatchObject({
+      tag: 'NotTabulated',
+      nearest: ['2,270 lb at 50 psi'],
+    });
   });
   it('tells when prints differ, and takes the lower (ST-1 2,040, ST-3 2,100)', () => {
     const found = rightOf(loadAtPressure('ST205/75R14 LRD', psi(65), 'single'));
     expectReplays(found.load);
-    expect([show(found.load.value), tags(found), found.tables]).toEqual(['2,040 lb', ['TablesDisagree'], ['ST-1', 'ST-3']]);
-    expect(show(rightOf(loadAtPressure('ST205/75R14 LRD', psi(65), 'single', { table: 'ST-3' })).load.value)).toBe('2,100 lb');
+    expect([show(found.load.value), tags(found), found.tables]).toEqual([
+      '2,040 lb',
+      ['TablesDisagree'],
+      ['ST-1', 'ST-3'],
+    ]);
+    expect(show(rightOf(loadAtPressure('ST205/75R14 LRD', psi(65), 'single', { table: 'ST-3' })).load.value)).toBe(
+      '2,100 lb',
+    );
   });
   it('says that a load range is missing', () => {
     expect(tags(rightOf(loadAtPressure('ST225/75R15', psi(65), 'single')))).toContain('LoadRangeNotStated');
@@ -42,19 +79,34 @@ describe('loadAtPressure', () => {
   it('refuses dual loads that are not printed, pressures of nothing and sizes that are not listed', () => {
     expect(leftOf(loadAtPressure('ST205/75R15 LRD', psi(65), 'dual'))).toMatchObject({ tag: 'NoDualRating' });
     expect(leftOf(loadAtPressure('ST205/75R15 LRD', psi(0), 'single'))).toMatchObject({ tag: 'NotPositive' });
-    expect(leftOf(loadAtPressure('ST195/75R15 LRD', psi(65), 'single'))).toMatchObject({ tag: 'NotTabulated', nearest: [expect.any(String), expect.any(String), expect.any(String)] });
-    expect(leftOf(loadAtPressure('ST205/75R15 LRD', psi(65), 'single', { table: 'constructor' }))).toMatchObject({ tag: 'NotTabulated' });
+    expect(leftOf(loadAtPressure('ST195/75R15 LRD', psi(65), 'single'))).toMatchObject({
+      tag: 'NotTabulated',
+      nearest: [expect.any(String), expect.any(String), expect.any(String)],
+    });
+    expect(leftOf(loadAtPressure('ST205/75R15 LRD', psi(65), 'single', { table: 'constructor' }))).toMatchObject({
+      tag: 'NotTabulated',
+    });
   });
 });
 
 describe('pressureForLoad', () => {
   it('rounds up to the next printed step, at a tie not further', () => {
-    for (const [load, pressure] of [[lb(2270), '55 psi'], [lb('2270.01'), '60 psi'], [lb(2380), '60 psi'], [lb('2380.01'), '65 psi'], [kg(1000), '55 psi'], [lb(5), '15 psi']] as const) {
+    for (const [load, pressure] of [
+      [lb(2270), '55 psi'],
+      [lb('2270.01'), '60 psi'],
+      [lb(2380), '60 psi'],
+      [lb('2380.01'), '65 psi'],
+      [kg(1000), '55 psi'],
+      [lb(5), '15 psi'],
+    ] as const) {
       expect(show(rightOf(pressureForLoad('ST225/75R15 LRD', load, 'single')).pressure.value)).toBe(pressure);
     }
   });
   it('is not tabulated above the last row of the tire', () => {
-    expect(leftOf(pressureForLoad('ST225/75R15 LRD', lb(2541), 'single'))).toMatchObject({ tag: 'NotTabulated', nearest: ['2,380 lb at 60 psi', '2,540 lb at 65 psi'] });
+    expect(leftOf(pressureForLoad('ST225/75R15 LRD', lb(2541), 'single'))).toMatchObject({
+      tag: 'NotTabulated',
+      nearest: ['2,380 lb at 60 psi', '2,540 lb at 65 psi'],
+    });
     expect(leftOf(pressureForLoad('ST225/75R15 LRD', lb(-1), 'single'))).toMatchObject({ tag: 'NotPositive' });
   });
 });
@@ -63,8 +115,15 @@ describe('rangePressure', () => {
   it('needs the size where the family has no figure', () => {
     expect(leftOf(rangePressure('small trailer', 'C'))).toMatchObject({ tag: 'SizeNeeded', letter: 'C' });
     expect(leftOf(rangePressure('ST-metric', 'F'))).toMatchObject({ tag: 'SizeNeeded' });
-    const at = (size: string, letter: string): string => show(rightOf(rangePressure('small trailer', letter, size)).pressure.value);
-    expect([at('4.80-12', 'B'), at('4.80-12', 'C'), at('5.30-12', 'D'), at('4.80/4.00-8', 'B'), at('20.5x8.0-10', 'D')]).toEqual(['60 psi', '90 psi', '105 psi', '60 psi', '70 psi']);
+    const at = (size: string, letter: string): string =>
+      show(rightOf(rangePressure('small trailer', letter, size)).pressure.value);
+    expect([
+      at('4.80-12', 'B'),
+      at('4.80-12', 'C'),
+      at('5.30-12', 'D'),
+      at('4.80/4.00-8', 'B'),
+      at('20.5x8.0-10', 'D'),
+    ]).toEqual(['60 psi', '90 psi', '105 psi', '60 psi', '70 psi']);
     expect(show(rightOf(rangePressure('mobile home', 'G', '8-14.5MH')).pressure.value)).toBe('116 psi');
     expect(show(rightOf(rangePressure('ST-metric', 'G', 'ST235/85R16')).pressure.value)).toBe('110 psi');
   });
@@ -86,8 +145,13 @@ describe('rims', () => {
     expect(leftOf(checkRimPressure(psi(80), psi(0)))).toMatchObject({ tag: 'NotPositive' });
   });
   it('checks the width both ways, in any unit of length', () => {
-    const verdicts = (width: Parameters<typeof checkRimWidth>[0]): string[] => checkRimWidth(width, { least: inch(6), greatest: inch(7) }).map(({ verdict }) => verdict);
-    expect([verdicts(inch(6)), verdicts(inch(5)), verdicts(mm('203.2'))]).toEqual([['within', 'within'], ['over', 'within'], ['within', 'over']]);
+    const verdicts = (width: Parameters<typeof checkRimWidth>[0]): string[] =>
+      checkRimWidth(width, { least: inch(6), greatest: inch(7) }).map(({ verdict }) => verdict);
+    expect([verdicts(inch(6)), verdicts(inch(5)), verdicts(mm('203.2'))]).toEqual([
+      ['within', 'within'],
+      ['over', 'within'],
+      ['within', 'over'],
+    ]);
     expectReplays(...checkRimWidth(mm(165), { least: inch(6), greatest: inch(7) }).map(({ reserve }) => reserve));
   });
 });

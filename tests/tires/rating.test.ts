@@ -17,15 +17,23 @@ const tags = ({ notes }: { notes: readonly { tag: string }[] }): string[] => not
 describe('tireLoadRating', () => {
   it('takes molded before index before table', () => {
     const designation = 'ST225/75R15 117/112N LRE';
-    const answers = [rate({ designation, molded: { single: lb(2830) } }), rate({ designation }), rate({ designation: 'ST225/75R15 LRE' })];
+    const answers = [
+      rate({ designation, molded: { single: lb(2830) } }),
+      rate({ designation }),
+      rate({ designation: 'ST225/75R15 LRE' }),
+    ];
     expect(answers.map(({ from }) => from)).toEqual(['molded', 'index', 'table']);
-    expect(answers.map(({ rating }) => rating.value.value.toDecimalPlaces(2).toNumber())).toEqual([2830, 2832.94, 2830]);
+    expect(answers.map(({ rating }) => rating.value.value.toDecimalPlaces(2).toNumber())).toEqual([
+      2830, 2832.94, 2830,
+    ]);
     expect(rate({ designation: '295/75R22.5 LRG' }, dual).rating.value.value.toNumber()).toBe(5675);
     expectReplays(...answers.map(({ rating }) => rating));
   });
   it('tells every disagreement with figures and decisions, and overwrites nothing', () => {
     const answer = rate({ designation: 'ST225/75R15 117/112N LRE', molded: { single: lb(2900) } });
-    expect(tags(answer)).toEqual(expect.arrayContaining(['MoldedDiffersFromIndex', 'MoldedDiffersFromTable', 'TablesDisagree']));
+    expect(tags(answer)).toEqual(
+      expect.arrayContaining(['MoldedDiffersFromIndex', 'MoldedDiffersFromTable', 'TablesDisagree']),
+    );
     expect(answer.rating.value.value.toNumber()).toBe(2900);
     expect(answer.decisions.map(({ comparison, holds }) => `${comparison} ${holds}`)).toEqual(['= false', '= false']);
   });
@@ -35,10 +43,16 @@ describe('tireLoadRating', () => {
   it('takes the lower of two prints unless the table is named (ST-1 2,040, ST-3 2,100)', () => {
     expect(rate({ designation: 'ST205/75R14 LRD' }).rating.value.value.toNumber()).toBe(2040);
     expect(rate({ designation: 'ST205/75R14 LRD', table: 'ST-3' }).rating.value.value.toNumber()).toBe(2100);
-    expect(leftOf(tireLoadRating({ designation: 'ST205/75R14 LRD', table: 'ST-9' }, single))).toMatchObject({ tag: 'NotTabulated' });
+    expect(leftOf(tireLoadRating({ designation: 'ST205/75R14 LRD', table: 'ST-9' }, single))).toMatchObject({
+      tag: 'NotTabulated',
+    });
   });
   it('reads kilograms by an exact conversion', () => {
-    expect(rate({ designation: 'ST225/75R15', molded: { single: kg(1150) } }).rating.value.value.toDecimalPlaces(3).toFixed()).toBe('2535.316');
+    expect(
+      rate({ designation: 'ST225/75R15', molded: { single: kg(1150) } })
+        .rating.value.value.toDecimalPlaces(3)
+        .toFixed(),
+    ).toBe('2535.316');
   });
   it('keeps the path of a molded figure, so that it can be varied', () => {
     const molded = given('molded load, single', lb(2540), 'label', 'axles.0.tire.molded');
@@ -64,24 +78,46 @@ describe('tireLoadRating', () => {
     expect([found.from, found.rating.value.value.toNumber()]).toEqual(['index', 2830]);
   });
   it('refuses a dual load above the single one, and nothing, and less', () => {
-    expect(leftOf(tireLoadRating({ designation: 'ST225/75R15', molded: { single: lb(2470), dual: lb(2830) } }, single))).toMatchObject({ tag: 'DualAboveSingle' });
-    expect(leftOf(tireLoadRating({ designation: 'ST225/75R15', molded: { single: lb(0) } }, single))).toMatchObject({ tag: 'NotPositive' });
-    expect(leftOf(tireLoadRating({ designation: 'ST225/75R15', molded: { single: lb(-1) } }, single))).toMatchObject({ tag: 'NotPositive' });
-    expect(rate({ designation: 'ST225/75R15', molded: { single: lb(2830), dual: lb(2830) } }, dual).rating.value.value.toNumber()).toBe(2830);
+    expect(
+      leftOf(tireLoadRating({ designation: 'ST225/75R15', molded: { single: lb(2470), dual: lb(2830) } }, single)),
+    ).toMatchObject({ tag: 'DualAboveSingle' });
+    expect(leftOf(tireLoadRating({ designation: 'ST225/75R15', molded: { single: lb(0) } }, single))).toMatchObject({
+      tag: 'NotPositive',
+    });
+    expect(leftOf(tireLoadRating({ designation: 'ST225/75R15', molded: { single: lb(-1) } }, single))).toMatchObject({
+      tag: 'NotPositive',
+    });
+    expect(
+      rate(
+        { designation: 'ST225/75R15', molded: { single: lb(2830), dual: lb(2830) } },
+        dual,
+      ).rating.value.value.toNumber(),
+    ).toBe(2830);
   });
   it('needs a load range for a table load, and a printed row', () => {
     expect(leftOf(tireLoadRating({ designation: 'ST225/75R15' }, single))).toMatchObject({ tag: 'LoadRangeNeeded' });
-    expect(leftOf(tireLoadRating({ designation: 'ST235/85R16 LRF' }, single))).toMatchObject({ tag: 'NotTabulated', nearest: [expect.stringContaining('ST235/85R16')] });
+    expect(leftOf(tireLoadRating({ designation: 'ST235/85R16 LRF' }, single))).toMatchObject({
+      tag: 'NotTabulated',
+      nearest: [expect.stringContaining('ST235/85R16')],
+    });
     expect(leftOf(tireLoadRating({ designation: 'ST195/75R14 LRD' }, single))).toMatchObject({ tag: 'NotTabulated' });
     expect(isLeft(tireLoadRating({ designation: 'nothing' }, single))).toBe(true);
   });
   it('does not take an unstated construction for radial', () => {
-    expect(leftOf(tireLoadRating({ designation: 'LT235/85/16 LRE' }, single))).toMatchObject({ tag: 'NotTabulated', asked: expect.stringContaining('unstated') });
+    expect(leftOf(tireLoadRating({ designation: 'LT235/85/16 LRE' }, single))).toMatchObject({
+      tag: 'NotTabulated',
+      asked: expect.stringContaining('unstated'),
+    });
     expect(rate({ designation: 'ST205/75/15 LRC' }).rating.value.value.toNumber()).toBe(1820);
   });
   it('divides passenger tires by 1.10 on trailers and trucks, and no others', () => {
-    const load = (designation: string, on: Service['on']): string => rate({ designation }, { fitment: 'single', on }).rating.value.value.toDecimalPlaces(2).toFixed();
-    expect([load('P235/75R15 XL', 'trailer'), load('P235/75R15 XL', 'truck'), load('P235/75R15 XL', 'passenger car')]).toEqual(['1984.55', '1984.55', '2183']);
+    const load = (designation: string, on: Service['on']): string =>
+      rate({ designation }, { fitment: 'single', on }).rating.value.value.toDecimalPlaces(2).toFixed();
+    expect([
+      load('P235/75R15 XL', 'trailer'),
+      load('P235/75R15 XL', 'truck'),
+      load('P235/75R15 XL', 'passenger car'),
+    ]).toEqual(['1984.55', '1984.55', '2183']);
     expect([load('195/75R16C 107/105R', 'trailer'), load('LT235/85R16 LRE', 'trailer')]).toEqual(['2149.51', '3042']);
   });
 });

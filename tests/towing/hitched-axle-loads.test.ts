@@ -29,15 +29,40 @@ describe('hitched axle loads', () => {
   });
   it('refuses a wheelbase of zero, a negative axle and a ball on the wrong side', () => {
     const base = { ...truck, overhang: inch(60), wheelbase: inch(120) };
-    expect(leftOf(hitchedAxleLoads({ ...base, wheelbase: inch(0) }))).toMatchObject({ tag: 'NotAboveZero', what: 'wheelbase' });
-    expect(leftOf(hitchedAxleLoads({ ...base, front: lb(-1) }))).toMatchObject({ tag: 'BelowZero', what: 'front axle, truck alone' });
-    expect(leftOf(hitchedAxleLoads({ ...base, overhang: inch(-4) }))).toMatchObject({ tag: 'HitchContradicts', hitch: 'ball behind' });
-    expect(leftOf(hitchedAxleLoads({ ...base, hitch: 'gooseneck' }))).toMatchObject({ tag: 'HitchContradicts', hitch: 'gooseneck' });
+    expect(leftOf(hitchedAxleLoads({ ...base, wheelbase: inch(0) }))).toMatchObject({
+      tag: 'NotAboveZero',
+      what: 'wheelbase',
+    });
+    expect(leftOf(hitchedAxleLoads({ ...base, front: lb(-1) }))).toMatchObject({
+      tag: 'BelowZero',
+      what: 'front axle, truck alone',
+    });
+    expect(leftOf(hitchedAxleLoads({ ...base, overhang: inch(-4) }))).toMatchObject({
+      tag: 'HitchContradicts',
+      hitch: 'ball behind',
+    });
+    expect(leftOf(hitchedAxleLoads({ ...base, hitch: 'gooseneck' }))).toMatchObject({
+      tag: 'HitchContradicts',
+      hitch: 'gooseneck',
+    });
     const ahead = leftOf(hitchedAxleLoads({ ...base, hitch: 'gooseneck', overhang: inch(-120) }));
-    expect(wordsForTowing(ahead)).toEqual({ asked: 'a gooseneck', found: 'an overhang of -120 in', needed: 'a ball behind the front axle' });
+    expect(wordsForTowing(ahead)).toEqual({
+      asked: 'a gooseneck',
+      found: 'an overhang of -120 in',
+      needed: 'a ball behind the front axle',
+    });
   });
   it('keeps every branch it took', () => {
     const { decisions } = rightOf(hitchedAxleLoads({ ...truck, overhang: inch(60), wheelbase: inch(120) }));
-    expect(decisions.map(({ comparison, holds }) => `${comparison} ${holds}`)).toEqual(['>= true', '>= true', '> true', '>= true', '> true', '= false', '< false', '< false']);
+    expect(decisions.map(({ comparison, holds }) => `${comparison} ${holds}`)).toEqual([
+      '>= true',
+      '>= true',
+      '> true',
+      '>= true',
+      '> true',
+      '= false',
+      '< false',
+      '< false',
+    ]);
   });
 });

@@ -6,31 +6,64 @@ import { inch, lb, percent, ratio, show } from '../../src/units/index.js';
 import { leftOf, rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
 
-const truck: TowVehicle = { hitch: 'ball behind', front: lb(4300), rear: lb(3100), wheelbase: inch(160), overhang: inch(52), gvwr: lb(10000), rearGawr: lb(6200), gcwr: lb(23500) };
+const truck: TowVehicle = {
+  hitch: 'ball behind',
+  front: lb(4300),
+  rear: lb(3100),
+  wheelbase: inch(160),
+  overhang: inch(52),
+  gvwr: lb(10000),
+  rearGawr: lb(6200),
+  gcwr: lb(23500),
+};
 
 describe('the largest trailer', () => {
   it('names every limit that ties', () => {
-    const answer = rightOf(largestTrailer({ vehicle: { ...truck, ball: { gross: lb(14000) }, receiver: { tongue: lb(1400) } }, tongueShare: percent(10) }));
+    const answer = rightOf(
+      largestTrailer({
+        vehicle: { ...truck, ball: { gross: lb(14000) }, receiver: { tongue: lb(1400) } },
+        tongueShare: percent(10),
+      }),
+    );
     expect(show(answer.trailer.value)).toBe('14,000 lb');
     expect(answer.governing.map(({ name }) => name)).toEqual(['receiver tongue', 'ball gross']);
     expectReplays(answer.trailer, answer.tongue);
   });
   it('says nothing fits when the truck is over by itself', () => {
-    const answer = rightOf(largestTrailer({ vehicle: { ...truck, placard: { limit: lb(1000), people: lb(700), cargo: lb(400) } }, tongueShare: percent(10) }));
+    const answer = rightOf(
+      largestTrailer({
+        vehicle: { ...truck, placard: { limit: lb(1000), people: lb(700), cargo: lb(400) } },
+        tongueShare: percent(10),
+      }),
+    );
     expect(show(answer.trailer.value)).toBe('0 lb');
-    expect(answer.governing.map(({ name, limit }) => `${name} ${show(limit.value)}`)).toEqual(['occupant and cargo placard -1,000 lb']);
+    expect(answer.governing.map(({ name, limit }) => `${name} ${show(limit.value)}`)).toEqual([
+      'occupant and cargo placard -1,000 lb',
+    ]);
     expect(answer.notes.map(({ tag }) => tag)).toContain('OverBeforeTheTrailer');
   });
   it('asks the front axle of a gooseneck, and not of a ball behind', () => {
     const neck = { ...truck, hitch: 'gooseneck', overhang: inch(-8), frontGawr: lb(4350) } as const;
     const answer = rightOf(largestTrailer({ vehicle: neck, tongueShare: percent(20) }));
-    expect(answer.governing.map(({ name, limit }) => `${name} ${show(limit.value)}`)).toEqual(['tow vehicle front GAWR 5,000 lb']);
-    expect(rightOf(largestTrailer({ vehicle: { ...neck, overhang: inch(0) }, tongueShare: percent(20) })).bounds.map(({ name }) => name)).not.toContain('tow vehicle front GAWR');
-    expect(rightOf(largestTrailer({ vehicle: { ...truck, frontGawr: lb(1) }, tongueShare: percent(20) })).bounds.map(({ name }) => name)).not.toContain('tow vehicle front GAWR');
+    expect(answer.governing.map(({ name, limit }) => `${name} ${show(limit.value)}`)).toEqual([
+      'tow vehicle front GAWR 5,000 lb',
+    ]);
+    expect(
+      rightOf(largestTrailer({ vehicle: { ...neck, overhang: inch(0) }, tongueShare: percent(20) })).bounds.map(
+        ({ name }) => name,
+      ),
+    ).not.toContain('tow vehicle front GAWR');
+    expect(
+      rightOf(largestTrailer({ vehicle: { ...truck, frontGawr: lb(1) }, tongueShare: percent(20) })).bounds.map(
+        ({ name }) => name,
+      ),
+    ).not.toContain('tow vehicle front GAWR');
     expectReplays(...answer.bounds.map(({ limit }) => limit));
   });
   it('lists the limits it was not given', () => {
-    const { notChecked } = rightOf(largestTrailer({ vehicle: { ...truck, rear: undefined, trailerRating: lb(9000) }, tongueShare: percent(10) }));
+    const { notChecked } = rightOf(
+      largestTrailer({ vehicle: { ...truck, rear: undefined, trailerRating: lb(9000) }, tongueShare: percent(10) }),
+    );
     const by = Object.fromEntries(notChecked.map(({ what, missing }) => [what, missing]));
     expect(by['largest trailer by tow vehicle rear GAWR']).toEqual(['rear axle, truck alone']);
     expect(by['largest trailer by ball gross']).toEqual(['ball gross']);
@@ -38,28 +71,60 @@ describe('the largest trailer', () => {
   it('refuses a share of nothing, a rating of nothing and no limit at all', () => {
     expect(leftOf(largestTrailer({ vehicle: truck, tongueShare: percent(0) })).tag).toBe('NotAShare');
     expect(leftOf(largestTrailer({ vehicle: truck, tongueShare: ratio('1.01') })).tag).toBe('NotAShare');
-    expect(leftOf(largestTrailer({ vehicle: { ...truck, gvwr: lb(0) }, tongueShare: percent(10) })).tag).toBe('NotAboveZero');
-    expect(leftOf(largestTrailer({ vehicle: { hitch: 'ball behind', front: lb(1), rear: lb(1) }, tongueShare: percent(10) })).tag).toBe('NothingLimits');
+    expect(leftOf(largestTrailer({ vehicle: { ...truck, gvwr: lb(0) }, tongueShare: percent(10) })).tag).toBe(
+      'NotAboveZero',
+    );
+    expect(
+      leftOf(largestTrailer({ vehicle: { hitch: 'ball behind', front: lb(1), rear: lb(1) }, tongueShare: percent(10) }))
+        .tag,
+    ).toBe('NothingLimits');
     expect(leftOf(weakestPart([])).tag).toBe('NothingLimits');
     expect(leftOf(weakestPart([{ part: 'ball', rating: lb(0) }])).tag).toBe('NotAboveZero');
   });
   it('is within every check, and a pound more is over one', () => {
     const trucks = fc.record({
-      front: fc.integer({ min: 2500, max: 4500 }), rear: fc.integer({ min: 2000, max: 4000 }), overhang: fc.integer({ min: 30, max: 70 }), hardware: fc.integer({ min: 0, max: 120 }),
-      gvwr: fc.integer({ min: 9500, max: 12000 }), rearGawr: fc.integer({ min: 5000, max: 8000 }), gcwr: fc.integer({ min: 15000, max: 30000 }), share: fc.integer({ min: 7, max: 25 }), tongue: fc.integer({ min: 500, max: 2000 }),
+      front: fc.integer({ min: 2500, max: 4500 }),
+      rear: fc.integer({ min: 2000, max: 4000 }),
+      overhang: fc.integer({ min: 30, max: 70 }),
+      hardware: fc.integer({ min: 0, max: 120 }),
+      gvwr: fc.integer({ min: 9500, max: 12000 }),
+      rearGawr: fc.integer({ min: 5000, max: 8000 }),
+      gcwr: fc.integer({ min: 15000, max: 30000 }),
+      share: fc.integer({ min: 7, max: 25 }),
+      tongue: fc.integer({ min: 500, max: 2000 }),
     });
-    fc.assert(fc.property(trucks, (t) => {
-      const vehicle: TowVehicle = {
-        hitch: 'ball behind', front: lb(t.front), rear: lb(t.rear), wheelbase: inch(150), overhang: inch(t.overhang), hitchHardware: lb(t.hardware), gvwr: lb(t.gvwr), rearGawr: lb(t.rearGawr), gcwr: lb(t.gcwr),
-        tongueRating: lb(t.tongue), trailerRating: lb(16000),
-      };
-      const answer = rightOf(largestTrailer({ vehicle, tongueShare: percent(t.share) }));
-      expectReplays(answer.trailer);
-      const towed = (gross: typeof answer.trailer) => rightOf(towChecks(vehicle, { gross, tongue: product('tongue', gross, given('share', ratio(t.share / 100))) }));
-      expect(towed(answer.trailer).checks.filter(({ verdict }) => verdict === 'over').map(({ kind }) => kind)).toEqual([]);
-      const more = given('more', lb(answer.trailer.value.value.plus(1).toFixed()));
-      const over = towed(more).checks.filter(({ verdict }) => verdict === 'over').map(({ kind }) => kind);
-      expect(answer.governing.every(({ name }) => over.includes(name))).toBe(true);
-    }));
+    fc.assert(
+      fc.property(trucks, (t) => {
+        const vehicle: TowVehicle = {
+          hitch: 'ball behind',
+          front: lb(t.front),
+          rear: lb(t.rear),
+          wheelbase: inch(150),
+          overhang: inch(t.overhang),
+          hitchHardware: lb(t.hardware),
+          gvwr: lb(t.gvwr),
+          rearGawr: lb(t.rearGawr),
+          gcwr: lb(t.gcwr),
+          tongueRating: lb(t.tongue),
+          trailerRating: lb(16000),
+        };
+        const answer = rightOf(largestTrailer({ vehicle, tongueShare: percent(t.share) }));
+        expectReplays(answer.trailer);
+        const towed = (gross: typeof answer.trailer) =>
+          rightOf(
+            towChecks(vehicle, { gross, tongue: product('tongue', gross, given('share', ratio(t.share / 100))) }),
+          );
+        expect(
+          towed(answer.trailer)
+            .checks.filter(({ verdict }) => verdict === 'over')
+            .map(({ kind }) => kind),
+        ).toEqual([]);
+        const more = given('more', lb(answer.trailer.value.value.plus(1).toFixed()));
+        const over = towed(more)
+          .checks.filter(({ verdict }) => verdict === 'over')
+          .map(({ kind }) => kind);
+        expect(answer.governing.every(({ name }) => over.includes(name))).toBe(true);
+      }),
+    );
   });
 });

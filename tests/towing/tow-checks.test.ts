@@ -5,11 +5,29 @@ import { leftOf, rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
 
 const full: TowVehicle = {
-  hitch: 'ball behind', front: lb(4300), rear: lb(3100), gvwr: lb(10000), frontGawr: lb(4800), rearGawr: lb(6200), gcwr: lb(23500), wheelbase: inch(160), overhang: inch(52),
-  receiver: { gross: lb(15000), tongue: lb(1500) }, ballMount: { gross: lb(14000), tongue: lb(1400) }, ball: { gross: lb(14000) },
-  trailerRating: lb(14000), tongueRating: lb(1400), hitchHardware: lb(0), placard: { limit: lb(2600), people: lb(400), cargo: lb(300) },
+  hitch: 'ball behind',
+  front: lb(4300),
+  rear: lb(3100),
+  gvwr: lb(10000),
+  frontGawr: lb(4800),
+  rearGawr: lb(6200),
+  gcwr: lb(23500),
+  wheelbase: inch(160),
+  overhang: inch(52),
+  receiver: { gross: lb(15000), tongue: lb(1500) },
+  ballMount: { gross: lb(14000), tongue: lb(1400) },
+  ball: { gross: lb(14000) },
+  trailerRating: lb(14000),
+  tongueRating: lb(1400),
+  hitchHardware: lb(0),
+  placard: { limit: lb(2600), people: lb(400), cargo: lb(300) },
 };
-const trailer: TowedTrailer = { gross: lb(12400), tongue: lb(1400), coupler: { gross: lb(14000), tongue: lb(1400) }, chains: { each: lb(18000), count: 2 } };
+const trailer: TowedTrailer = {
+  gross: lb(12400),
+  tongue: lb(1400),
+  coupler: { gross: lb(14000), tongue: lb(1400) },
+  chains: { each: lb(18000), count: 2 },
+};
 
 describe('the chain of checks', () => {
   it('asks every link, each with its reserve', () => {
@@ -42,8 +60,20 @@ describe('the chain of checks', () => {
     expect(notChecked).toHaveLength(15);
     expect(notChecked.map(({ missing }) => missing).every((facts) => facts.length > 0)).toBe(true);
     const by = Object.fromEntries(notChecked.map(({ what, missing }) => [what, missing]));
-    expect(by['tow vehicle rear axle against tow vehicle rear GAWR']).toEqual(['tow vehicle rear GAWR', 'front axle, truck alone', 'rear axle, truck alone', 'tongue load', 'overhang', 'wheelbase']);
-    expect(by['tow vehicle load against occupant and cargo placard']).toEqual(['occupant and cargo placard', 'people aboard', 'cargo aboard', 'tongue load']);
+    expect(by['tow vehicle rear axle against tow vehicle rear GAWR']).toEqual([
+      'tow vehicle rear GAWR',
+      'front axle, truck alone',
+      'rear axle, truck alone',
+      'tongue load',
+      'overhang',
+      'wheelbase',
+    ]);
+    expect(by['tow vehicle load against occupant and cargo placard']).toEqual([
+      'occupant and cargo placard',
+      'people aboard',
+      'cargo aboard',
+      'tongue load',
+    ]);
     expect(by['gross against safety chains']).toEqual(['safety chains']);
   });
   it('takes away one fact at a time and never gains a check', () => {
@@ -58,11 +88,25 @@ describe('the chain of checks', () => {
   it('hangs hitch parts that were not scaled on the ball, and counts them in the truck', () => {
     const { checks } = rightOf(towChecks({ ...full, hitchHardware: lb(80) }, trailer));
     const reserve = Object.fromEntries(checks.map(({ kind, reserve: left }) => [kind, show(left.value)]));
-    expect(reserve).toMatchObject({ 'tow vehicle GVWR': '1,120 lb', 'tow vehicle front GAWR': '981 lb', 'tow vehicle rear GAWR': '1,139 lb', GCWR: '3,620 lb', 'occupant and cargo placard': '420 lb' });
-    expect(rightOf(towChecks({ ...full, hitchHardware: undefined }, trailer)).notes.map(({ tag }) => tag)).toEqual(['HitchHardwareTakenAsScaled']);
+    expect(reserve).toMatchObject({
+      'tow vehicle GVWR': '1,120 lb',
+      'tow vehicle front GAWR': '981 lb',
+      'tow vehicle rear GAWR': '1,139 lb',
+      GCWR: '3,620 lb',
+      'occupant and cargo placard': '420 lb',
+    });
+    expect(rightOf(towChecks({ ...full, hitchHardware: undefined }, trailer)).notes.map(({ tag }) => tag)).toEqual([
+      'HitchHardwareTakenAsScaled',
+    ]);
   });
   it('does not ask a gooseneck for a receiver, and does not guess its place', () => {
-    const neck: TowVehicle = { ...full, hitch: 'gooseneck', overhang: 'unknown', receiver: undefined, ballMount: undefined };
+    const neck: TowVehicle = {
+      ...full,
+      hitch: 'gooseneck',
+      overhang: 'unknown',
+      receiver: undefined,
+      ballMount: undefined,
+    };
     const { checks, notChecked } = rightOf(towChecks(neck, trailer));
     expect(checks.some(({ kind }) => kind.startsWith('receiver') || kind.startsWith('ball mount'))).toBe(false);
     expect(notChecked.map(({ missing }) => missing)).toEqual([['overhang'], ['overhang']]);
@@ -74,7 +118,8 @@ describe('the chain of checks', () => {
     expect(up.notes.map(({ tag }) => tag)).toEqual(['NegativeTongue']);
   });
   it('refuses what cannot be', () => {
-    const tag = (vehicle: Partial<TowVehicle>, towed: Partial<TowedTrailer> = {}): string => leftOf(towChecks({ ...full, ...vehicle }, { ...trailer, ...towed })).tag;
+    const tag = (vehicle: Partial<TowVehicle>, towed: Partial<TowedTrailer> = {}): string =>
+      leftOf(towChecks({ ...full, ...vehicle }, { ...trailer, ...towed })).tag;
     expect(tag({ gcwr: lb(0) })).toBe('NotAboveZero');
     expect(tag({ wheelbase: inch(0) })).toBe('NotAboveZero');
     expect(tag({ rear: lb(-5) })).toBe('BelowZero');

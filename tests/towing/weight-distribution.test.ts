@@ -6,13 +6,23 @@ import { leftOf, rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
 
 const rig: WeightDistributionQuestion = {
-  front: lb(3200), rear: lb(2600), gross: lb(7000), tongue: lb(1000), wheelbase: inch(130), overhang: inch(65), axlesAt: inch(200), bars: { restore: percent(50) },
+  front: lb(3200),
+  rear: lb(2600),
+  gross: lb(7000),
+  tongue: lb(1000),
+  wheelbase: inch(130),
+  overhang: inch(65),
+  axlesAt: inch(200),
+  bars: { restore: percent(50) },
 };
 
 describe('weight distribution', () => {
   it('checks the rear axle with bars off, and the trailer axles both ways', () => {
-    const wd = rightOf(weightDistribution({ ...rig, ratings: { front: lb(3400), rear: lb(4000), trailerAxles: lb(6100) } }));
-    const verdicts = (side: 'barsOff' | 'barsOn'): string[] => wd.findings[side].checks.map(({ what, verdict }) => `${what}: ${verdict}`);
+    const wd = rightOf(
+      weightDistribution({ ...rig, ratings: { front: lb(3400), rear: lb(4000), trailerAxles: lb(6100) } }),
+    );
+    const verdicts = (side: 'barsOff' | 'barsOn'): string[] =>
+      wd.findings[side].checks.map(({ what, verdict }) => `${what}: ${verdict}`);
     expect(verdicts('barsOff')).toEqual([
       'tow vehicle front axle against tow vehicle front GAWR, bars off: within',
       'axle group load against axle group, bars off: within',
@@ -31,13 +41,19 @@ describe('weight distribution', () => {
   it('names what was not checked', () => {
     const { findings } = rightOf(weightDistribution(rig));
     expect(findings.barsOff.checks).toEqual([]);
-    expect(findings.barsOff.notChecked.map(({ missing }) => missing)).toEqual([['tow vehicle front GAWR'], ['axle group'], ['tow vehicle rear GAWR']]);
+    expect(findings.barsOff.notChecked.map(({ missing }) => missing)).toEqual([
+      ['tow vehicle front GAWR'],
+      ['axle group'],
+      ['tow vehicle rear GAWR'],
+    ]);
   });
   it('reads the four ways of saying it as one', () => {
     const byGain = rightOf(weightDistribution({ ...rig, bars: { trailerGain: lb(300) } }));
     const byMoment = rightOf(weightDistribution({ ...rig, bars: { moment: quantity(5000, 'lb*ft') } }));
     const byBars = rightOf(weightDistribution({ ...rig, bars: { barLoad: lb(2000), barLength: inch(30) } }));
-    expect([byGain, byMoment, byBars].map(({ moment }) => show(moment.value))).toEqual(Array(3).fill('60,000 lb\u00b7in'));
+    expect([byGain, byMoment, byBars].map(({ moment }) => show(moment.value))).toEqual(
+      Array(3).fill('60,000 lb\u00b7in'),
+    );
     expectReplays(byGain.barsOn.rear, byMoment.barsOn.rear, byBars.barsOn.rear);
   });
   it('notes more than all, and what cannot be restored', () => {
@@ -50,7 +66,8 @@ describe('weight distribution', () => {
     expect(over.notes.map(({ tag }) => tag)).toEqual(['BallOverAxle', 'NothingToRestore']);
   });
   it('refuses what cannot be', () => {
-    const tag = (change: Partial<WeightDistributionQuestion>): string => leftOf(weightDistribution({ ...rig, ...change })).tag;
+    const tag = (change: Partial<WeightDistributionQuestion>): string =>
+      leftOf(weightDistribution({ ...rig, ...change })).tag;
     expect(tag({ overhang: inch(-4) })).toBe('BarsNeedBallBehind');
     expect(tag({ overhang: inch(0) })).toBe('NothingToRestore');
     expect(tag({ wheelbase: inch(0) })).toBe('NotAboveZero');

@@ -11,13 +11,27 @@ const every: { readonly [Tag in TowingError['tag']]: Extract<TowingError, { tag:
   NotAboveZero: { chapter, tag: 'NotAboveZero', what: 'wheelbase', found: inch(0) },
   BelowZero: { chapter, tag: 'BelowZero', what: 'front axle', found: lb(-1) },
   NotAShare: { chapter, tag: 'NotAShare', what: 'tongue share', found: lb(2) },
-  HitchContradicts: { chapter, tag: 'HitchContradicts', hitch: 'ball behind', overhang: inch(-4), needed: 'a ball behind' },
+  HitchContradicts: {
+    chapter,
+    tag: 'HitchContradicts',
+    hitch: 'ball behind',
+    overhang: inch(-4),
+    needed: 'a ball behind',
+  },
   BarsNeedBallBehind: { chapter, tag: 'BarsNeedBallBehind', overhang: inch(-4) },
   NothingToRestore: { chapter, tag: 'NothingToRestore', offFront: lb(0) },
   TongueAboveGross: { chapter, tag: 'TongueAboveGross', tongue: lb(2), gross: lb(1) },
   JackBehindAxles: { chapter, tag: 'JackBehindAxles', jackBehindBall: inch(9), axlesAt: inch(8) },
   ReadingBelowTare: { chapter, tag: 'ReadingBelowTare', reading: lb(1), tare: lb(2) },
-  TicketsDoNotClose: { chapter, tag: 'TicketsDoNotClose', what: 'the rig', first: lb(2), second: lb(1), gap: lb(1), allowed: lb(0) },
+  TicketsDoNotClose: {
+    chapter,
+    tag: 'TicketsDoNotClose',
+    what: 'the rig',
+    first: lb(2),
+    second: lb(1),
+    gap: lb(1),
+    allowed: lb(0),
+  },
   TicketsCannotTell: { chapter, tag: 'TicketsCannotTell', asked: 'the tongue load', passes: [], needed: 'a pass' },
   NothingLimits: { chapter, tag: 'NothingLimits', missing: ['GCWR', 'ball gross'] },
 };
@@ -44,9 +58,22 @@ describe('the words of towing errors', () => {
   });
   it('say where in a spec the figure stands', () => {
     const wheelbase = given('wheelbase', inch(0), 'stated', 'towVehicle.wheelbase');
-    const error = leftOf(hitchedAxleLoads({ hitch: 'ball behind', front: lb(1), rear: lb(1), tongue: lb(1), overhang: inch(1), wheelbase }));
-    expect(describeError(error)).toBe('towVehicle.wheelbase: asked wheelbase; found 0 in; needed a figure greater than zero');
+    const error = leftOf(
+      hitchedAxleLoads({
+        hitch: 'ball behind',
+        front: lb(1),
+        rear: lb(1),
+        tongue: lb(1),
+        overhang: inch(1),
+        wheelbase,
+      }),
+    );
+    expect(describeError(error)).toBe(
+      'towVehicle.wheelbase: asked wheelbase; found 0 in; needed a figure greater than zero',
+    );
     const gcwr = given('GCWR', lb(0), 'label', 'towVehicle.gcwr');
-    expect(leftOf(towChecks({ hitch: 'ball behind', front: lb(1), rear: lb(1), gcwr }, { gross: lb(1) })).path).toBe('towVehicle.gcwr');
+    expect(leftOf(towChecks({ hitch: 'ball behind', front: lb(1), rear: lb(1), gcwr }, { gross: lb(1) })).path).toBe(
+      'towVehicle.gcwr',
+    );
   });
 });

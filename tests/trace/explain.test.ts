@@ -1,6 +1,33 @@
 /** The working as a reader sees it: written out here by hand, line for line. */
 import { describe, expect, it } from 'vitest';
-import { arcSine, arcTangent, commonPractice, constant, converted, type Derived, difference, explain, fromMemory, given, greatestOf, leastOf, lookedUp, named, power, pressing, product, quotient, rounded, roundedDown, sine, squareRoot, statics, sum, tangent, workingLines } from '../../src/trace/index.js';
+import {
+  arcSine,
+  arcTangent,
+  commonPractice,
+  constant,
+  converted,
+  type Derived,
+  difference,
+  explain,
+  fromMemory,
+  given,
+  greatestOf,
+  leastOf,
+  lookedUp,
+  named,
+  power,
+  pressing,
+  product,
+  quotient,
+  rounded,
+  roundedDown,
+  sine,
+  squareRoot,
+  statics,
+  sum,
+  tangent,
+  workingLines,
+} from '../../src/trace/index.js';
 import { wrapText } from '../../src/units/internal.js';
 import { degree, inch2, kg, lb, ratio, type Unit } from '../../src/units/index.js';
 import { expectReplays } from '../helpers/working.js';
@@ -17,10 +44,15 @@ describe('explain', () => {
     const tongue = product('tongue load', gross, constant(ratio('0.12')), commonPractice);
     const axles = difference('axle load', gross, tongue, statics);
     const tire = lookedUp('tire load', lb(2540), { table: 'tire loads', key: 'ST225/75R15 D', source: yearbook });
-    const can = roundedDown('tires carry', leastOf(null, [product(null, tire, two), given('axle rating', lb(5200), 'label')]), lb(10));
+    const can = roundedDown(
+      'tires carry',
+      leastOf(null, [product(null, tire, two), given('axle rating', lb(5200), 'label')]),
+      lb(10),
+    );
     const reserve = difference('reserve of an axle', can, quotient('load on each axle', axles, two));
     expectReplays(reserve, tongue);
-    expect(explain(reserve, tongue)).toBe(`
+    expect(explain(reserve, tongue)).toBe(
+      `
 tire load = 2,540 lb  [tire loads, ST225/75R15 D: Invented yearbook, 2020, page
     7]
 axle rating = 5,200 lb  [label]
@@ -49,7 +81,8 @@ load on each axle
 reserve of an axle
   = tires carry - load on each axle
   = 5,080 lb - 5,433.64 lb
-  = -353.64 lb`.trimStart());
+  = -353.64 lb`.trimStart(),
+    );
   });
 
   it.each([
@@ -65,7 +98,10 @@ reserve of an axle
     [rounded('s', a, lb('0.5'), 'nearest'), 'a rounded to the nearest 0.5 lb'],
     [rounded('s', a, lb(5), 'nearest-down'), 'a rounded to the nearest 5 lb, halves down'],
     [sum('s', [converted(null, given('m', kg(2)), 'lb'), b]), '(m in lb) + b'],
-    [greatestOf('s', [a, sum(null, [b, c]), converted(null, given('m', kg(2)), 'lb')]), 'greatest of (a, b + c, m in lb)'],
+    [
+      greatestOf('s', [a, sum(null, [b, c]), converted(null, given('m', kg(2)), 'lb')]),
+      'greatest of (a, b + c, m in lb)',
+    ],
     [pressing('s', sum(null, [a, b])), '(a + b) as lbf'],
     [squareRoot('s', product(null, x, two)), 'square root of (x x 2)'],
     [power('s', sum(null, [x, two]), two), '(x + 2) ^ 2'],
@@ -84,16 +120,27 @@ reserve of an axle
     expect(explain(difference('rest', named('gross weight', a), b))).toContain('  = gross weight - b\n');
   });
   it('says what is from memory, and asks for it to be looked up', () => {
-    const thumb = lookedUp('thumb figure', lb(60), { table: 'parts', key: 'plank', source: fromMemory('weights of planks') });
+    const thumb = lookedUp('thumb figure', lb(60), {
+      table: 'parts',
+      key: 'plank',
+      source: fromMemory('weights of planks'),
+    });
     expect(explain(thumb)).toBe('thumb figure = 60 lb  [parts, plank: weights of planks, from memory (verify)]');
   });
   it('stays within 80 columns, with no blanks at the ends of lines', () => {
-    const long = sum('a long name of a sum', Array.from({ length: 30 }, (_, i) => given(`part number ${i}`, lb(i + 1))));
+    const long = sum(
+      'a long name of a sum',
+      Array.from({ length: 30 }, (_, i) => given(`part number ${i}`, lb(i + 1))),
+    );
     for (const line of explain(long).split('\n')) {
       expect(line.length).toBeLessThanOrEqual(80);
       expect(line).toBe(line.trimEnd());
     }
-    expect(wrapText('word '.repeat(40), 20, '  ').split('\n').every((line) => line.length <= 20 && line === line.trimEnd())).toBe(true);
+    expect(
+      wrapText('word '.repeat(40), 20, '  ')
+        .split('\n')
+        .every((line) => line.length <= 20 && line === line.trimEnd()),
+    ).toBe(true);
     expect(wrapText(`start ${'x'.repeat(100)} end`, 20, '  ')).toBe(`start\n  ${'x'.repeat(100)}\n  end`);
   });
   it('explains hundreds of shared steps once each', () => {

@@ -2,12 +2,28 @@
 import { isLeft, isRight } from 'fp-ts/lib/Either.js';
 import { describe, expect, it } from 'vitest';
 import { describeError } from '../../src/errors.js';
-import { citation, commonPractice, findRow, fromMemory, isBasis, statics, type Table, wantsVerifying } from '../../src/trace/index.js';
+import {
+  citation,
+  commonPractice,
+  findRow,
+  fromMemory,
+  isBasis,
+  statics,
+  type Table,
+  wantsVerifying,
+} from '../../src/trace/index.js';
 import { nearestKeys } from '../../src/units/internal.js';
 
 const letters: Table<{ letter: string; ply: string }> = {
-  name: 'invented letters', source: fromMemory('letters'), authoritative: 'letter',
-  rows: [{ letter: 'B', ply: '4' }, { letter: 'C', ply: '6' }, { letter: 'D', ply: '8' }, { letter: 'E', ply: '10' }],
+  name: 'invented letters',
+  source: fromMemory('letters'),
+  authoritative: 'letter',
+  rows: [
+    { letter: 'B', ply: '4' },
+    { letter: 'C', ply: '6' },
+    { letter: 'D', ply: '8' },
+    { letter: 'E', ply: '10' },
+  ],
 };
 const find = (key: string, near?: (other: string) => number) => findRow(letters, ({ letter }) => letter, key, near);
 
@@ -18,12 +34,24 @@ describe('tables', () => {
   });
   it('name the three nearest rows when there is none, by the distance that fits the table', () => {
     const byLetter = find('F', (other) => Math.abs('F'.charCodeAt(0) - other.charCodeAt(0)));
-    expect(isLeft(byLetter) && byLetter.left).toEqual({ chapter: 'trace', tag: 'NotTabulated', table: 'invented letters', asked: 'F', nearest: ['E', 'D', 'C'] });
-    expect(isLeft(byLetter) && describeError(byLetter.left)).toBe('the table invented letters has no row F; the nearest rows are E, D, C');
+    expect(isLeft(byLetter) && byLetter.left).toEqual({
+      chapter: 'trace',
+      tag: 'NotTabulated',
+      table: 'invented letters',
+      asked: 'F',
+      nearest: ['E', 'D', 'C'],
+    });
+    expect(isLeft(byLetter) && describeError(byLetter.left)).toBe(
+      'the table invented letters has no row F; the nearest rows are E, D, C',
+    );
     expect(isLeft(byLetter) && describeError({ ...byLetter.left, path: 'tires.0' })).toMatch(/^tires\.0: the table/);
   });
   it('answer for words as keys, for keys that every object has, and for a megabyte', () => {
-    expect(nearestKeys(['channel', 'angle', 'tube', 'tube'], (key) => Math.abs(key.length - 4))).toEqual(['tube', 'angle', 'channel']);
+    expect(nearestKeys(['channel', 'angle', 'tube', 'tube'], (key) => Math.abs(key.length - 4))).toEqual([
+      'tube',
+      'angle',
+      'channel',
+    ]);
     for (const key of ['__proto__', 'constructor', '', 'D'.repeat(1_000_000)]) expect(isLeft(find(key))).toBe(true);
   });
   it('say so when they are empty', () => {
@@ -34,9 +62,15 @@ describe('tables', () => {
 
 describe('sources', () => {
   it('cite title, edition, clause, and ask for what was not read to be verified', () => {
-    expect(citation({ id: 'x', title: 'Invented standard', grade: 'A', edition: '2020', clause: '4.1' })).toBe('Invented standard, 2020, 4.1');
+    expect(citation({ id: 'x', title: 'Invented standard', grade: 'A', edition: '2020', clause: '4.1' })).toBe(
+      'Invented standard, 2020, 4.1',
+    );
     expect(citation({ id: 'x', title: 'Invented list', grade: 'C' })).toBe('Invented list (verify)');
-    expect([fromMemory('wheels'), commonPractice, statics].map(citation)).toEqual(['wheels, from memory (verify)', 'common practice, no source', 'static equilibrium, derived']);
+    expect([fromMemory('wheels'), commonPractice, statics].map(citation)).toEqual([
+      'wheels, from memory (verify)',
+      'common practice, no source',
+      'static equilibrium, derived',
+    ]);
     expect([commonPractice, statics].map(wantsVerifying)).toEqual([true, false]);
   });
   it('know the bases and nothing that every object has', () => {

@@ -2,41 +2,84 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
-  arcSine, bases, constant, converted, decide, type Derived, difference, given, greatestOf, holdsFor, known, leastOf, lookedUp, nodesOf, power, product, quotient, replay, restsOn,
-  rounded, squareRoot, statics, sum, weaker,
+  arcSine,
+  bases,
+  constant,
+  converted,
+  decide,
+  type Derived,
+  difference,
+  given,
+  greatestOf,
+  holdsFor,
+  known,
+  leastOf,
+  lookedUp,
+  nodesOf,
+  power,
+  product,
+  quotient,
+  replay,
+  restsOn,
+  rounded,
+  squareRoot,
+  statics,
+  sum,
+  weaker,
 } from '../../src/trace/index.js';
 import { compare, foot, inch2, kg, lb, type Quantity, ratio, show, type Unit } from '../../src/units/index.js';
 import { quantity } from '../../src/units/index.js';
 import { expectReplays } from '../helpers/working.js';
 
-const figures = fc.tuple(fc.integer({ min: -30_000, max: 30_000 }), fc.constantFrom(1, 2, 4, 8, 10, 100)).map(([n, over]) => n / over);
+const figures = fc
+  .tuple(fc.integer({ min: -30_000, max: 30_000 }), fc.constantFrom(1, 2, 4, 8, 10, 100))
+  .map(([n, over]) => n / over);
 const divisors = fc.constantFrom(2, 3, 5, 6, 7, 9, 11, 13, 17, 1.1);
 
 /** A random working in pounds: leaves, and every rational step over what was made before; ties and cancellations are common. */
-const workings = fc.tuple(fc.array(figures, { minLength: 1, maxLength: 4 }), fc.array(fc.tuple(fc.nat(8), fc.nat(40), fc.nat(40), divisors), { maxLength: 25 })).map(([leaves, steps]) => {
-  const made: Derived<'lb'>[] = leaves.map((figure, i) => given(`leaf ${i}`, lb(figure), bases[i % bases.length], `leaf.${i}`));
-  for (const [kind, first, second, by] of steps) {
-    const [a, b] = [made[first % made.length] as Derived<'lb'>, made[second % made.length] as Derived<'lb'>];
-    const n = constant(ratio(by));
-    const next = [
-      () => sum('sum', [a, b, a]), () => difference('difference', a, b), () => product('times', a, n), () => quotient('over', a, n),
-      () => leastOf('least', [a, b]), () => greatestOf('greatest', [a, b]), () => converted('back', converted('there', a, 'kg'), 'lb'),
-      () => rounded('down', a, lb(by), 'down'), () => difference('nothing', product(null, quotient(null, a, n), n), a),
-    ][kind] as () => Derived<'lb'>;
-    made.push(next());
-  }
-  return made;
-});
+const workings = fc
+  .tuple(
+    fc.array(figures, { minLength: 1, maxLength: 4 }),
+    fc.array(fc.tuple(fc.nat(8), fc.nat(40), fc.nat(40), divisors), { maxLength: 25 }),
+  )
+  .map(([leaves, steps]) => {
+    const made: Derived<'lb'>[] = leaves.map((figure, i) =>
+      given(`leaf ${i}`, lb(figure), bases[i % bases.length], `leaf.${i}`),
+    );
+    for (const [kind, first, second, by] of steps) {
+      const [a, b] = [made[first % made.length] as Derived<'lb'>, made[second % made.length] as Derived<'lb'>];
+      const n = constant(ratio(by));
+      const next = [
+        () => sum('sum', [a, b, a]),
+        () => difference('difference', a, b),
+        () => product('times', a, n),
+        () => quotient('over', a, n),
+        () => leastOf('least', [a, b]),
+        () => greatestOf('greatest', [a, b]),
+        () => converted('back', converted('there', a, 'kg'), 'lb'),
+        () => rounded('down', a, lb(by), 'down'),
+        () => difference('nothing', product(null, quotient(null, a, n), n), a),
+      ][kind] as () => Derived<'lb'>;
+      made.push(next());
+    }
+    return made;
+  });
 
 describe('a working', () => {
   it('replays node for node and agrees with exact fractions, for any working', () => {
-    fc.assert(fc.property(workings, (made) => {
-      for (const derived of made) expect(compare(replay(derived), derived.value)).toBe(0);
-      expectReplays(...made);
-    }), { numRuns: 400 });
+    fc.assert(
+      fc.property(workings, (made) => {
+        for (const derived of made) expect(compare(replay(derived), derived.value)).toBe(0);
+        expectReplays(...made);
+      }),
+      { numRuns: 400 },
+    );
   });
   it('replays with other figures at its leaves', () => {
-    const gross = sum('gross', [given('trailer', lb(3200), 'scale', 'trailer'), given('machine', lb(9200), 'stated', 'cargo.0.weight')]);
+    const gross = sum('gross', [
+      given('trailer', lb(3200), 'scale', 'trailer'),
+      given('machine', lb(9200), 'stated', 'cargo.0.weight'),
+    ]);
     const share = product('tongue', gross, constant(ratio('0.12')));
     expect(show(replay(share, new Map([['cargo.0.weight', lb(6800).value]])))).toBe('1,200 lb');
     expect(show(replay(share, new Map([['elsewhere', lb(6800).value]])))).toBe('1,488 lb');
@@ -52,8 +95,16 @@ describe('a working', () => {
     for (const parts of [3, 6, 7, 9, 11, 13, 17, 19]) {
       const share = quotient('share', a, constant(ratio(parts)));
       const again = product('again', share, constant(ratio(parts)));
-      const all = sum('all', Array.from({ length: parts }, () => share));
-      for (const nothing of [difference('d', again, a), difference('d', a, again), difference('d', all, a), sum('s', [again, given('minus a', lb(-7000))])]) {
+      const all = sum(
+        'all',
+        Array.from({ length: parts }, () => share),
+      );
+      for (const nothing of [
+        difference('d', again, a),
+        difference('d', a, again),
+        difference('d', all, a),
+        sum('s', [again, given('minus a', lb(-7000))]),
+      ]) {
         expect(show(nothing.value)).toBe('0 lb');
         expectReplays(nothing);
       }
@@ -62,12 +113,21 @@ describe('a working', () => {
   it('throws for the slips that a caller must rule out, and lets no NaN or Infinity through', () => {
     const [zero, minus] = [constant(ratio(0)), constant(ratio(-2))];
     const slips = [
-      () => quotient('q', given('a', lb(1)), zero), () => quotient('q', zero, zero), () => squareRoot('r', minus), () => power('p', minus, constant(ratio('0.5'))),
-      () => power('p', zero, minus), () => arcSine('s', minus), () => rounded('r', given('a', lb(1)), lb(0), 'up'), () => sum<'lb'>('s', []), () => leastOf<'lb'>('l', []), () => greatestOf<'lb'>('g', []),
+      () => quotient('q', given('a', lb(1)), zero),
+      () => quotient('q', zero, zero),
+      () => squareRoot('r', minus),
+      () => power('p', minus, constant(ratio('0.5'))),
+      () => power('p', zero, minus),
+      () => arcSine('s', minus),
+      () => rounded('r', given('a', lb(1)), lb(0), 'up'),
+      () => sum<'lb'>('s', []),
+      () => leastOf<'lb'>('l', []),
+      () => greatestOf<'lb'>('g', []),
     ];
     for (const slip of slips) expect(slip).toThrow(RangeError);
     const feet = given('f', foot(1) as Quantity<Unit> as Quantity<'lb'>);
-    for (const mix of [sum, leastOf, greatestOf]) expect(() => mix('m', [given('a', lb(1)), feet])).toThrow('ft is not lb: convert it by name first');
+    for (const mix of [sum, leastOf, greatestOf])
+      expect(() => mix('m', [given('a', lb(1)), feet])).toThrow('ft is not lb: convert it by name first');
     expect(() => difference('d', given('a', lb(1)), feet)).toThrow(TypeError);
     expect(() => decide(given('a', lb(1)), '<', feet)).toThrow(TypeError);
   });
@@ -81,17 +141,39 @@ describe('a working', () => {
 
 describe('decisions', () => {
   it('hold as the exact figures hold, and keep what was compared', () => {
-    fc.assert(fc.property(fc.integer({ min: -500, max: 500 }), fc.integer({ min: -500, max: 500 }), divisors, fc.constantFrom('<', '<=', '>', '>=', '='), (n, m, by, comparison) => {
-      const d = constant(ratio(by));
-      const left = product('left', quotient(null, given('n', lb(n)), d), d);
-      const right = given('m', lb(m));
-      const decision = decide(left, comparison, right);
-      expect(decision).toEqual({ holds: { '<': n < m, '<=': n <= m, '>': n > m, '>=': n >= m, '=': n === m }[comparison], left: left.why, comparison, right: right.why });
-    }), { numRuns: 500 });
+    fc.assert(
+      fc.property(
+        fc.integer({ min: -500, max: 500 }),
+        fc.integer({ min: -500, max: 500 }),
+        divisors,
+        fc.constantFrom('<', '<=', '>', '>=', '='),
+        (n, m, by, comparison) => {
+          const d = constant(ratio(by));
+          const left = product('left', quotient(null, given('n', lb(n)), d), d);
+          const right = given('m', lb(m));
+          const decision = decide(left, comparison, right);
+          expect(decision).toEqual({
+            holds: { '<': n < m, '<=': n <= m, '>': n > m, '>=': n >= m, '=': n === m }[comparison],
+            left: left.why,
+            comparison,
+            right: right.why,
+          });
+        },
+      ),
+      { numRuns: 500 },
+    );
   });
   it('knows every order and comparison', () => {
-    const table = (['<', '<=', '>', '>=', '='] as const).map((comparison) => ([-1, 0, 1] as const).map((order) => holdsFor(order, comparison)));
-    expect(table).toEqual([[true, false, false], [true, true, false], [false, false, true], [false, true, true], [false, true, false]]);
+    const table = (['<', '<=', '>', '>=', '='] as const).map((comparison) =>
+      ([-1, 0, 1] as const).map((order) => holdsFor(order, comparison)),
+    );
+    expect(table).toEqual([
+      [true, false, false],
+      [true, true, false],
+      [false, false, true],
+      [false, true, true],
+      [false, true, false],
+    ]);
   });
 });
 
@@ -103,17 +185,29 @@ describe('restsOn', () => {
     const footing = restsOn(product('p', sum('s', [weighed, said, looked]), constant(ratio(2))));
     expect([footing.weakest, footing.inputs.map(({ symbol }) => symbol)]).toEqual(['stated', ['said']]);
     expect(restsOn(sum('s', [weighed, looked]))).toMatchObject({ weakest: 'published', inputs: [{ symbol: 'table' }] });
-    expect(restsOn(sum('s', [weighed, given('also weighed', lb(1), 'scale')])).inputs.map(({ symbol }) => symbol)).toEqual(['weighed', 'also weighed']);
+    expect(
+      restsOn(sum('s', [weighed, given('also weighed', lb(1), 'scale')])).inputs.map(({ symbol }) => symbol),
+    ).toEqual(['weighed', 'also weighed']);
   });
   it('is never stronger than any input, for any working', () => {
-    expect(bases.map((basis, i) => bases.map((other, j) => weaker(basis, other) === bases[Math.max(i, j)])).flat().every(Boolean)).toBe(true);
-    fc.assert(fc.property(workings, (made) => {
-      for (const derived of made) {
-        const leaves = nodesOf([derived.why]).filter(({ kind }) => kind === 'given').map(({ basis }) => bases.indexOf(basis));
-        expect(bases.indexOf(restsOn(derived).weakest)).toBe(Math.max(...leaves));
-        expect(restsOn(derived).inputs.length).toBeGreaterThan(0);
-      }
-    }), { numRuns: 100 });
+    expect(
+      bases
+        .map((basis, i) => bases.map((other, j) => weaker(basis, other) === bases[Math.max(i, j)]))
+        .flat()
+        .every(Boolean),
+    ).toBe(true);
+    fc.assert(
+      fc.property(workings, (made) => {
+        for (const derived of made) {
+          const leaves = nodesOf([derived.why])
+            .filter(({ kind }) => kind === 'given')
+            .map(({ basis }) => bases.indexOf(basis));
+          expect(bases.indexOf(restsOn(derived).weakest)).toBe(Math.max(...leaves));
+          expect(restsOn(derived).inputs.length).toBeGreaterThan(0);
+        }
+      }),
+      { numRuns: 100 },
+    );
   });
 });
 

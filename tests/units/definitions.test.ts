@@ -66,7 +66,10 @@ ft/s 0.3048
 ft2/s2 0.09290304
 ratio 1
 % 0.01
-deg 1`.trim().split('\n').map((line) => line.split(' ') as [Unit, string]);
+deg 1`
+  .trim()
+  .split('\n')
+  .map((line) => line.split(' ') as [Unit, string]);
 
 const sizeOf = (unit: Unit): Fraction => {
   const [size, per] = [fractionOf(unitList[unit][1]), fractionOf(unitList[unit][2])];
@@ -75,7 +78,9 @@ const sizeOf = (unit: Unit): Fraction => {
 
 /** A positive fraction written to so many significant digits, halves away from zero. */
 function significant({ top, bottom }: Fraction, digits: number): string {
-  const exponent = Number(Number(top) / Number(bottom)).toExponential(16).split('e')[1];
+  const exponent = Number(Number(top) / Number(bottom))
+    .toExponential(16)
+    .split('e')[1];
   const places = BigInt(digits - 1) - BigInt(exponent as string);
   const [up, down] = places >= 0n ? [10n ** places, 1n] : [1n, 10n ** -places];
   const whole = (2n * top * up + bottom * down) / (2n * bottom * down);
@@ -105,7 +110,9 @@ describe('definitions', () => {
     expect(show(convert(quantity(1, 't'), 'kg'))).toBe('1,000 kg');
   });
   it('gives every unit a dimension that others share or that stands alone on purpose', () => {
-    const alone = allUnits.filter((unit) => allUnits.filter((other) => dimensionOf(other) === dimensionOf(unit)).length === 1);
+    const alone = allUnits.filter(
+      (unit) => allUnits.filter((other) => dimensionOf(other) === dimensionOf(unit)).length === 1,
+    );
     expect(alone.sort()).toEqual(['deg', 'ft2/s2', 'in3*ft/lb', 'in4', 'kg/lb', 'lbf*in2', 'lbf*in3']);
   });
 });

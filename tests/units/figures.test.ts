@@ -4,30 +4,53 @@ import fc from 'fast-check';
 import { isLeft, isRight } from 'fp-ts/lib/Either.js';
 import { describe, expect, it } from 'vitest';
 import {
-  add, allUnits, compare, dimensionOf, foot, greatest, kg, lb, least, quantity, type Quantity, show, subtract, type Unit, wireQuantity,
+  add,
+  allUnits,
+  compare,
+  dimensionOf,
+  foot,
+  greatest,
+  kg,
+  lb,
+  least,
+  quantity,
+  type Quantity,
+  show,
+  subtract,
+  type Unit,
+  wireQuantity,
 } from '../../src/units/index.js';
 import { decimals } from '../helpers/arbitraries.js';
 
 describe('figures', () => {
   it('reads a number by its shortest printed decimal, text by its digits', () => {
-    expect([lb(0.1), add(lb(0.1), lb(0.2)), lb('7000.50'), lb(1e21)].map(show)).toEqual(['0.1 lb', '0.3 lb', '7,000.5 lb', '1,000,000,000,000,000,000,000 lb']);
+    expect([lb(0.1), add(lb(0.1), lb(0.2)), lb('7000.50'), lb(1e21)].map(show)).toEqual([
+      '0.1 lb',
+      '0.3 lb',
+      '7,000.5 lb',
+      '1,000,000,000,000,000,000,000 lb',
+    ]);
   });
   it('reads a Decimal of another copy of the library, whatever its settings', () => {
     const Copy = Foreign.clone({ precision: 5, toExpNeg: -1, toExpPos: 1 });
     expect(show(lb(new Copy('123456.789')))).toBe('123,456.789 lb');
   });
   it('throws a RangeError for what is not a finite number: the slip of a programmer', () => {
-    for (const bad of [NaN, Infinity, -Infinity, 'abc', '', '1,000', new Foreign(NaN)]) expect(() => lb(bad)).toThrow(RangeError);
+    for (const bad of [NaN, Infinity, -Infinity, 'abc', '', '1,000', new Foreign(NaN)])
+      expect(() => lb(bad)).toThrow(RangeError);
   });
   it('is frozen', () => expect(Object.isFrozen(lb(1))).toBe(true));
   it('refuses two units at run time as well, where a union slipped past the compiler', () => {
     const feet = foot(1) as Quantity<Unit> as Quantity<'lb'>;
-    for (const step of [add, subtract, compare, least, greatest]) expect(() => step(lb(1), feet)).toThrow('ft is not lb: convert it by name first');
+    for (const step of [add, subtract, compare, least, greatest])
+      expect(() => step(lb(1), feet)).toThrow('ft is not lb: convert it by name first');
   });
   it('compares after the snap, and subtracts to exactly nothing', () => {
     const third = lb(lb(7000).value.div(3).times(3));
     expect(third.value.eq(7000)).toBe(false);
-    expect([compare(third, lb(7000)), compare(lb(7000), third), compare(lb(0), lb(0)), compare(lb(-1), lb(0))]).toEqual([0, 0, 0, -1]);
+    expect([compare(third, lb(7000)), compare(lb(7000), third), compare(lb(0), lb(0)), compare(lb(-1), lb(0))]).toEqual(
+      [0, 0, 0, -1],
+    );
     expect(show(subtract(third, lb(7000)))).toBe('0 lb');
     expect(compare(lb('7000.0000000000000001'), lb(7000))).toBe(1);
   });
@@ -41,26 +64,45 @@ describe('the wire record', () => {
   const mass = wireQuantity('mass');
   it('goes out as text and comes back the same, through JSON', () => {
     expect(mass.encode(lb('7000.5'))).toEqual({ value: '7000.5', unit: 'lb' });
-    fc.assert(fc.property(decimals, fc.constantFrom(...allUnits), (digits, unit) => {
-      const codec = wireQuantity(dimensionOf(unit));
-      const q = quantity(digits, unit) as never;
-      const read = codec.decode(JSON.parse(JSON.stringify(codec.encode(q))));
-      expect(isRight(read) && show(read.right as Quantity<Unit>)).toBe(show(q));
-    }), { numRuns: 500 });
+    fc.assert(
+      fc.property(decimals, fc.constantFrom(...allUnits), (digits, unit) => {
+        const codec = wireQuantity(dimensionOf(unit));
+        const q = quantity(digits, unit) as never;
+        const read = codec.decode(JSON.parse(JSON.stringify(codec.encode(q))));
+        expect(isRight(read) && show(read.right as Quantity<Unit>)).toBe(show(q));
+      }),
+      { numRuns: 500 },
+    );
   });
   it('takes a figure of this library as it stands', () => {
     const read = mass.decode(kg(1150));
     expect(isRight(read) && show(read.right as Quantity<Unit>)).toBe('1,150 kg');
   });
   it.each([
-    ['a number', 7000], ['nothing', null], ['undefined', undefined], ['text', '7000 lb'], ['a list', ['7000', 'lb']], ['an empty record', {}],
-    ['digits as a number', { value: 7000, unit: 'lb' }], ['no unit', { value: '7000' }], ['an unknown unit', { value: '7000', unit: 'stone' }],
-    ['a unit of another dimension', { value: '20', unit: 'ft' }], ['a unit that every object has', { value: '1', unit: 'constructor' }],
-    ['an inherited unit', { value: '1', unit: '__proto__' }], ['words for digits', { value: 'many', unit: 'lb' }], ['NaN', { value: 'NaN', unit: 'lb' }],
-    ['infinity', { value: 'Infinity', unit: 'lb' }], ['an exponent', { value: '1e9', unit: 'lb' }], ['a unit inside the digits', { value: '5 kg', unit: 'lb' }],
+    ['a number', 7000],
+    ['nothing', null],
+    ['undefined', undefined],
+    ['text', '7000 lb'],
+    ['a list', ['7000', 'lb']],
+    ['an empty record', {}],
+    ['digits as a number', { value: 7000, unit: 'lb' }],
+    ['no unit', { value: '7000' }],
+    ['an unknown unit', { value: '7000', unit: 'stone' }],
+    ['a unit of another dimension', { value: '20', unit: 'ft' }],
+    ['a unit that every object has', { value: '1', unit: 'constructor' }],
+    ['an inherited unit', { value: '1', unit: '__proto__' }],
+    ['words for digits', { value: 'many', unit: 'lb' }],
+    ['NaN', { value: 'NaN', unit: 'lb' }],
+    ['infinity', { value: 'Infinity', unit: 'lb' }],
+    ['an exponent', { value: '1e9', unit: 'lb' }],
+    ['a unit inside the digits', { value: '5 kg', unit: 'lb' }],
     ['a megabyte of digits', { value: '9'.repeat(1_000_000), unit: 'lb' }],
-    ['plain data dressed as a decimal', JSON.parse('{"value":{"toStringTag":"[object Decimal]","s":1,"e":0,"d":[1]},"unit":"lb"}')],
-    ['a decimal that is not a number', { value: new Foreign(NaN), unit: 'lb' }], ['a decimal in no unit', { value: new Foreign(1), unit: 'banana' }],
+    [
+      'plain data dressed as a decimal',
+      JSON.parse('{"value":{"toStringTag":"[object Decimal]","s":1,"e":0,"d":[1]},"unit":"lb"}'),
+    ],
+    ['a decimal that is not a number', { value: new Foreign(NaN), unit: 'lb' }],
+    ['a decimal in no unit', { value: new Foreign(1), unit: 'banana' }],
     ['a record that only inherits', JSON.parse('{"__proto__":{"value":"1","unit":"lb"}}')],
   ])('refuses %s', (_, input) => {
     expect(isLeft(mass.decode(input))).toBe(true);

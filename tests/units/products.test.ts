@@ -2,7 +2,21 @@
 import { isLeft, isRight } from 'fp-ts/lib/Either.js';
 import { describe, expect, it } from 'vitest';
 import { describeError } from '../../src/errors.js';
-import { divide, foot, inch, lb, lbPerFt, multiply, quantity, type Quantity, ratio, scale, show, type Unit, weightToForce } from '../../src/units/index.js';
+import {
+  divide,
+  foot,
+  inch,
+  lb,
+  lbPerFt,
+  multiply,
+  quantity,
+  type Quantity,
+  ratio,
+  scale,
+  show,
+  type Unit,
+  weightToForce,
+} from '../../src/units/index.js';
 import { products } from '../../src/units/products.js';
 import { unitList } from '../../src/units/unit-list.js';
 import { fraction, type Fraction, fractionOf } from '../helpers/fractions.js';
@@ -12,15 +26,19 @@ const sizeOf = (unit: Unit): Fraction => {
   return fraction(size.top * per.bottom, size.bottom * per.top);
 };
 /** The functions for a pair that only the loop knows; the types are satisfied by naming one row. */
-const times = (a: Quantity<Unit>, b: Quantity<Unit>): Quantity<Unit> => multiply(a as Quantity<'lb/ft'>, b as Quantity<'ft'>) as Quantity<Unit>;
+const times = (a: Quantity<Unit>, b: Quantity<Unit>): Quantity<Unit> =>
+  multiply(a as Quantity<'lb/ft'>, b as Quantity<'ft'>) as Quantity<Unit>;
 const over = (a: Quantity<Unit>, b: Quantity<Unit>) => divide(a as Quantity<'lb'>, b as Quantity<'ft'>);
 
 describe('the table of products', () => {
   // The printed pound of tire tables (0.4536 kg) is a rule of printing, so the sizes of its row do not multiply.
-  it.each(products.filter(([first]) => first !== 'kg/lb'))('%s times %s is %s by the sizes of the units', (first, second, result) => {
-    const [a, b] = [sizeOf(first), sizeOf(second)];
-    expect(fraction(a.top * b.top, a.bottom * b.bottom)).toEqual(sizeOf(result));
-  });
+  it.each(products.filter(([first]) => first !== 'kg/lb'))(
+    '%s times %s is %s by the sizes of the units',
+    (first, second, result) => {
+      const [a, b] = [sizeOf(first), sizeOf(second)];
+      expect(fraction(a.top * b.top, a.bottom * b.bottom)).toEqual(sizeOf(result));
+    },
+  );
   it.each(products)('%s times %s is %s in either order, and the quotients undo it', (first, second, result) => {
     const [a, b] = [quantity('6.7', first), quantity('2.5', second)];
     for (const made of [times(a, b), times(b, a)]) expect([made.unit, made.value.toFixed()]).toEqual([result, '16.75']);
@@ -44,8 +62,15 @@ describe('the table of products', () => {
   it('answers a zero divisor with a Left', () => {
     for (const zero of [0, -0, '0.000']) {
       const answer = divide(lb(134), foot(zero));
-      expect(isLeft(answer) && answer.left).toEqual({ chapter: 'units', tag: 'DivisionByZero', dividend: 'lb', divisor: 'ft' });
-      expect(isLeft(answer) && describeError(answer.left)).toBe('asked lb divided by ft; found a divisor of zero; needed a divisor that is not zero');
+      expect(isLeft(answer) && answer.left).toEqual({
+        chapter: 'units',
+        tag: 'DivisionByZero',
+        dividend: 'lb',
+        divisor: 'ft',
+      });
+      expect(isLeft(answer) && describeError(answer.left)).toBe(
+        'asked lb divided by ft; found a divisor of zero; needed a divisor that is not zero',
+      );
     }
   });
   it('refuses at run time what a cast brought past the compiler', () => {

@@ -1,18 +1,40 @@
 /** Rounding by name: capacities down, loads up, halves away from zero; zero, signs, exact ties and almost-ties. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { compare, inch, lb, psi, roundCapacityDown, roundLoadUp, roundNearest, show, showBrief, showFeetInches } from '../../src/units/index.js';
+import {
+  compare,
+  inch,
+  lb,
+  psi,
+  roundCapacityDown,
+  roundLoadUp,
+  roundNearest,
+  show,
+  showBrief,
+  showFeetInches,
+} from '../../src/units/index.js';
 import { roundToStep } from '../../src/units/rounding.js';
 import { decimals } from '../helpers/arbitraries.js';
 
 describe('rounding', () => {
   it.each([
     // figure, step, down, up, nearest
-    ['0', '1', '0 lb', '0 lb', '0 lb'], ['-0', '5', '0 lb', '0 lb', '0 lb'], ['10752.9', '1', '10,752 lb', '10,753 lb', '10,753 lb'],
-    ['10752', '1', '10,752 lb', '10,752 lb', '10,752 lb'], ['0.4', '1', '0 lb', '1 lb', '0 lb'], ['0.5', '1', '0 lb', '1 lb', '1 lb'],
-    ['-0.4', '1', '-1 lb', '0 lb', '0 lb'], ['-0.5', '1', '-1 lb', '0 lb', '-1 lb'], ['-1.5', '1', '-2 lb', '-1 lb', '-2 lb'], ['2.5', '1', '2 lb', '3 lb', '3 lb'],
-    ['1250', '100', '1,200 lb', '1,300 lb', '1,300 lb'], ['1249.999', '100', '1,200 lb', '1,300 lb', '1,200 lb'], ['0.125', '0.25', '0 lb', '0.25 lb', '0.25 lb'],
-    ['7', '5', '5 lb', '10 lb', '5 lb'], ['-7', '5', '-10 lb', '-5 lb', '-5 lb'], ['2539.5', '0.5', '2,539.5 lb', '2,539.5 lb', '2,539.5 lb'],
+    ['0', '1', '0 lb', '0 lb', '0 lb'],
+    ['-0', '5', '0 lb', '0 lb', '0 lb'],
+    ['10752.9', '1', '10,752 lb', '10,753 lb', '10,753 lb'],
+    ['10752', '1', '10,752 lb', '10,752 lb', '10,752 lb'],
+    ['0.4', '1', '0 lb', '1 lb', '0 lb'],
+    ['0.5', '1', '0 lb', '1 lb', '1 lb'],
+    ['-0.4', '1', '-1 lb', '0 lb', '0 lb'],
+    ['-0.5', '1', '-1 lb', '0 lb', '-1 lb'],
+    ['-1.5', '1', '-2 lb', '-1 lb', '-2 lb'],
+    ['2.5', '1', '2 lb', '3 lb', '3 lb'],
+    ['1250', '100', '1,200 lb', '1,300 lb', '1,300 lb'],
+    ['1249.999', '100', '1,200 lb', '1,300 lb', '1,200 lb'],
+    ['0.125', '0.25', '0 lb', '0.25 lb', '0.25 lb'],
+    ['7', '5', '5 lb', '10 lb', '5 lb'],
+    ['-7', '5', '-10 lb', '-5 lb', '-5 lb'],
+    ['2539.5', '0.5', '2,539.5 lb', '2,539.5 lb', '2,539.5 lb'],
   ])('%s to steps of %s', (figure, step, down, up, nearest) => {
     const [q, to] = [lb(figure), lb(step)];
     expect([roundCapacityDown(q, to), roundLoadUp(q, to), roundNearest(q, to)].map(show)).toEqual([down, up, nearest]);
@@ -40,15 +62,18 @@ describe('rounding', () => {
   });
 
   it('never lifts a capacity, never lowers a load, and leaves what is on a step', () => {
-    fc.assert(fc.property(decimals, fc.constantFrom('0.1', '0.25', '1', '5', '50'), (digits, step) => {
-      const [q, to] = [psi(digits), psi(step)];
-      const [down, up, nearest] = [roundCapacityDown(q, to), roundLoadUp(q, to), roundNearest(q, to)];
-      expect(compare(down, q)).toBeLessThanOrEqual(0);
-      expect(compare(up, q)).toBeGreaterThanOrEqual(0);
-      expect(up.value.minus(down.value).lte(to.value)).toBe(true);
-      expect([down, up].some((side) => side.value.eq(nearest.value))).toBe(true);
-      for (const side of [down, up, nearest]) expect(roundNearest(side, to).value.eq(side.value)).toBe(true);
-    }), { numRuns: 500 });
+    fc.assert(
+      fc.property(decimals, fc.constantFrom('0.1', '0.25', '1', '5', '50'), (digits, step) => {
+        const [q, to] = [psi(digits), psi(step)];
+        const [down, up, nearest] = [roundCapacityDown(q, to), roundLoadUp(q, to), roundNearest(q, to)];
+        expect(compare(down, q)).toBeLessThanOrEqual(0);
+        expect(compare(up, q)).toBeGreaterThanOrEqual(0);
+        expect(up.value.minus(down.value).lte(to.value)).toBe(true);
+        expect([down, up].some((side) => side.value.eq(nearest.value))).toBe(true);
+        for (const side of [down, up, nearest]) expect(roundNearest(side, to).value.eq(side.value)).toBe(true);
+      }),
+      { numRuns: 500 },
+    );
   });
 
   it('refuses a step that is not greater than zero', () => {
@@ -57,8 +82,23 @@ describe('rounding', () => {
 });
 
 describe('printing', () => {
-  it.each([[0, '0 lb'], [-0, '0 lb'], ['-0.001', '0 lb'], ['0.005', '0.01 lb'], ['-0.005', '-0.01 lb'], ['999999.995', '1,000,000 lb'], ['1234567.1', '1,234,567.1 lb'], ['12.30', '12.3 lb']])(
-    'showBrief of %s', (figure, text) => expect(showBrief(lb(figure))).toBe(text));
-  it.each([[0, `0' 0"`], ['198.5', `16' 6 1/2"`], ['-66', `-5' 6"`], ['11.99', `1' 0"`], ['-0.01', `0' 0"`], ['0.03125', `0' 0 1/16"`], ['143.97', `12' 0"`]])(
-    'showFeetInches of %s', (figure, text) => expect(showFeetInches(inch(figure))).toBe(text));
+  it.each([
+    [0, '0 lb'],
+    [-0, '0 lb'],
+    ['-0.001', '0 lb'],
+    ['0.005', '0.01 lb'],
+    ['-0.005', '-0.01 lb'],
+    ['999999.995', '1,000,000 lb'],
+    ['1234567.1', '1,234,567.1 lb'],
+    ['12.30', '12.3 lb'],
+  ])('showBrief of %s', (figure, text) => expect(showBrief(lb(figure))).toBe(text));
+  it.each([
+    [0, `0' 0"`],
+    ['198.5', `16' 6 1/2"`],
+    ['-66', `-5' 6"`],
+    ['11.99', `1' 0"`],
+    ['-0.01', `0' 0"`],
+    ['0.03125', `0' 0 1/16"`],
+    ['143.97', `12' 0"`],
+  ])('showFeetInches of %s', (figure, text) => expect(showFeetInches(inch(figure))).toBe(text));
 });

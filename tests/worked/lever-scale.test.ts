@@ -7,7 +7,17 @@ import { rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
 
 const factor = (pipeToTongue: number, tongueToScale: number): string =>
-  show(rightOf(leverScale({ reading: lb(200), beamTare: lb(0), pipeToTongue: foot(pipeToTongue), tongueToScale: foot(tongueToScale), tongueRestsAt: 'coupler' })).factor.value);
+  show(
+    rightOf(
+      leverScale({
+        reading: lb(200),
+        beamTare: lb(0),
+        pipeToTongue: foot(pipeToTongue),
+        tongueToScale: foot(tongueToScale),
+        tongueRestsAt: 'coupler',
+      }),
+    ).factor.value,
+  );
 
 describe('the lever', () => {
   it('multiplies by the printed factors', () => {
@@ -17,7 +27,15 @@ describe('the lever', () => {
   it('does not keep times 3 when the scale moves out', () => {
     // published error: a how-to page moves the scale to 3 or 4 ft and keeps times 3; right are 4 and 5
     expect([factor(1, 3), factor(1, 4)]).toEqual(['4', '5']);
-    const read = rightOf(leverScale({ reading: lb(150), beamTare: lb(0), pipeToTongue: foot(1), tongueToScale: foot(4), tongueRestsAt: 'coupler' }));
+    const read = rightOf(
+      leverScale({
+        reading: lb(150),
+        beamTare: lb(0),
+        pipeToTongue: foot(1),
+        tongueToScale: foot(4),
+        tongueRestsAt: 'coupler',
+      }),
+    );
     expect(show(read.tongue.value)).toBe('750 lb');
     expect(show(read.tongue.value)).not.toBe('450 lb');
     expectReplays(read.tongue, read.factor);

@@ -4,13 +4,25 @@ import { type Outline, section, sectionProperties, steelDensity } from '../../sr
 import { inch } from '../../src/units/index.js';
 import { rightOf, plain } from '../helpers/either.js';
 
-const formed = (depth: string, width: string, thickness: string, radius: string): Outline =>
-  ({ kind: 'formed channel', depth: inch(depth), flangeWidth: inch(width), thickness: inch(thickness), insideRadius: inch(radius) });
+const formed = (depth: string, width: string, thickness: string, radius: string): Outline => ({
+  kind: 'formed channel',
+  depth: inch(depth),
+  flangeWidth: inch(width),
+  thickness: inch(thickness),
+  insideRadius: inch(radius),
+});
 const of = (outline: Outline) => rightOf(sectionProperties(outline, steelDensity));
 
 describe('composite section', () => {
   it('I of two flanges 4 x 1/2 and a web 1/2 x 4: Ix 23.0 in4 (engineering course page)', () => {
-    const beam = of({ kind: 'parallel beam', depth: inch(5), flangeWidth: inch(4), web: inch('0.5'), flange: inch('0.5'), rootRadius: inch(0) });
+    const beam = of({
+      kind: 'parallel beam',
+      depth: inch(5),
+      flangeWidth: inch(4),
+      web: inch('0.5'),
+      flange: inch('0.5'),
+      rootRadius: inch(0),
+    });
     expect(plain(beam.Ix)).toBeCloseTo(23.0, 10);
   });
 });

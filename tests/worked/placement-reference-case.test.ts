@@ -9,7 +9,10 @@ import { machine, r1 } from '../load/r1.js';
 
 describe('where the machine stands for a tongue share', () => {
   it.each([
-    ['10', '174.3 in', '1,240 lb'], ['12', '169.18 in', '1,488 lb'], ['12.5', '167.9 in', '1,550 lb'], ['15', '161.5 in', '1,860 lb'],
+    ['10', '174.3 in', '1,240 lb'],
+    ['12', '169.18 in', '1,488 lb'],
+    ['12.5', '167.9 in', '1,550 lb'],
+    ['15', '161.5 in', '1,860 lb'],
   ])('%s %%: balance point at %s, tongue %s', (share, at, tongue) => {
     const place = rightOf(placeForTongueShare(r1, lb(9200), percent(share)));
     expect(showBrief(place.at.value)).toBe(at);
@@ -49,16 +52,25 @@ describe('the window', () => {
   it('replays', () => {
     const { lower, upper, sure } = window;
     expectReplays(window.width, sure.width, window.poundsPerInch, window.tongueUncertainty);
-    for (const end of [lower, upper]) expectReplays(end.at, end.machineFront, end.tongue, end.tongueShare, end.axleLoad);
+    for (const end of [lower, upper])
+      expectReplays(end.at, end.machineFront, end.tongue, end.tongueShare, end.axleLoad);
     expectReplays(...window.limits.map(({ at }) => at));
   });
 });
 
 describe('shares of the machine weight that are no tongue percentage (constructed)', () => {
   const on = (items: readonly { weight: number; at: string }[]): { share: string; trailer: string } => {
-    const balanced = rightOf(balance([...r1.items, ...items.map(({ weight, at }, i) => ({ name: `part ${i + 1}`, weight: lb(weight), at: inch(at) }))], { axlesAt: inch(190) }));
+    const balanced = rightOf(
+      balance(
+        [
+          ...r1.items,
+          ...items.map(({ weight, at }, i) => ({ name: `part ${i + 1}`, weight: lb(weight), at: inch(at) })),
+        ],
+        { axlesAt: inch(190) },
+      ),
+    );
     return {
-      share: (balanced.tongue.value.value.minus(480).div(9200).times(100)).toFixed(2),
+      share: balanced.tongue.value.value.minus(480).div(9200).times(100).toFixed(2),
       trailer: balanced.tongueShare.value.value.times(100).toFixed(2),
     };
   };
@@ -66,9 +78,19 @@ describe('shares of the machine weight that are no tongue percentage (constructe
     expect(on([{ weight: 9200, at: '178' }])).toEqual({ share: '6.32', trailer: '8.56' });
   });
   it('60 % ahead of the axles, 40 % behind: 9.47 and 10.90 %', () => {
-    expect(on([{ weight: 5520, at: '124' }, { weight: 3680, at: '244' }])).toEqual({ share: '9.47', trailer: '10.90' });
+    expect(
+      on([
+        { weight: 5520, at: '124' },
+        { weight: 3680, at: '244' },
+      ]),
+    ).toEqual({ share: '9.47', trailer: '10.90' });
   });
   it('60 % ahead of the deck middle: 12.63 and 13.24 %', () => {
-    expect(on([{ weight: 5520, at: '118' }, { weight: 3680, at: '238' }])).toEqual({ share: '12.63', trailer: '13.24' });
+    expect(
+      on([
+        { weight: 5520, at: '118' },
+        { weight: 3680, at: '238' },
+      ]),
+    ).toEqual({ share: '12.63', trailer: '13.24' });
   });
 });

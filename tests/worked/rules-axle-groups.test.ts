@@ -16,14 +16,18 @@ describe('axle-group formula', () => {
     ['67 Pa. Code 185.3', 20, 3, '51,000 lb', '51,000 lb'],
   ])('%s: %i ft, %i axles', (_, length, count, exact, limit) => {
     for (const tie of ['up', 'down'] as const) {
-      const found = orFail(axleGroupLimit({ count, length: foot(length), twoTandems: false }, { tie, lengthRounding: 'none' }));
+      const found = orFail(
+        axleGroupLimit({ count, length: foot(length), twoTandems: false }, { tie, lengthRounding: 'none' }),
+      );
       expect(found.exact && showBrief(found.exact.value)).toBe(exact);
       expect(found.byFormula && show(found.byFormula.value)).toBe(limit);
       expectReplays(found.limit);
     }
   });
   it('two tandems, 36 ft: 68,000 lb (23 USC 127(a); the Pennsylvania table prints it from 36 to 38 ft)', () => {
-    const found = orFail(axleGroupLimit({ count: 4, length: foot(36), twoTandems: true }, { tie: 'down', lengthRounding: 'none' }));
+    const found = orFail(
+      axleGroupLimit({ count: 4, length: foot(36), twoTandems: true }, { tie: 'down', lengthRounding: 'none' }),
+    );
     expect([found.kind, show(found.limit.value)]).toEqual(['two tandems', '68,000 lb']);
     expectReplays(found.limit);
   });

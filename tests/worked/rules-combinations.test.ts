@@ -1,12 +1,22 @@
 /** Combination rating, commercial line and licence group: cases from guidance, trade press and the printed operators. */
 import { describe, expect, it } from 'vitest';
-import { type CombinationWeights, commercialByWeight, gcwrByDefinition, licenceGroup, type VehicleWeights } from '../../src/rules/index.js';
+import {
+  type CombinationWeights,
+  commercialByWeight,
+  gcwrByDefinition,
+  licenceGroup,
+  type VehicleWeights,
+} from '../../src/rules/index.js';
 import { lb, show } from '../../src/units/index.js';
 import { orFail } from '../rules/helpers.js';
 import { expectReplays } from '../helpers/working.js';
 
 const rated = (gvwr: number): VehicleWeights => ({ gvwr: lb(gvwr), gross: 'not above GVWR' });
-const pair = (truck: number, trailer: number): CombinationWeights => ({ powerUnit: rated(truck), towed: trailer === 0 ? [] : [rated(trailer)], labelGcwr: 'not shown' });
+const pair = (truck: number, trailer: number): CombinationWeights => ({
+  powerUnit: rated(truck),
+  towed: trailer === 0 ? [] : [rated(trailer)],
+  labelGcwr: 'not shown',
+});
 
 describe('licence group by weight, 49 CFR 383.91(a)', () => {
   it.each([
@@ -29,19 +39,27 @@ describe('licence group by weight, 49 CFR 383.91(a)', () => {
     expectReplays(found.rating.gcwr, ...found.distances);
   });
   it('adds up what is towed: two trailers of 6,000 lb are over 10,000 lb', () => {
-    expect(orFail(licenceGroup({ powerUnit: rated(20000), towed: [rated(6000), rated(6000)], labelGcwr: 'not shown' })).group).toBe('A');
+    expect(
+      orFail(licenceGroup({ powerUnit: rated(20000), towed: [rated(6000), rated(6000)], labelGcwr: 'not shown' }))
+        .group,
+    ).toBe('A');
   });
 });
 
 describe('commercial motor vehicle by weight, 49 CFR 390.5', () => {
   it('a 9,000 lb truck that weighs 10,001 lb is one (trade press on the carrier line)', () => {
-    const found = orFail(commercialByWeight({ powerUnit: { gvwr: lb(9000), gross: lb(10001) }, towed: [], labelGcwr: 'not shown' }));
+    const found = orFail(
+      commercialByWeight({ powerUnit: { gvwr: lb(9000), gross: lb(10001) }, towed: [], labelGcwr: 'not shown' }),
+    );
     expect(found.reachesLine).toBe(true);
     expect(show(found.distance.value)).toBe('0 lb');
     expectReplays(found.distance);
   });
   // The printed operator applied.
-  it.each([[3000, '10,000 lb', false], [3001, '10,001 lb', true]])('truck 7,000, trailer %i', (trailer, gcwr, reaches) => {
+  it.each([
+    [3000, '10,000 lb', false],
+    [3001, '10,001 lb', true],
+  ])('truck 7,000, trailer %i', (trailer, gcwr, reaches) => {
     const found = orFail(commercialByWeight(pair(7000, trailer)));
     expect(show(found.greatest.value)).toBe(gcwr);
     expect(found.reachesLine).toBe(reaches);
@@ -50,7 +68,11 @@ describe('commercial motor vehicle by weight, 49 CFR 390.5', () => {
 });
 
 describe('GCWR by its definition, 79 FR 15245', () => {
-  const mixed: CombinationWeights = { powerUnit: { gvwr: lb(9900), gross: lb(9000) }, towed: [{ gvwr: lb(7000), gross: lb(7600) }], labelGcwr: lb(17000) };
+  const mixed: CombinationWeights = {
+    powerUnit: { gvwr: lb(9900), gross: lb(9000) },
+    towed: [{ gvwr: lb(7000), gross: lb(7600) }],
+    labelGcwr: lb(17000),
+  };
   it('mixes rating and weight unit by unit: 9,900 + 7,600 beats the label', () => {
     const { gcwr } = orFail(gcwrByDefinition(mixed));
     expect(show(gcwr.value)).toBe('17,500 lb');

@@ -3,7 +3,10 @@ import { describe, expect, it } from 'vitest';
 import { ask, facts } from '../rules/helpers.js';
 
 describe('conspicuity, letter nht95-2.54', () => {
-  it.each([['10001 lb', 'applies'], ['10000 lb', 'does not apply']])('80 in and %s: %s', (gvwr, outcome) => {
+  it.each([
+    ['10001 lb', 'applies'],
+    ['10000 lb', 'does not apply'],
+  ])('80 in and %s: %s', (gvwr, outcome) => {
     expect(ask('consp', facts(`overall width: 80 in, trailer GVWR: ${gvwr}`)).outcome).toBe(outcome);
   });
   it('a 14,000 lb trailer of 79 in needs none: both conditions are asked', () => {

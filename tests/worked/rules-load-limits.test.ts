@@ -1,6 +1,12 @@
 /** Load limits: the steps of 49 CFR 575.6(a)(5), 567.4(g)(3), the agency letters, added weight. Sources beside the checks. */
 import { describe, expect, it } from 'vitest';
-import { addedWeightLimit, coupledAxleLoad, gvwrLowerBound, largestRatedCargo, placardLoadLeft } from '../../src/rules/index.js';
+import {
+  addedWeightLimit,
+  coupledAxleLoad,
+  gvwrLowerBound,
+  largestRatedCargo,
+  placardLoadLeft,
+} from '../../src/rules/index.js';
 import { kg, lb, percent, show, showBrief } from '../../src/units/index.js';
 import { convert } from '../../src/units/index.js';
 import { leftOf, orFail } from '../rules/helpers.js';
@@ -24,7 +30,12 @@ describe('placard load left', () => {
     expectReplays(found);
   });
   it('does not repeat the misprint of a manual of 2020: 640 kg less five of 70 kg is 290 kg, printed 300', () => {
-    const found = orFail(placardLoadLeft(kg(640), Array.from({ length: 5 }, () => kg(70))));
+    const found = orFail(
+      placardLoadLeft(
+        kg(640),
+        Array.from({ length: 5 }, () => kg(70)),
+      ),
+    );
     expect(show(convert(found.value, 'kg'))).toBe('290 kg');
   });
   it('goes below zero when the people alone are too heavy', () => {
@@ -48,31 +59,58 @@ describe('GVWR and rated cargo', () => {
     expectReplays(found);
   });
   it('largest rated cargo abroad: 2,000 kg less 700 kg (VSB 1 Revision 6, as quoted in a magazine)', () => {
-    expect(show(convert(orFail(largestRatedCargo({ gvwr: kg(2000), unloaded: kg(700), seats: 0 })).value, 'kg'))).toBe('1,300 kg');
+    expect(show(convert(orFail(largestRatedCargo({ gvwr: kg(2000), unloaded: kg(700), seats: 0 })).value, 'kg'))).toBe(
+      '1,300 kg',
+    );
   });
   it('refuses half a seat', () => {
-    expect(leftOf(gvwrLowerBound({ unloaded: lb(2000), ratedCargo: lb(5000), seats: 0.5 }))).toMatchObject({ tag: 'OutOfRange', what: 'seats', found: '0.5' });
+    expect(leftOf(gvwrLowerBound({ unloaded: lb(2000), ratedCargo: lb(5000), seats: 0.5 }))).toMatchObject({
+      tag: 'OutOfRange',
+      what: 'seats',
+      found: '0.5',
+    });
   });
 });
 
 describe('axle load at GVWR, coupled (rule of letter nht76-3.20)', () => {
-  it.each([[7000, '10', '700 lb', '6,300 lb', 6300], [14000, '12', '1,680 lb', '12,320 lb', 12320]])('%i lb, %s percent', (gvwr, share, tongue, axleLoad, least) => {
+  it.each([
+    [7000, '10', '700 lb', '6,300 lb', 6300],
+    [14000, '12', '1,680 lb', '12,320 lb', 12320],
+  ])('%i lb, %s percent', (gvwr, share, tongue, axleLoad, least) => {
     const found = orFail(coupledAxleLoad({ gvwr: lb(gvwr), tongueShare: percent(share), sumOfGawrs: lb(least) }));
-    expect([show(found.tongue.value), show(found.axleLoad.value), found.check.verdict]).toEqual([tongue, axleLoad, 'within']);
-    expect(orFail(coupledAxleLoad({ gvwr: lb(gvwr), tongueShare: percent(share), sumOfGawrs: lb(least - 1) })).check.verdict).toBe('over');
+    expect([show(found.tongue.value), show(found.axleLoad.value), found.check.verdict]).toEqual([
+      tongue,
+      axleLoad,
+      'within',
+    ]);
+    expect(
+      orFail(coupledAxleLoad({ gvwr: lb(gvwr), tongueShare: percent(share), sumOfGawrs: lb(least - 1) })).check.verdict,
+    ).toBe('over');
     expectReplays(found.axleLoad, found.check.reserve);
   });
   it('a sum of GAWRs below the GVWR is no fault by itself', () => {
-    expect(orFail(coupledAxleLoad({ gvwr: lb(15400), tongueShare: percent('9.5'), sumOfGawrs: lb(14000) })).check.verdict).toBe('within');
-    expect(orFail(coupledAxleLoad({ gvwr: lb(15400), tongueShare: percent(9), sumOfGawrs: lb(14000) })).check.verdict).toBe('over');
+    expect(
+      orFail(coupledAxleLoad({ gvwr: lb(15400), tongueShare: percent('9.5'), sumOfGawrs: lb(14000) })).check.verdict,
+    ).toBe('within');
+    expect(
+      orFail(coupledAxleLoad({ gvwr: lb(15400), tongueShare: percent(9), sumOfGawrs: lb(14000) })).check.verdict,
+    ).toBe('over');
   });
   it.each(['-1', '100'])('refuses a share of %s percent', (share) => {
-    expect(leftOf(coupledAxleLoad({ gvwr: lb(7000), tongueShare: percent(share), sumOfGawrs: lb(7000) }))).toMatchObject({ tag: 'OutOfRange', what: 'tongue share' });
+    expect(
+      leftOf(coupledAxleLoad({ gvwr: lb(7000), tongueShare: percent(share), sumOfGawrs: lb(7000) })),
+    ).toMatchObject({ tag: 'OutOfRange', what: 'tongue share' });
   });
 });
 
 describe('added weight limit: least of 1.5 percent and 100 lb (final rule of 2007-12-04, draft text)', () => {
-  it.each([[5000, '75 lb'], [7000, '100 lb'], [10000, '100 lb'], [6666, '99.99 lb'], [6667, '100 lb']])('%i lb: %s', (gvwr, limit) => {
+  it.each([
+    [5000, '75 lb'],
+    [7000, '100 lb'],
+    [10000, '100 lb'],
+    [6666, '99.99 lb'],
+    [6667, '100 lb'],
+  ])('%i lb: %s', (gvwr, limit) => {
     const found = orFail(addedWeightLimit(lb(gvwr)));
     expect(showBrief(found.value)).toBe(limit);
     expectReplays(found);

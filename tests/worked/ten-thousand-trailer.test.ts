@@ -27,7 +27,10 @@ describe('common practice, no source', () => {
     }
   });
   it('two 5,200 lb axles carry 10,400 lb, under a 10,000 lb label or any other', () => {
-    const axle = (of: string, at: number) => ({ system: rightOf(axleSystem({ gawr: lb(5200) }, of)), at: given(of, inch(at)) });
+    const axle = (of: string, at: number) => ({
+      system: rightOf(axleSystem({ gawr: lb(5200) }, of)),
+      at: given(of, inch(at)),
+    });
     const group = rightOf(axleGroup([axle('axle 1', 180), axle('axle 2', 214)], 'equalised'));
     expectReplays(...workingsIn(group));
     expect([show(group.capacity.value), show(group.sumOfRatings.value)]).toEqual(['10,400 lb', '10,400 lb']);
@@ -35,7 +38,10 @@ describe('common practice, no source', () => {
   it('at 2,450 lb empty it carries 7,550 lb, by the label and not by the axles', () => {
     const { carry, ...rest } = rightOf(assess(twoAxles({ gawr: '5,200 lb' })));
     expectReplays(...workingsIn({ carry, ...rest }));
-    expect([show(carry?.payload.most.value ?? lb(0)), carry?.payload.governed.by.map(({ name }) => name)]).toEqual(['7,550 lb', ['GVWR']]);
+    expect([show(carry?.payload.most.value ?? lb(0)), carry?.payload.governed.by.map(({ name }) => name)]).toEqual([
+      '7,550 lb',
+      ['GVWR'],
+    ]);
   });
   it('15 percent of 10,000 lb is a tongue load of 1,500 lb', () => {
     const tongue = product('tongue load', gvwr.limit, fifteen);
@@ -45,19 +51,38 @@ describe('common practice, no source', () => {
   it('adding that to the payload claims about 9,000 lb; loaded, it is 1,500 lb over the label, and the check says so', () => {
     const claim = payloadClaim(curb, fifteen, gvwr);
     expectReplays(...workingsIn(claim));
-    expect([show(claim.claimed.value), show(claim.gross.value), claim.check.verdict, show(claim.check.reserve.value)]).toEqual(['9,050 lb', '11,500 lb', 'over', '-1,500 lb']);
-    expect(show(rightOf(payload(curb, share, [{ name: 'GVWR', on: 'gross', limit: gvwr.limit }])).most.value)).toBe('7,550 lb');
+    expect([
+      show(claim.claimed.value),
+      show(claim.gross.value),
+      claim.check.verdict,
+      show(claim.check.reserve.value),
+    ]).toEqual(['9,050 lb', '11,500 lb', 'over', '-1,500 lb']);
+    expect(show(rightOf(payload(curb, share, [{ name: 'GVWR', on: 'gross', limit: gvwr.limit }])).most.value)).toBe(
+      '7,550 lb',
+    );
     const loaded = rightOf(assess(twoAxles({ gawr: '5,200 lb', cargo: '9,050 lb' })));
-    expect(loaded.checks.filter(({ kind }) => kind === 'GVWR').map(({ verdict, reserve }) => [verdict, show(reserve.value)])).toEqual([['over', '-1,500 lb']]);
-    expect(report(loaded).replace(/\s+/g, ' ')).toContain('a claim of 9,050 lb; loaded, the gross weight would be 11,500 lb against a GVWR of 10,000 lb: over.');
+    expect(
+      loaded.checks.filter(({ kind }) => kind === 'GVWR').map(({ verdict, reserve }) => [verdict, show(reserve.value)]),
+    ).toEqual([['over', '-1,500 lb']]);
+    expect(report(loaded).replace(/\s+/g, ' ')).toContain(
+      'a claim of 9,050 lb; loaded, the gross weight would be 11,500 lb against a GVWR of 10,000 lb: over.',
+    );
   });
 });
 
 describe('ST225/75R15 load range D: 2,620 lb is claimed, 2,540 lb is printed (four published charts, tire notes ST-1 to ST-4)', () => {
-  const tires = (molded?: string) => ({ designation: 'ST225/75R15 LRD', count: 2, fitment: 'single', pressure: '65 psi', ...(molded !== undefined && { molded: { single: molded } }) });
+  const tires = (molded?: string) => ({
+    designation: 'ST225/75R15 LRD',
+    count: 2,
+    fitment: 'single',
+    pressure: '65 psi',
+    ...(molded !== undefined && { molded: { single: molded } }),
+  });
 
   it('four at the printed load are 10,160 lb', () => {
-    const { rating: each, from } = rightOf(tireLoadRating({ designation: 'ST225/75R15 LRD' }, { fitment: 'single', on: 'trailer' }));
+    const { rating: each, from } = rightOf(
+      tireLoadRating({ designation: 'ST225/75R15 LRD' }, { fitment: 'single', on: 'trailer' }),
+    );
     const four = sum('four tires', [each, each, each, each]);
     expectReplays(four);
     expect([show(each.value), from, show(four.value)]).toEqual(['2,540 lb', 'table', '10,160 lb']);
@@ -65,16 +90,33 @@ describe('ST225/75R15 load range D: 2,620 lb is claimed, 2,540 lb is printed (fo
   it('then the tires limit, not the 5,200 lb axles', () => {
     const answer = rightOf(assess(twoAxles({ gvwr: '12,500 lb', beam: '5,200 lb', tires: tires() })));
     expectReplays(...workingsIn(answer));
-    expect(answer.stack.systems.map(({ rating: { value }, governed }) => [show(value), governed.by.map(({ name }) => name)])).toEqual([['5,080 lb', ['tires']], ['5,080 lb', ['tires']]]);
+    expect(
+      answer.stack.systems.map(({ rating: { value }, governed }) => [show(value), governed.by.map(({ name }) => name)]),
+    ).toEqual([
+      ['5,080 lb', ['tires']],
+      ['5,080 lb', ['tires']],
+    ]);
     expect(show(answer.stack.group?.capacity.value ?? lb(0))).toBe('10,160 lb');
     expect(answer.carry?.payload.governed.by.map(({ name }) => name)).toEqual(['tires']);
   });
   it('a GAWR of 5,200 lb above them is refused', () => {
-    expect(assess(twoAxles({ gawr: '5,200 lb', tires: tires() }))).toMatchObject({ left: { tag: 'GawrAboveParts', path: 'trailer.axles.0', part: 'tires', bears: lb(5080) } });
+    expect(assess(twoAxles({ gawr: '5,200 lb', tires: tires() }))).toMatchObject({
+      left: { tag: 'GawrAboveParts', path: 'trailer.axles.0', part: 'tires', bears: lb(5080) },
+    });
   });
   it('with 2,620 lb molded on them the axles limit, and the disagreement with the table is reported', () => {
     const answer = rightOf(assess(twoAxles({ gvwr: '12,500 lb', gawr: '5,200 lb', tires: tires('2,620 lb') })));
-    expect(answer.stack.systems.map(({ governed }) => governed.by.map(({ name }) => name))).toEqual([['GAWR'], ['GAWR']]);
-    expect(answer.notes.filter(({ tag }) => tag === 'MoldedDiffersFromTable').map(({ figures }) => figures?.map(({ value }) => show(value)))).toEqual([['2,620 lb', '2,540 lb'], ['2,620 lb', '2,540 lb']]);
+    expect(answer.stack.systems.map(({ governed }) => governed.by.map(({ name }) => name))).toEqual([
+      ['GAWR'],
+      ['GAWR'],
+    ]);
+    expect(
+      answer.notes
+        .filter(({ tag }) => tag === 'MoldedDiffersFromTable')
+        .map(({ figures }) => figures?.map(({ value }) => show(value))),
+    ).toEqual([
+      ['2,620 lb', '2,540 lb'],
+      ['2,620 lb', '2,540 lb'],
+    ]);
   });
 });

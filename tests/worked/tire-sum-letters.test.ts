@@ -8,16 +8,25 @@ import { leftOf, rightOf } from '../helpers/either.js';
 import { workingsIn } from '../helpers/specs.js';
 import { expectReplays } from '../helpers/working.js';
 
-const axle = (gawr: number, each: string, count: number) => axleSystem({ gawr: lb(gawr), tires: { each: given('tire', lb(each), 'label'), count } }, 'axle 1');
+const axle = (gawr: number, each: string, count: number) =>
+  axleSystem({ gawr: lb(gawr), tires: { each: given('tire', lb(each), 'label'), count } }, 'axle 1');
 
 describe('49 CFR 571.120 S5.1.2: the sum of tire ratings is at least the GAWR', () => {
   it('nht76-1.42: at the GAWR is enough', () => {
     const system = rightOf(axle(7000, '3500', 2));
     expectReplays(...workingsIn(system));
-    expect([show(system.rating.value), system.checks.map(({ what, verdict, reserve }) => [what, verdict, show(reserve.value)])]).toEqual(['7,000 lb', [['axle 1 tires against GAWR', 'within', '0 lb']]]);
+    expect([
+      show(system.rating.value),
+      system.checks.map(({ what, verdict, reserve }) => [what, verdict, show(reserve.value)]),
+    ]).toEqual(['7,000 lb', [['axle 1 tires against GAWR', 'within', '0 lb']]]);
   });
   it('77-3.29 (1977-07-15): 95 percent of it is not', () => {
-    expect(leftOf(axle(7000, '3325', 2))).toMatchObject({ tag: 'GawrAboveParts', part: 'tires', gawr: lb(7000), bears: lb(6650) });
+    expect(leftOf(axle(7000, '3325', 2))).toMatchObject({
+      tag: 'GawrAboveParts',
+      part: 'tires',
+      gawr: lb(7000),
+      bears: lb(6650),
+    });
   });
   it('aiam0583 (1972), dual 8.25-20: four at 3,550 lb are 14,200 lb, below 17,500 lb', () => {
     expect(leftOf(axle(17500, '3550', 4))).toMatchObject({ part: 'tires', bears: lb(14200) });
@@ -28,12 +37,18 @@ describe('49 CFR 571.120 S5.1.2: the sum of tire ratings is at least the GAWR', 
 
 describe('nht76-1.47 (1976-11-17): a passenger-car tire on a trailer counts for its load over 1.10', () => {
   it('tire-1.10: two at 1,764 lb count for 3,207.27 lb', () => {
-    const { rating } = rightOf(tireLoadRating({ designation: 'P225/75R15', molded: { single: lb(1764) } }, { fitment: 'single', on: 'trailer' }));
+    const { rating } = rightOf(
+      tireLoadRating({ designation: 'P225/75R15', molded: { single: lb(1764) } }, { fitment: 'single', on: 'trailer' }),
+    );
     const system = rightOf(axleSystem({ tires: { each: rating, count: 2 } }, 'axle 1'));
     expectReplays(...workingsIn(system));
     expect(system.rating.value.value.toDecimalPlaces(2).toNumber()).toBe(3207.27);
     expect(rating.value.value.div(1764).toDecimalPlaces(4).toNumber()).toBe(0.9091);
-    expect(leftOf(axleSystem({ gawr: lb(3208), tires: { each: rating, count: 2 } }, 'axle 1'))).toMatchObject({ part: 'tires' });
-    expect(rightOf(axleSystem({ gawr: lb(3207), tires: { each: rating, count: 2 } }, 'axle 1')).checks[0]?.verdict).toBe('within');
+    expect(leftOf(axleSystem({ gawr: lb(3208), tires: { each: rating, count: 2 } }, 'axle 1'))).toMatchObject({
+      part: 'tires',
+    });
+    expect(
+      rightOf(axleSystem({ gawr: lb(3207), tires: { each: rating, count: 2 } }, 'axle 1')).checks[0]?.verdict,
+    ).toBe('within');
   });
 });

@@ -34,35 +34,53 @@ LT255/75R17|191.25|32.06|32.3|644|643.2|LT-3b
 5.30-12|||21.9|||ST-3
 8-14.5MH|||27.7|||ST-3
 7.00-15LT|||29.4|||ST-3
-`.trim().split('\n').map((line) => line.split('|') as [string, string, string, string, string, string, string]);
+`
+  .trim()
+  .split('\n')
+  .map((line) => line.split('|') as [string, string, string, string, string, string, string]);
 
 describe('published dimensions', () => {
   it('are held whole', () => {
-    const held = diameterTables.flatMap((table) => table.rows.map(([size, inches, revolutions, source]) => `${size} ${inches} ${revolutions} ${source}`)).sort();
-    expect(held).toEqual(checks.map(([size, , , published, revolutions, , source]) => `${size} ${published} ${revolutions} ${source}`).sort());
+    const held = diameterTables
+      .flatMap((table) =>
+        table.rows.map(([size, inches, revolutions, source]) => `${size} ${inches} ${revolutions} ${source}`),
+      )
+      .sort();
+    expect(held).toEqual(
+      checks
+        .map(([size, , , published, revolutions, , source]) => `${size} ${published} ${revolutions} ${source}`)
+        .sort(),
+    );
   });
-  it.each(checks)('%s: section %s mm, diameter %s in against %s published', (size, section, computed, published, turnsPrinted, turnsComputed, source) => {
-    const found = rightOf(tireGeometry(size));
-    const row = found.published.find(({ diameter, table }) => table.endsWith(` ${source}`) && diameter.value.value.eq(published));
-    if (row === undefined) throw new Error('the published diameter is missing');
-    expectReplays(row.revolutionsPerMile);
-    if (section === '') {
-      expect(found.computed).toBeUndefined();
-      expect(found.notes.map(({ tag }) => tag)).toEqual(['DiameterNotComputable']);
-      return;
-    }
-    if (found.computed === undefined) throw new Error('a metric size has a diameter');
-    expectReplays(found.computed.diameter, found.computed.sectionHeight);
-    expect(found.computed.sectionHeight.value.value.toFixed()).toBe(section);
-    expect(found.computed.diameter.value.value.toDecimalPlaces(2).toNumber()).toBe(Number(computed));
-    // ST sizes within about a quarter inch of print (one row 0.2535), all within half an inch
-    expect(found.computed.diameter.value.value.minus(published).abs().toNumber()).toBeLessThan(size.startsWith('ST') ? 0.26 : 0.5);
-    if (turnsPrinted === '') return;
-    const turns = row.revolutionsPerMile.value.value.toNumber();
-    expect(turns).toBeCloseTo(Number(turnsComputed), 1);
-    // print rounds to whole turns; the worst row is 0.4 percent off
-    expect(Math.abs(turns / Number(turnsPrinted) - 1)).toBeLessThan(0.0041);
-  });
+  it.each(checks)(
+    '%s: section %s mm, diameter %s in against %s published',
+    (size, section, computed, published, turnsPrinted, turnsComputed, source) => {
+      const found = rightOf(tireGeometry(size));
+      const row = found.published.find(
+        ({ diameter, table }) => table.endsWith(` ${source}`) && diameter.value.value.eq(published),
+      );
+      if (row === undefined) throw new Error('the published diameter is missing');
+      expectReplays(row.revolutionsPerMile);
+      if (section === '') {
+        expect(found.computed).toBeUndefined();
+        expect(found.notes.map(({ tag }) => tag)).toEqual(['DiameterNotComputable']);
+        return;
+      }
+      if (found.computed === undefined) throw new Error('a metric size has a diameter');
+      expectReplays(found.computed.diameter, found.computed.sectionHeight);
+      expect(found.computed.sectionHeight.value.value.toFixed()).toBe(section);
+      expect(found.computed.diameter.value.value.toDecimalPlaces(2).toNumber()).toBe(Number(computed));
+      // ST sizes within about a quarter inch of print (one row 0.2535), all within half an inch
+      expect(found.computed.diameter.value.value.minus(published).abs().toNumber()).toBeLessThan(
+        size.startsWith('ST') ? 0.26 : 0.5,
+      );
+      if (turnsPrinted === '') return;
+      const turns = row.revolutionsPerMile.value.value.toNumber();
+      expect(turns).toBeCloseTo(Number(turnsComputed), 1);
+      // print rounds to whole turns; the worst row is 0.4 percent off
+      expect(Math.abs(turns / Number(turnsPrinted) - 1)).toBeLessThan(0.0041);
+    },
+  );
   it('205/75 has a section height of 153.75 mm (two web pages)', () => {
     expect(rightOf(tireGeometry('205/75R15')).computed?.sectionHeight.value.value.toFixed()).toBe('153.75');
   });
@@ -71,7 +89,9 @@ describe('published dimensions', () => {
     expect(rightOf(tireGeometry('265/70R17')).computed?.diameter.value.value.toDecimalPlaces(1).toFixed()).toBe('31.6');
   });
   it('finds a size by the alias that is printed with it (ST-3)', () => {
-    expect(rightOf(tireGeometry('20.5x8.0-10')).published.map(({ diameter }) => diameter.value.value.toFixed())).toEqual(['20.5']);
+    expect(
+      rightOf(tireGeometry('20.5x8.0-10')).published.map(({ diameter }) => diameter.value.value.toFixed()),
+    ).toEqual(['20.5']);
   });
   it.each(['7.50-16LT', '175R14C', '31x10.50R15LT', '11R22.5'])('has no diameter for %s', (size) => {
     expect(leftOf(tireGeometry(size))).toMatchObject({ tag: 'NoAspectRatio', size });

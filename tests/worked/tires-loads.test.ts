@@ -1,7 +1,17 @@
 /** Worked examples of tire loads and pressures, each with its source. */
 import { describe, expect, it } from 'vitest';
 import { explain, restsOn } from '../../src/trace/index.js';
-import { dateCode, loadAtPressure, loadIndex, loadRange, pressureForLoad, rangePressure, type Service, speedInformation, tireLoadRating } from '../../src/tires/index.js';
+import {
+  dateCode,
+  loadAtPressure,
+  loadIndex,
+  loadRange,
+  pressureForLoad,
+  rangePressure,
+  type Service,
+  speedInformation,
+  tireLoadRating,
+} from '../../src/tires/index.js';
 import { lb, mph, psi, show } from '../../src/units/index.js';
 import { rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
@@ -14,17 +24,24 @@ describe('sidewall article ST-5: ST225/75R15 load range E 117/112N', () => {
   const designation = 'ST225/75R15 117/112N LRE';
   it('index pounds are 2,833 and 2,469, molded 2,830 and 2,470: the molded figures govern and the gap is told', () => {
     const molded = { single: lb(2830), dual: lb(2470) };
-    for (const [service, load, other] of [[single, 2830, 2833], [dual, 2470, 2469]] as const) {
+    for (const [service, load, other] of [
+      [single, 2830, 2833],
+      [dual, 2470, 2469],
+    ] as const) {
       const found = rightOf(tireLoadRating({ designation, molded }, service));
       expectReplays(found.rating);
       expect(found).toMatchObject({ from: 'molded' });
       expect(found.rating.value.value.toNumber()).toBe(load);
-      expect(rightOf(tireLoadRating({ designation }, service)).rating.value.value.toDecimalPlaces(0).toNumber()).toBe(other);
+      expect(rightOf(tireLoadRating({ designation }, service)).rating.value.value.toDecimalPlaces(0).toNumber()).toBe(
+        other,
+      );
       expect(tags(found)).toContain('MoldedDiffersFromIndex');
     }
   });
   it('rests on the label when molded', () => {
-    expect(restsOn(rightOf(tireLoadRating({ designation, molded: { single: lb(2830) } }, single)).rating).weakest).toBe('label');
+    expect(restsOn(rightOf(tireLoadRating({ designation, molded: { single: lb(2830) } }, single)).rating).weakest).toBe(
+      'label',
+    );
   });
 });
 
@@ -39,7 +56,15 @@ describe('maker table ST-2, 2006: ST225/75R15', () => {
     const { decisions } = rightOf(pressureForLoad('ST225/75R15 LRD', lb(2400), 'single'));
     expect(decisions.at(-1)).toMatchObject({ holds: true, comparison: '<=' });
     expect(decisions.at(-2)?.holds).toBe(false);
-    expect(rightOf(loadAtPressure('ST225/75R15 LRD', psi(62), 'single')).decisions.map(({ comparison, holds }) => [comparison, holds])).toEqual([['<=', true], ['<', true]]);
+    expect(
+      rightOf(loadAtPressure('ST225/75R15 LRD', psi(62), 'single')).decisions.map(({ comparison, holds }) => [
+        comparison,
+        holds,
+      ]),
+    ).toEqual([
+      ['<=', true],
+      ['<', true],
+    ]);
   });
 });
 
@@ -62,10 +87,21 @@ describe('trade magazine TR-2: 295/75R22.5 G', () => {
 
 describe('owner manual LT-1 and maker sheet LT-3: LT235/85R16 E', () => {
   it('a dual pair of 5,556 lb is 2,778 lb a tire, single 3,042, at 80 psi; the index says 3,086 and 2,756', () => {
-    for (const [fitment, load, index] of [['single', '3042', '3086'], ['dual', '2778', '2756']] as const) {
+    for (const [fitment, load, index] of [
+      ['single', '3042', '3086'],
+      ['dual', '2778', '2756'],
+    ] as const) {
       expect(rightOf(loadAtPressure('LT235/85R16 LRE', psi(80), fitment)).load.value.value.toFixed()).toBe(load);
-      expect(rightOf(tireLoadRating({ designation: 'LT235/85R16 LRE' }, { fitment, on: 'trailer' })).rating.value.value.toFixed()).toBe(load);
-      expect(rightOf(tireLoadRating({ designation: 'LT235/85R16 120/116R E' }, { fitment, on: 'trailer' })).rating.value.value.toFixed(0)).toBe(index);
+      expect(
+        rightOf(
+          tireLoadRating({ designation: 'LT235/85R16 LRE' }, { fitment, on: 'trailer' }),
+        ).rating.value.value.toFixed(),
+      ).toBe(load);
+      expect(
+        rightOf(
+          tireLoadRating({ designation: 'LT235/85R16 120/116R E' }, { fitment, on: 'trailer' }),
+        ).rating.value.value.toFixed(0),
+      ).toBe(index);
     }
   });
 });
@@ -77,7 +113,9 @@ describe('agency letters', () => {
     expect([each, each * 4, each * 4 < 17500]).toEqual([3550, 14200, true]);
   });
   it('letter 77-3.26 (1977): 10.00-20(F) duals on a GAWR of 19,040 lb imply 4,760 lb a tire, which are molded here', () => {
-    const each = rightOf(tireLoadRating({ designation: '10.00-20(F)', molded: { dual: lb(4760) } }, dual)).rating.value.value.toNumber();
+    const each = rightOf(
+      tireLoadRating({ designation: '10.00-20(F)', molded: { dual: lb(4760) } }, dual),
+    ).rating.value.value.toNumber();
     expect(each * 4).toBe(19040);
   });
   it('letter nht76-1.47 (1976): a passenger tire on a trailer is divided by 1.10', () => {
@@ -85,8 +123,16 @@ describe('agency letters', () => {
     expectReplays(found.rating);
     expect(found.rating.value.value.times('1.10').toDecimalPlaces(20).toFixed()).toBe('2028');
     expect(explain(found.rating)).toContain('571.120');
-    expect(rightOf(tireLoadRating({ designation: 'P235/75R15' }, { fitment: 'single', on: 'passenger car' })).rating.value.value.toFixed()).toBe('2028');
-    expect(rightOf(tireLoadRating({ designation: '215/65R15 96H' }, single)).rating.value.value.toDecimalPlaces(2).toFixed()).toBe('1422.98');
+    expect(
+      rightOf(
+        tireLoadRating({ designation: 'P235/75R15' }, { fitment: 'single', on: 'passenger car' }),
+      ).rating.value.value.toFixed(),
+    ).toBe('2028');
+    expect(
+      rightOf(tireLoadRating({ designation: '215/65R15 96H' }, single))
+        .rating.value.value.toDecimalPlaces(2)
+        .toFixed(),
+    ).toBe('1422.98');
   });
 });
 
@@ -111,9 +157,16 @@ describe('trade facts and traps', () => {
     expect(show(rightOf(rangePressure('ST-metric', 'D')).pressure.value)).toBe('65 psi');
   });
   it('four ST225/75R15 load range D tires bear 10,160 lb by the tables; a molded 2,620 is told to differ (ST-1 to ST-4)', () => {
-    expect(rightOf(tireLoadRating({ designation: 'ST225/75R15 LRD' }, single)).rating.value.value.times(4).toNumber()).toBe(10160);
+    expect(
+      rightOf(tireLoadRating({ designation: 'ST225/75R15 LRD' }, single))
+        .rating.value.value.times(4)
+        .toNumber(),
+    ).toBe(10160);
     const claimed = rightOf(tireLoadRating({ designation: 'ST225/75R15 LRD', molded: { single: lb(2620) } }, single));
-    expect([claimed.rating.value.value.toNumber(), tags(claimed).includes('MoldedDiffersFromTable')]).toEqual([2620, true]);
+    expect([claimed.rating.value.value.toNumber(), tags(claimed).includes('MoldedDiffersFromTable')]).toEqual([
+      2620,
+      true,
+    ]);
   });
   it('index 113 is 1,150 kg and 2,535 lb (LI-4)', () => {
     const { kg, lb: pounds } = rightOf(loadIndex(113));

@@ -6,10 +6,11 @@ import { lb, percent, show } from '../../src/units/index.js';
 import { rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
 
-const advice = (gross: number, low: number, high: number, title: string, tongue = gross / 10) => tongueAdvice(
-  { gross: given('gross', lb(gross)), tongue: given('tongue', lb(tongue)) },
-  rightOf(guideline(percent(low), percent(high), { id: 'printed', title, grade: 'C' })),
-);
+const advice = (gross: number, low: number, high: number, title: string, tongue = gross / 10) =>
+  tongueAdvice(
+    { gross: given('gross', lb(gross)), tongue: given('tongue', lb(tongue)) },
+    rightOf(guideline(percent(low), percent(high), { id: 'printed', title, grade: 'C' })),
+  );
 const band = (...asked: Parameters<typeof advice>): string[] => {
   const { least, most } = advice(...asked);
   expectReplays(least, most);

@@ -5,13 +5,28 @@ import { inch, lb, showBrief } from '../../src/units/index.js';
 import { leftOf, rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
 
-const item = (name: string, weight: number, at: string, length: number): SpreadItem => ({ name, weight: lb(weight), at: inch(at), length: length === 0 ? 'point' : inch(length) });
+const item = (name: string, weight: number, at: string, length: number): SpreadItem => ({
+  name,
+  weight: lb(weight),
+  at: inch(at),
+  length: length === 0 ? 'point' : inch(length),
+});
 const compact = [item('trailer', 3200, '161.5', 300), item('machine', 9200, '171', 120)];
-const spread = [item('trailer', 3200, '161.5', 300), item('machine', 7200, '169.06', 120), item('front ballast', 1000, '70', 0), item('rear ballast', 1000, '286', 0)];
+const spread = [
+  item('trailer', 3200, '161.5', 300),
+  item('machine', 7200, '169.06', 120),
+  item('front ballast', 1000, '70', 0),
+  item('rear ballast', 1000, '286', 0),
+];
 
 describe('yaw inertia', () => {
   it('35.25e6 lb in2 and 53.3 in against 56.31e6 and 67.4 in, both with 1,400 lb on the tongue', () => {
-    const layouts = rightOf(compareLayouts(inch(190), [{ name: 'compact', items: compact }, { name: 'spread', items: spread }]));
+    const layouts = rightOf(
+      compareLayouts(inch(190), [
+        { name: 'compact', items: compact },
+        { name: 'spread', items: spread },
+      ]),
+    );
     expect(layouts.map(({ index }) => index.value.value.div(1e6).toFixed(2))).toEqual(['35.25', '56.31']);
     expect(layouts.map(({ radius }) => showBrief(radius.value, 1))).toEqual(['53.3 in', '67.4 in']);
     expect(layouts.map(({ tongue }) => showBrief(tongue.value, 0))).toEqual(['1,400 lb', '1,400 lb']);
@@ -19,7 +34,9 @@ describe('yaw inertia', () => {
   });
   it('gives no speed, and says so', () => {
     expect(rightOf(yawInertia(compact)).notes.map(({ tag }) => tag)).toEqual(['NoSafeSpeed']);
-    expect(Object.values(rightOf(yawInertia(compact))).flatMap((part) => ('value' in part ? [part.value.unit] : []))).toEqual(['lb', 'in', 'lb*in2', 'in']);
+    expect(
+      Object.values(rightOf(yawInertia(compact))).flatMap((part) => ('value' in part ? [part.value.unit] : [])),
+    ).toEqual(['lb', 'in', 'lb*in2', 'in']);
   });
   it('refuses nothing at all, a weight of nothing and a negative length', () => {
     expect(leftOf(yawInertia([])).tag).toBe('NothingGiven');

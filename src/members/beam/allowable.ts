@@ -35,8 +35,15 @@ export function allowableStress(rule: BendingRule, steel: SteelGrade): Either<Me
   const found = findRow(allowableBending, (each) => each.rule, rule);
   if (isLeft(found)) return found;
   const row = found.right;
-  const figure = lookedUp('allowable bending stress', ksi(steel === 'A36' ? row.a36 : row.grade50), { table: allowableBending.name, key: `${row.rule}, ${steel}`, source: allowableBending.source });
-  return right({ stress: converted('allowable bending stress', figure, 'psi'), basis: `${row.rule}: ${row.expression} for ${steel} (${row.from})` });
+  const figure = lookedUp('allowable bending stress', ksi(steel === 'A36' ? row.a36 : row.grade50), {
+    table: allowableBending.name,
+    key: `${row.rule}, ${steel}`,
+    source: allowableBending.source,
+  });
+  return right({
+    stress: converted('allowable bending stress', figure, 'psi'),
+    basis: `${row.rule}: ${row.expression} for ${steel} (${row.from})`,
+  });
 }
 
 /**
@@ -48,7 +55,11 @@ export function allowableStress(rule: BendingRule, steel: SteelGrade): Either<Me
  * @source as stated
  */
 export function statedAllowable(stress: Known<UnitOf<'pressure'>>, basis: string): Either<MembersError, Allowable> {
-  const figure = converted('allowable bending stress', known('allowable bending stress', stress) as Derived<'ksi'>, 'psi');
+  const figure = converted(
+    'allowable bending stress',
+    known('allowable bending stress', stress) as Derived<'ksi'>,
+    'psi',
+  );
   const tested = met([aboveZero('allowable bending stress', figure)]);
   return isLeft(tested) ? tested : right({ stress: figure, basis });
 }

@@ -1,6 +1,19 @@
 /** A beam on two supports: reactions, shear, moment, deflection, bending stress. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { type AnyLength, constant, converted, decide, type Decision, type Derived, difference, greatestOf, type Known, known, product, quotient } from '../../trace/index.js';
+import {
+  type AnyLength,
+  constant,
+  converted,
+  decide,
+  type Decision,
+  type Derived,
+  difference,
+  greatestOf,
+  type Known,
+  known,
+  product,
+  quotient,
+} from '../../trace/index.js';
 import { type Note, note } from '../../ratings/index.js';
 import { type AnyQuantity, inch, lbf, quantity, type UnitOf } from '../../units/index.js';
 import type { MembersError } from '../errors.js';
@@ -60,17 +73,25 @@ const noForce = constant(lbf(0));
 const noLength = constant(inch(0));
 const noMoment = constant(quantity(0, 'lbf*in'));
 
-const caution = note('StaticCheckOnly', 'A static check of one member in bending: road loads, twisting, buckling, welds, fatigue and connections are not in it. A licensed engineer decides.');
+const caution = note(
+  'StaticCheckOnly',
+  'A static check of one member in bending: road loads, twisting, buckling, welds, fatigue and connections are not in it. A licensed engineer decides.',
+);
 
 function holdDowns(reactions: Reactions, keep: Keep): readonly Note[] {
-  return (['left', 'right'] as const).filter((side) => keep(decide(reactions[side], '<', noForce)))
-    .map((side) => note('HoldDown', `The ${side} support is pulled up: it must hold the beam down.`, [reactions[side]]));
+  return (['left', 'right'] as const)
+    .filter((side) => keep(decide(reactions[side], '<', noForce)))
+    .map((side) =>
+      note('HoldDown', `The ${side} support is pulled up: it must hold the beam down.`, [reactions[side]]),
+    );
 }
 
 function bendingOf(moment: Derived<'lbf*in'>, modulus: Derived<'in3'>, allowable: Allowable, keep: Keep): BendingCheck {
   const stress = quotient('bending stress', moment, modulus);
   return {
-    stress, allowable, reserve: difference('reserve, bending stress', allowable.stress, stress),
+    stress,
+    allowable,
+    reserve: difference('reserve, bending stress', allowable.stress, stress),
     used: quotient('share used, bending stress', stress, allowable.stress),
     verdict: keep(decide(stress, '<=', allowable.stress)) ? 'within' : 'over',
   };
@@ -102,32 +123,65 @@ export function beam(spans: Spans, loads: readonly Load[], member: BeamMember): 
   const { supports, demands } = placeSupports(spans);
   const placing = loads.map((load) => placeLoad(load, supports.end));
   const tested = met([
-    ...demands, aboveZero('modulus of elasticity', E), aboveZero('I', I), aboveZero('S', S), aboveZero('allowable bending stress', member.allowable.stress),
+    ...demands,
+    aboveZero('modulus of elasticity', E),
+    aboveZero('I', I),
+    aboveZero('S', S),
+    aboveZero('allowable bending stress', member.allowable.stress),
     ...placing.flatMap((each) => each.demands),
   ]);
   if (isLeft(tested)) return tested;
   const decisions: Decision[] = [...tested.right];
-  const keep: Keep = (decision) => { decisions.push(decision); return decision.holds; };
+  const keep: Keep = (decision) => {
+    decisions.push(decision);
+    return decision.holds;
+  };
 
   const placed = placing.map((each) => each.placed);
   const reactions = reactionsOf(placed, supports);
   const shear = shearDiagram(placed, supports, reactions, keep);
   const fixed = fixedStations(placed, supports, member.alsoAt ?? [], keep);
   const off = fixed.find(({ at }) => !keep(decide(at, '>=', noLength)) || !keep(decide(at, '<=', supports.end)));
-  if (off !== undefined) return left({ chapter: 'members', tag: 'LoadOffTheBeam', load: off.name, found: off.at.value as AnyQuantity, limit: supports.end.value as AnyQuantity });
-  const places = zeroShear(fixed, shear, placed, keep).reduce<readonly Station[]>((list, next) => insert(list, next, keep), fixed);
+  if (off !== undefined)
+    return left({
+      chapter: 'members',
+      tag: 'LoadOffTheBeam',
+      load: off.name,
+      found: off.at.value as AnyQuantity,
+      limit: supports.end.value as AnyQuantity,
+    });
+  const places = zeroShear(fixed, shear, placed, keep).reduce<readonly Station[]>(
+    (list, next) => insert(list, next, keep),
+    fixed,
+  );
   const deflect = elasticCurve(placed, supports, reactions, product('stiffness', E, I));
-  const stations = places.map((station): BeamStation => ({
-    name: station.name, at: station.at, shearLeft: shear(station, 'left'), shearRight: shear(station, 'right'),
-    moment: momentAt(station.name, station.at, placed, supports, reactions),
-    deflection: station.held === true ? atSupport : deflect(station.name, station.at),
+  const stations = places.map(
+    (station): BeamStation => ({
+      name: station.name,
+      at: station.at,
+      shearLeft: shear(station, 'left'),
+      shearRight: shear(station, 'right'),
+      moment: momentAt(station.name, station.at, placed, supports, reactions),
+      deflection: station.held === true ? atSupport : deflect(station.name, station.at),
+    }),
+  );
+  const sizes = stations.map(({ name, moment }) => ({
+    name,
+    size: greatestOf(null, [moment, difference(null, noMoment, moment)]),
   }));
-  const sizes = stations.map(({ name, moment }) => ({ name, size: greatestOf(null, [moment, difference(null, noMoment, moment)]) }));
-  const greatest = greatestOf('greatest moment', sizes.map(({ size }) => size));
+  const greatest = greatestOf(
+    'greatest moment',
+    sizes.map(({ size }) => size),
+  );
   return right({
-    reactions, stations,
-    greatestMoment: { moment: greatest, at: sizes.filter(({ size }) => keep(decide(size, '=', greatest))).map(({ name }) => name) },
+    reactions,
+    stations,
+    greatestMoment: {
+      moment: greatest,
+      at: sizes.filter(({ size }) => keep(decide(size, '=', greatest))).map(({ name }) => name),
+    },
     bending: bendingOf(greatest, S, member.allowable, keep),
-    notes: [caution, ...holdDowns(reactions, keep)], decisions,
+    notes: [caution, ...holdDowns(reactions, keep)],
+    decisions,
   });
 }

@@ -9,13 +9,24 @@ import type { Supports } from './spans.js';
 const zero = constant(inch(0));
 
 /** How far x lies beyond a place; zero when it does not. */
-export const beyond = (x: Derived<'in'>, place: Derived<'in'>): Derived<'in'> => greatestOf(null, [difference(null, x, place), zero]);
+export const beyond = (x: Derived<'in'>, place: Derived<'in'>): Derived<'in'> =>
+  greatestOf(null, [difference(null, x, place), zero]);
 
-const timesCube = (force: Derived<'lbf'>, b: Derived<'in'>): Derived<'lbf*in3'> => product(null, product(null, product(null, force, b), b), b);
+const timesCube = (force: Derived<'lbf'>, b: Derived<'in'>): Derived<'lbf*in3'> =>
+  product(null, product(null, product(null, force, b), b), b);
 
 /** `M(x) = R <x - a> - P <x - p> - w/2 (<x - s>^2 - <x - e>^2)`; sagging is positive. */
-export function momentAt(name: string, x: Derived<'in'>, loads: readonly Placed[], supports: Supports, reactions: Reactions): Derived<'lbf*in'> {
-  const held = sum(null, [product(null, reactions.left, beyond(x, supports.left)), product(null, reactions.right, beyond(x, supports.right))]);
+export function momentAt(
+  name: string,
+  x: Derived<'in'>,
+  loads: readonly Placed[],
+  supports: Supports,
+  reactions: Reactions,
+): Derived<'lbf*in'> {
+  const held = sum(null, [
+    product(null, reactions.left, beyond(x, supports.left)),
+    product(null, reactions.right, beyond(x, supports.right)),
+  ]);
   const taken = loads.map((load): Derived<'lbf*in'> => {
     if (load.kind === 'point') return product(null, load.force, beyond(x, load.at));
     const [s, e] = [beyond(x, load.from), beyond(x, load.to)];
@@ -26,8 +37,17 @@ export function momentAt(name: string, x: Derived<'in'>, loads: readonly Placed[
 }
 
 /** The moment integrated twice: `R/6 <>^3 - P/6 <>^3 - w/24 (<x - s>^4 - <x - e>^4)`. */
-export function twiceIntegrated(symbol: string, x: Derived<'in'>, loads: readonly Placed[], supports: Supports, reactions: Reactions): Derived<'lbf*in3'> {
-  const held = sum(null, [timesCube(reactions.left, beyond(x, supports.left)), timesCube(reactions.right, beyond(x, supports.right))]);
+export function twiceIntegrated(
+  symbol: string,
+  x: Derived<'in'>,
+  loads: readonly Placed[],
+  supports: Supports,
+  reactions: Reactions,
+): Derived<'lbf*in3'> {
+  const held = sum(null, [
+    timesCube(reactions.left, beyond(x, supports.left)),
+    timesCube(reactions.right, beyond(x, supports.right)),
+  ]);
   const taken = loads.map((load): Derived<'lbf*in3'> => {
     if (load.kind === 'point') return timesCube(load.force, beyond(x, load.at));
     const fourths = (b: Derived<'in'>): Derived<'lbf*in3'> => timesCube(product(null, load.intensity, b), b);

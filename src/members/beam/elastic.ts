@@ -12,10 +12,20 @@ const none = constant(quantity(0, 'lbf*in3'));
 export const atSupport: Derived<'in'> = constant(inch(0), 'no deflection at a support');
 
 /** Deflection as a function of the place, down positive: `-[F(x) - F(a) - (F(b) - F(a)) (x - a) / span] / (E I)`. */
-export function elasticCurve(loads: readonly Placed[], supports: Supports, reactions: Reactions, stiffness: Derived<'lbf*in2'>): (name: string, x: Derived<'in'>) => Derived<'in'> {
-  const integral = (symbol: string, x: Derived<'in'>): Derived<'lbf*in3'> => twiceIntegrated(symbol, x, loads, supports, reactions);
+export function elasticCurve(
+  loads: readonly Placed[],
+  supports: Supports,
+  reactions: Reactions,
+  stiffness: Derived<'lbf*in2'>,
+): (name: string, x: Derived<'in'>) => Derived<'in'> {
+  const integral = (symbol: string, x: Derived<'in'>): Derived<'lbf*in3'> =>
+    twiceIntegrated(symbol, x, loads, supports, reactions);
   const atLeft = integral('integral at the left support', supports.left);
-  const rise = difference('rise of the integral over the span', integral('integral at the right support', supports.right), atLeft);
+  const rise = difference(
+    'rise of the integral over the span',
+    integral('integral at the right support', supports.right),
+    atLeft,
+  );
   return (name, x) => {
     const chord = product(null, rise, quotient(null, difference(null, x, supports.left), supports.span));
     const up = difference(null, difference(null, integral(`integral at ${name}`, x), atLeft), chord);

@@ -1,5 +1,18 @@
 /** Loads on a beam: at a point, or spread evenly over a length. Down is positive; places are measured from the left end. */
-import { type AnyLength, constant, converted, decide, type Derived, difference, inInches, type Known, known, pressing, product, quotient } from '../../trace/index.js';
+import {
+  type AnyLength,
+  constant,
+  converted,
+  decide,
+  type Derived,
+  difference,
+  inInches,
+  type Known,
+  known,
+  pressing,
+  product,
+  quotient,
+} from '../../trace/index.js';
 import { type AnyQuantity, foot, inch, type UnitOf } from '../../units/index.js';
 import type { MembersError } from '../errors.js';
 import { type Demand, demand, fits } from '../figures.js';
@@ -23,19 +36,40 @@ export interface SpreadLoad {
 export type Load = PointLoad | SpreadLoad;
 
 /** A load in lbf and in. */
-export interface Point { readonly kind: 'point'; readonly name: string; readonly force: Derived<'lbf'>; readonly at: Derived<'in'> }
-export interface Spread { readonly kind: 'spread'; readonly name: string; readonly intensity: Derived<'lbf/in'>; readonly from: Derived<'in'>; readonly to: Derived<'in'>; readonly length: Derived<'in'> }
+export interface Point {
+  readonly kind: 'point';
+  readonly name: string;
+  readonly force: Derived<'lbf'>;
+  readonly at: Derived<'in'>;
+}
+export interface Spread {
+  readonly kind: 'spread';
+  readonly name: string;
+  readonly intensity: Derived<'lbf/in'>;
+  readonly from: Derived<'in'>;
+  readonly to: Derived<'in'>;
+  readonly length: Derived<'in'>;
+}
 export type Placed = Point | Spread;
 
 const start = constant(inch(0));
 
 function onBeam(load: string, place: Derived<'in'>, end: Derived<'in'>): readonly Demand[] {
-  const otherwise = (): MembersError => ({ chapter: 'members', tag: 'LoadOffTheBeam', load, found: place.value as AnyQuantity, limit: end.value as AnyQuantity });
+  const otherwise = (): MembersError => ({
+    chapter: 'members',
+    tag: 'LoadOffTheBeam',
+    load,
+    found: place.value as AnyQuantity,
+    limit: end.value as AnyQuantity,
+  });
   return [demand(decide(place, '>=', start), otherwise), demand(decide(place, '<=', end), otherwise)];
 }
 
 /** A load in working units, and what must hold of its places. */
-export function placeLoad(load: Load, end: Derived<'in'>): { readonly placed: Placed; readonly demands: readonly Demand[] } {
+export function placeLoad(
+  load: Load,
+  end: Derived<'in'>,
+): { readonly placed: Placed; readonly demands: readonly Demand[] } {
   const { name } = load;
   if (load.kind === 'point') {
     const at = inInches(`${name} place`, load.at);
@@ -46,7 +80,11 @@ export function placeLoad(load: Load, end: Derived<'in'>): { readonly placed: Pl
   const intensity = converted(`${name} per inch`, known(name, load.perLength) as Derived<'lbf/ft'>, 'lbf/in');
   return {
     placed: { kind: 'spread', name, intensity, from, to, length: difference(`${name} length`, to, from) },
-    demands: [...onBeam(name, from, end), ...onBeam(name, to, end), fits(`${name} end`, to, '>', from, 'beyond its start')],
+    demands: [
+      ...onBeam(name, from, end),
+      ...onBeam(name, to, end),
+      fits(`${name} end`, to, '>', from, 'beyond its start'),
+    ],
   };
 }
 
@@ -63,5 +101,11 @@ export function placeLoad(load: Load, end: Derived<'in'>): { readonly placed: Pl
 export function ownWeight(member: Member, from: AnyLength, to: AnyLength): SpreadLoad {
   const aFoot = constant(foot(1));
   const force = pressing(null, product(null, member.weightPerFoot, aFoot));
-  return { kind: 'spread', name: `${member.designation} own weight`, perLength: quotient(`${member.designation} own weight`, force, aFoot), from, to };
+  return {
+    kind: 'spread',
+    name: `${member.designation} own weight`,
+    perLength: quotient(`${member.designation} own weight`, force, aFoot),
+    from,
+    to,
+  };
 }

@@ -11,13 +11,27 @@ export interface Reactions {
 
 /** The resultant of a load and where it acts. */
 function resultant(load: Placed): { readonly force: Derived<'lbf'>; readonly at: Derived<'in'> } {
-  return load.kind === 'point' ? load : { force: product(`${load.name} resultant`, load.intensity, load.length), at: half(null, sum(null, [load.from, load.to])) };
+  return load.kind === 'point'
+    ? load
+    : {
+        force: product(`${load.name} resultant`, load.intensity, load.length),
+        at: half(null, sum(null, [load.from, load.to])),
+      };
 }
 
 /** `R_right = sum of F (x - x_left) / span`, `R_left = sum of F (x_right - x) / span`: each from its own balance, divided last. */
 export function reactionsOf(loads: readonly Placed[], { left, right, span }: Supports): Reactions {
   const all = loads.map(resultant);
-  const aboutLeft = sum('moment about the left support', all.map(({ force, at }) => product(null, force, difference(null, at, left))));
-  const aboutRight = sum('moment about the right support', all.map(({ force, at }) => product(null, force, difference(null, right, at))));
-  return { left: quotient('left reaction', aboutRight, span, statics), right: quotient('right reaction', aboutLeft, span, statics) };
+  const aboutLeft = sum(
+    'moment about the left support',
+    all.map(({ force, at }) => product(null, force, difference(null, at, left))),
+  );
+  const aboutRight = sum(
+    'moment about the right support',
+    all.map(({ force, at }) => product(null, force, difference(null, right, at))),
+  );
+  return {
+    left: quotient('left reaction', aboutRight, span, statics),
+    right: quotient('right reaction', aboutLeft, span, statics),
+  };
 }

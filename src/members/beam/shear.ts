@@ -11,13 +11,26 @@ const noForce = constant(lbf(0));
 const noIntensity = constant(quantity(0, 'lbf/in'));
 
 /** What of a spread load stands left of a place. */
-const leftOf = ({ intensity, from, to }: Spread, x: Derived<'in'>): Derived<'lbf'> => product(null, intensity, difference(null, beyond(x, from), beyond(x, to)));
+const leftOf = ({ intensity, from, to }: Spread, x: Derived<'in'>): Derived<'lbf'> =>
+  product(null, intensity, difference(null, beyond(x, from), beyond(x, to)));
 
 /** A shear diagram: `V = R - P - w <x - s>`, counting what stands left of the place; up on the left part is positive. */
-export function shearDiagram(loads: readonly Placed[], supports: Supports, reactions: Reactions, keep: Keep): (station: Station, side: 'left' | 'right') => Derived<'lbf'> {
+export function shearDiagram(
+  loads: readonly Placed[],
+  supports: Supports,
+  reactions: Reactions,
+  keep: Keep,
+): (station: Station, side: 'left' | 'right') => Derived<'lbf'> {
   return ({ name, at }, side) => {
     const counts = (place: Derived<'in'>): boolean => keep(decide(place, side === 'left' ? '<' : '<=', at));
-    const up = ([[supports.left, reactions.left], [supports.right, reactions.right]] as const).filter(([place]) => counts(place)).map(([, force]) => force);
+    const up = (
+      [
+        [supports.left, reactions.left],
+        [supports.right, reactions.right],
+      ] as const
+    )
+      .filter(([place]) => counts(place))
+      .map(([, force]) => force);
     const down = loads.flatMap((load): Derived<'lbf'>[] => {
       if (load.kind === 'spread') return [leftOf(load, at)];
       return counts(load.at) ? [load.force] : [];
@@ -27,20 +40,38 @@ export function shearDiagram(loads: readonly Placed[], supports: Supports, react
 }
 
 /** The load per inch between two neighbouring places: all spread loads that cover the gap; nothing when there is none. */
-function intensityBetween(from: Derived<'in'>, to: Derived<'in'>, loads: readonly Placed[], keep: Keep): Derived<'lbf/in'> | undefined {
-  const covering = loads.filter((load): load is Spread => load.kind === 'spread' && keep(decide(load.from, '<=', from)) && keep(decide(load.to, '>=', to)));
+function intensityBetween(
+  from: Derived<'in'>,
+  to: Derived<'in'>,
+  loads: readonly Placed[],
+  keep: Keep,
+): Derived<'lbf/in'> | undefined {
+  const covering = loads.filter(
+    (load): load is Spread =>
+      load.kind === 'spread' && keep(decide(load.from, '<=', from)) && keep(decide(load.to, '>=', to)),
+  );
   if (covering.length === 0) return undefined;
-  const intensity = sum(null, covering.map((load) => load.intensity));
+  const intensity = sum(
+    null,
+    covering.map((load) => load.intensity),
+  );
   return keep(decide(intensity, '=', noIntensity)) ? undefined : intensity;
 }
 
 /** Places between neighbours where the shear passes through nothing under a spread load: `x = x1 + V1 / q`. The moment may peak there. */
-export function zeroShear(stations: readonly Station[], shear: (station: Station, side: 'left' | 'right') => Derived<'lbf'>, loads: readonly Placed[], keep: Keep): readonly Station[] {
+export function zeroShear(
+  stations: readonly Station[],
+  shear: (station: Station, side: 'left' | 'right') => Derived<'lbf'>,
+  loads: readonly Placed[],
+  keep: Keep,
+): readonly Station[] {
   return stations.slice(1).flatMap((next, i): Station[] => {
     const here = stations[i] as Station;
     const intensity = intensityBetween(here.at, next.at, loads, keep);
     if (intensity === undefined) return [];
     const at = sum('place of no shear', [here.at, quotient(null, shear(here, 'right'), intensity)]);
-    return keep(decide(at, '>', here.at)) && keep(decide(at, '<', next.at)) ? [{ name: `no shear past ${here.name}`, at }] : [];
+    return keep(decide(at, '>', here.at)) && keep(decide(at, '<', next.at))
+      ? [{ name: `no shear past ${here.name}`, at }]
+      : [];
   });
 }

@@ -1,5 +1,14 @@
 /** The places that matter: ends, supports, point loads, ends of spread loads, midspan, places asked for. */
-import { type AnyLength, constant, decide, type Decision, type Derived, inInches, quotient, sum } from '../../trace/index.js';
+import {
+  type AnyLength,
+  constant,
+  decide,
+  type Decision,
+  type Derived,
+  inInches,
+  quotient,
+  sum,
+} from '../../trace/index.js';
 import { inch } from '../../units/index.js';
 import { number } from '../constants.js';
 import type { Placed } from './loads.js';
@@ -18,21 +27,38 @@ export type Keep = (decision: Decision) => boolean;
 /** Puts a place in its order; two names for one place become one station. */
 export function insert(list: readonly Station[], next: Station, keep: Keep): readonly Station[] {
   for (const [i, here] of list.entries()) {
-    if (keep(decide(next.at, '=', here.at))) return [...list.slice(0, i), { ...here, ...next, at: here.at, name: `${here.name}, ${next.name}` }, ...list.slice(i + 1)];
+    if (keep(decide(next.at, '=', here.at)))
+      return [
+        ...list.slice(0, i),
+        { ...here, ...next, at: here.at, name: `${here.name}, ${next.name}` },
+        ...list.slice(i + 1),
+      ];
     if (keep(decide(next.at, '<', here.at))) return [...list.slice(0, i), next, ...list.slice(i)];
   }
   return [...list, next];
 }
 
 /** All fixed places in order from the left. */
-export function fixedStations(loads: readonly Placed[], supports: Supports, alsoAt: readonly AnyLength[], keep: Keep): readonly Station[] {
+export function fixedStations(
+  loads: readonly Placed[],
+  supports: Supports,
+  alsoAt: readonly AnyLength[],
+  keep: Keep,
+): readonly Station[] {
   const places: Station[] = [
-    { name: 'left end', at: constant(inch(0)) }, { name: 'left support', at: supports.left, held: true },
+    { name: 'left end', at: constant(inch(0)) },
+    { name: 'left support', at: supports.left, held: true },
     { name: 'midspan', at: sum('midspan', [supports.left, quotient(null, supports.span, number(2))]) },
-    { name: 'right support', at: supports.right, held: true }, { name: 'right end', at: supports.end },
-    ...loads.flatMap((load): Station[] => (load.kind === 'point'
-      ? [{ name: load.name, at: load.at }]
-      : [{ name: `start of ${load.name}`, at: load.from }, { name: `end of ${load.name}`, at: load.to }])),
+    { name: 'right support', at: supports.right, held: true },
+    { name: 'right end', at: supports.end },
+    ...loads.flatMap((load): Station[] =>
+      load.kind === 'point'
+        ? [{ name: load.name, at: load.at }]
+        : [
+            { name: `start of ${load.name}`, at: load.from },
+            { name: `end of ${load.name}`, at: load.to },
+          ],
+    ),
     ...alsoAt.map((at, i): Station => ({ name: `place ${i + 1}`, at: inInches(`place ${i + 1}`, at) })),
   ];
   return places.reduce<readonly Station[]>((list, next) => insert(list, next, keep), []);
