@@ -19,6 +19,7 @@ import { linesPart, type LinesPart } from './lines.js';
 import { grossChecks, type NeededPressure, pressuresFor } from './loads.js';
 import type { NotChecked } from './not-checked.js';
 import { joined, together } from './part.js';
+import { offLevelHitchPart } from './off-level-hitch.js';
 import { type Pressing, pressed } from './pressing.js';
 import { placePart, type PlacePart } from './place.js';
 import { scalePart, type ScalePart } from './scale.js';
@@ -42,7 +43,7 @@ export interface Assessment {
   readonly partChecks: readonly Check[];
   /** The checks (of loads, not of parts) that use the greatest share of their limit. */
   readonly tightest: readonly Check[];
-  /** The tongue, the tow vehicle's axles, the sides: loads that must not be below zero. */
+  /** The tongue, the tow vehicle's axles, the sides, in every way of standing: loads that must not be below zero. */
   readonly mustPress: readonly Pressing[];
   /** Those of them that are: the ball, an axle or a side leaves what it stands on. */
   readonly lifted: readonly Pressing[];
@@ -128,6 +129,10 @@ export function assessSpec(spec: Spec): Either<TrailerError, Assessment> {
   const axleLoads = axleLoadsOf(stack, weighed);
   const attitude = attitudePart(spec, weighed);
   if (isLeft(attitude)) return attitude;
+  const offLevel = offLevelHitchPart(spec, weighed, attitude.right, tow.right);
+  if (isLeft(offLevel)) return offLevel;
+  const hitch: TowPart =
+    offLevel.right.hitch === undefined ? tow.right : { ...tow.right, offLevel: offLevel.right.hitch };
   const lines = linesPart({ spec, weighed, group: stack.group, axleLoads, tow: tow.right });
   if (isLeft(lines)) return lines;
   const gvwr = trailer.gvwr && rating('GVWR', inPounds('GVWR', trailer.gvwr));
@@ -137,11 +142,20 @@ export function assessSpec(spec: Spec): Either<TrailerError, Assessment> {
   if (carried !== undefined && isLeft(carried)) return carried;
   const more = longer(trailer, curb);
   if (isLeft(more)) return left({ ...more.left, path: more.left.path ?? 'trailer.curb.grows' });
-  const standings = standingsOf(stack, weighed, axleLoads, attitude.right, tow.right);
+  const standings = standingsOf(stack, weighed, axleLoads, attitude.right, hitch);
   const [level, ...others] = standings;
   const inflation = pressuresFor(stack, heaviestOnTires(stack, standings));
   const whole = grossChecks(gvwr, weighed);
-  const parts = together([brakes.right, tow.right, place.right, gear.right, climb.right, attitude.right, scale.right]);
+  const parts = together([
+    brakes.right,
+    tow.right,
+    place.right,
+    gear.right,
+    climb.right,
+    attitude.right,
+    scale.right,
+    offLevel.right,
+  ]);
   const checks = joined([
     whole.checks,
     checksOf(stack, level),
@@ -150,7 +164,7 @@ export function assessSpec(spec: Spec): Either<TrailerError, Assessment> {
     ...others.flatMap((other) => [checksOf(stack, other), heavierSideChecks(stack, other)]),
   ]);
   const partChecks = joined([...stack.systems.map((system) => system.checks), brakes.right.againstLabel]);
-  const { mustPress, lifted, decisions: presses } = pressed(weighed, tow.right, attitude.right);
+  const { mustPress, lifted, decisions: presses } = pressed(weighed, hitch, attitude.right);
   const lift =
     balance !== undefined && lifted.some(({ load }) => load === balance.tongue)
       ? [note('NegativeTongue', 'The trailer lifts the ball: move the load forward.', [balance.tongue])]
@@ -170,7 +184,7 @@ export function assessSpec(spec: Spec): Either<TrailerError, Assessment> {
     holds: lifted.length === 0 && [checks, partChecks].every((all) => all.every(({ verdict }) => verdict === 'within')),
     attention: attentionTo({ advice, place: place.right, gear: gear.right, climb: climb.right, lines: lines.right }),
     brakes: brakes.right,
-    tow: tow.right,
+    tow: hitch,
     place: place.right,
     gear: gear.right,
     climb: climb.right,

@@ -1,8 +1,8 @@
 /** Loads that must press down: where one is below zero, the ball, an axle or a side has left what it stood on, and no rating speaks of that. */
-import { constant, decide, type Decision, type Derived } from '../trace/index.js';
-import { lb } from '../units/index.js';
+import { constant, decide, type Decision, type Derived, difference, quotient } from '../trace/index.js';
+import { lb, ratio } from '../units/index.js';
 import type { AttitudePart } from './attitude.js';
-import type { TowPart } from './tow.js';
+import type { OffLevelHitch, TowPart } from './tow.js';
 import type { Weighed } from './weigh.js';
 
 export interface Pressing {
@@ -19,16 +19,35 @@ export interface Pressed {
 
 const nothing = constant(lb(0));
 
-/** Asks the tongue, the tow vehicle's axles as hitched, both sides, and each axle off level, as far as they are known. */
-export function pressed({ balance }: Weighed, { hitched }: TowPart, { sides, offLevel }: AttitudePart): Pressed {
+const axlesOf = (
+  { front, rear }: { readonly front: Derived<'lb'>; readonly rear: Derived<'lb'> },
+  how = '',
+): readonly Pressing[] => [
+  { what: `tow vehicle front axle${how}`, load: front },
+  { what: `tow vehicle rear axle${how}`, load: rear },
+];
+
+/** Off level each side loses half of what the tongue takes. */
+function sidesOffLevel({ sides, offLevel }: AttitudePart): readonly Pressing[] {
+  const change = offLevel?.tongueChange;
+  if (sides === undefined || change === undefined) return [];
+  const lost = quotient(null, change, constant(ratio(2)));
+  return [
+    { what: 'left side off level', load: difference('left side, off level', sides.left, lost) },
+    { what: 'right side off level', load: difference('right side, off level', sides.right, lost) },
+  ];
+}
+
+/** What bars restore of a front axle's loss never lifts the rear axle as long as the tongue load is the one they were set for. */
+const underBars = ({ barsOn }: OffLevelHitch): readonly Pressing[] =>
+  barsOn ? [{ what: 'tow vehicle rear axle bars on and off level', load: barsOn.rear }] : [];
+
+/** Asks the tongue, the tow vehicle's axles as hitched, both sides, and each axle, in every way of standing that may lift it, as far as they are known. */
+export function pressed({ balance }: Weighed, { hitched, offLevel: hitch }: TowPart, attitude: AttitudePart): Pressed {
+  const { sides, offLevel } = attitude;
   const mustPress: readonly Pressing[] = [
     ...(balance ? [{ what: 'tongue', load: balance.tongue }] : []),
-    ...(hitched
-      ? [
-          { what: 'tow vehicle front axle', load: hitched.front },
-          { what: 'tow vehicle rear axle', load: hitched.rear },
-        ]
-      : []),
+    ...(hitched ? axlesOf(hitched) : []),
     ...(sides
       ? [
           { what: 'left side', load: sides.left },
@@ -36,6 +55,10 @@ export function pressed({ balance }: Weighed, { hitched }: TowPart, { sides, off
         ]
       : []),
     ...(offLevel ? offLevel.loads.map((load, i) => ({ what: `axle ${i + 1} off level`, load })) : []),
+    ...(hitch ? [{ what: 'tongue off level', load: hitch.tongue }] : []),
+    ...(hitch?.hitched ? axlesOf(hitch.hitched, ' off level') : []),
+    ...sidesOffLevel(attitude),
+    ...(hitch ? underBars(hitch) : []),
   ];
   const decisions = mustPress.map(({ load }) => decide(load, '>=', nothing));
   return { mustPress, lifted: mustPress.filter((_, i) => decisions[i]?.holds === false), decisions };

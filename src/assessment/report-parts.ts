@@ -154,7 +154,10 @@ export function scaleLines({ scale: { reading, gaps } }: Assessment): readonly s
 }
 
 /** How the laden trailer stands. */
-export function attitudeLines({ attitude: { sides, offLevel, yaw } }: Assessment): readonly string[] {
+export function attitudeLines({
+  attitude: { sides, offLevel, yaw },
+  tow: { offLevel: hitch },
+}: Assessment): readonly string[] {
   return [
     ...(sides
       ? [
@@ -174,6 +177,7 @@ export function attitudeLines({ attitude: { sides, offLevel, yaw } }: Assessment
             : []),
         ]
       : []),
+    ...(hitch ? [entry('tongue load, ball off level', loadInPrint(hitch.tongue.value))] : []),
     ...(yaw
       ? [
           entry(

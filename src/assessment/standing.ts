@@ -1,7 +1,8 @@
-/** The ways the laden trailer stands - level, off level, with the bars set, each with its heavier side - and what its axles and tires carry in each. */
-import type { WheelShares } from '../load/index.js';
+/** The ways the laden trailer stands - level, off level, with the bars set, both together, each with its heavier side - and what its axles and tires carry in each. */
+import type { TandemSplit, WheelShares } from '../load/index.js';
 import { check, type Check, rating, weight } from '../ratings/index.js';
 import { constant, type Derived, difference, greatestOf, named, product, quotient, sum } from '../trace/index.js';
+import type { WeightDistribution } from '../towing/index.js';
 import { ratio } from '../units/index.js';
 import type { AttitudePart } from './attitude.js';
 import type { Stack } from './stack.js';
@@ -17,7 +18,7 @@ export interface AxleLoad {
 type OnTires = readonly (Derived<'lb'> | undefined)[];
 
 /** What stands behind each name: nothing for level with bars off. */
-type How = '' | ', off level' | ', bars on';
+type How = '' | ', off level' | ', bars on' | ', bars on and off level';
 
 export interface Standing {
   readonly how: How;
@@ -79,6 +80,14 @@ function changed(how: How, stack: Stack, from: Standing, axles: readonly Derived
   return { how, loads, onTires, onHeavierSide };
 }
 
+/** What the bars put on the axles comes on top of what stands there off level. */
+function together({ group }: Stack, offLevel: TandemSplit, bars: WeightDistribution): readonly Derived<'lb'>[] {
+  const added = group?.loads(bars.ontoTrailer) ?? [];
+  return added.map((load, i) =>
+    sum(null, [offLevel.loads[i] as Derived<'lb'>, named(`put on axle ${i + 1} by the bars`, load)]),
+  );
+}
+
 /** Level first, then whatever else the spec speaks of. */
 export function standingsOf(
   stack: Stack,
@@ -92,6 +101,7 @@ export function standingsOf(
     flat,
     ...(offLevel ? [changed(', off level', stack, flat, offLevel.loads)] : []),
     ...(bars && stack.group ? [changed(', bars on', stack, flat, stack.group.loads(bars.barsOn.trailerAxles))] : []),
+    ...(offLevel && bars ? [changed(', bars on and off level', stack, flat, together(stack, offLevel, bars))] : []),
   ];
 }
 

@@ -20,6 +20,15 @@ import type { Spec } from './codec.js';
 import type { NotChecked } from './not-checked.js';
 import { open, type Part } from './part.js';
 
+/** The tongue load and the tow vehicle's axles with the ball off level. */
+export interface OffLevelHitch {
+  readonly tongue: Derived<'lb'>;
+  /** The tow vehicle's axles, bars off. */
+  readonly hitched?: HitchedAxleLoads;
+  /** The same with the bars set. */
+  readonly barsOn?: { readonly front: Derived<'lb'>; readonly rear: Derived<'lb'> };
+}
+
 export interface TowPart extends Part {
   readonly hitched?: HitchedAxleLoads;
   readonly combination?: Derived<'lb'>;
@@ -27,7 +36,12 @@ export interface TowPart extends Part {
   /** The part of the tongue load that the bars put back on the trailer axles. */
   readonly putBack?: Derived<'ratio'>;
   readonly largest?: LargestTrailer;
+  readonly offLevel?: OffLevelHitch;
 }
+
+/** The tow vehicle as its chapter reads it. */
+export const vehicleOf = ({ tow, trailer }: Spec): TowVehicle | undefined =>
+  tow && { ...tow, hitch: trailer.hitch === 'ball' ? 'ball behind' : 'gooseneck' };
 
 const joined = (missing: readonly { what: string; missing: readonly string[] }[]): readonly NotChecked[] =>
   missing.map(({ what, missing: facts }) => ({ what, missing: facts.join(', ') }));
@@ -72,7 +86,8 @@ export function towPart(
     coupler,
     chains: chains && { each: chains.each, count: chains.count === 1 ? 1 : 2 },
   };
-  if (spec.tow === undefined) {
+  const vehicle = vehicleOf(spec);
+  if (spec.tow === undefined || vehicle === undefined) {
     const coupled = couplerChecks(trailer);
     if (isLeft(coupled)) return left({ ...coupled.left, path: coupled.left.path ?? 'trailer' });
     const { checks, notes, decisions, notChecked } = coupled.right;
@@ -83,7 +98,6 @@ export function towPart(
       notChecked: [...joined(notChecked), { what: 'tow vehicle', missing: 'anything about it' }],
     });
   }
-  const vehicle: TowVehicle = { ...spec.tow, hitch: spec.trailer.hitch === 'ball' ? 'ball behind' : 'gooseneck' };
   const chain = towChecks(vehicle, trailer);
   if (isLeft(chain)) return left({ ...chain.left, path: chain.left.path ?? 'tow' });
   const notChecked = joined(chain.right.notChecked);

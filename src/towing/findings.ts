@@ -26,21 +26,24 @@ export const loadFrom = (load: Derived<'lb'> | undefined, ...missing: readonly s
 
 export const isMissing = (load: LoadOrMissing): load is { readonly missing: readonly string[] } => 'missing' in load;
 
-/** One question: a rating that may be wanting against a load that may be wanting. */
+/** One question: a rating that may be wanting against a load that may be wanting; `how` the trailer stands, where that is another way than level with bars off. */
 export function ask<K extends RatingKind>(
   kind: K,
   against: Limits[K],
   limit: AnyWeight | undefined,
   load: LoadOrMissing,
-  options: { clause?: Source } = {},
+  { how, ...options }: { clause?: Source; how?: string | undefined } = {},
 ): Either<TowingError, Findings> {
-  const what = `${against} against ${kind}`;
+  const what = `${against} against ${kind}${how === undefined ? '' : `, ${how}`}`;
   const wanting = [...(limit === undefined ? [kind] : []), ...(isMissing(load) ? load.missing : [])];
   if (limit === undefined || isMissing(load)) return right({ checks: [], notChecked: [{ what, missing: wanting }] });
   const figure = inPounds(kind, limit, 'label');
   const above = allAboveZero([[kind, figure]]);
   if (isLeft(above)) return above;
-  return right({ checks: [check<RatingKind>(rating(kind, figure, options), weight(against, load))], notChecked: [] });
+  return right({
+    checks: [check<RatingKind>(rating(kind, figure, options), weight(against, load), how)],
+    notChecked: [],
+  });
 }
 
 /** The same findings under a condition that tells them from others of their kind: `bars on`, `each`. */

@@ -56,8 +56,9 @@ export function hitchedBy(
   onBall: Derived<'lb'>,
   as = 'hitched',
 ): HitchedAxleLoads {
-  const offFront = takenOffFront('taken off the front axle', lever, onBall);
-  const ontoRear = sum('put on the rear axle', [onBall, offFront]);
+  const how = as === 'hitched' ? '' : `, ${as}`;
+  const offFront = takenOffFront(`taken off the front axle${how}`, lever, onBall);
+  const ontoRear = sum(`put on the rear axle${how}`, [onBall, offFront]);
   const hitched = {
     front: difference(`front axle, ${as}`, front, offFront, statics),
     rear: sum(`rear axle, ${as}`, [rear, ontoRear], statics),

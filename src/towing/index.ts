@@ -21,6 +21,7 @@ export type { TicketFigures } from './ticket-figures.js';
 export type { CoupledPass, Tickets } from './tickets.js';
 export { towingTables } from './tables.js';
 export * from './tongue-by-difference.js';
+export { type TongueChecks, tongueChecks, type TongueQuestion } from './tongue-checks.js';
 export * from './tow-checks.js';
 export * from './tow-vehicle.js';
 export type { TowBound } from './tow-bounds.js';

@@ -5,9 +5,10 @@ import type { Decision, Derived } from '../trace/index.js';
 import { combinationWeight } from './combination.js';
 import { couplerChecks } from './coupler-checks.js';
 import type { TowingError } from './errors.js';
-import { ask, type Findings, gathered, isMissing, loadFrom } from './findings.js';
-import { hitchedBy, type HitchedAxleLoads } from './hitched-axle-loads.js';
-import { missingOf, readFacts, sumLoads, sumOrMissing, towFacts } from './tow-facts.js';
+import { ask, type Findings, gathered, isMissing } from './findings.js';
+import type { HitchedAxleLoads } from './hitched-axle-loads.js';
+import { askedOfTongue } from './tongue-checks.js';
+import { towFacts } from './tow-facts.js';
 import type { TowedTrailer, TowVehicle } from './tow-vehicle.js';
 
 export interface TowChecks extends Findings {
@@ -40,44 +41,25 @@ export function towChecks(vehicle: TowVehicle, trailer: TowedTrailer): Either<To
   const { gross, tongue } = coupled.right;
   const read = towFacts(vehicle);
   if (isLeft(read)) return read;
-  const { front, rear, hardware, alone, lever } = read.right;
-  const onTongue = loadFrom(tongue, 'tongue load');
-  const onBall = sumOrMissing('load on the ball', { 'tongue load': tongue, ...hardware });
+  const { alone } = read.right;
   const combination = isMissing(alone) ? alone : combinationWeight(alone, gross);
-  const hitched =
-    front === undefined || rear === undefined || isMissing(onBall) || 'missing' in lever
-      ? undefined
-      : hitchedBy(lever, front, rear, onBall);
-  const axleFacts = missingOf(alone, onBall, lever);
-  const { placard = {} } = vehicle;
-  const aboard = sumOrMissing('people, cargo and tongue', {
-    ...readFacts({ 'people aboard': placard.people, 'cargo aboard': placard.cargo }),
-    'tongue load': tongue,
-    ...hardware,
-  });
+  const asked = askedOfTongue(vehicle, read.right, tongue);
+  const { hitched } = asked;
 
   const found = gathered([
-    ask('tow vehicle GVWR', 'tow vehicle hitched', vehicle.gvwr, sumLoads('tow vehicle hitched', alone, onTongue)),
-    ask('tow vehicle front GAWR', 'tow vehicle front axle', vehicle.frontGawr, loadFrom(hitched?.front, ...axleFacts)),
-    ask('tow vehicle rear GAWR', 'tow vehicle rear axle', vehicle.rearGawr, loadFrom(hitched?.rear, ...axleFacts)),
+    ...asked.vehicle,
     ask('GCWR', 'combination', vehicle.gcwr, combination),
     ...(vehicle.hitch === 'gooseneck' && vehicle.receiver === undefined
       ? []
-      : [
-          ask('receiver gross', 'gross', vehicle.receiver?.gross, gross),
-          ask('receiver tongue', 'tongue', vehicle.receiver?.tongue, onTongue),
-        ]),
+      : [ask('receiver gross', 'gross', vehicle.receiver?.gross, gross), ...asked.receiver]),
     ...(vehicle.hitch === 'gooseneck' && vehicle.ballMount === undefined
       ? []
-      : [
-          ask('ball mount gross', 'gross', vehicle.ballMount?.gross, gross),
-          ask('ball mount tongue', 'tongue', vehicle.ballMount?.tongue, onTongue),
-        ]),
+      : [ask('ball mount gross', 'gross', vehicle.ballMount?.gross, gross), ...asked.ballMount]),
     ask('ball gross', 'gross', vehicle.ball?.gross, gross),
     coupled,
     ask('trailer tow rating', 'gross', vehicle.trailerRating, gross),
-    ask('tow vehicle tongue', 'tongue', vehicle.tongueRating, onTongue),
-    ask('occupant and cargo placard', 'tow vehicle load', placard.limit, aboard),
+    ...asked.rating,
+    ...asked.placard,
   ]);
   if (isLeft(found)) return found;
   return right({

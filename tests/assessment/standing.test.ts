@@ -140,6 +140,127 @@ describe('independent axles off level', () => {
   });
 });
 
+describe('the hitch with the ball off level (statics)', () => {
+  // Two axles of rate k at 187 and 221 in: what both lose the tongue takes, k dh (2 - (a1 + a2)^2 / (a1^2 + a2^2)).
+  const change1 = (dh: number): number => 2000 * dh * (2 - 408 ** 2 / (187 ** 2 + 221 ** 2));
+  const sprung = (ball: string) =>
+    [
+      ['trailer.sharing', 'independent'],
+      ['trailer.axles.0.rate', '2,000 lb/in'],
+      ['trailer.axles.1.rate', '2,000 lb/in'],
+      ['trailer.ballAboveLevel', ball],
+    ] as const;
+  const high = change(...sprung('4 in'));
+  const tongue = T + change1(4);
+  it('asks every rating that the tongue load presses on', () => {
+    const onBall = tongue + 60;
+    const loads: readonly (readonly [string, number])[] = [
+      ['tongue against coupler tongue', tongue],
+      ['tongue against receiver tongue', tongue],
+      ['tongue against ball mount tongue', tongue],
+      ['tongue against tow vehicle tongue', tongue],
+      ['tow vehicle hitched against tow vehicle GVWR', 8800 + onBall],
+      ['tow vehicle front axle against tow vehicle front GAWR', 5150 - (onBall * 54) / 176],
+      ['tow vehicle rear axle against tow vehicle rear GAWR', 3650 + onBall * (1 + 54 / 176)],
+      ['tow vehicle load against occupant and cargo placard', 650 + onBall],
+    ];
+    for (const [what, load] of loads) expect(loadOf(high, `${what}, off level`), what).toBeCloseTo(load, 6);
+    expect(high.checks.filter(({ what }) => what.includes('gross') && what.includes('off level'))).toEqual([]);
+    expect(plain(high.tow.offLevel!.tongue)).toBeCloseTo(tongue, 6);
+    expectReplays(...high.checks.flatMap(({ load, reserve, used }) => [load, reserve, used]));
+    expect(report(high)).toMatch(/tongue load, ball off level \.+ +1,601 lb/);
+  });
+  it('finds a coupler over its tongue rating that is within level, with a tow vehicle and without', () => {
+    for (const without of [[], [['tow', undefined]]] as const) {
+      const spec = change(
+        ...sprung('4 in'),
+        ['trailer.coupler.tongue', '1,500 lb'],
+        ['tow.ballMount.tongue', '1,700 lb'],
+        ...without,
+      );
+      expect([spec.holds, spec.checks.filter(({ verdict }) => verdict === 'over').map(({ what }) => what)]).toEqual([
+        false,
+        ['tongue against coupler tongue, off level'],
+      ]);
+    }
+  });
+  it('finds the ball lifted that presses level', () => {
+    const low = change(...sprung('-2 in'), ['cargo.0.front', '155 in']);
+    expect(plain(low.weighed.balance!.tongue)).toBeGreaterThan(0);
+    expect(plain(low.tow.offLevel!.tongue)).toBeCloseTo(520 - (9000 * 11) / 204 + change1(-2), 6);
+    expect([low.holds, low.lifted.map(({ what }) => what)]).toEqual([false, ['tongue off level']]);
+    expect(report(low).replace(/\s+/g, ' ')).toContain('No check is over. Lifted: tongue off level.');
+    expect(change(...sprung('-1 in'), ['cargo.0.front', '155 in']).lifted).toEqual([]);
+  });
+  it('takes half of what the tongue takes off each side', () => {
+    const { mustPress, attitude } = high;
+    for (const side of ['left', 'right'] as const)
+      expect(plain(mustPress.find(({ what }) => what === `${side} side off level`)!.load)).toBeCloseTo(
+        plain(attitude.sides![side]) - change1(4) / 2,
+        6,
+      );
+  });
+  it('does not refuse a tongue that would weigh more than the trailer', () => {
+    const stiff = change(
+      ...sprung('60 in'),
+      ['trailer.axles.0.rate', '20,000 lb/in'],
+      ['trailer.axles.1.rate', '20,000 lb/in'],
+    );
+    expect(plain(stiff.tow.offLevel!.tongue)).toBeGreaterThan(12650);
+    expect(stiff.lifted.map(({ what }) => what)).toContain('tow vehicle front axle off level');
+  });
+
+  describe('and the bars set', () => {
+    const both = change(...sprung('2 in'), ['tow.bars', { restore: '50 %' }]);
+    const onto = putBack * T;
+    it('puts what the bars put on the axles on top of what stands there off level', () => {
+      const rear = plain(both.attitude.offLevel!.loads[1]!) + onto / 2;
+      expect(loadOf(both, 'axle load against axle 2 GAWR, bars on and off level')).toBeCloseTo(rear, 6);
+      expect(loadOf(both, 'tire load against axle 2 tire, bars on and off level')).toBeCloseTo(rear / 2, 6);
+      expect(loadOf(both, 'tire load against axle 2 heavier side tire, bars on and off level')).toBeCloseTo(
+        rear / 2 + 50,
+        6,
+      );
+      const front = 5150 - ((T + change1(2) + 60) * 54) / 176 + (0.5 * T * 54) / 176;
+      expect(loadOf(both, 'tow vehicle front axle against tow vehicle front GAWR, bars on and off level')).toBeCloseTo(
+        front,
+        6,
+      );
+      expect(both.notes.filter(({ tag }) => tag === 'BarsOffLevel')).toHaveLength(1);
+      expectReplays(
+        ...both.checks.flatMap(({ load, reserve, used }) => [load, reserve, used]),
+        ...both.mustPress.map(({ load }) => load),
+      );
+    });
+    it('finds an axle over that is within with either alone', () => {
+      const over = change(
+        ...sprung('2 in'),
+        ['tow.bars', { restore: '50 %' }],
+        ['trailer.axles.1.gawr', '5,940 lb'],
+      ).checks.filter(({ verdict }) => verdict === 'over');
+      expect(over.map(({ what }) => what)).toEqual(['axle load against axle 2 GAWR, bars on and off level']);
+    });
+    it('finds the rear axle of the tow vehicle that the bars lift', () => {
+      // Set for a tongue of 1,491 lb they take p T o (a + o + b) / ((a + o) b) = 767 lb off it, p 99 %; with the ball 50 in low the tongue brings back 115 lb and the rest of the front's loss.
+      const lifts = (restore: string) =>
+        change(...sprung('-50 in'), ['tow.bars', { restore }], ['tow.rear', '500 lb'], ['tow.hitchHardware', '0 lb']);
+      const rear = (p: number): number =>
+        500 + (T + change1(-50)) * (1 + 54 / 176) - (p * T * 54 * (204 + 54 + 176)) / ((204 + 54) * 176);
+      const loadOn = ({ mustPress }: Assessment): number =>
+        plain(mustPress.find(({ what }) => what === 'tow vehicle rear axle bars on and off level')!.load);
+      expect([loadOn(lifts('99 %')), loadOn(lifts('50 %'))]).toEqual([
+        expect.closeTo(rear(0.99), 6),
+        expect.closeTo(rear(0.5), 6),
+      ]);
+      expect(
+        ['99 %', '50 %'].map((restore) =>
+          lifts(restore).lifted.some(({ what }) => what.startsWith('tow vehicle rear axle')),
+        ),
+      ).toEqual([true, false]);
+    });
+  });
+});
+
 describe('the cold pressure needed', () => {
   const pressure = ({ pressures }: Assessment): readonly number[] =>
     pressures.map(({ needed }) => plain(needed.pressure));

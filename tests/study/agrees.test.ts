@@ -89,6 +89,42 @@ describe('a study of the example', () => {
     );
   });
 
+  it('does not let a row hold whose tongue is over or lifted, or whose axle is over with the bars set, with the ball off level alone', () => {
+    const axles = tiltDeck.trailer.axles.map((axle) => ({ ...axle, rate: '2,000 lb/in' }));
+    const whole = wholeDeck as { readonly tow: object };
+    const base = {
+      ...tiltDeck,
+      tow: { ...whole.tow, bars: { restore: '50 %' } },
+      trailer: {
+        ...tiltDeck.trailer,
+        axles,
+        sharing: 'independent',
+        ballAboveLevel: '0 in',
+        coupler: { gross: '15,000 lb', tongue: '1,500 lb' },
+      },
+    };
+    const made = rightOf(
+      study({
+        base,
+        design: { kind: 'grid' },
+        vary: {
+          'trailer.ballAboveLevel': levels('-4 in', '-2 in', '0 in', '2 in', '4 in'),
+          'cargo.0.front': range('110 in', '155 in', 91),
+        },
+      }),
+    );
+    expect(wrongRows(made).wrong).toEqual([]);
+    const rows = [...made.rows()];
+    expect(rows.filter((row) => row.answered && row.holds).length).toBeGreaterThan(10);
+    const failed = rows
+      .map(({ row }) => rightOf(assess(rightOf(made.specAt(row)))))
+      .flatMap(({ lifted, checks }) => [
+        ...lifted.map(({ what }) => what),
+        ...checks.flatMap(({ what, verdict }) => (verdict === 'over' ? [what] : [])),
+      ]);
+    expect(failed).toEqual(expect.arrayContaining(['tongue off level', 'tongue against coupler tongue, off level']));
+  });
+
   it('gives the error of assess where a level makes the GAWR exceed the parts', () => {
     const made = rightOf(
       study({
