@@ -1,6 +1,7 @@
 /** Every program in the documents runs, and prints exactly what stands under it; a list of examples gives what it says. */
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
 import { describe, expect, it, vi } from 'vitest';
 import { exampleOf, run as runExample } from './run-example.js';
 import { saysSo, told } from './told.js';
@@ -51,7 +52,7 @@ async function run({ document, line, program }: Block): Promise<string> {
     printed.push(parts.map(String).join(' '));
   });
   try {
-    await import(/* @vite-ignore */ `${file}?run=${Date.now()}`);
+    await import(/* @vite-ignore */ `${pathToFileURL(file).href}?run=${Date.now()}`);
   } finally {
     log.mockRestore();
   }

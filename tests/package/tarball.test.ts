@@ -1,17 +1,9 @@
 /** The packed tarball, installed in a scratch folder: what users get, not what stands in the working tree. */
-import { execFileSync } from 'node:child_process';
-import {
-  mkdirSync,
-  mkdtempSync,
-  readdirSync,
-  readFileSync,
-  realpathSync,
-  rmSync,
-  statSync,
-  writeFileSync,
-} from 'node:fs';
+import { execFileSync, execSync } from 'node:child_process';
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, realpathSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
 import { gzipSync } from 'node:zlib';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { chapters } from '../../scripts/chapters.js';
@@ -19,8 +11,9 @@ import { chapters } from '../../scripts/chapters.js';
 const project = join(import.meta.dirname, '../..');
 const scratch = realpathSync(mkdtempSync(join(tmpdir(), 'trailer-ratings-')));
 const installed = join(scratch, 'node_modules/trailer-ratings');
-const run = (command: string, args: readonly string[], cwd = scratch): string =>
-  execFileSync(command, args, { cwd, encoding: 'utf8', stdio: ['ignore', 'pipe', 'pipe'] });
+const node = (...args: readonly string[]): string => execFileSync(process.execPath, args, { cwd: scratch, encoding: 'utf8', stdio: ['ignore', 'pipe', 'pipe'] });
+/** Through the shell: on Windows npm is a script, which only a shell starts. */
+const npm = (args: string, cwd: string): string => execSync(`npm ${args}`, { cwd, encoding: 'utf8', stdio: ['ignore', 'pipe', 'pipe'] });
 
 interface Manifest {
   exports: Record<string, unknown>;
@@ -35,15 +28,7 @@ function install(tarball: string): void {
   const links = Object.keys(manifest.dependencies).map((name) => [name, `file:${join(project, 'node_modules', name)}`]);
   const dependencies = { ...Object.fromEntries(links), 'trailer-ratings': `file:${tarball}` };
   writeFileSync(join(scratch, 'package.json'), JSON.stringify({ name: 'consumer', private: true, dependencies }));
-  run('npm', [
-    'install',
-    '--offline',
-    '--no-audit',
-    '--no-fund',
-    '--no-package-lock',
-    '--ignore-scripts',
-    '--install-links=false',
-  ]);
+  npm('install --offline --no-audit --no-fund --no-package-lock --ignore-scripts --install-links=false', scratch);
 }
 
 function filesUnder(folder: string): readonly string[] {
@@ -53,7 +38,7 @@ function filesUnder(folder: string): readonly string[] {
 }
 
 beforeAll(() => {
-  run('npm', ['pack', '--pack-destination', scratch], project); // builds first: `prepack`
+  npm(`pack --pack-destination "${scratch}"`, project); // builds first: `prepack`
   const tarball = readdirSync(scratch).find((file) => file.endsWith('.tgz')) as string;
   install(join(scratch, tarball));
 }, 600_000); // a machine that builds other things beside takes minutes
@@ -61,17 +46,9 @@ afterAll(() => rmSync(scratch, { recursive: true, force: true }));
 
 /** The names a subpath exports, as a child process of Node sees them. */
 const namesFromEsm = (specifier: string): string[] =>
-  JSON.parse(
-    run('node', [
-      '--input-type=module',
-      '-e',
-      `import * as x from '${specifier}'; console.log(JSON.stringify(Object.keys(x)))`,
-    ]),
-  ) as string[];
+  JSON.parse(node('--input-type=module', '-e', `import * as x from '${specifier}'; console.log(JSON.stringify(Object.keys(x)))`)) as string[];
 const namesFromCjs = (specifier: string): string[] =>
-  JSON.parse(
-    run('node', ['--input-type=commonjs', '-e', `console.log(JSON.stringify(Object.keys(require('${specifier}'))))`]),
-  ) as string[];
+  JSON.parse(node('--input-type=commonjs', '-e', `console.log(JSON.stringify(Object.keys(require('${specifier}'))))`)) as string[];
 
 describe('the tarball', () => {
   it('has a subpath for every chapter in src', () => {
@@ -106,7 +83,7 @@ describe('the tarball', () => {
 
   it.each(specifiers)('%s gives Node the same names as ESM and as CJS: those of its source', async (specifier) => {
     const chapter = chapters.find(({ name }) => specifier === `trailer-ratings/${name}`);
-    const source = (await import(join(project, chapter?.file ?? 'src/index.ts'))) as object;
+    const source = await import(pathToFileURL(join(project, chapter?.file ?? 'src/index.ts')).href) as object;
     const names = namesFromEsm(specifier).sort();
     expect(names).toEqual(Object.keys(source).sort());
     expect(names.length).toBeGreaterThan(0);
@@ -136,7 +113,7 @@ describe('the tarball', () => {
       import { given, sum, explain } from 'trailer-ratings/trace';
       import { units } from 'trailer-ratings';
       console.log(show(sum('gross', [given('trailer', lb(3200)), given('machine', units.lb(9200))]).value), quantity === units.quantity);`;
-    expect(run('node', ['--input-type=module', '-e', program])).toBe('12,400 lb true\n');
+    expect(node('--input-type=module', '-e', program)).toBe('12,400 lb true\n');
   });
 
   it('calls itself free of side effects', () => expect(manifest.sideEffects).toBe(false));
@@ -178,33 +155,19 @@ describe('the declarations', () => {
     { title: 'Node CJS', file: 'consumer.cts', module: 'node16', moduleResolution: 'node16' },
     { title: 'a bundler', file: 'consumer.ts', module: 'esnext', moduleResolution: 'bundler' },
   ];
-  it.each(kinds)(
-    'compile for a consumer: $title',
-    ({ file, module, moduleResolution }) => {
-      const folder = join(scratch, `types-${file.replaceAll('.', '-')}`);
-      mkdirSync(folder);
-      writeFileSync(join(folder, file), consumer);
-      const compilerOptions = {
-        module,
-        moduleResolution,
-        target: 'es2022',
-        lib: ['es2022', 'dom'],
-        types: [],
-        strict: true,
-        noEmit: true,
-        skipLibCheck: false,
-        exactOptionalPropertyTypes: true,
-      };
-      writeFileSync(join(folder, 'tsconfig.json'), JSON.stringify({ compilerOptions, files: [file] }));
-      const outcome = (() => {
-        try {
-          return run('node', [join(project, 'node_modules/typescript/bin/tsc'), '-p', folder]);
-        } catch (problem) {
-          return (problem as { stdout: string }).stdout;
-        }
-      })();
-      expect(outcome).toBe('');
-    },
-    120_000,
-  );
+  it.each(kinds)('compile for a consumer: $title', ({ file, module, moduleResolution }) => {
+    const folder = join(scratch, `types-${file.replaceAll('.', '-')}`);
+    mkdirSync(folder);
+    writeFileSync(join(folder, file), consumer);
+    const compilerOptions = { module, moduleResolution, target: 'es2022', lib: ['es2022', 'dom'], types: [], strict: true, noEmit: true, skipLibCheck: false, exactOptionalPropertyTypes: true };
+    writeFileSync(join(folder, 'tsconfig.json'), JSON.stringify({ compilerOptions, files: [file] }));
+    const outcome = (() => {
+      try {
+        return node(join(project, 'node_modules/typescript/bin/tsc'), '-p', folder);
+      } catch (problem) {
+        return (problem as { stdout: string }).stdout;
+      }
+    })();
+    expect(outcome).toBe('');
+  }, 120_000);
 });
