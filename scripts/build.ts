@@ -27,6 +27,9 @@ await build({
 // The bundler of declarations takes the types in `export * as` for values; the index has no logic, so its own text, pointed
 // at the built chapters, is its declaration.
 const index = readFileSync('src/index.ts', 'utf8');
-for (const [types, code] of [['d.ts', 'js'], ['d.cts', 'cjs']]) {
+for (const [types, code] of [
+  ['d.ts', 'js'],
+  ['d.cts', 'cjs'],
+]) {
   writeFileSync(`dist/index.${types}`, index.replaceAll(/'\.\/(\w+)(?:\/index)?\.js'/g, `'./$1.${code}'`));
 }

@@ -1,7 +1,8 @@
 /** Runs an example: one expression, with everything the chapters export and the samples in scope. */
-import * as either from 'fp-ts/lib/Either.js';
+
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
+import * as either from 'fp-ts/lib/Either.js';
 import { chapters } from '../../scripts/chapters.js';
 import { samples } from './samples.js';
 
@@ -9,7 +10,10 @@ const src = join(import.meta.dirname, '../../src');
 
 /** What each chapter exports. */
 export const modules: Record<string, Record<string, unknown>> = {};
-for (const { name } of chapters) modules[name] = await import(pathToFileURL(join(src, name === 'errors' ? 'errors.ts' : `${name}/index.ts`)).href) as Record<string, unknown>;
+for (const { name } of chapters)
+  modules[name] = (await import(
+    pathToFileURL(join(src, name === 'errors' ? 'errors.ts' : `${name}/index.ts`)).href
+  )) as Record<string, unknown>;
 
 export interface Example {
   readonly program: string;

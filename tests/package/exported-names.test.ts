@@ -12,11 +12,19 @@ import { chapters } from '../../scripts/chapters.js';
 
 const project = join(import.meta.dirname, '../..');
 const kept = join(import.meta.dirname, 'exported-names.txt');
-const entries = [{ name: 'index', file: 'src/index.ts' }, ...chapters].map(({ name, file }) => ({ name, file: join(project, file) }));
+const entries = [{ name: 'index', file: 'src/index.ts' }, ...chapters].map(({ name, file }) => ({
+  name,
+  file: join(project, file),
+}));
 
-const { config } = ts.readConfigFile(join(project, 'tsconfig.json'), (file) => readFileSync(file, 'utf8')) as { config: unknown };
+const { config } = ts.readConfigFile(join(project, 'tsconfig.json'), (file) => readFileSync(file, 'utf8')) as {
+  config: unknown;
+};
 const { options } = ts.parseJsonConfigFileContent(config, ts.sys, project);
-const program = ts.createProgram(entries.map(({ file }) => file), options);
+const program = ts.createProgram(
+  entries.map(({ file }) => file),
+  options,
+);
 const checker = program.getTypeChecker();
 
 /** The names of a subpath as the compiler sees them, each with whether it can stand for a type. */
@@ -24,18 +32,27 @@ function namesOf(file: string): ReadonlyMap<string, boolean> {
   const source = program.getSourceFile(file);
   const module = source && checker.getSymbolAtLocation(source);
   if (module === undefined) throw new Error(`${file} is no module`);
-  return new Map(checker.getExportsOfModule(module).map((symbol) => {
-    const { flags } = (symbol.flags & ts.SymbolFlags.Alias) === 0 ? symbol : checker.getAliasedSymbol(symbol);
-    return [symbol.name, (flags & ts.SymbolFlags.Type) !== 0];
-  }));
+  return new Map(
+    checker.getExportsOfModule(module).map((symbol) => {
+      const { flags } = (symbol.flags & ts.SymbolFlags.Alias) === 0 ? symbol : checker.getAliasedSymbol(symbol);
+      return [symbol.name, (flags & ts.SymbolFlags.Type) !== 0];
+    }),
+  );
 }
 
 /** `units Quantity type`: the subpath, the name, what it is. A value is what a program finds when it runs. */
 async function linesOf({ name: subpath, file }: (typeof entries)[number]): Promise<readonly string[]> {
   const names = namesOf(file);
-  const values = Object.keys(await import(pathToFileURL(file).href) as object);
-  expect(values.filter((name) => !names.has(name)), `what only a program finds in ${subpath}`).toEqual([]);
-  return [...names].map(([name, isType]) => [subpath, name, ...(values.includes(name) ? ['value'] : []), ...(isType ? ['type'] : [])].join(' ')).sort();
+  const values = Object.keys((await import(pathToFileURL(file).href)) as object);
+  expect(
+    values.filter((name) => !names.has(name)),
+    `what only a program finds in ${subpath}`,
+  ).toEqual([]);
+  return [...names]
+    .map(([name, isType]) =>
+      [subpath, name, ...(values.includes(name) ? ['value'] : []), ...(isType ? ['type'] : [])].join(' '),
+    )
+    .sort();
 }
 
 it('the exported names are those of the kept list', async () => {

@@ -1,6 +1,15 @@
 /** The packed tarball, installed in a scratch folder: what users get, not what stands in the working tree. */
 import { execFileSync, execSync } from 'node:child_process';
-import { mkdirSync, mkdtempSync, readdirSync, readFileSync, realpathSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import {
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  realpathSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
@@ -11,9 +20,11 @@ import { chapters } from '../../scripts/chapters.js';
 const project = join(import.meta.dirname, '../..');
 const scratch = realpathSync(mkdtempSync(join(tmpdir(), 'trailer-ratings-')));
 const installed = join(scratch, 'node_modules/trailer-ratings');
-const node = (...args: readonly string[]): string => execFileSync(process.execPath, args, { cwd: scratch, encoding: 'utf8', stdio: ['ignore', 'pipe', 'pipe'] });
+const node = (...args: readonly string[]): string =>
+  execFileSync(process.execPath, args, { cwd: scratch, encoding: 'utf8', stdio: ['ignore', 'pipe', 'pipe'] });
 /** Through the shell: on Windows npm is a script, which only a shell starts. */
-const npm = (args: string, cwd: string): string => execSync(`npm ${args}`, { cwd, encoding: 'utf8', stdio: ['ignore', 'pipe', 'pipe'] });
+const npm = (args: string, cwd: string): string =>
+  execSync(`npm ${args}`, { cwd, encoding: 'utf8', stdio: ['ignore', 'pipe', 'pipe'] });
 
 interface Manifest {
   exports: Record<string, unknown>;
@@ -46,9 +57,13 @@ afterAll(() => rmSync(scratch, { recursive: true, force: true }));
 
 /** The names a subpath exports, as a child process of Node sees them. */
 const namesFromEsm = (specifier: string): string[] =>
-  JSON.parse(node('--input-type=module', '-e', `import * as x from '${specifier}'; console.log(JSON.stringify(Object.keys(x)))`)) as string[];
+  JSON.parse(
+    node('--input-type=module', '-e', `import * as x from '${specifier}'; console.log(JSON.stringify(Object.keys(x)))`),
+  ) as string[];
 const namesFromCjs = (specifier: string): string[] =>
-  JSON.parse(node('--input-type=commonjs', '-e', `console.log(JSON.stringify(Object.keys(require('${specifier}'))))`)) as string[];
+  JSON.parse(
+    node('--input-type=commonjs', '-e', `console.log(JSON.stringify(Object.keys(require('${specifier}'))))`),
+  ) as string[];
 
 describe('the tarball', () => {
   it('has a subpath for every chapter in src', () => {
@@ -83,7 +98,7 @@ describe('the tarball', () => {
 
   it.each(specifiers)('%s gives Node the same names as ESM and as CJS: those of its source', async (specifier) => {
     const chapter = chapters.find(({ name }) => specifier === `trailer-ratings/${name}`);
-    const source = await import(pathToFileURL(join(project, chapter?.file ?? 'src/index.ts')).href) as object;
+    const source = (await import(pathToFileURL(join(project, chapter?.file ?? 'src/index.ts')).href)) as object;
     const names = namesFromEsm(specifier).sort();
     expect(names).toEqual(Object.keys(source).sort());
     expect(names.length).toBeGreaterThan(0);
@@ -155,19 +170,33 @@ describe('the declarations', () => {
     { title: 'Node CJS', file: 'consumer.cts', module: 'node16', moduleResolution: 'node16' },
     { title: 'a bundler', file: 'consumer.ts', module: 'esnext', moduleResolution: 'bundler' },
   ];
-  it.each(kinds)('compile for a consumer: $title', ({ file, module, moduleResolution }) => {
-    const folder = join(scratch, `types-${file.replaceAll('.', '-')}`);
-    mkdirSync(folder);
-    writeFileSync(join(folder, file), consumer);
-    const compilerOptions = { module, moduleResolution, target: 'es2022', lib: ['es2022', 'dom'], types: [], strict: true, noEmit: true, skipLibCheck: false, exactOptionalPropertyTypes: true };
-    writeFileSync(join(folder, 'tsconfig.json'), JSON.stringify({ compilerOptions, files: [file] }));
-    const outcome = (() => {
-      try {
-        return node(join(project, 'node_modules/typescript/bin/tsc'), '-p', folder);
-      } catch (problem) {
-        return (problem as { stdout: string }).stdout;
-      }
-    })();
-    expect(outcome).toBe('');
-  }, 120_000);
+  it.each(kinds)(
+    'compile for a consumer: $title',
+    ({ file, module, moduleResolution }) => {
+      const folder = join(scratch, `types-${file.replaceAll('.', '-')}`);
+      mkdirSync(folder);
+      writeFileSync(join(folder, file), consumer);
+      const compilerOptions = {
+        module,
+        moduleResolution,
+        target: 'es2022',
+        lib: ['es2022', 'dom'],
+        types: [],
+        strict: true,
+        noEmit: true,
+        skipLibCheck: false,
+        exactOptionalPropertyTypes: true,
+      };
+      writeFileSync(join(folder, 'tsconfig.json'), JSON.stringify({ compilerOptions, files: [file] }));
+      const outcome = (() => {
+        try {
+          return node(join(project, 'node_modules/typescript/bin/tsc'), '-p', folder);
+        } catch (problem) {
+          return (problem as { stdout: string }).stdout;
+        }
+      })();
+      expect(outcome).toBe('');
+    },
+    120_000,
+  );
 });
