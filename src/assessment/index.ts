@@ -33,7 +33,7 @@ export type { Pressing } from './pressing.js';
 export type { ScalePart } from './scale.js';
 export type { Stack } from './stack.js';
 export type { RatedTires } from './tires.js';
-export type { TowPart } from './tow.js';
+export type { OffLevelHitch, TowPart } from './tow.js';
 export type { Weighed } from './weigh.js';
 export { type Candidate, type Need, type Smallest, smallestThatCarries } from './smallest.js';
 export { wordsForAssessment } from './words.js';
