@@ -1,5 +1,5 @@
 /** The words for what can go wrong with axles. */
-import { show, type AskedFoundNeeded } from '../units/index.js';
+import { lb, roundCapacityDown, roundLoadUp, show, type AskedFoundNeeded } from '../units/index.js';
 import type { AxlesError } from './errors.js';
 import { wordsForHardware } from './hardware-errors.js';
 
@@ -10,8 +10,8 @@ export function wordsForAxles(error: AxlesError): AskedFoundNeeded {
       return wordsForHardware(error);
     case 'GawrAboveParts':
       return {
-        asked: `a GAWR of ${show(error.gawr)} on ${error.of}`,
-        found: `${error.part} bearing ${show(error.bears)}`,
+        asked: `a GAWR of ${show(roundLoadUp(error.gawr, lb(1)))} on ${error.of}`,
+        found: `${error.part} bearing ${show(roundCapacityDown(error.bears, lb(1)))}`,
         needed: 'a GAWR no higher than the weakest part: read the label and the part again',
       };
     case 'AxleUnknown':
