@@ -1,7 +1,7 @@
 /** The load molded into the sidewall, for single or dual fitment. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { decide, type Decision, type Derived } from '../trace/index.js';
-import { show } from '../units/index.js';
+import { lb, roundCapacityDown, roundLoadUp, show } from '../units/index.js';
 import type { TiresError } from './errors.js';
 import { inPounds } from './known-load.js';
 import type { Fitment } from './published-rows.js';
@@ -30,8 +30,8 @@ export function moldedLoad(
     return left({
       chapter: 'tires',
       tag: 'DualAboveSingle',
-      single: show(one.right.value),
-      dual: show(two.right.value),
+      single: show(roundCapacityDown(one.right.value, lb(1))),
+      dual: show(roundLoadUp(two.right.value, lb(1))),
     });
   return right({ load, single: one.right, decisions: [fits] });
 }

@@ -179,12 +179,19 @@ interface Found {
   readonly printed: Derived<'lb'>;
 }
 
+/** Two loads are one figure when they print the same pounds, or, of an index, when they are the same kilograms. */
+function sameFigure(one: Found, other: Found): readonly Decision[] {
+  const printed = decide(one.printed, '=', other.printed);
+  const ofIndex = one.from === 'index' || other.from === 'index';
+  return printed.holds || !ofIndex ? [printed] : [printed, decide(one.load, '=', other.load)];
+}
+
 /** Notes for every figure that says something else than the one that governs; what is compared is handed back. */
 function disagreements(governs: Found, others: readonly Found[]): { notes: Note[]; decisions: Decision[] } {
   const title = { molded: 'Molded', index: 'Index', table: 'Table' } as const;
-  const compared = others.map((other) => ({ other, decision: decide(governs.printed, '=', other.printed) }));
+  const compared = others.map((other) => ({ other, asked: sameFigure(governs, other) }));
   const notes = compared
-    .filter(({ decision }) => !decision.holds)
+    .filter(({ asked }) => !asked.some(({ holds }) => holds))
     .map(({ other }) =>
       note(
         `${title[governs.from]}DiffersFrom${title[other.from]}`,
@@ -192,7 +199,7 @@ function disagreements(governs: Found, others: readonly Found[]): { notes: Note[
         [governs.printed, other.printed],
       ),
     );
-  return { notes, decisions: compared.map(({ decision }) => decision) };
+  return { notes, decisions: compared.flatMap(({ asked }) => asked) };
 }
 
 /**

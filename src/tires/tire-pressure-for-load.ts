@@ -1,7 +1,7 @@
 /** What cold pressure one tire needs: a printed step below its rated pressure, or the rated pressure itself. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { decide, type Decision, type Derived, type Known, product } from '../trace/index.js';
-import { show } from '../units/index.js';
+import { lb, roundCapacityDown, roundLoadUp, show } from '../units/index.js';
 import type { TiresError } from './errors.js';
 import { inPounds } from './known-load.js';
 import { type PressureForLoad, printedTables } from './load-at-pressure.js';
@@ -36,8 +36,8 @@ export function tirePressureForLoad(
     return left({
       chapter: 'tires',
       tag: 'LoadAboveRating',
-      load: show(asked.right.value),
-      rating: show(rating.value),
+      load: show(roundLoadUp(asked.right.value, lb(1))),
+      rating: show(roundCapacityDown(rating.value, lb(1))),
     });
   const full = ratedPressure(tire, d);
   if (isLeft(full)) return full;

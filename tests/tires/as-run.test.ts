@@ -120,6 +120,7 @@ describe('tirePressureForLoad', () => {
       load: '2,541 lb',
       rating: '2,540 lb',
     });
+    expect(ask({ designation: '185R14C 98N' }, 1653.5)).toMatchObject({ load: '1,654 lb', rating: '1,653 lb' });
     expect(ask({ designation: 'ST225/75R15 LRD' }, 0).tag).toBe('NotPositive');
     expect(ask({ designation: 'ST235/80R16', molded: { single: lb(3520) } }, 2000).tag).toBe('LoadRangeNeeded');
   });

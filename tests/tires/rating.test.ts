@@ -2,8 +2,8 @@
 import { isLeft } from 'fp-ts/lib/Either.js';
 import { describe, expect, it } from 'vitest';
 import { describeError } from '../../src/errors.js';
-import { mixedTires, type Service, type Tire, tireLoadRating, type TireRating } from '../../src/tires/index.js';
-import { given, replay } from '../../src/trace/index.js';
+import { mixedTires, type Service, type Tire, type TireRating, tireLoadRating } from '../../src/tires/index.js';
+import { given, type Known, replay } from '../../src/trace/index.js';
 import { kg, lb } from '../../src/units/index.js';
 import { Decimal } from '../../src/units/internal.js';
 import { leftOf, rightOf } from '../helpers/either.js';
@@ -35,7 +35,12 @@ describe('tireLoadRating', () => {
       expect.arrayContaining(['MoldedDiffersFromIndex', 'MoldedDiffersFromTable', 'TablesDisagree']),
     );
     expect(answer.rating.value.value.toNumber()).toBe(2900);
-    expect(answer.decisions.map(({ comparison, holds }) => `${comparison} ${holds}`)).toEqual(['= false', '= false']);
+    expect(answer.decisions.map(({ comparison, holds }) => `${comparison} ${holds}`)).toEqual(Array(3).fill('= false'));
+  });
+  it('is silent when molded kilograms are those of the index, and when molded pounds are those printed for it', () => {
+    const molded = (single: Known<'lb' | 'kg'>) => tags(rate({ designation: '185R14C 98N', molded: { single } }));
+    expect([molded(kg(750)), molded(lb(1653))]).toEqual([[], []]);
+    expect([molded(kg(745)), molded(lb(1655))]).toEqual([['MoldedDiffersFromIndex'], ['MoldedDiffersFromIndex']]);
   });
   it('is silent when molded, index and table agree', () => {
     expect(rate({ designation: 'ST225/75R15 LRD', molded: { single: lb(2540) } }).notes).toEqual([]);
@@ -86,6 +91,11 @@ describe('tireLoadRating', () => {
     });
     expect(leftOf(tireLoadRating({ designation: 'ST225/75R15', molded: { single: lb(-1) } }, single))).toMatchObject({
       tag: 'NotPositive',
+    });
+    const inKg = { single: kg('749.9'), dual: kg(750) };
+    expect(leftOf(tireLoadRating({ designation: '185R14C', molded: inKg }, single))).toMatchObject({
+      single: '1,653 lb',
+      dual: '1,654 lb',
     });
     expect(
       rate(
