@@ -5,12 +5,14 @@ import {
   convert,
   lb,
   percent,
+  psi,
   type Quantity,
   ratio,
   roundCapacityDown,
   roundLoadUp,
   roundNearest,
   show,
+  showBrief,
 } from '../units/index.js';
 
 export const width = 80;
@@ -61,6 +63,7 @@ export function row(
 }
 
 const pound = lb(1);
+const tenthOfPsi = psi('0.1');
 const tenth = percent('0.1');
 const percentOf = (q: Quantity<'ratio'>): Quantity<'%'> => convert(q, '%');
 
@@ -68,6 +71,11 @@ const percentOf = (q: Quantity<'ratio'>): Quantity<'%'> => convert(q, '%');
 export const capacityInPrint = (q: Quantity<'lb'>): string => show(roundCapacityDown(q, pound));
 /** A load in whole pounds, up. */
 export const loadInPrint = (q: Quantity<'lb'>): string => show(roundLoadUp(q, pound));
+/** A pressure as it was given: in psi, or in kilopascals with psi beside them, down, so that print never asks for more than is molded. */
+export function pressureInPrint(q: Quantity<'psi'>): string {
+  const inPsi = roundCapacityDown(q, tenthOfPsi);
+  return compare(inPsi, q) === 0 ? show(q) : `${showBrief(convert(q, 'kPa'))} (${show(inPsi)})`;
+}
 /** Without the unit, for a column whose heading has it. */
 export const bare = (printed: string): string => printed.replace(/ lb$/, '');
 

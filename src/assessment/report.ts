@@ -1,6 +1,6 @@
 /** The assessment as a person at the yard reads it: 80 columns of text, our own layout, cautions at the end. */
 import type { Check, Note } from '../ratings/index.js';
-import { compare, lb, show, showBrief } from '../units/index.js';
+import { compare, lb, showBrief } from '../units/index.js';
 import type { Assessment } from './assess.js';
 import { attitudeLines, buildLines, gearLines, placeLines, ruleLines, scaleLines, towLines } from './report-parts.js';
 import {
@@ -9,6 +9,7 @@ import {
   entry,
   folded,
   loadInPrint,
+  pressureInPrint,
   remark,
   row,
   section,
@@ -65,7 +66,11 @@ function weightLines({ weighed, axleLoads, advice, pressures }: Assessment): rea
       : []),
     ...axleLoads.map(({ of, load }) => entry(`${of} load`, loadInPrint(load.value))),
     ...pressures.map(({ of, needed }) =>
-      entry(`${of} tires need, cold`, show(needed.pressure.value), `good for ${capacityInPrint(needed.carries.value)}`),
+      entry(
+        `${of} tires need, cold`,
+        pressureInPrint(needed.pressure.value),
+        `good for ${capacityInPrint(needed.carries.value)}`,
+      ),
     ),
     ...(pressures.length > 0
       ? [

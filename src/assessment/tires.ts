@@ -51,7 +51,7 @@ function tireOf({ designation, molded }: TireSpec, of: string): Tire {
 
 const open = (what: string, error: TiresError): NotChecked => ({
   what,
-  missing: `a printed figure (${describeError(error)})`,
+  missing: `a printed figure, or the load and pressure molded into the tire (${describeError(error)})`,
 });
 
 /** Rates the tires of one axle. */

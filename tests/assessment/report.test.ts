@@ -82,6 +82,23 @@ describe('what is printed', () => {
       /ok\*? gross against GVWR 14,000 14,000 0 100% stated/,
     );
   });
+  it('prints the pressure that tires need as it is molded: in kilopascals with psi beside them, never above', () => {
+    const tires = { designation: '185R14C 98N', count: 2, fitment: 'single', molded: { pressure: '450 kPa' } };
+    const need = (molded: object): string =>
+      flat(
+        print(
+          change(
+            ['trailer.axles', [{ at: '204 in', tires: { ...tires, molded } }]],
+            ['trailer.gvwr', undefined],
+            ['cargo', []],
+          ),
+        ),
+      );
+    expect(need({ pressure: '450 kPa' })).toMatch(
+      /axle 1 tires need, cold [. ]+ 450 kPa \(65\.2 psi\) \(?good for 1,653 lb/,
+    );
+    expect(need({ pressure: '65.5 psi' })).toMatch(/axle 1 tires need, cold [. ]+ 65\.5 psi \(?good for 1,653 lb/);
+  });
   it('says how many checks are over, and what is lifted', () => {
     expect(flat(text)).toMatch(/No check is over\. Not well besides: loading lifts the truck/);
     expect(flat(print(change(['trailer.deck', undefined])))).toMatch(/All \d+ checks are within their limits\./);
