@@ -3,4 +3,4 @@ export { compareDecimals, snappedDifference } from './closeness.js';
 export { Decimal, one, signOf, zero } from './decimal.js';
 export { ofDecimal } from './quantity.js';
 export { editDistance, nearestKeys, wrapText } from './text.js';
-export { inShort } from './words.js';
+export { inShort, neededToRead } from './words.js';

@@ -1,25 +1,31 @@
-/** Figures as people write them: `10,000 lb`, `1150 kg`, `16' 6 1/2"`. The whole text is consumed, or the error points. */
+/** Figures as people write them: `10,000 lb`, `1 150 kg`, `16' 6 1/2"`, `16'-6½"`. The whole text is consumed, or the error points. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { convert } from './convert.js';
-import { Decimal, zero } from './decimal.js';
-import { type UnreadableQuantity, type UnitsError, wrongUnit } from './errors.js';
+import { type UnitsError, type UnreadableQuantity, wrongUnit } from './errors.js';
+import { isJoint, scanFigure, scanMixed } from './fractions.js';
 import { ofDecimal, type Quantity } from './quantity.js';
-import { type Cursor, digitsFrom, scanNumber, skipSpaces, start, unitNamed, unreadable } from './scan.js';
+import { type Cursor, digitsFrom, type Scanned, skipSpaces, start, unreadable } from './scan.js';
 import { type Dimension, dimensionOf, type Unit, type UnitOf } from './unit-list.js';
+import { insteadOf, unitNamed } from './unit-words.js';
 
 /** A figure of any unit. */
 export type AnyQuantity = Quantity<Unit>;
+
+const unitNeeded = (from: Cursor): string =>
+  /^\d*[/\u2044]/.test(from.text.slice(from.at))
+    ? 'a decimal, such as 12.5: fractions with a slash are read in lengths only'
+    : 'a unit this library knows, such as lb, kg, in, ft, psi';
 
 /** Reads a number and the word behind it, whatever the unit. @example parseAny('1150 kg') // Right 1,150 kg */
 export function parseAny(text: string): Either<UnreadableQuantity, AnyQuantity> {
   const begun = start(text);
   if (isLeft(begun)) return begun;
-  const number = scanNumber(begun.right);
+  const number = scanFigure(begun.right);
   if (isLeft(number)) return number;
   const from = skipSpaces(number.right.next);
   const word = text.slice(from.at).trimEnd();
   const unit = unitNamed(word);
-  if (unit === undefined) return unreadable(from, 'a unit this library knows, such as lb, kg, in, ft, psi');
+  if (unit === undefined) return unreadable(from, insteadOf(word, number.right.value) ?? unitNeeded(from));
   return right(ofDecimal(number.right.value, unit) as AnyQuantity);
 }
 
@@ -57,63 +63,62 @@ export function parseLength<U extends UnitOf<'length'>>(text: string, unit: U): 
   return right(convert(read.right as Quantity<UnitOf<'length'>>, unit as UnitOf<'length'>) as unknown as Quantity<U>);
 }
 
-/** `5`, `6 1/2`, `1/2`: a number with an optional shop fraction in halves to sixty-fourths. */
-function scanMixed(cursor: Cursor): Either<UnreadableQuantity, { value: Decimal; next: Cursor }> {
-  const number = scanNumber(cursor);
-  if (isLeft(number)) return number;
-  const { value, next } = number.right;
-  if (cursor.text[next.at] === '/') return scanFraction(zero, value, next);
-  const gap = skipSpaces(next);
-  const numerator = digitsFrom(gap);
-  if (numerator === '' || cursor.text[gap.at + numerator.length] !== '/') return number;
-  return scanFraction(value, new Decimal(numerator), { text: gap.text, at: gap.at + numerator.length });
+/** The word for a unit of length, with its stop: letters, or the marks of feet and inches. */
+function lengthWord({ text, at }: Cursor): string {
+  const letters = /^[a-zA-Z]{0,12}/.exec(text.slice(at, at + 12))?.[0] ?? '';
+  if (letters !== '') return text[at + letters.length] === '.' ? `${letters}.` : letters;
+  return text.slice(at, at + (unitNamed(text.slice(at, at + 2)) === 'in' ? 2 : 1));
 }
 
-function scanFraction(
-  whole: Decimal,
-  numerator: Decimal,
-  slash: Cursor,
-): Either<UnreadableQuantity, { value: Decimal; next: Cursor }> {
-  const bottom = { text: slash.text, at: slash.at + 1 };
-  const denominator = digitsFrom(bottom);
-  if (!['2', '4', '8', '16', '32', '64'].includes(denominator))
-    return unreadable(bottom, 'a fraction in 2nds, 4ths, 8ths, 16ths, 32nds or 64ths');
-  if (!numerator.isInteger() || !whole.isInteger()) return unreadable(slash, 'whole numbers around a fraction');
-  if (!whole.isZero() && numerator.gte(denominator))
-    return unreadable(slash, 'a fraction below one after the whole number');
-  const size = whole.abs().plus(numerator.abs().div(denominator));
-  const value = whole.isNegative() || numerator.isNegative() ? size.neg() : size;
-  return right({ value, next: { text: slash.text, at: bottom.at + denominator.length } });
+interface LengthUnit {
+  readonly unit: Unit;
+  readonly next: Cursor;
 }
 
-const lengthWord = (cursor: Cursor): string =>
-  /^[a-zA-Z'"\u2032\u2033]{0,12}/.exec(cursor.text.slice(cursor.at, cursor.at + 12))?.[0] ?? '';
+function scanLengthUnit({ value, next }: Scanned, needed: string): Either<UnreadableQuantity, LengthUnit> {
+  const at = skipSpaces(next);
+  const word = lengthWord(at);
+  const unit = word.trim() === '' ? undefined : unitNamed(word);
+  if (unit === undefined) return unreadable(at, insteadOf(word, value) ?? needed);
+  const end = at.at + word.length;
+  if (word.endsWith('.') && digitsFrom({ text: at.text, at: end }) !== '')
+    return unreadable({ text: at.text, at: end }, 'a space after the stop');
+  return right({ unit, next: { text: at.text, at: end } });
+}
+
+/** The inches behind the feet: `16' 6"`, `16'-6"`, `16' - 6"`. In `16' -6"` the dash is a sign, and is left standing. */
+function inchesAfter(feet: Cursor): Cursor {
+  const place = skipSpaces(feet);
+  if (!isJoint(place.text[place.at])) return place;
+  const behind = { text: place.text, at: place.at + 1 };
+  const inches = skipSpaces(behind);
+  return place.at > feet.at && inches.at === behind.at ? place : inches;
+}
 
 function parseAnyLength(text: string): Either<UnreadableQuantity, AnyQuantity> {
   const begun = start(text);
   if (isLeft(begun)) return begun;
   const first = scanMixed(begun.right);
   if (isLeft(first)) return first;
-  const at = skipSpaces(first.right.next);
-  const word = lengthWord(at);
-  const unit = word === '' ? undefined : unitNamed(word);
-  if (unit === undefined) return unreadable(at, 'a unit of length, such as in, ft, mm');
-  const rest = skipSpaces({ text, at: at.at + word.length });
-  if (rest.at === text.length) return right(ofDecimal(first.right.value, unit) as AnyQuantity);
+  const read = scanLengthUnit(first.right, 'a unit of length, such as in, ft, mm');
+  if (isLeft(read)) return read;
+  const { unit, next } = read.right;
+  const rest = skipSpaces(next);
+  if (text.slice(rest.at).trimEnd() === '') return right(ofDecimal(first.right.value, unit) as AnyQuantity);
+  if (dimensionOf(unit) !== 'length') return parseAny(text);
   if (unit !== 'ft') return unreadable(rest, 'nothing more');
-  if (!first.right.value.isInteger()) return unreadable(rest, 'nothing after feet with a fraction');
-  const inches = scanMixed(rest);
+  const feet = first.right.value;
+  if (!feet.isInteger()) return unreadable(rest, 'nothing after feet with a fraction');
+  const place = inchesAfter(next);
+  const inches = scanMixed(place);
   if (isLeft(inches)) return inches;
-  const behind = skipSpaces(inches.right.next);
-  const inchWord = lengthWord(behind);
-  if (inchWord === '' || unitNamed(inchWord) !== 'in') return unreadable(behind, 'inches after the feet');
-  const end = skipSpaces({ text, at: behind.at + inchWord.length });
-  if (end.at !== text.length) return unreadable(end, 'nothing more');
-  if (inches.right.value.isNegative()) return unreadable(rest, 'inches without a sign');
-  if (inches.right.value.gte(12)) return unreadable(rest, 'fewer than 12 inches after the feet');
-  const feet = first.right.value.times(12);
-  const negative = text.trimStart().startsWith('-');
-  return right(
-    ofDecimal(negative ? feet.minus(inches.right.value) : feet.plus(inches.right.value), 'in') as AnyQuantity,
-  );
+  const inchUnit = scanLengthUnit(inches.right, 'inches after the feet');
+  if (isLeft(inchUnit)) return inchUnit;
+  if (inchUnit.right.unit !== 'in') return unreadable(skipSpaces(inches.right.next), 'inches after the feet');
+  const end = skipSpaces(inchUnit.right.next);
+  if (text.slice(end.at).trimEnd() !== '') return unreadable(end, 'nothing more');
+  if (inches.right.value.isNegative()) return unreadable(place, 'inches without a sign');
+  if (inches.right.value.gte(12)) return unreadable(place, 'fewer than 12 inches after the feet');
+  const size = feet.abs().times(12).plus(inches.right.value);
+  return right(ofDecimal(feet.isNegative() ? size.neg() : size, 'in') as AnyQuantity);
 }

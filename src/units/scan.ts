@@ -1,8 +1,7 @@
 /** Reading figures character by character: every step moves forward, so the time grows with the length and no more. */
-import { type Either, left, right } from 'fp-ts/lib/Either.js';
+import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { Decimal } from './decimal.js';
 import type { UnreadableQuantity } from './errors.js';
-import { allUnits, type Unit } from './unit-list.js';
 
 /** The longest text that can be a figure; anything longer is refused unread. */
 const longest = 200;
@@ -28,9 +27,17 @@ export function start(text: string): Either<UnreadableQuantity, Cursor> {
   return right(skipSpaces({ text, at: 0 }));
 }
 
+/** A space that may stand between groups of three: plain, no-break, narrow no-break, figure, thin. */
+const isSpace = (character: string | undefined): boolean =>
+  character === ' ' ||
+  character === '\u00a0' ||
+  character === '\u202f' ||
+  character === '\u2007' ||
+  character === '\u2009';
+
 export function skipSpaces({ text, at }: Cursor): Cursor {
   let next = at;
-  while (text[next] === ' ' || text[next] === '\u00a0' || text[next] === '\t') next += 1;
+  while (isSpace(text[next]) || text[next] === '\t') next += 1;
   return { text, at: next };
 }
 
@@ -43,81 +50,61 @@ export function digitsFrom(cursor: Cursor): string {
   return cursor.text.slice(cursor.at, end);
 }
 
-/** `1150`, `9,200`, `7000.5`, `-12`: commas only between groups of three, one decimal point, no exponent. */
-export function scanNumber(cursor: Cursor): Either<UnreadableQuantity, { value: Decimal; next: Cursor }> {
-  const { text } = cursor;
-  let at = cursor.at;
-  const negative = text[at] === '-';
-  if (negative || text[at] === '+') at += 1;
-  let whole = digitsFrom({ text, at });
-  if (whole === '') return unreadable({ text, at }, 'a digit');
-  at += whole.length;
-  if (text[at] === ',' && whole.startsWith('0'))
-    return unreadable({ text, at }, 'no comma after a leading zero; the decimal point is "."');
-  if (text[at] === ',' && whole.length > 3) return unreadable({ text, at }, 'commas between groups of three digits');
-  while (text[at] === ',') {
-    const group = digitsFrom({ text, at: at + 1 });
-    if (group.length !== 3) return unreadable({ text, at: at + 1 }, 'a group of three digits after the comma');
-    whole += group;
-    at += 4;
+/** A number that was read, and the place behind it. */
+export interface Scanned {
+  readonly value: Decimal;
+  readonly next: Cursor;
+}
+
+/** A sign, if there is one: `+`, `-` or the minus of print. */
+export function scanSign({ text, at }: Cursor): { readonly negative: boolean; readonly next: Cursor } {
+  const negative = text[at] === '-' || text[at] === '\u2212';
+  return { negative, next: { text, at: negative || text[at] === '+' ? at + 1 : at } };
+}
+
+/** The slash of a fraction, plain or as print has it. */
+export const isFractionSlash = ({ text, at }: Cursor): boolean => text[at] === '/' || text[at] === '\u2044';
+
+/** Digits in groups of three behind the first group: commas, or spaces of one kind. Digits before a slash are a fraction's. */
+function scanGroups(first: string, { text, at }: Cursor): Either<UnreadableQuantity, { digits: string; next: Cursor }> {
+  let digits = first;
+  let next = at;
+  const mark = text[at];
+  const name = mark === ',' ? 'comma' : 'space';
+  while (mark !== undefined && (mark === ',' || isSpace(mark)) && text[next] === mark) {
+    const group = digitsFrom({ text, at: next + 1 });
+    const end = next + 1 + group.length;
+    if (mark !== ',' && (group === '' || isFractionSlash({ text, at: end }))) break;
+    if (first.startsWith('0') && mark === ',')
+      return unreadable({ text, at: next }, 'no comma after a leading zero; the decimal point is "."');
+    if (first.startsWith('0') || first.length > 3)
+      return unreadable({ text, at: next }, `${name}s between groups of three digits`);
+    if (group.length !== 3) return unreadable({ text, at: next + 1 }, `a group of three digits after the ${name}`);
+    digits += group;
+    next = end;
   }
+  if (next > at && (text[next] === ',' || (isSpace(text[next]) && digitsFrom({ text, at: next + 1 }).length === 3)))
+    return unreadable({ text, at: next }, 'one mark between all groups of three digits');
+  return right({ digits, next: { text, at: next } });
+}
+
+/** `1150`, `9,200`, `9 200`, `7000.5`, `.5`, `-12`: marks only between groups of three, one decimal point, no exponent. */
+export function scanNumber(cursor: Cursor): Either<UnreadableQuantity, Scanned> {
+  const { text } = cursor;
+  const { negative, next } = scanSign(cursor);
+  const first = digitsFrom(next);
+  const bare = first === '' && text[next.at] === '.';
+  if (first === '' && (!bare || digitsFrom({ text, at: next.at + 1 }) === '')) return unreadable(next, 'a digit');
+  const groups = scanGroups(first, { text, at: next.at + first.length });
+  if (isLeft(groups)) return groups;
+  let { at } = groups.right.next;
   let fraction = '';
   if (text[at] === '.') {
     fraction = digitsFrom({ text, at: at + 1 });
     if (fraction === '') return unreadable({ text, at: at + 1 }, 'a digit after the decimal point');
     at += 1 + fraction.length;
   }
+  const whole = groups.right.digits === '' ? '0' : groups.right.digits;
   const value = new Decimal(`${negative ? '-' : ''}${whole}${fraction === '' ? '' : `.${fraction}`}`);
   return right({ value, next: { text, at } });
-}
-
-const spellings: Readonly<Record<string, Unit>> = {
-  lbs: 'lb',
-  pound: 'lb',
-  pounds: 'lb',
-  '#': 'lb',
-  kilogram: 'kg',
-  kilograms: 'kg',
-  kgs: 'kg',
-  tonne: 't',
-  tonnes: 't',
-  inch: 'in',
-  inches: 'in',
-  '"': 'in',
-  '\u2033': 'in',
-  foot: 'ft',
-  feet: 'ft',
-  "'": 'ft',
-  '\u2032': 'ft',
-  mile: 'mi',
-  miles: 'mi',
-  kpa: 'kPa',
-  kph: 'km/h',
-  kmh: 'km/h',
-  n: 'N',
-  kn: 'kN',
-  degrees: 'deg',
-  degree: 'deg',
-  '\u00b0': 'deg',
-  percent: '%',
-  'lb/in2': 'psi',
-  'lbs/ft': 'lb/ft',
-  plf: 'lb/ft',
-  psf: 'lb/ft2',
-  pcf: 'lb/ft3',
-  '': 'ratio',
-};
-
-const exact: ReadonlyMap<string, Unit> = new Map(allUnits.map((unit) => [unit, unit]));
-
-/** In small letters; of two units that differ in capitals only, the one that stands first in the list. */
-const small: ReadonlyMap<string, Unit> = new Map([...allUnits].reverse().map((unit) => [unit.toLowerCase(), unit]));
-
-/** The unit a word means, or nothing. `lb\u00b7in` and `lb*in` are one. */
-export function unitNamed(word: string): Unit | undefined {
-  const plain = word.includes('\u00b7') ? word.replaceAll('\u00b7', '*') : word;
-  const found = exact.get(plain);
-  if (found !== undefined) return found;
-  const lower = plain.toLowerCase();
-  return Object.hasOwn(spellings, lower) ? spellings[lower] : small.get(lower);
 }

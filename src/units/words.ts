@@ -1,6 +1,7 @@
 /** The words for what can go wrong with figures. */
-import type { UnitsError } from './errors.js';
+import type { UnitsError, WrongUnit } from './errors.js';
 import { showUnit } from './show.js';
+import { type Dimension, dimensionOf, isUnit } from './unit-list.js';
 
 /** One frame for most errors: `wheelbase is 0 in; it must be greater than zero`. @example mustBe('wheelbase', '0 in', 'greater than zero') // wheelbase is 0 in; it must be greater than zero */
 export const mustBe = (what: string, found: string, needed: string): string =>
@@ -24,6 +25,22 @@ export function inShort(found: unknown): string {
   return typeof found === 'string' ? `"${found.slice(0, 60)}"` : String(found).slice(0, 60);
 }
 
+const measured = (dimension: Dimension): string => (dimension === 'mass' ? 'weight' : dimension);
+
+/** What is to be written instead: a conversion only where there is one. */
+function neededUnit({ found, needed }: WrongUnit): string {
+  const dimension = isUnit(needed) ? dimensionOf(needed) : needed;
+  if (dimensionOf(found) === dimension) return `the same figure in ${needed}, converted by name`;
+  if (found === 'ratio') return `a unit of ${measured(dimension)} behind the figure`;
+  return `a unit of ${measured(dimension)}; ${showUnit(found)} is a unit of ${measured(dimensionOf(found))}`;
+}
+
+/** What a text must say to be read, for the words of another error. */
+export function neededToRead(error: UnitsError): string {
+  const { needed } = wordsForUnits(error);
+  return error.tag === 'UnreadableQuantity' ? `${needed} at character ${error.at + 1}` : needed;
+}
+
 export function wordsForUnits(error: UnitsError): AskedFoundNeeded {
   switch (error.tag) {
     case 'UnreadableQuantity':
@@ -36,7 +53,7 @@ export function wordsForUnits(error: UnitsError): AskedFoundNeeded {
       return {
         asked: `a figure in ${error.needed}`,
         found: error.found === 'ratio' ? 'a number without a unit' : `one in ${showUnit(error.found)}`,
-        needed: `the same figure in ${error.needed}, converted by name`,
+        needed: neededUnit(error),
       };
     case 'DivisionByZero':
       return {

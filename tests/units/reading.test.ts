@@ -10,8 +10,8 @@ import {
   parseLength,
   parseMeasure,
   parseQuantity,
-  quantity,
   type Quantity,
+  quantity,
   show,
   showFeetInches,
   type Unit,
@@ -69,7 +69,7 @@ describe('reading figures', () => {
     ['', 0, 'the end'],
     ['   ', 3, 'the end'],
     ['lb', 0, 'lb'],
-    ['.5 lb', 0, '.5 lb'],
+    ['. lb', 0, '. lb'],
     ['1. lb', 2, ' lb'],
     ['10,00 lb', 3, '00 lb'],
     ['1000,000 lb', 4, ',000 lb'],
@@ -116,13 +116,13 @@ describe('reading figures', () => {
       'asked a figure in lb; found one in kg; needed the same figure in lb, converted by name',
     );
     expect(shown(parseQuantity('9200', 'lb'))).toBe(
-      'asked a figure in lb; found a number without a unit; needed the same figure in lb, converted by name',
+      'asked a figure in lb; found a number without a unit; needed a unit of weight behind the figure',
     );
     expect(shown(parseLength('5 psi', 'in'))).toBe(
-      'asked a figure in length; found one in psi; needed the same figure in length, converted by name',
+      'asked a figure in length; found one in psi; needed a unit of length; psi is a unit of pressure',
     );
     expect(shown(parseMeasure('20 ft', 'mass'))).toBe(
-      'asked a figure in mass; found one in ft; needed the same figure in mass, converted by name',
+      'asked a figure in mass; found one in ft; needed a unit of weight; ft is a unit of length',
     );
   });
 
