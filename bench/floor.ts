@@ -1,6 +1,6 @@
 /** What an assessment cannot go below: the decimals of its recorded steps, and the objects that keep them, each alone. */
 import type { Assessment } from '../dist/assessment.js';
-import { type Computed, decimalReading, type Derived, type Node, nodesOf, readOperation } from '../dist/trace.js';
+import { type Computed, type Derived, decimalReading, type Node, nodesOf, readOperation } from '../dist/trace.js';
 import type { Unit } from '../dist/units.js';
 
 /** Every figure with working in an answer, save the published lines, which are worked out only when read. */

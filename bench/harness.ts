@@ -2,8 +2,9 @@
  * One process, alternating runs, medians, ratios. Each contender does the same job; before anything is timed their answers
  * are compared, because a fast wrong answer is no result.
  */
-import { cpus } from 'node:os';
+
 import { readFileSync } from 'node:fs';
+import { cpus } from 'node:os';
 
 export interface Contender {
   readonly name: string;

@@ -4,13 +4,13 @@
  */
 import { readFileSync } from 'node:fs';
 import { orThrow } from '../src/errors.js';
-import { range, study, type Study } from '../src/study/index.js';
 import { evaluateBlock } from '../src/study/evaluate.js';
+import { range, type Study, study } from '../src/study/index.js';
 import { blockRows, enoughColumns, isVaried, runBlock } from '../src/study/tape.js';
 import { standardMeasure, variantOf } from '../src/study/variant.js';
 import { verdictsFor } from '../src/study/verdicts.js';
-import { assessByHand, readByHand } from './assess-by-hand.js';
 import { coreWithMathjs, coreWithQuantities } from './assess.js';
+import { assessByHand, readByHand } from './assess-by-hand.js';
 import { compare, medianTime, table } from './harness.js';
 
 const base = JSON.parse(readFileSync(new URL('../tests/study/plain-deck.json', import.meta.url), 'utf8')) as unknown;

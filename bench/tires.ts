@@ -3,7 +3,7 @@
  * asked for. Then hostile texts of growing length: time for each character must not grow.
  */
 import { isLeft } from 'fp-ts/lib/Either.js';
-import { readDesignation } from '../dist/tires.js';
+import { readTireDesignation } from '../dist/tires.js';
 import { compare, median, table } from './harness.js';
 
 const sizes = [
@@ -35,14 +35,14 @@ const hostile = [
 function nanoseconds(text: string): number {
   const times = Array.from({ length: 31 }, () => {
     const begun = process.hrtime.bigint();
-    for (let i = 0; i < 500; i += 1) readDesignation(text);
+    for (let i = 0; i < 500; i += 1) readTireDesignation(text);
     return Number(process.hrtime.bigint() - begun) / 500;
   });
   return median(times);
 }
 
 export function benchTires(): void {
-  for (const size of sizes) if (isLeft(readDesignation(size))) throw new Error(`${size} is a designation`);
+  for (const size of sizes) if (isLeft(readTireDesignation(size))) throw new Error(`${size} is a designation`);
   const quoted = sizes.map((size) => JSON.stringify(size));
   const total = sizes.reduce((sum, size) => sum + size.length, 0);
   compare(`Reading ${sizes.length} tire designations, ${total} characters`, [
@@ -55,15 +55,15 @@ export function benchTires(): void {
       },
     },
     {
-      name: 'readDesignation',
+      name: 'readTireDesignation',
       run: () => {
-        for (const size of sizes) readDesignation(size);
+        for (const size of sizes) readTireDesignation(size);
         return [total];
       },
     },
   ]);
   for (const { name, of } of hostile) {
-    readDesignation(of(76));
+    readTireDesignation(of(76));
     table(
       `Hostile text: ${name} (more than 80 characters are refused unread)`,
       [20, 40, 76, 10_000, 1_000_000].map((length) => {

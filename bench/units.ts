@@ -1,7 +1,7 @@
 /** A yard's sum six ways: a trailer in lb, a machine in kg, a tongue share, two axles, what is left of one axle's rating. */
 import { Decimal } from 'decimal.js';
 import Qty from 'js-quantities';
-import { create, all } from 'mathjs';
+import { all, create } from 'mathjs';
 import { constant, converted, difference, given, product, quotient, sum } from '../dist/trace.js';
 import { add, convert, kg, lb, multiply, ratio, scale, subtract } from '../dist/units.js';
 import { compare } from './harness.js';

@@ -2,8 +2,9 @@
  * Which of our lengths, axles and tires carry this machine, and where must it stand? Every combination, a ranked table, a CSV.
  * All figures and names are invented.
  */
-import { createWriteStream, mkdirSync } from 'node:fs';
+
 import { once } from 'node:events';
+import { createWriteStream, mkdirSync } from 'node:fs';
 import { orThrow } from '../src/errors.js';
 import { alternatives, type Chunk, levels, range, study, toCsv } from '../src/study/index.js';
 

@@ -3,15 +3,16 @@
  *
  * @module trailer-ratings
  */
-export * as units from './units/index.js';
-export * as trace from './trace/index.js';
-export * as ratings from './ratings/index.js';
-export * as tires from './tires/index.js';
-export * as members from './members/index.js';
-export * as axles from './axles/index.js';
-export * as load from './load/index.js';
-export * as towing from './towing/index.js';
-export * as rules from './rules/index.js';
+
 export * as assessment from './assessment/index.js';
-export * as study from './study/index.js';
+export * as axles from './axles/index.js';
 export { describeError, orThrow, type TrailerError, wordsFor } from './errors.js';
+export * as load from './load/index.js';
+export * as members from './members/index.js';
+export * as ratings from './ratings/index.js';
+export * as rules from './rules/index.js';
+export * as study from './study/index.js';
+export * as tires from './tires/index.js';
+export * as towing from './towing/index.js';
+export * as trace from './trace/index.js';
+export * as units from './units/index.js';

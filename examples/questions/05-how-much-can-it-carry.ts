@@ -25,8 +25,8 @@ const claim = payloadClaim(trailer.empty, onTongue, rating('GVWR', trailer.gvwr)
 tell(
   'How much can it carry?',
   [
-    `${capacityDown(most)}, set by ${governed.by.map(({ name }) => name).join(' and ')}, with ${share(onTongue)} of the gross weight on the tongue.`,
-    ...governed.bounds.map(({ name, limit }) => `- by ${name}: ${capacityDown(limit)}`),
+    `${capacityDown(most)}, set by ${governed.governing.map(({ name }) => name).join(' and ')}, with ${share(onTongue)} of the gross weight on the tongue.`,
+    ...governed.limits.map(({ name, limit }) => `- by ${name}: ${capacityDown(limit)}`),
     `Adding the tongue load on top, as some sellers do, claims ${loadUp(claim.claimed)}. Loaded so, it would weigh ${loadUp(claim.gross)}: ${claim.check.verdict} its GVWR by the tongue load.`,
     'Tires, wheels, hubs and the truck may allow less: assess() asks them all in one call.',
   ],
@@ -34,5 +34,5 @@ tell(
   claim.gross,
 );
 
-assert.deepEqual([capacityDown(most), governed.by.map(({ name }) => name)], ['10,350 lb', ['GVWR']]);
+assert.deepEqual([capacityDown(most), governed.governing.map(({ name }) => name)], ['10,350 lb', ['GVWR']]);
 assert.deepEqual([loadUp(claim.claimed), claim.check.verdict], ['12,030 lb', 'over']);

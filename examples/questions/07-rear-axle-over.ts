@@ -5,14 +5,14 @@
  */
 import assert from 'node:assert/strict';
 import { orThrow } from '../../src/errors.js';
-import { check, rating, weight } from '../../src/ratings/index.js';
+import { checkLoad, rating, weight } from '../../src/ratings/index.js';
 import { hitchedAxleLoads } from '../../src/towing/index.js';
 import { sum } from '../../src/trace/index.js';
 import { capacityDown, loadUp, pickup, smallTrailer, tell } from './yard.js';
 
 const { front, rear, offFront, ontoRear } = orThrow(hitchedAxleLoads({ ...pickup, tongue: smallTrailer.tongue }));
-const rearCheck = check(rating('tow vehicle rear GAWR', pickup.rearGawr), weight('tow vehicle rear axle', rear));
-const whole = check(
+const rearCheck = checkLoad(rating('tow vehicle rear GAWR', pickup.rearGawr), weight('tow vehicle rear axle', rear));
+const whole = checkLoad(
   rating('tow vehicle GVWR', pickup.gvwr),
   weight('tow vehicle hitched', sum('tow vehicle hitched', [front, rear])),
 );

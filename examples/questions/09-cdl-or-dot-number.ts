@@ -7,11 +7,11 @@
 import assert from 'node:assert/strict';
 import { orThrow } from '../../src/errors.js';
 import {
+  type CombinationWeights,
   commercialByWeight,
   distanceText,
   federalRule,
   licenceGroup,
-  type CombinationWeights,
 } from '../../src/rules/index.js';
 import { lb, show } from '../../src/units/index.js';
 import { loadUp, tell, trailer } from './yard.js';

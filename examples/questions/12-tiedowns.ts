@@ -6,7 +6,7 @@
  */
 import assert from 'node:assert/strict';
 import { orThrow } from '../../src/errors.js';
-import { howManyTiedowns, tiedownWll, whichTiedownSize, type TiedArticle } from '../../src/load/index.js';
+import { howManyTiedowns, type TiedArticle, tiedownWll, whichTiedownSize } from '../../src/load/index.js';
 import { capacityDown, excavator, loadUp, number, tell } from './yard.js';
 
 const article: TiedArticle = {

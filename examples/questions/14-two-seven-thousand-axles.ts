@@ -6,7 +6,7 @@
  */
 import assert from 'node:assert/strict';
 import { orThrow } from '../../src/errors.js';
-import { coupledAxleLoad, type CoupledAxleLoad } from '../../src/rules/index.js';
+import { type CoupledAxleLoad, coupledAxleLoad } from '../../src/rules/index.js';
 import { sum } from '../../src/trace/index.js';
 import { lb, percent, show } from '../../src/units/index.js';
 import { capacityDown, loadUp, tell, trailer } from './yard.js';

@@ -5,14 +5,14 @@
  */
 import assert from 'node:assert/strict';
 import { orThrow } from '../../src/errors.js';
-import { gripNeeded, rampAngle, rampLength } from '../../src/load/index.js';
-import { degree, inch, show, roundNearest } from '../../src/units/index.js';
+import { frictionNeeded, rampAngle, rampLength } from '../../src/load/index.js';
+import { degree, inch, roundNearest, show } from '../../src/units/index.js';
 import { excavator, loadUp, number, tell, trailer } from './yard.js';
 
 const { angle } = orThrow(rampAngle(trailer.ramps.height, trailer.ramps.length));
 const tilt = orThrow(rampLength(trailer.ramps.height, degree(15)));
 const straight = orThrow(rampLength(inch(34), degree(15)));
-const climb = orThrow(gripNeeded(excavator.weight, angle));
+const climb = orThrow(frictionNeeded(excavator.weight, angle));
 const degrees = show(roundNearest(angle.value, degree('0.1')));
 const shop = ({ value }: typeof tilt.length): string => show(roundNearest(value, inch('0.1')));
 

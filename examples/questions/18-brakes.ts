@@ -5,8 +5,8 @@
  * State's must be asked.
  */
 import assert from 'node:assert/strict';
-import { orThrow } from '../../src/errors.js';
 import { brakeCapacity } from '../../src/axles/index.js';
+import { orThrow } from '../../src/errors.js';
 import { federalRule, findingText, screen } from '../../src/rules/index.js';
 import { lb } from '../../src/units/index.js';
 import { capacityDown, loaded, loadUp, tell, trailer } from './yard.js';

@@ -5,8 +5,8 @@
  * nothing of what the axle carries.
  */
 import assert from 'node:assert/strict';
-import { orThrow } from '../../src/errors.js';
 import { boltCircle, retorqueAfterMiles, usualHubs, wheelNutTorque } from '../../src/axles/index.js';
+import { orThrow } from '../../src/errors.js';
 import { inch, show } from '../../src/units/index.js';
 import { inches, tell } from './yard.js';
 

@@ -5,7 +5,7 @@
  */
 import assert from 'node:assert/strict';
 import { orThrow } from '../../src/errors.js';
-import { board, payloadByLength, section, weightPerFootOfDeck } from '../../src/members/index.js';
+import { board, payloadByLength, publishedSection, weightPerFootOfDeck } from '../../src/members/index.js';
 import { difference } from '../../src/trace/index.js';
 import { foot, inch, lbPerFt, lbPerFt3, ratio, roundLoadUp, show } from '../../src/units/index.js';
 import { capacityDown, loadUp, tell, trailer } from './yard.js';
@@ -13,8 +13,10 @@ import { capacityDown, loadUp, tell, trailer } from './yard.js';
 const planks = orThrow(board('2x8', { by: 'density', density: lbPerFt3(38) }));
 const { perFoot } = orThrow(
   weightPerFootOfDeck({
-    rails: [{ name: 'rails', member: orThrow(section('C6x8.2')), count: ratio(2) }],
-    crossmembers: [{ name: 'crossmembers', member: orThrow(section('C3x4.1')), length: inch(83), spacing: inch(16) }],
+    rails: [{ name: 'rails', member: orThrow(publishedSection('C6x8.2')), count: ratio(2) }],
+    crossmembers: [
+      { name: 'crossmembers', member: orThrow(publishedSection('C3x4.1')), length: inch(83), spacing: inch(16) },
+    ],
     surfaces: [{ name: 'planking', width: inch(83), weight: planks.weightPerSquareFoot }],
   }),
 );

@@ -14,7 +14,7 @@ const spec = (name: string): unknown => orThrow(readJson(readFileSync(new URL(`.
 const { comparison, crossed, notes } = orThrow(oneClassUp(spec('tilt-deck.json'), spec('tilt-deck-16.json')));
 const [now, next] = comparison.assessments.map(({ carry }) => carry?.payload);
 assert(now && next);
-const by = ({ governed }: typeof now): string => governed.by.map(({ name }) => name).join(' and ');
+const by = ({ governed }: typeof now): string => governed.governing.map(({ name }) => name).join(' and ');
 
 tell(
   'What changes one class up?',
@@ -26,8 +26,8 @@ tell(
     ...notes.map(({ says }) => says),
     'The hitch on the truck stays the limit, and the bigger trailer itself weighs more: it carries less until the hitch is changed as well.',
   ],
-  ...now.governed.by.map(({ limit }) => limit),
-  ...next.governed.by.map(({ limit }) => limit),
+  ...now.governed.governing.map(({ limit }) => limit),
+  ...next.governed.governing.map(({ limit }) => limit),
 );
 console.log(`\nSIDE BY SIDE\n${comparisonText(comparison)}`);
 

@@ -6,8 +6,7 @@ import { orThrow } from '../../src/errors.js';
 import { balance, type CoupledItem, type PlacedItem } from '../../src/load/index.js';
 import { rating } from '../../src/ratings/index.js';
 import type { TowVehicle } from '../../src/towing/index.js';
-import { explain, type Derived, given } from '../../src/trace/index.js';
-import { wrapText } from '../../src/units/internal.js';
+import { type Derived, explain, given } from '../../src/trace/index.js';
 import {
   convert,
   inch,
@@ -20,6 +19,7 @@ import {
   show,
   type Unit,
 } from '../../src/units/index.js';
+import { wrapText } from '../../src/units/internal.js';
 
 /** The trailer as it stands in the yard: places in inches behind the coupler, by tape along the frame. */
 export const trailer = {

@@ -1,32 +1,32 @@
 /** The whole stack in one call: do the ratings stack up, what may it carry, which part is the limit? */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { TrailerError } from '../errors.js';
-import { tongueAdvice, type TongueAdvice } from '../load/index.js';
-import { type Check, note, type Note, rating, tightest } from '../ratings/index.js';
+import { type TongueAdvice, tongueAdvice } from '../load/index.js';
+import { type Check, type Note, note, rating, tightest } from '../ratings/index.js';
 import { type Decision, inPounds } from '../trace/index.js';
 import { attentionTo } from './attention.js';
-import { attitudePart, type AttitudePart } from './attitude.js';
+import { type AttitudePart, attitudePart } from './attitude.js';
 import { type BrakesPart, brakesPart } from './brakes.js';
 import { type Carry, carry, shareBand, trailerLimits } from './carry.js';
-import { climbPart, type ClimbPart } from './climb.js';
+import { type ClimbPart, climbPart } from './climb.js';
 import type { Spec } from './codec.js';
 import { contradictionsIn } from './contradictions.js';
 import { decodeSpec } from './decode.js';
 import { type Longer, longer } from './frame.js';
-import { gearPart, type GearPart } from './gear.js';
+import { type GearPart, gearPart } from './gear.js';
 import { guidelineOf } from './guideline.js';
-import { linesPart, type LinesPart } from './lines.js';
+import { type LinesPart, linesPart } from './lines.js';
 import { grossChecks, type NeededPressure, pressuresFor } from './loads.js';
 import type { NotChecked } from './not-checked.js';
-import { joined, together } from './part.js';
 import { offLevelHitchPart } from './off-level-hitch.js';
+import { joined, together } from './part.js';
+import { type PlacePart, placePart } from './place.js';
 import { type Pressing, pressed } from './pressing.js';
-import { placePart, type PlacePart } from './place.js';
-import { scalePart, type ScalePart } from './scale.js';
+import { type ScalePart, scalePart } from './scale.js';
 import { type Stack, stackOf } from './stack.js';
-import { type AxleLoad, axleLoadsOf, checksOf, heaviestOnTires, heavierSideChecks, standingsOf } from './standing.js';
-import { towLimits, towPart, type TowPart } from './tow.js';
-import { weigh, type Weighed } from './weigh.js';
+import { type AxleLoad, axleLoadsOf, checksOf, heavierSideChecks, heaviestOnTires, standingsOf } from './standing.js';
+import { type TowPart, towLimits, towPart } from './tow.js';
+import { type Weighed, weigh } from './weigh.js';
 
 export interface Assessment {
   readonly spec: Spec;
@@ -138,7 +138,9 @@ export function assessSpec(spec: Spec): Either<TrailerError, Assessment> {
   const gvwr = trailer.gvwr && rating('GVWR', inPounds('GVWR', trailer.gvwr));
   const limits = [...trailerLimits(gvwr, stack, trailer.coupler), ...towLimits(tow.right)];
   const carried =
-    curb === undefined || limits.length === 0 ? undefined : carry(curb, share, limits, gvwr, tow.right.putBack);
+    curb === undefined || limits.length === 0
+      ? undefined
+      : carry(curb, share, limits, gvwr, tow.right.shareReturnedByBars);
   if (carried !== undefined && isLeft(carried)) return carried;
   const more = longer(trailer, curb);
   if (isLeft(more)) return left({ ...more.left, path: more.left.path ?? 'trailer.curb.grows' });

@@ -1,6 +1,7 @@
 /** What is not well and is no check of a rating: the tongue's guideline, the machine's place, tiedowns, edges, ramps, the pull on the ball while loading, published axle groups. */
-import { note, type Note } from '../ratings/index.js';
+
 import type { TongueAdvice } from '../load/index.js';
+import { type Note, note } from '../ratings/index.js';
 import type { ClimbPart } from './climb.js';
 import type { GearPart } from './gear.js';
 import type { LinesPart } from './lines.js';
@@ -15,9 +16,9 @@ interface Asked {
 }
 
 const ofTongue = (advice: TongueAdvice | undefined): readonly Note[] =>
-  advice === undefined || advice.stands === 'inside'
+  advice === undefined || advice.verdict === 'inside'
     ? []
-    : [note('TongueOutsideGuideline', `tongue too ${advice.stands} for the guideline`)];
+    : [note('TongueOutsideGuideline', `tongue too ${advice.verdict} for the guideline`)];
 
 function ofPlace({ machine, window, now }: PlacePart): readonly Note[] {
   if (window?.empty === true) return [note('NoPlace', `no place for ${machine} meets every limit`)];

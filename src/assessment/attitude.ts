@@ -2,20 +2,20 @@
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import {
   type Item,
-  lateralCentre,
   type LoadingError,
-  tandemSplit,
+  lateralCentre,
   type TandemSplit,
-  wheelShares,
+  tandemSplit,
   type WheelShares,
-  yawInertia,
+  wheelShares,
   type YawInertia,
+  yawInertia,
 } from '../load/index.js';
 import { note } from '../ratings/index.js';
 import {
   constant,
-  decide,
   type Derived,
+  decide,
   difference,
   inInches,
   inPounds,

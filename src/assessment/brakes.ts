@@ -1,8 +1,8 @@
 /** The brakes of a spec against the GAWRs they must bear. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { brakeCapacity, type BrakedAxle, type HardwareError } from '../axles/index.js';
+import { type BrakedAxle, brakeCapacity, type HardwareError } from '../axles/index.js';
 import type { Check } from '../ratings/index.js';
-import { type Derived, named } from '../trace/index.js';
+import { type Derived, renamed } from '../trace/index.js';
 import type { TrailerSpec } from './codec.js';
 import { emptyPart, open, type Part } from './part.js';
 
@@ -23,8 +23,8 @@ export function brakesPart({ axles }: TrailerSpec): Either<HardwareError, Brakes
     if (gawr === undefined) return missing(`GAWR of ${of}`);
     braked.push({
       of,
-      gawr: named(`${of} GAWR`, gawr),
-      ...(brakes && { brakes: [named(`${of} left brake`, brakes.left), named(`${of} right brake`, brakes.right)] }),
+      gawr: renamed(`${of} GAWR`, gawr),
+      ...(brakes && { brakes: [renamed(`${of} left brake`, brakes.left), renamed(`${of} right brake`, brakes.right)] }),
     });
   }
   const found = brakeCapacity(braked);

@@ -4,18 +4,18 @@ import {
   type Guideline,
   type LadenLimit,
   type NoLimits,
-  payload,
   type Payload,
   type PayloadClaim,
+  payload,
   payloadClaim,
   type ShareBand,
   type ShareOutOfRange,
 } from '../load/index.js';
-import type { Stack } from './stack.js';
 import type { Rating } from '../ratings/index.js';
 import { constant, converted, type Derived, inPounds, product } from '../trace/index.js';
 import { ratio } from '../units/index.js';
 import type { Spec, TrailerSpec } from './codec.js';
+import type { Stack } from './stack.js';
 
 export interface Carry {
   readonly payload: Payload;
@@ -34,7 +34,7 @@ export function shareBand(spec: Spec, band: Guideline): ShareBand {
 const tiresOfAxle = ({ systems, tires }: Stack, i: number): Derived<'lb'> | undefined => {
   const tire = tires[i];
   return tire?.asRun === undefined
-    ? systems[i]?.governed.bounds.find(({ name }) => name === 'tires')?.limit
+    ? systems[i]?.governed.limits.find(({ name }) => name === 'tires')?.limit
     : product(`${tire.of} tires as they run`, tire.asRun, constant(ratio(tire.spec.count)));
 };
 
@@ -85,9 +85,9 @@ export function carry(
   share: ShareBand,
   limits: readonly LadenLimit[],
   gvwr: Rating<'GVWR'> | undefined,
-  putBack: Derived<'ratio'> | undefined,
+  shareReturnedByBars: Derived<'ratio'> | undefined,
 ): Either<ShareOutOfRange | NoLimits, Carry> {
-  const most = payload(curb, share, limits, { putBack });
+  const most = payload(curb, share, limits, { shareReturnedByBars });
   return isRight(most)
     ? {
         _tag: 'Right',

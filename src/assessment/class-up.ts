@@ -1,12 +1,12 @@
 /** The same job on the next rating: what changes, and which published lines are crossed on the way. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import type { TrailerError } from '../errors.js';
-import { note, type Note } from '../ratings/index.js';
+import { type Note, note } from '../ratings/index.js';
 import { type Finding, findingText } from '../rules/index.js';
 import { inPounds } from '../trace/index.js';
-import { wrapText } from '../units/internal.js';
 import { compare as compareFigures } from '../units/index.js';
-import { compare, type Comparison, comparisonText } from './compare.js';
+import { wrapText } from '../units/internal.js';
+import { type Comparison, compare, comparisonText } from './compare.js';
 import { remark, width } from './layout.js';
 
 /** A published line whose answer is another one on the next class. */

@@ -1,17 +1,17 @@
 /** Getting on: does the machine hang up at an edge, and does it lift the tongue while it climbs? */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import {
-  balance,
   type BalanceError,
-  crestClearance,
+  balance,
   type CrestClearance,
+  crestClearance,
   crestsOf,
   type LoadingError,
+  type RampSpacing,
   rampAngle,
   rampSpacing,
-  type RampSpacing,
-  tailLift,
   type TailLift,
+  tailLift,
 } from '../load/index.js';
 import type { Derived } from '../trace/index.js';
 import type { Spec } from './codec.js';

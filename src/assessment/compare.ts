@@ -3,7 +3,7 @@ import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { TrailerError } from '../errors.js';
 import { type Derived, difference } from '../trace/index.js';
 import { showBrief, type Unit } from '../units/index.js';
-import { assess, type Assessment } from './assess.js';
+import { type Assessment, assess } from './assess.js';
 import { capacityInPrint, loadInPrint, remark, row, shareInPrint } from './layout.js';
 
 /** How a figure is printed: a load up, a capacity down, a share, a pressure as it stands. */
@@ -134,7 +134,7 @@ export function comparisonText({ names, assessments, rows }: Comparison): string
     ),
     ...assessments.map(({ tightest, carry }, i) =>
       remark(
-        `${names[i]}: closest to its limit is ${tightest.map(({ what }) => what).join(' and ') || 'nothing'}; payload set by ${carry?.payload.governed.by.map(({ name }) => name).join(' and ') ?? 'nothing'}`,
+        `${names[i]}: closest to its limit is ${tightest.map(({ what }) => what).join(' and ') || 'nothing'}; payload set by ${carry?.payload.governed.governing.map(({ name }) => name).join(' and ') ?? 'nothing'}`,
       ),
     ),
   ].join('\n');

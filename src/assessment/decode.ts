@@ -1,7 +1,7 @@
 /** From text or JSON to a spec whose figures are leaves of the working. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { type Spec, specCodec } from './codec.js';
 import { inShort } from '../units/internal.js';
+import { type Spec, specCodec } from './codec.js';
 import type { MalformedJson, Problem, UndecodableSpec } from './errors.js';
 
 /** The most text that is read as a spec. */

@@ -4,16 +4,17 @@
  *
  * What comes out is a leaf of the working that knows its place in the spec.
  */
-import * as t from 'io-ts';
+
 import { isLeft } from 'fp-ts/lib/Either.js';
+import * as t from 'io-ts';
 import { type Basis, bases, type Derived, isBasis } from '../trace/index.js';
 import {
+  convert,
   type Dimension,
   parseAny,
   parseMeasure,
-  convert,
-  quantity,
   type Quantity,
+  quantity,
   show,
   type Unit,
   type UnitOf,

@@ -1,14 +1,14 @@
 /** A trailer built up from its cut list and deck, and what more deck costs. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
-import { type BalanceError, curbWeight, type CurbWeight, type PlacedItem } from '../load/index.js';
+import { type BalanceError, type CurbWeight, curbWeight, type PlacedItem } from '../load/index.js';
 import {
-  deckWeight,
   type DeckGrowth,
+  deckWeight,
   frameWeight,
   type GrowthPerFoot,
   type MembersError,
-  payloadByLength,
   type PayloadByLength,
+  payloadByLength,
   weightPerFootOfDeck,
 } from '../members/index.js';
 import {
@@ -19,8 +19,8 @@ import {
   difference,
   inInches,
   inPounds,
-  named,
   product,
+  renamed,
   sum,
 } from '../trace/index.js';
 import { foot, ratio } from '../units/index.js';
@@ -40,9 +40,9 @@ export interface Longer {
 /** The bought parts, each line multiplied by its count. */
 function partsOf(items: NonNullable<CurbSpec['items']>): readonly PlacedItem[] {
   return items.map(({ name, weight, at, count }) => {
-    const each = inPounds(`${name} weight`, named(`${name} weight`, weight));
+    const each = inPounds(`${name} weight`, renamed(`${name} weight`, weight));
     const all = count === undefined ? each : product(`${name} weight x ${count}`, each, constant(ratio(count)));
-    return { name, weight: all, at: inInches(`${name} position`, named(`${name} position`, at)) };
+    return { name, weight: all, at: inInches(`${name} position`, renamed(`${name} position`, at)) };
   });
 }
 

@@ -1,12 +1,12 @@
 /** Jack, ramps and tiedowns of a spec. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import {
+  frictionNeeded,
   type LoadingError,
-  rampAngle,
   type RampAngle,
+  rampAngle,
   rampCapacity,
-  gripNeeded,
-  type Climb,
+  type SlopeLoad,
   type Tiedown,
   type TiedownAnswer,
   tiedowns,
@@ -21,7 +21,7 @@ import { heaviestPiece } from './pieces.js';
 
 export interface GearPart extends Part {
   readonly jackFoot?: Derived<'lb'>;
-  readonly ramp?: RampAngle & Partial<Climb>;
+  readonly ramp?: RampAngle & Partial<SlopeLoad>;
   readonly tied: readonly { readonly name: string; readonly answer: TiedownAnswer }[];
 }
 
@@ -57,7 +57,7 @@ function rampsOf({ trailer: { ramps }, cargo = [] }: Spec): Found {
   const base = { ...emptyPart, decisions: [...angle.right.decisions, ...(piece?.decisions ?? [])] };
   const machine = piece?.cargo;
   if (machine === undefined) return right({ ...base, ramp: angle.right });
-  const climb = gripNeeded(machine.weight, angle.right.angle);
+  const climb = frictionNeeded(machine.weight, angle.right.angle);
   const ramp = isLeft(climb) ? angle.right : { ...angle.right, ...climb.right };
   if (ramps.rating === undefined || ramps.basis === undefined)
     return right({

@@ -1,6 +1,6 @@
 /** The band of tongue shares a spec is held to. */
 import { type Either, right } from 'fp-ts/lib/Either.js';
-import { guideline, type Guideline, guidelineFor, type ShareOutOfRange } from '../load/index.js';
+import { type Guideline, guideline, guidelineFor, type ShareOutOfRange } from '../load/index.js';
 import type { TrailerSpec } from './codec.js';
 
 const bands = { ball: guidelineFor('ball'), gooseneck: guidelineFor('gooseneck') };

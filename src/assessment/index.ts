@@ -7,6 +7,7 @@ export * from './assess.js';
 export type { AttitudePart } from './attitude.js';
 export type { BrakesPart } from './brakes.js';
 export type { Carry } from './carry.js';
+export { type ClassUp, classUpText, type LineCrossed, oneClassUp } from './class-up.js';
 export type { ClimbPart } from './climb.js';
 export {
   type AxleSpec,
@@ -17,24 +18,23 @@ export {
   type TireSpec,
   type TrailerSpec,
 } from './codec.js';
+export { type ComparedFigure, type Comparison, changeOf, compare, comparisonText, type Print } from './compare.js';
 export { decodeSpec, readJson } from './decode.js';
-export { classUpText, type ClassUp, type LineCrossed, oneClassUp } from './class-up.js';
-export { changeOf, compare, type ComparedFigure, type Comparison, comparisonText, type Print } from './compare.js';
 export * from './errors.js';
 export type { Longer } from './frame.js';
 export type { GearPart } from './gear.js';
 export type { LinesPart } from './lines.js';
 export type { NeededPressure } from './loads.js';
-export type { AxleLoad } from './standing.js';
 export type { NotChecked } from './not-checked.js';
 export type { Part } from './part.js';
 export type { PlacePart } from './place.js';
 export type { Pressing } from './pressing.js';
+export { cautions, report } from './report.js';
 export type { ScalePart } from './scale.js';
+export { type Candidate, type Need, type Smallest, smallestThatCarries } from './smallest.js';
 export type { Stack } from './stack.js';
+export type { AxleLoad } from './standing.js';
 export type { RatedTires } from './tires.js';
 export type { OffLevelHitch, TowPart } from './tow.js';
 export type { Weighed } from './weigh.js';
-export { type Candidate, type Need, type Smallest, smallestThatCarries } from './smallest.js';
 export { wordsForAssessment } from './words.js';
-export { cautions, report } from './report.js';

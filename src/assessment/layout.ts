@@ -1,5 +1,5 @@
 /** Plain text in 80 columns: headings, label-and-figure lines, tables with right-aligned figures. */
-import { wrapText } from '../units/internal.js';
+
 import {
   compare,
   convert,
@@ -14,6 +14,7 @@ import {
   show,
   showBrief,
 } from '../units/index.js';
+import { wrapText } from '../units/internal.js';
 
 export const width = 80;
 

@@ -2,26 +2,26 @@
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { AxleGroup } from '../axles/index.js';
 import { orThrow } from '../errors.js';
-import { note, type Note } from '../ratings/index.js';
+import { type Note, note } from '../ratings/index.js';
 import {
   type AxleGroupFinding,
   axleGroups,
   type Facts,
-  federalRules,
   type Finding,
+  federalRules,
   type LocalRules,
-  readLocalRules,
   type Rule,
   type RulesError,
-  screen,
+  readLocalRules,
   type StepFinding,
-  stepForFacts,
+  screen,
+  weightClassForFacts,
 } from '../rules/index.js';
-import { constant, decide, type Derived, greatestOf, inInches, inPounds, sum } from '../trace/index.js';
+import { constant, type Derived, decide, greatestOf, inInches, inPounds, sum } from '../trace/index.js';
 import { inch, lb } from '../units/index.js';
 import type { Spec } from './codec.js';
-import type { AxleLoad } from './standing.js';
 import type { NotChecked } from './not-checked.js';
+import type { AxleLoad } from './standing.js';
 import type { TowPart } from './tow.js';
 import type { Weighed } from './weigh.js';
 
@@ -127,7 +127,7 @@ function factsOf(
 
 /** A step table whose fact is not known narrows the answer; a weight beyond its last step is an answer of the table. */
 function stepsOf(local: LocalRules | undefined, facts: Facts): Pick<LinesPart, 'steps' | 'notChecked'> {
-  const read = (local?.stepTables ?? []).map((table) => ({ table, found: stepForFacts(table, facts) }));
+  const read = (local?.stepTables ?? []).map((table) => ({ table, found: weightClassForFacts(table, facts) }));
   return {
     steps: read.flatMap(({ table, found }) => (isLeft(found) ? [] : [{ topic: table.topic, finding: found.right }])),
     notChecked: read.flatMap(({ table, found }) =>

@@ -1,7 +1,7 @@
 /** The trailer's own loads against its own ratings: the whole, and the cold pressures its tires need. */
 import { isLeft } from 'fp-ts/lib/Either.js';
 import { describeError } from '../errors.js';
-import { check, type Check, type Rating, weight } from '../ratings/index.js';
+import { type Check, checkLoad, type Rating, weight } from '../ratings/index.js';
 import { type PressureForLoad, tirePressureForLoad } from '../tires/index.js';
 import type { Derived } from '../trace/index.js';
 import type { NotChecked } from './not-checked.js';
@@ -17,7 +17,7 @@ export function grossChecks(
       checks: [],
       notChecked: [{ what: 'gross weight and payload against GVWR', missing: 'GVWR from the label' }],
     };
-  return { checks: gross === undefined ? [] : [check(gvwr, weight('gross', gross))], notChecked: [] };
+  return { checks: gross === undefined ? [] : [checkLoad(gvwr, weight('gross', gross))], notChecked: [] };
 }
 
 export interface NeededPressure {

@@ -1,7 +1,7 @@
 /** The hitch with the ball off level: what the axles lose the tongue takes, and each rating that it presses on is asked again. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { check, note, rating, weight } from '../ratings/index.js';
-import { tongueChecks, type TowingError } from '../towing/index.js';
+import { checkLoad, note, rating, weight } from '../ratings/index.js';
+import { type TowingError, tongueChecks } from '../towing/index.js';
 import { difference, inPounds, sum } from '../trace/index.js';
 import type { AttitudePart } from './attitude.js';
 import type { Spec } from './codec.js';
@@ -38,7 +38,7 @@ export function offLevelHitchPart(
     frontGawr === undefined
       ? []
       : [
-          check(
+          checkLoad(
             rating('tow vehicle front GAWR', inPounds('tow vehicle front GAWR', frontGawr, 'label')),
             weight('tow vehicle front axle', barsOn.front),
             'bars on and off level',

@@ -1,6 +1,6 @@
 /** The pieces of cargo apart: the heaviest of them, and all but one. */
 import type { PlacedItem } from '../load/index.js';
-import { decide, type Decision, inPounds } from '../trace/index.js';
+import { type Decision, decide, inPounds } from '../trace/index.js';
 import type { CargoSpec } from './codec.js';
 
 export interface Piece {

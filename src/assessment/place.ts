@@ -4,19 +4,19 @@ import type { AxleGroup } from '../axles/index.js';
 import {
   type BalanceError,
   type Guideline,
-  heaviestMachine,
   type HeaviestMachine,
+  heaviestMachine,
   type LoadingError,
   type PlacedLimit,
-  placementWindow,
   type PlacementWindow,
+  placementWindow,
   type TrailerForPlacing,
 } from '../load/index.js';
 import { type Bound, note, rating } from '../ratings/index.js';
-import { constant, type Derived, inInches, inPounds, known, named } from '../trace/index.js';
+import { asDerived, constant, type Derived, inInches, inPounds, renamed } from '../trace/index.js';
 import { compare, inch } from '../units/index.js';
-import type { Spec } from './codec.js';
 import { tiresAsRun } from './carry.js';
+import type { Spec } from './codec.js';
 import { emptyPart, open, type Part } from './part.js';
 import { othersPlaced } from './pieces.js';
 import type { Stack } from './stack.js';
@@ -41,7 +41,7 @@ const tongueBounds = ({ trailer: { coupler } }: Spec, { largest }: TowPart): rea
 /** What the axles may carry: by their ratings, and with the tires at the pressure they run. */
 const axleLimits = ({ capacity }: AxleGroup, asRun: Derived<'lb'> | undefined): TrailerForPlacing['axleLimits'] => [
   rating('axle group', capacity),
-  ...(asRun === undefined ? [] : [rating('axle group', asRun, { of: 'tires of the' })]),
+  ...(asRun === undefined ? [] : [rating('axle group', asRun, { part: 'tires of the' })]),
 ];
 
 const barsOff = note(
@@ -90,7 +90,7 @@ export function placePart(
     axleLimits: axleLimits(group, tiresAsRun(stack)),
   };
   const measure = (symbol: string, figure: Derived<'in' | 'ft' | 'mi' | 'mm' | 'cm' | 'm'>): Derived<'in'> =>
-    inInches(symbol, named(symbol, figure));
+    inInches(symbol, renamed(symbol, figure));
   const shape = {
     length: measure(`${machine.name} length`, machine.length as NonNullable<typeof machine.length>),
     balancePoint: measure(
@@ -104,7 +104,7 @@ export function placePart(
   };
   const window = placementWindow(trailer, {
     ...shape,
-    weight: inPounds(`${machine.name} weight`, named(`${machine.name} weight`, known('weight', machine.weight))),
+    weight: inPounds(`${machine.name} weight`, renamed(`${machine.name} weight`, asDerived('weight', machine.weight))),
   });
   if (isLeft(window)) return left({ ...window.left, path: `cargo.${index}` });
   const heaviest = heaviestMachine(trailer, shape);

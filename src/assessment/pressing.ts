@@ -1,5 +1,5 @@
 /** Loads that must press down: where one is below zero, the ball, an axle or a side has left what it stood on, and no rating speaks of that. */
-import { constant, decide, type Decision, type Derived, difference, quotient } from '../trace/index.js';
+import { constant, type Decision, type Derived, decide, difference, quotient } from '../trace/index.js';
 import { lb, ratio } from '../units/index.js';
 import type { AttitudePart } from './attitude.js';
 import type { OffLevelHitch, TowPart } from './tow.js';

@@ -1,6 +1,7 @@
 /** Records that know all their keys: a key nobody knows is reported with the nearest one there is. */
-import * as t from 'io-ts';
+
 import { isLeft } from 'fp-ts/lib/Either.js';
+import * as t from 'io-ts';
 import { editDistance, nearestKeys } from '../units/internal.js';
 
 type Shape = Readonly<Record<string, t.Mixed>>;

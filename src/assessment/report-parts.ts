@@ -1,6 +1,7 @@
 /** The report's sections on the tow vehicle, the machine's place, ramps, tiedowns and published lines. */
-import { findingText, type Finding } from '../rules/index.js';
+
 import { tightest } from '../ratings/index.js';
+import { type Finding, findingText } from '../rules/index.js';
 import {
   inch,
   type Quantity,

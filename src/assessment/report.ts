@@ -2,7 +2,6 @@
 import type { Check, Note } from '../ratings/index.js';
 import { compare, lb, showBrief } from '../units/index.js';
 import type { Assessment } from './assess.js';
-import { attitudeLines, buildLines, gearLines, placeLines, ruleLines, scaleLines, towLines } from './report-parts.js';
 import {
   bare,
   capacityInPrint,
@@ -17,6 +16,7 @@ import {
   usedInPrint,
   width,
 } from './layout.js';
+import { attitudeLines, buildLines, gearLines, placeLines, ruleLines, scaleLines, towLines } from './report-parts.js';
 
 /** The usual cautions; every report ends with them. */
 export const cautions: readonly string[] = [
@@ -82,7 +82,7 @@ function weightLines({ weighed, axleLoads, advice, pressures }: Assessment): rea
     ...(advice
       ? [
           remark(
-            `Tongue is ${advice.stands === 'inside' ? 'inside' : `too ${advice.stands} for`} the guideline of ${shareInPrint(advice.guideline.low.value)} to ${shareInPrint(advice.guideline.high.value)} (${loadInPrint(advice.least.value)} to ${capacityInPrint(advice.most.value)}; ${advice.guideline.source.title}).`,
+            `Tongue is ${advice.verdict === 'inside' ? 'inside' : `too ${advice.verdict} for`} the guideline of ${shareInPrint(advice.guideline.low.value)} to ${shareInPrint(advice.guideline.high.value)} (${loadInPrint(advice.least.value)} to ${capacityInPrint(advice.most.value)}; ${advice.guideline.source.title}).`,
           ),
         ]
       : []),
@@ -93,9 +93,9 @@ function payloadLines({ carry }: Assessment): readonly string[] {
   if (carry === undefined) return [];
   const { payload, claim, share } = carry;
   const shares = [share.low, share.high].map(({ value }) => shareInPrint(value));
-  const names = payload.governed.by.map(({ name }) => name).join(' and ');
+  const names = payload.governed.governing.map(({ name }) => name).join(' and ');
   return [
-    ...payload.governed.bounds.map(({ name, limit }) => entry(`by ${name}`, capacityInPrint(limit.value))),
+    ...payload.governed.limits.map(({ name, limit }) => entry(`by ${name}`, capacityInPrint(limit.value))),
     entry('payload, the least of these', capacityInPrint(payload.most.value), `set by ${names}`),
     remark(
       `Reckoned with ${shares[0] === shares[1] ? shares[0] : `${shares[0]} to ${shares[1]}`} of the gross weight on the tongue.`,

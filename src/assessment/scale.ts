@@ -1,6 +1,6 @@
 /** What the scale tickets of a spec say, beside what was reckoned. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { note, type Note } from '../ratings/index.js';
+import { type Note, note } from '../ratings/index.js';
 import { readScaleTickets, type TicketReading, type TowingError } from '../towing/index.js';
 import { type Derived, difference } from '../trace/index.js';
 import type { Spec } from './codec.js';

@@ -1,10 +1,10 @@
 /** The smallest of several builds that does a job with something in reserve. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import type { TrailerError } from '../errors.js';
-import { compareDecimals } from '../units/internal.js';
-import { type AnyWeight, type Derived, difference, inPounds, known } from '../trace/index.js';
+import { type AnyWeight, asDerived, type Derived, difference, inPounds } from '../trace/index.js';
 import { lb } from '../units/index.js';
-import { assess, type Assessment } from './assess.js';
+import { compareDecimals } from '../units/internal.js';
+import { type Assessment, assess } from './assess.js';
 
 /** What it must carry: a payload, and what is to be left of it. */
 export interface Need {
@@ -81,8 +81,8 @@ export function smallestThatCarries(
   candidates: Readonly<Record<string, unknown>>,
   need: Need,
 ): Either<TrailerError, Smallest> {
-  const wanted = inPounds('payload needed', known('payload needed', need.payload));
-  const reserve = inPounds('reserve', known('reserve', need.reserve ?? lb(0)));
+  const wanted = inPounds('payload needed', asDerived('payload needed', need.payload));
+  const reserve = inPounds('reserve', asDerived('reserve', need.reserve ?? lb(0)));
   const read: Candidate[] = [];
   const failed: { name: string; error: TrailerError }[] = [];
   for (const [name, spec] of Object.entries(candidates)) {

@@ -1,9 +1,9 @@
 /** The running gear of a spec: each axle rated by its weakest part, and the axles as a group. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { type AxleGroup, axleGroup, type AxlesError, type AxleSystem, axleSystem } from '../axles/index.js';
+import { type AxleGroup, type AxleSystem, type AxlesError, axleGroup, axleSystem } from '../axles/index.js';
 import type { Note } from '../ratings/index.js';
 import type { TiresError } from '../tires/index.js';
-import { type Decision, type Derived, inInches, inPounds, named } from '../trace/index.js';
+import { type Decision, type Derived, inInches, inPounds, renamed } from '../trace/index.js';
 import type { AxleSpec, TrailerSpec } from './codec.js';
 import type { MissingFact } from './errors.js';
 import type { NotChecked } from './not-checked.js';
@@ -24,7 +24,7 @@ export interface Stack {
 type Problem = AxlesError | TiresError | MissingFact;
 
 const pounds = (symbol: string, figure: Derived<'lb' | 'kg' | 't'> | undefined): Derived<'lb'> | undefined =>
-  figure === undefined ? undefined : inPounds(symbol, named(symbol, figure));
+  figure === undefined ? undefined : inPounds(symbol, renamed(symbol, figure));
 
 function systemOf(axle: AxleSpec, of: string, tires: RatedTires | undefined): Either<AxlesError, AxleSystem> {
   const { wheels } = axle;
@@ -35,10 +35,10 @@ function systemOf(axle: AxleSpec, of: string, tires: RatedTires | undefined): Ei
       springs: pounds(`${of} springs`, axle.springs),
       hubs: pounds(`${of} hubs`, axle.hubs),
       wheels: wheels && {
-        each: inPounds(`${of} wheel, each`, named(`${of} wheel, each`, wheels.each)),
+        each: inPounds(`${of} wheel, each`, renamed(`${of} wheel, each`, wheels.each)),
         count: wheels.count,
       },
-      tires: tires?.rating && { each: named(`${of} tire, each`, tires.rating.rating), count: tires.spec.count },
+      tires: tires?.rating && { each: renamed(`${of} tire, each`, tires.rating.rating), count: tires.spec.count },
     },
     of,
   );
@@ -92,7 +92,7 @@ export function stackOf(trailer: TrailerSpec): Either<Problem, Stack> {
       : [
           {
             system,
-            at: inInches(`${system.of} position`, named(`${system.of} position`, at)),
+            at: inInches(`${system.label} position`, renamed(`${system.label} position`, at)),
             ...(rate && { rate: rate as Derived<'lb/in'> }),
           },
         ];

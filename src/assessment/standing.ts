@@ -1,8 +1,8 @@
 /** The ways the laden trailer stands - level, off level, with the bars set, both together, each with its heavier side - and what its axles and tires carry in each. */
 import type { TandemSplit, WheelShares } from '../load/index.js';
-import { check, type Check, rating, weight } from '../ratings/index.js';
-import { constant, type Derived, difference, greatestOf, named, product, quotient, sum } from '../trace/index.js';
+import { type Check, checkLoad, rating, weight } from '../ratings/index.js';
 import type { WeightDistribution } from '../towing/index.js';
+import { constant, type Derived, difference, greatestOf, product, quotient, renamed, sum } from '../trace/index.js';
 import { ratio } from '../units/index.js';
 import type { AttitudePart } from './attitude.js';
 import type { Stack } from './stack.js';
@@ -69,7 +69,7 @@ function level(
 
 /** Another way of standing: what it adds to an axle comes onto both sides alike. */
 function changed(how: How, stack: Stack, from: Standing, axles: readonly Derived<'lb'>[]): Standing {
-  const loads = axles.map((load, i) => ({ of: `axle ${i + 1}`, load: named(`axle ${i + 1} load${how}`, load) }));
+  const loads = axles.map((load, i) => ({ of: `axle ${i + 1}`, load: renamed(`axle ${i + 1} load${how}`, load) }));
   const onTires = onTiresOf(stack, loads, how);
   const onHeavierSide = from.onHeavierSide.map((heavier, i) => {
     const [now, before] = [onTires[i], from.onTires[i]];
@@ -84,7 +84,7 @@ function changed(how: How, stack: Stack, from: Standing, axles: readonly Derived
 function together({ group }: Stack, offLevel: TandemSplit, bars: WeightDistribution): readonly Derived<'lb'>[] {
   const added = group?.loads(bars.ontoTrailer) ?? [];
   return added.map((load, i) =>
-    sum(null, [offLevel.loads[i] as Derived<'lb'>, named(`put on axle ${i + 1} by the bars`, load)]),
+    sum(null, [offLevel.loads[i] as Derived<'lb'>, renamed(`put on axle ${i + 1} by the bars`, load)]),
   );
 }
 
@@ -112,13 +112,13 @@ const asItStands =
 
 /** Each axle against its GAWR, or its weakest part when the label gives none. */
 function axleChecks({ systems }: Stack, loads: readonly AxleLoad[]): readonly Check[] {
-  return systems.flatMap(({ gawr, rating: weakest, of }, i) => {
+  return systems.flatMap(({ gawr, rating: weakest, label: of }, i) => {
     const load = loads[i]?.load;
     if (load === undefined) return [];
     return [
       gawr === undefined
-        ? check(rating('weakest part', weakest, { of }), weight('axle load', load))
-        : check(gawr, weight('axle load', load)),
+        ? checkLoad(rating('weakest part', weakest, { part: of }), weight('axle load', load))
+        : checkLoad(gawr, weight('axle load', load)),
     ];
   });
 }
@@ -129,7 +129,7 @@ function tireChecks({ tires }: Stack, onTires: OnTires, side: '' | ' heavier sid
     const [load, limit] = [onTires[i], tire?.asRun ?? tire?.rating?.rating];
     return tire === undefined || load === undefined || limit === undefined
       ? []
-      : [check(rating('tire', limit, { of: `${tire.of}${side}` }), weight('tire load', load))];
+      : [checkLoad(rating('tire', limit, { part: `${tire.of}${side}` }), weight('tire load', load))];
   });
 }
 

@@ -1,16 +1,16 @@
 /** The tires of an axle: what each may carry by its rating, what at the pressure it runs, what pressure its load needs. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { describeError } from '../errors.js';
-import { note, type Note } from '../ratings/index.js';
+import { type Note, note } from '../ratings/index.js';
 import {
   type Service,
   type Tire,
-  tireLoadAsRun,
-  tireLoadRating,
   type TireRating,
   type TiresError,
+  tireLoadAsRun,
+  tireLoadRating,
 } from '../tires/index.js';
-import { converted, type Decision, type Derived, named } from '../trace/index.js';
+import { converted, type Decision, type Derived, renamed } from '../trace/index.js';
 import type { TireSpec } from './codec.js';
 import type { NotChecked } from './not-checked.js';
 
@@ -31,14 +31,14 @@ const isUnreadable = ({ tag }: TiresError): boolean =>
   tag === 'UnreadableDesignation' || tag === 'DualAboveSingle' || tag === 'NotPositive';
 
 const inPsi = (symbol: string, pressure: NonNullable<TireSpec['pressure']>): Derived<'psi'> =>
-  converted(symbol, named(symbol, pressure) as Derived<'kPa'>, 'psi');
+  converted(symbol, renamed(symbol, pressure) as Derived<'kPa'>, 'psi');
 
 /** The sidewall of a spec; its molded figures keep their places in the working. */
 function tireOf({ designation, molded }: TireSpec, of: string): Tire {
   if (molded === undefined) return { designation };
   const { single, dual, pressure } = molded;
   const load = (name: string, figure: Derived<'lb' | 'kg' | 't'>): Derived<'lb'> =>
-    converted(`${of} ${name}`, named(`${of} ${name}`, figure) as Derived<'kg'>, 'lb');
+    converted(`${of} ${name}`, renamed(`${of} ${name}`, figure) as Derived<'kg'>, 'lb');
   return {
     designation,
     molded: {

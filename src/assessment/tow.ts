@@ -1,21 +1,20 @@
 /** The tow side of a spec: the chain of checks, spring bars, the largest trailer, and what it leaves for payload. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import type { LadenLimit } from '../load/index.js';
+import type { AxleGroup } from '../axles/index.js';
+import type { LadenLimit, ShareBand } from '../load/index.js';
 import {
   couplerChecks,
   type HitchedAxleLoads,
-  largestTrailer,
   type LargestTrailer,
-  towChecks,
+  largestTrailer,
   type TowedTrailer,
   type TowingError,
   type TowVehicle,
-  weightDistribution,
+  towChecks,
   type WeightDistribution,
+  weightDistribution,
 } from '../towing/index.js';
-import type { AxleGroup } from '../axles/index.js';
 import { type Derived, quotient } from '../trace/index.js';
-import type { ShareBand } from '../load/index.js';
 import type { Spec } from './codec.js';
 import type { NotChecked } from './not-checked.js';
 import { open, type Part } from './part.js';
@@ -34,7 +33,7 @@ export interface TowPart extends Part {
   readonly combination?: Derived<'lb'>;
   readonly bars?: WeightDistribution;
   /** The part of the tongue load that the bars put back on the trailer axles. */
-  readonly putBack?: Derived<'ratio'>;
+  readonly shareReturnedByBars?: Derived<'ratio'>;
   readonly largest?: LargestTrailer;
   readonly offLevel?: OffLevelHitch;
 }
@@ -114,7 +113,7 @@ export function towPart(
     ...(bars.right &&
       tongue && {
         bars: bars.right,
-        putBack: quotient('share of the tongue load put back by the bars', bars.right.ontoTrailer, tongue),
+        shareReturnedByBars: quotient('share of the tongue load put back by the bars', bars.right.ontoTrailer, tongue),
         checks: [...chain.right.checks, ...bars.right.findings.barsOn.checks],
         notes: [...chain.right.notes, ...bars.right.notes],
         decisions: [...chain.right.decisions, ...bars.right.decisions],

@@ -3,27 +3,27 @@ import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { AxleGroup } from '../axles/index.js';
 import {
   type Balance,
-  balance,
   type BalanceError,
+  balance,
   type CurbWeight,
   type Item,
   type PlacedItem,
 } from '../load/index.js';
-import { note, type Note } from '../ratings/index.js';
 import type { MembersError } from '../members/index.js';
+import { type Note, note } from '../ratings/index.js';
+import { leverScale, type TowingError } from '../towing/index.js';
 import {
   converted,
-  decide,
   type Decision,
   type Derived,
+  decide,
   difference,
   inInches,
   inPounds,
-  named,
   product,
+  renamed,
   sum,
 } from '../trace/index.js';
-import { leverScale, type TowingError } from '../towing/index.js';
 import type { CargoSpec, CurbSpec, Spec } from './codec.js';
 import { builtUp } from './frame.js';
 import type { NotChecked } from './not-checked.js';
@@ -155,16 +155,16 @@ function emptyFrom(curb: CurbSpec | undefined): Either<MembersError | BalanceErr
 
 /** Where a piece of cargo acts: its own place, or its front face plus the balance point behind it. */
 function placed(cargo: CargoSpec): PlacedItem | undefined {
-  const weight = inPounds(`${cargo.name} weight`, named(`${cargo.name} weight`, cargo.weight));
+  const weight = inPounds(`${cargo.name} weight`, renamed(`${cargo.name} weight`, cargo.weight));
   if (cargo.at !== undefined)
     return {
       name: cargo.name,
       weight,
-      at: inInches(`${cargo.name} position`, named(`${cargo.name} position`, cargo.at)),
+      at: inInches(`${cargo.name} position`, renamed(`${cargo.name} position`, cargo.at)),
     };
   if (cargo.front === undefined || cargo.balancePoint === undefined) return undefined;
-  const front = inInches(`${cargo.name} front face`, named(`${cargo.name} front face`, cargo.front));
-  const behind = inInches(`${cargo.name} balance point`, named(`${cargo.name} balance point`, cargo.balancePoint));
+  const front = inInches(`${cargo.name} front face`, renamed(`${cargo.name} front face`, cargo.front));
+  const behind = inInches(`${cargo.name} balance point`, renamed(`${cargo.name} balance point`, cargo.balancePoint));
   return { name: cargo.name, weight, at: sum(`${cargo.name} position`, [front, behind]) };
 }
 
@@ -196,7 +196,7 @@ export function weigh(
   if (empty.curb === undefined) return right(base);
   const weights = [
     empty.curb,
-    ...pieces.map(({ name, weight }) => inPounds(`${name} weight`, named(`${name} weight`, weight))),
+    ...pieces.map(({ name, weight }) => inPounds(`${name} weight`, renamed(`${name} weight`, weight))),
   ];
   const gross = weights.length === 1 ? empty.curb : sum('gross weight', weights);
   const known = { ...base, curb: empty.curb, gross, ...(empty.item && { trailer: empty.item }) };

@@ -1,22 +1,22 @@
 /** Brakes against the axles they sit on. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { bears, capacity, type Check, check, note, type Note, rating, weight } from '../ratings/index.js';
+import { type Check, capacity, checkLoad, checkPart, type Note, note, rating, weight } from '../ratings/index.js';
 import {
   type AnyLength,
   type AnyShare,
   type AnyWeight,
+  asDerived,
   constant,
   converted,
-  decide,
   type Decision,
   type Derived,
+  decide,
   inPounds,
-  known,
-  pressing,
   product,
   quotient,
   statics,
   sum,
+  weightAsForce,
 } from '../trace/index.js';
 import { ratio } from '../units/index.js';
 import type { HardwareError } from './hardware-errors.js';
@@ -57,10 +57,10 @@ interface Pair {
 function pairChecks({ of, gawr, brakes }: Pair): readonly Check[] {
   const half = quotient(`half the GAWR of ${of}`, gawr, constant(ratio(2)));
   return [
-    bears(capacity('brakes', sum(`brakes of ${of}`, brakes), of), rating('GAWR', gawr, { of })),
+    checkPart(capacity('brakes', sum(`brakes of ${of}`, brakes), of), rating('GAWR', gawr, { part: of })),
     ...brakes.map((brake, i) =>
-      check(
-        rating('brake capacity', brake, { of: `${of} ${i === 0 ? 'left' : 'right'}` }),
+      checkLoad(
+        rating('brake capacity', brake, { part: `${of} ${i === 0 ? 'left' : 'right'}` }),
         weight('braked weight', half),
       ),
     ),
@@ -114,7 +114,7 @@ export function brakeCapacity(axles: readonly BrakedAxle[]): Either<HardwareErro
     unbraked,
     decisions: [...positive.right, ...pairs.map(({ alike }) => alike)],
     checks: [
-      check(
+      checkLoad(
         rating('brake capacity', total),
         weight(
           'braked weight',
@@ -155,9 +155,9 @@ export interface BrakeTorqueQuestion {
  */
 export function brakeTorque(question: BrakeTorqueQuestion): Either<HardwareError, Derived<'lbf*ft'>> {
   const braked = inPounds('braked weight', question.braked);
-  const share = converted(null, known('braking share', question.share), 'ratio');
+  const share = converted(null, asDerived('braking share', question.share), 'ratio');
   const count = constant(ratio(Number.isFinite(question.brakes) ? question.brakes : 0), 'number of brakes');
-  const radius = converted(null, known('loaded radius', question.loadedRadius), 'in');
+  const radius = converted(null, asDerived('loaded radius', question.loadedRadius), 'in');
   const positive = allPositive([
     ['braked weight', braked],
     ['braking share', share],
@@ -165,7 +165,7 @@ export function brakeTorque(question: BrakeTorqueQuestion): Either<HardwareError
     ['loaded radius', radius],
   ]);
   if (isLeft(positive)) return positive;
-  const force = product('braking force', pressing(null, braked), share);
+  const force = product('braking force', weightAsForce(null, braked), share);
   return right(
     converted('torque of one brake', quotient(null, product(null, force, radius), count, statics), 'lbf*ft'),
   );

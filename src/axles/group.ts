@@ -1,12 +1,13 @@
 /** Axles that stand together and share a load. How they share it is an argument, never a default. */
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
+import { type Bound, type Note, note } from '../ratings/index.js';
 import {
+  asDerived,
   constant,
   type Decision,
-  decide,
   type Derived,
+  decide,
   type Known,
-  known,
   leastOf,
   type Name,
   product,
@@ -14,7 +15,6 @@ import {
   type Source,
   sum,
 } from '../trace/index.js';
-import { type Bound, note, type Note } from '../ratings/index.js';
 import { quantity, ratio } from '../units/index.js';
 import type { AxlesError } from './errors.js';
 import type { AxleSystem } from './system.js';
@@ -60,7 +60,7 @@ type CapacityFor = AxleGroup['capacityFor'];
 
 /** The same part of every axle, kind by kind. */
 function limitsByPart(axles: readonly StandingAxle[], capacityFor: CapacityFor): readonly Bound[] {
-  const bounds = axles.flatMap(({ system }) => system.governed.bounds);
+  const bounds = axles.flatMap(({ system }) => system.governed.limits);
   const names = [...new Set(bounds.map(({ name }) => name))];
   return names.map((name) => ({
     name,
@@ -96,7 +96,7 @@ function alike(axles: readonly StandingAxle[], notes: readonly Note[]): AxleGrou
     sumOfRatings: one ? (ratings[0] as Derived<'lb'>) : sum('sum of axle ratings', ratings),
     capacityFor,
     loads: (load) =>
-      axles.map(({ system }) => (one ? load : quotient(`${system.of} load`, load, count, sharingSource))),
+      axles.map(({ system }) => (one ? load : quotient(`${system.label} load`, load, count, sharingSource))),
     notes,
     decisions: [],
   };
@@ -126,12 +126,12 @@ function byRate(
     axles,
     at: quotient('axle group position', sum(null, moments), total),
     capacity: capacityFor('axle group capacity', ratings),
-    limits: axles.map(({ system }, i) => ({ name: system.of, limit: whenFull(system.rating, i) })),
+    limits: axles.map(({ system }, i) => ({ name: system.label, limit: whenFull(system.rating, i) })),
     sumOfRatings: sum('sum of axle ratings', ratings),
     capacityFor,
     loads: (load) =>
       axles.map(({ system }, i) =>
-        quotient(`${system.of} load`, product(null, load, shares[i] as Derived<'ratio'>), allShares, sharingSource),
+        quotient(`${system.label} load`, product(null, load, shares[i] as Derived<'ratio'>), allShares, sharingSource),
       ),
     notes: [note('SharedByRate', 'Independent axles share by their spring rates, the trailer standing level.')],
     decisions,
@@ -157,7 +157,7 @@ export function axleGroup(axles: readonly StandingAxle[], sharing: Sharing): Eit
   if (axles.length === 0) return left({ chapter: 'axles', tag: 'NoAxles' });
   if (axles.length === 1 || sharing === 'equalised') return right(alike(axles, []));
   const rates = axles.flatMap(({ rate, system }) =>
-    rate === undefined ? [] : [known(`${system.of} spring rate`, rate)],
+    rate === undefined ? [] : [asDerived(`${system.label} spring rate`, rate)],
   );
   const above = rates.map((rate) => decide(rate, '>', noRate));
   const flat = above.findIndex(({ holds }) => !holds);
@@ -165,7 +165,7 @@ export function axleGroup(axles: readonly StandingAxle[], sharing: Sharing): Eit
     return left({
       chapter: 'axles',
       tag: 'SpringRateNotPositive',
-      of: axles.filter(({ rate }) => rate !== undefined)[flat]?.system.of ?? 'an axle',
+      of: axles.filter(({ rate }) => rate !== undefined)[flat]?.system.label ?? 'an axle',
       rate: (rates[flat] as Derived<'lb/in'>).value,
     });
   if (rates.length === axles.length) return right(byRate(axles, rates, above));

@@ -1,6 +1,6 @@
 /** Guards for brakes and wheels: what must be greater than zero is. */
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
-import { constant, type Decision, decide, type Derived } from '../trace/index.js';
+import { constant, type Decision, type Derived, decide } from '../trace/index.js';
 import { quantity, type Unit } from '../units/index.js';
 import type { HardwareNotAboveZero } from './hardware-errors.js';
 

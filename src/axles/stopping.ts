@@ -2,16 +2,16 @@
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import {
   type AnyWeight,
+  asDerived,
   constant,
   converted,
   type Derived,
   inPounds,
   type Known,
-  known,
-  pressing,
   product,
   quotient,
   type Source,
+  weightAsForce,
 } from '../trace/index.js';
 import { gravity, ratio, type UnitOf } from '../units/index.js';
 import type { HardwareError } from './hardware-errors.js';
@@ -33,7 +33,7 @@ export function deceleration(
   weight: AnyWeight,
 ): Either<HardwareError, Derived<'ft/s2'>> {
   const [held, moved] = [
-    converted(null, known('braking force', force), 'lbf'),
+    converted(null, asDerived('braking force', force), 'lbf'),
     inPounds('weight to be stopped', weight),
   ];
   const positive = allPositive([
@@ -42,7 +42,7 @@ export function deceleration(
   ]);
   if (isLeft(positive)) return positive;
   const standard = converted(null, constant(gravity(1), 'standard gravity'), 'ft/s2');
-  return right(product('deceleration', quotient(null, held, pressing(null, moved)), standard, kinematics));
+  return right(product('deceleration', quotient(null, held, weightAsForce(null, moved)), standard, kinematics));
 }
 
 /**
@@ -61,8 +61,8 @@ export function stoppingDistance(
   slowing: Known<UnitOf<'acceleration'>>,
 ): Either<HardwareError, Derived<'ft'>> {
   const [v, a] = [
-    converted(null, known('speed', speed), 'ft/s'),
-    converted(null, known('deceleration', slowing), 'ft/s2'),
+    converted(null, asDerived('speed', speed), 'ft/s'),
+    converted(null, asDerived('deceleration', slowing), 'ft/s2'),
   ];
   const positive = allPositive([
     ['speed', v],

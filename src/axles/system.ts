@@ -1,25 +1,25 @@
 /** One axle system: beam, springs, hubs, wheels and tires, rated by the weakest of them at the ground. */
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
 import {
-  constant,
-  type Decision,
-  decide,
-  type Derived,
-  type Known,
-  known,
-  product,
-  type Source,
-} from '../trace/index.js';
-import {
   type Bound,
-  bears,
-  capacity,
   type Check,
-  governedBy,
+  capacity,
+  checkPart,
   type Governed,
+  governedBy,
   type Rating,
   rating,
 } from '../ratings/index.js';
+import {
+  asDerived,
+  constant,
+  type Decision,
+  type Derived,
+  decide,
+  type Known,
+  product,
+  type Source,
+} from '../trace/index.js';
 import { lb, ratio } from '../units/index.js';
 import type { AxlesError } from './errors.js';
 
@@ -58,7 +58,7 @@ export interface AxleParts {
 }
 
 export interface AxleSystem {
-  readonly of: string;
+  readonly label: string;
   /** The least of the GAWR (when given) and every part that is given. */
   readonly rating: Derived<'lb'>;
   readonly governed: Governed;
@@ -78,11 +78,11 @@ const nothing = constant(lb(0));
 function bearing(of: string, parts: AxleParts, name: (typeof partNames)[number]): Derived<'lb'> | undefined {
   const part = parts[name];
   if (part === undefined) return undefined;
-  if (!('each' in part)) return known(`${of} ${name}`, part, 'label');
+  if (!('each' in part)) return asDerived(`${of} ${name}`, part, 'label');
   const count = constant(ratio(part.count), undefined);
   return product(
     `${of} ${name}`,
-    known(`${of} each of ${name}`, part.each, 'label'),
+    asDerived(`${of} each of ${name}`, part.each, 'label'),
     count,
     name === 'tires' ? tireSumSource : undefined,
   );
@@ -119,12 +119,12 @@ export function axleSystem(parts: AxleParts, of: string): Either<AxlesError, Axl
   if (parts.gawr === undefined) {
     if (bounds.length === 0) return left({ chapter: 'axles', tag: 'AxleUnknown', of });
     const governed = governedBy(`${of} rating`, bounds);
-    return right({ of, rating: governed.least, governed, checks: [], notGiven, decisions: positive });
+    return right({ label: of, rating: governed.limit, governed, checks: [], notGiven, decisions: positive });
   }
-  const label = known(`${of} GAWR`, parts.gawr, 'label');
-  const above = decide(label, '>', nothing);
-  if (!above.holds) return left({ chapter: 'axles', tag: 'RatingNotPositive', of, part: 'GAWR', rating: label.value });
-  const gawr = rating('GAWR', label, { of, clause: gawrSource });
+  const stated = asDerived(`${of} GAWR`, parts.gawr, 'label');
+  const above = decide(stated, '>', nothing);
+  if (!above.holds) return left({ chapter: 'axles', tag: 'RatingNotPositive', of, part: 'GAWR', rating: stated.value });
+  const gawr = rating('GAWR', stated, { part: of, clause: gawrSource });
   const borne = bounds.map(({ limit }) => decide(gawr.limit, '<=', limit));
   const failed = bounds[borne.findIndex(({ holds }) => !holds)];
   if (failed !== undefined) {
@@ -137,11 +137,13 @@ export function axleSystem(parts: AxleParts, of: string): Either<AxlesError, Axl
       bears: failed.limit.value,
     });
   }
-  const checks = bounds.map(({ name, limit }) => bears(capacity(name as (typeof partNames)[number], limit, of), gawr));
+  const checks = bounds.map(({ name, limit }) =>
+    checkPart(capacity(name as (typeof partNames)[number], limit, of), gawr),
+  );
   const governed = governedBy(`${of} rating`, [{ name: 'GAWR', limit: gawr.limit }, ...bounds]);
   return right({
-    of,
-    rating: governed.least,
+    label: of,
+    rating: governed.limit,
     governed,
     gawr,
     checks,

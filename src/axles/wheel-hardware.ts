@@ -2,21 +2,21 @@
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import {
   type AnyLength,
+  asDerived,
   constant,
   converted,
   type Derived,
-  known,
-  lookedUp,
-  notTabulated,
+  fromTable,
   type NotTabulated,
+  notTabulated,
   quotient,
-  sine,
   type Source,
+  sine,
 } from '../trace/index.js';
-import { nearestKeys } from '../units/internal.js';
 import { degree, quantity, ratio } from '../units/index.js';
+import { nearestKeys } from '../units/internal.js';
 import { hubConventions } from './data/hub-conventions.js';
-import { type TorqueRange, wheelTorque, type WheelTorqueRow } from './data/wheel-torque.js';
+import { type TorqueRange, type WheelTorqueRow, wheelTorque } from './data/wheel-torque.js';
 import type { HardwareError } from './hardware-errors.js';
 import { allPositive } from './hardware-guards.js';
 
@@ -52,8 +52,8 @@ function printed(row: WheelTorqueRow, stage: string, range: TorqueRange): Printe
     source: wheelTorque.source as Source,
   };
   return {
-    low: lookedUp(`${stage} torque, from`, quantity(range[0], 'lbf*ft'), from),
-    high: lookedUp(`${stage} torque, to`, quantity(range[1], 'lbf*ft'), from),
+    low: fromTable(`${stage} torque, from`, quantity(range[0], 'lbf*ft'), from),
+    high: fromTable(`${stage} torque, to`, quantity(range[1], 'lbf*ft'), from),
   };
 }
 
@@ -110,7 +110,7 @@ export function boltCircle(
   betweenNeighbours: AnyLength,
   studs: 4 | 5 | 6 | 8 | 10,
 ): Either<HardwareError, Derived<'in'>> {
-  const chord = converted(null, known('between neighbouring studs', betweenNeighbours), 'in');
+  const chord = converted(null, asDerived('between neighbouring studs', betweenNeighbours), 'in');
   const positive = allPositive([['between neighbouring studs', chord]]);
   if (isLeft(positive)) return positive;
   const halfAngle = quotient('half the angle between studs', constant(degree(180)), constant(ratio(studs)));

@@ -3,9 +3,9 @@ import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import {
   type AnyLength,
   constant,
-  decide,
   type Decision,
   type Derived,
+  decide,
   difference,
   inInches,
   inPounds,
@@ -14,7 +14,7 @@ import {
   statics,
   sum,
 } from '../trace/index.js';
-import { lb, inch } from '../units/index.js';
+import { inch, lb } from '../units/index.js';
 import type { BalanceError } from './errors.js';
 import type { Item } from './item.js';
 

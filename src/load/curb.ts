@@ -2,9 +2,9 @@
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
 import {
   constant,
-  decide,
   type Decision,
   type Derived,
+  decide,
   inInches,
   inPounds,
   product,

@@ -1,22 +1,22 @@
 /** What share of the gross weight the tongue should carry: guidance with a source, never a law. */
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
-import { compareDecimals } from '../units/internal.js';
 import {
   type AnyShare,
+  asDerived,
   constant,
   converted,
-  decide,
   type Decision,
   type Derived,
+  decide,
   difference,
-  known,
   product,
   type Source,
 } from '../trace/index.js';
 import { percent, ratio } from '../units/index.js';
+import { compareDecimals } from '../units/internal.js';
 import type { Balance } from './balance.js';
-import type { ShareOutOfRange } from './errors.js';
 import { tongueGuidance } from './data/tongue-guidance.js';
+import type { ShareOutOfRange } from './errors.js';
 
 /** A band of tongue shares and who says so. The trailer maker's own figure comes first when there is one. */
 export interface Guideline {
@@ -68,8 +68,8 @@ export const guidelineFor = (hitch: 'ball' | 'gooseneck'): Guideline => {
  * @source the one that is given
  */
 export function guideline(low: AnyShare, high: AnyShare, source: Source): Either<ShareOutOfRange, Guideline> {
-  const from = converted('guideline low', known('guideline low', low) as Derived<'%'>, 'ratio');
-  const to = converted('guideline high', known('guideline high', high) as Derived<'%'>, 'ratio');
+  const from = converted('guideline low', asDerived('guideline low', low) as Derived<'%'>, 'ratio');
+  const to = converted('guideline high', asDerived('guideline high', high) as Derived<'%'>, 'ratio');
   const decisions = [decide(from, '>', none), decide(from, '<=', to), decide(to, '<', whole)];
   return decisions.every(({ holds }) => holds)
     ? right({ low: from, high: to, source, decisions })
@@ -84,7 +84,7 @@ export interface TongueAdvice {
   readonly aboveLeast: Derived<'lb'>;
   /** Tongue load below the most: negative when the tongue is heavy. */
   readonly belowMost: Derived<'lb'>;
-  readonly stands: 'inside' | 'light' | 'heavy';
+  readonly verdict: 'inside' | 'light' | 'heavy';
 }
 
 /**
@@ -97,7 +97,7 @@ export interface TongueAdvice {
  * @param balanced from `balance`
  * @param band from `guidelineFor` or `guideline`
  * @returns lb: the ends of the band, how far the tongue load stands from each, and on which side
- * @example tongueAdvice(orThrow(balance([{ name: 'trailer', weight: lb(3200), tongue: lb(480) }, { name: 'machine', weight: lb(9200), at: inch(171) }], { axlesAt: inch(190) })), guidelineFor('ball')).stands // inside
+ * @example tongueAdvice(orThrow(balance([{ name: 'trailer', weight: lb(3200), tongue: lb(480) }, { name: 'machine', weight: lb(9200), at: inch(171) }], { axlesAt: inch(190) })), guidelineFor('ball')).verdict // inside
  * @source the guideline carries its own
  */
 export function tongueAdvice(balanced: Pick<Balance, 'gross' | 'tongue'>, band: Guideline): TongueAdvice {
@@ -115,7 +115,7 @@ export function tongueAdvice(balanced: Pick<Balance, 'gross' | 'tongue'>, band: 
     guideline: band,
     least,
     most,
-    stands,
+    verdict: stands,
     aboveLeast: difference('tongue load above the least', tongue, least),
     belowMost: difference('tongue load below the most', most, tongue),
   };

@@ -1,20 +1,20 @@
 /** How heavy may the machine be and still have a place to stand? */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { compare, inch, lb, quantity } from '../units/index.js';
+import { type Note, note } from '../ratings/index.js';
 import {
-  decide,
   type Decision,
   type Derived,
+  decide,
   difference,
   greatestOf,
   leastOf,
   quotient,
   statics,
 } from '../trace/index.js';
-import { note, type Note } from '../ratings/index.js';
+import { compare, inch, lb, quantity } from '../units/index.js';
 import type { BalanceError } from './errors.js';
-import { fixed } from './loading-guards.js';
 import type { LoadingError } from './loading-errors.js';
+import { fixed } from './loading-guards.js';
 import {
   linesOf,
   type MachineShape,

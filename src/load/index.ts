@@ -8,7 +8,7 @@ export * from './curb.js';
 export * from './errors.js';
 export * from './guideline.js';
 export type { CoupledItem, Item, PlacedItem } from './item.js';
-export * from './payload.js';
 export * from './loading.js';
+export * from './payload.js';
 export { loadTables } from './tables.js';
 export { wordsForLoad } from './words.js';

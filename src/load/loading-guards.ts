@@ -5,8 +5,8 @@
  * that a study knows for which of its variants the recorded working still speaks.
  */
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
-import { quantity, type Quantity, type Unit } from '../units/index.js';
-import { constant, decide, type Decision, type Derived } from '../trace/index.js';
+import { constant, type Decision, type Derived, decide } from '../trace/index.js';
+import { type Quantity, quantity, type Unit } from '../units/index.js';
 import type { LoadingError } from './loading-errors.js';
 
 /** A comparison that must hold, and what is wrong when it does not. */

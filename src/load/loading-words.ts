@@ -1,5 +1,5 @@
 /** The words for what can go wrong in placing, ramps and tiedowns. */
-import { showBrief, type AskedFoundNeeded } from '../units/index.js';
+import { type AskedFoundNeeded, showBrief } from '../units/index.js';
 import type { LoadingError } from './loading-errors.js';
 
 export function wordsForLoading(error: LoadingError): AskedFoundNeeded {

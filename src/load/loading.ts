@@ -1,5 +1,12 @@
 /** Placing a machine, tandems, ramps and tiedowns: everything of the chapter beyond weights and balance. */
+
+export type { ChainGrade, ChainRow } from './data/chain-wll.js';
+export type { Direction, SecurementBasis } from './data/securement-forces.js';
 export * from './heaviest-machine.js';
+export * from './loading-errors.js';
+export * from './machine-balance.js';
+export * from './place-for-tongue.js';
+export * from './placement.js';
 export type {
   MachineShape,
   PlacedLimit,
@@ -7,25 +14,19 @@ export type {
   TongueRatingKind,
   TrailerForPlacing,
 } from './placement-limits.js';
-export * from './loading-errors.js';
-export * from './machine-balance.js';
-export * from './place-for-tongue.js';
-export * from './placement.js';
-export type { EndLimit, Span, SpanEnd } from './span.js';
-export * from './side-to-side.js';
-export * from './tandem.js';
-export * from './yaw.js';
+export { frictionNeeded, type RampAngle, type RampLength, rampAngle, rampLength, type SlopeLoad } from './ramps.js';
 export * from './ramps-capacity.js';
 export * from './ramps-crest.js';
 export * from './ramps-edges.js';
 export * from './ramps-spacing.js';
-export { type Climb, gripNeeded, rampAngle, type RampAngle, rampLength, type RampLength } from './ramps.js';
-export * from './tail-lift.js';
-export type { ChainGrade, ChainRow } from './data/chain-wll.js';
-export type { Direction, SecurementBasis } from './data/securement-forces.js';
 export * from './securement.js';
+export * from './side-to-side.js';
+export type { EndLimit, Span, SpanEnd } from './span.js';
+export * from './tail-lift.js';
+export * from './tandem.js';
+export { type Attachment, type CountVerdict, type Tiedown, type TiedownAnswer, tiedowns } from './tiedowns.js';
 export * from './tiedowns-count.js';
 export { chainLimit, type PrintedWll, unmarkedWireRope, webbingLimit, wireRopeLimit } from './tiedowns-limits.js';
 export * from './tiedowns-needed.js';
 export * from './tiedowns-parts.js';
-export { type Attachment, type CountVerdict, type Tiedown, type TiedownAnswer, tiedowns } from './tiedowns.js';
+export * from './yaw.js';

@@ -12,8 +12,8 @@ import {
   statics,
   sum,
 } from '../trace/index.js';
-import { allHold, mustBeAboveZero, mustNotBeNegative } from './loading-guards.js';
 import type { LoadingError } from './loading-errors.js';
+import { allHold, mustBeAboveZero, mustNotBeNegative } from './loading-guards.js';
 
 export interface MachineBalance {
   readonly weight: Derived<'lb'>;

@@ -1,7 +1,7 @@
 /** What this build may honestly carry, and which limit says so. */
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
-import { constant, type Decision, decide, type Derived, difference, product, quotient, sum } from '../trace/index.js';
-import { type Check, check, type Governed, governedBy, type Rating, weight } from '../ratings/index.js';
+import { type Check, checkLoad, type Governed, governedBy, type Rating, weight } from '../ratings/index.js';
+import { constant, type Decision, type Derived, decide, difference, product, quotient, sum } from '../trace/index.js';
 import { ratio } from '../units/index.js';
 import type { NoLimits, ShareOutOfRange } from './errors.js';
 
@@ -57,7 +57,7 @@ function grossAllowed(
  * @param curb weight of the whole empty trailer, options fitted, in lb: by scale
  * @param share the tongue share it is loaded to, or a band it may fall in
  * @param limits GVWR from the label always; axles, tires, coupler, ball, receiver, tow vehicle when they are known
- * @param putBack k, the part of the tongue load that spring bars put back on the trailer axles: `ontoTrailer / tongue` of `weightDistribution`; without bars left out
+ * @param shareReturnedByBars k, the part of the tongue load that spring bars put back on the trailer axles: `ontoTrailer / tongue` of `weightDistribution`; without bars left out
  * @returns lb, down to the pound in print only; every limit's own answer and the ones that govern. Left `NoLimits`; `ShareOutOfRange` for a share that is not between 0 and 1
  * @example orThrow(payload(lb2450, { low: share15, high: share15 }, [gvwr10000])).most // 7,550 lb
  * @source 49 CFR 567.4(g)(3); NHTSA letters nht75-5.2 and nht76-3.20 (the share on the tow vehicle is part of GVWR)
@@ -66,21 +66,24 @@ export function payload(
   curb: Derived<'lb'>,
   share: ShareBand,
   limits: readonly LadenLimit[],
-  { putBack }: { readonly putBack?: Derived<'ratio'> | undefined } = {},
+  { shareReturnedByBars }: { readonly shareReturnedByBars?: Derived<'ratio'> | undefined } = {},
 ): Either<ShareOutOfRange | NoLimits, Payload> {
   if (limits.length === 0) return left({ chapter: 'load', tag: 'NoLimits' });
   const decisions = [decide(share.low, '>', none), decide(share.low, '<=', share.high), decide(share.high, '<', whole)];
   if (decisions.some(({ holds }) => !holds))
     return left({ chapter: 'load', tag: 'ShareOutOfRange', low: share.low.value, high: share.high.value });
   // The end of the band that is the harder one: the axles carry most at the lower share, the tongue at the higher.
-  const relieved = putBack === undefined ? share.low : product(null, share.low, difference(null, whole, putBack));
+  const relieved =
+    shareReturnedByBars === undefined
+      ? share.low
+      : product(null, share.low, difference(null, whole, shareReturnedByBars));
   const onAxles = difference(null, whole, relieved);
   const bounds = limits.map((limit) => ({
     name: limit.name,
     limit: difference(`payload by ${limit.name}`, grossAllowed(limit, onAxles, share.high), curb),
   }));
   const governed = governedBy('payload', bounds);
-  return right({ most: governed.least, governed, decisions });
+  return right({ most: governed.limit, governed, decisions });
 }
 
 export interface PayloadClaim {
@@ -110,5 +113,5 @@ export function payloadClaim(curb: Derived<'lb'>, share: Derived<'ratio'>, gvwr:
   const onRating = difference('payload on the rating', gvwr.limit, curb);
   const claimed = sum('payload plus tongue load', [onRating, product('tongue load at the rating', gvwr.limit, share)]);
   const gross = sum('gross weight if the claim is loaded', [curb, claimed]);
-  return { claimed, gross, check: check(gvwr, weight('gross', gross)) };
+  return { claimed, gross, check: checkLoad(gvwr, weight('gross', gross)) };
 }

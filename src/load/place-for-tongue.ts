@@ -1,26 +1,26 @@
 /** Where must the machine stand for the tongue share one wants? */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
-import { percent, ratio } from '../units/index.js';
 import {
   type AnyLength,
   type AnyShare,
   type AnyWeight,
+  asDerived,
   converted,
   type Decision,
   type Derived,
   difference,
   inPounds,
-  known,
   product,
   quotient,
   statics,
   sum,
 } from '../trace/index.js';
+import { percent, ratio } from '../units/index.js';
 import { balance } from './balance.js';
 import type { BalanceError } from './errors.js';
 import type { Item } from './item.js';
-import { allHold, between, fixed, mustBeAboveZero } from './loading-guards.js';
 import type { LoadingError } from './loading-errors.js';
+import { allHold, between, fixed, mustBeAboveZero } from './loading-guards.js';
 
 export interface PlaceForTongue {
   /** Balance point behind the coupler. It may lie off the deck, or behind the axles: that is an answer. */
@@ -53,7 +53,7 @@ export function placeForTongueShare(
   if (isLeft(without)) return without;
   const { gross: weight, axlesAt: a, lines } = without.right;
   const load = inPounds('machine weight', machineWeight);
-  const wanted = converted('tongue share wanted', known('tongue share wanted', share), 'ratio');
+  const wanted = converted('tongue share wanted', asDerived('tongue share wanted', share), 'ratio');
   const guarded = allHold([
     mustBeAboveZero('machine weight', load),
     ...between(

@@ -6,27 +6,27 @@
  * moment. The window uses the lines at one weight; the heaviest machine is where two lines cross.
  */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
-import { inch, quantity } from '../units/index.js';
+import type { Bound, Limits, Rating, RatingKind } from '../ratings/index.js';
 import {
   type AnyLength,
   type Decision,
   type Derived,
   difference,
   inInches,
-  named,
   product,
   quotient,
+  renamed,
   type Source,
   statics,
   sum,
 } from '../trace/index.js';
-import type { Bound, Limits, Rating, RatingKind } from '../ratings/index.js';
+import { inch, quantity } from '../units/index.js';
 import { balance } from './balance.js';
 import type { BalanceError } from './errors.js';
 import type { Guideline } from './guideline.js';
 import type { Item } from './item.js';
-import { allHold, between, fixed, inOrder, mustBeAboveZero, mustNotBeNegative } from './loading-guards.js';
 import type { LoadingError } from './loading-errors.js';
+import { allHold, between, fixed, inOrder, mustBeAboveZero, mustNotBeNegative } from './loading-guards.js';
 import type { EndLimit } from './span.js';
 
 /** The rating kinds that limit the tongue load. */
@@ -84,7 +84,7 @@ export interface Lines {
   readonly decisions: readonly Decision[];
 }
 
-const label = ({ rating, of }: Rating<RatingKind>): string => (of === undefined ? rating : `${of} ${rating}`);
+const label = ({ rating, part: of }: Rating<RatingKind>): string => (of === undefined ? rating : `${of} ${rating}`);
 
 function deckLimits(
   front: Derived<'in'>,
@@ -151,7 +151,7 @@ export function linesOf(trailer: TrailerForPlacing, machine: MachineShape): Eith
   const without = balance(trailer.items, { axlesAt: trailer.axlesAt });
   if (isLeft(without)) return without;
   const { axlesAt: a } = without.right;
-  const weight = named('weight without the machine', without.right.gross);
+  const weight = renamed('weight without the machine', without.right.gross);
   const front = inInches('deck front', trailer.deck.front);
   const rear = inInches('deck rear', trailer.deck.rear);
   const length = inInches('machine length', machine.length);

@@ -1,6 +1,6 @@
 /** Where may the machine stand? The interval of places that every limit leaves, or the two limits that leave none. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
-import { compare, showBrief } from '../units/index.js';
+import { type Note, note } from '../ratings/index.js';
 import {
   type AnyWeight,
   type Decision,
@@ -12,17 +12,17 @@ import {
   statics,
   sum,
 } from '../trace/index.js';
-import { note, type Note } from '../ratings/index.js';
+import { compare, showBrief } from '../units/index.js';
 import type { BalanceError } from './errors.js';
-import { allHold, mustBeAboveZero } from './loading-guards.js';
 import type { LoadingError } from './loading-errors.js';
+import { allHold, mustBeAboveZero } from './loading-guards.js';
 import {
   type Lines,
   linesOf,
   type MachineShape,
   madeSure,
-  placed,
   type PlacedLimit,
+  placed,
   type TrailerForPlacing,
 } from './placement-limits.js';
 import { type Span, type SpanEnd, spanOf } from './span.js';
@@ -57,8 +57,8 @@ export interface PlacementWindow extends Span<PlacedLimit> {
   readonly notes: readonly Note[];
 }
 
-/** One sentence that names both sides of an empty window, with the figures. @example conflictOf(orThrow(placementWindow(trailer, { weight: lb(9200), length: inch(120), balancePoint: inch(52), uncertainty: inch(2) }))).length > 0 // true */
-export function conflictOf({ lower, upper }: Span<PlacedLimit>): string {
+/** One sentence that names both sides of an empty window, with the figures. @example conflictText(orThrow(placementWindow(trailer, { weight: lb(9200), length: inch(120), balancePoint: inch(52), uncertainty: inch(2) }))).length > 0 // true */
+export function conflictText({ lower, upper }: Span<PlacedLimit>): string {
   const names = (end: SpanEnd<PlacedLimit>): string => end.setBy.map(({ name }) => name).join(' and ');
   return `${names(lower)} asks for a balance point at ${showBrief(lower.at.value)} or further back, ${names(upper)} for ${showBrief(upper.at.value)} or further forward`;
 }
@@ -71,12 +71,12 @@ function notesOn(
 ): readonly Note[] {
   const ends = (of: Span<PlacedLimit>): readonly Derived<'in'>[] => [of.lower.at, of.upper.at, of.width];
   return [
-    ...(span.empty ? [note('EmptyWindow', `No place meets every limit: ${conflictOf(span)}.`, ends(span))] : []),
+    ...(span.empty ? [note('EmptyWindow', `No place meets every limit: ${conflictText(span)}.`, ends(span))] : []),
     ...(!span.empty && sure.empty
       ? [
           note(
             'WindowWithinUncertainty',
-            `The window is narrower than the balance point is known: ${conflictOf(sure)}. Weigh the machine by its axles.`,
+            `The window is narrower than the balance point is known: ${conflictText(sure)}. Weigh the machine by its axles.`,
             ends(sure),
           ),
         ]

@@ -1,10 +1,10 @@
 /** Are the ramps strong enough, by the basis their rating states? */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { lb } from '../units/index.js';
+import { type Check, checkLoad, type Rating, weight } from '../ratings/index.js';
 import { type AnyWeight, type Decision, greatestOf, inPounds } from '../trace/index.js';
-import { check, type Check, type Rating, weight } from '../ratings/index.js';
-import { allHold, between, fixed, mustBeAboveZero } from './loading-guards.js';
+import { lb } from '../units/index.js';
 import type { LoadingError } from './loading-errors.js';
+import { allHold, between, fixed, mustBeAboveZero } from './loading-guards.js';
 
 /** What the machine weighs, and what each of its axles carries when that is known. */
 export interface MachineOnRamps {
@@ -44,10 +44,10 @@ export function rampCapacity(
   ]);
   if (isLeft(guarded)) return guarded;
   if (rated.rating === 'ramp pair, machine')
-    return right({ check: check(rated, weight('machine weight', whole)), decisions: guarded.right });
+    return right({ check: checkLoad(rated, weight('machine weight', whole)), decisions: guarded.right });
   if (axles.length === 0) return left({ chapter: 'load', tag: 'MachineAxleLoadsMissing', machineWeight: whole.value });
   return right({
-    check: check(rated, weight('machine axle load', greatestOf('heaviest machine axle', axles))),
+    check: checkLoad(rated, weight('machine axle load', greatestOf('heaviest machine axle', axles))),
     decisions: guarded.right,
   });
 }

@@ -1,27 +1,27 @@
 /** Does a wheeled machine hang up where the ramp meets the deck? */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { compare, degree, inch, ratio } from '../units/index.js';
+import { type Note, note } from '../ratings/index.js';
 import {
   type AnyAngle,
   type AnyLength,
   arcTangent,
+  asDerived,
   type Decision,
   type Derived,
   difference,
   inInches,
-  known,
   leastOf,
   product,
   quotient,
-  sine,
   type Source,
+  sine,
   squareRoot,
   sum,
   tangent,
 } from '../trace/index.js';
-import { note, type Note } from '../ratings/index.js';
-import { allHold, between, fixed, mustBeAboveZero, mustNotBeNegative } from './loading-guards.js';
+import { compare, degree, inch, ratio } from '../units/index.js';
 import type { LoadingError } from './loading-errors.js';
+import { allHold, between, fixed, mustBeAboveZero, mustNotBeNegative } from './loading-guards.js';
 import { belowUpright } from './ramps.js';
 
 const geometry: Source = { id: 'crest-geometry', title: 'plane geometry, derived', grade: 'derived' };
@@ -79,7 +79,7 @@ export function edgeRise(
 ): Either<LoadingError, { readonly rise: Derived<'in'>; readonly decisions: readonly Decision[] }> {
   const u = inInches('edge to the one axle', before);
   const v = inInches('edge to the other axle', behind);
-  const angle = known('angle at the edge', turns);
+  const angle = asDerived('angle at the edge', turns);
   const guarded = allHold([
     mustBeAboveZero('edge to the one axle', u),
     mustBeAboveZero('edge to the other axle', v),

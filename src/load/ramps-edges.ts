@@ -1,11 +1,19 @@
 /** Which edges does a machine drive over between ramp and deck, and how sharp is each? */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
-import { type AnyAngle, type AnyLength, decide, type Decision, difference, inInches, known } from '../trace/index.js';
-import { note, type Note } from '../ratings/index.js';
-import { allHold, between, mustBeAboveZero, mustNotBeNegative } from './loading-guards.js';
+import { type Note, note } from '../ratings/index.js';
+import {
+  type AnyAngle,
+  type AnyLength,
+  asDerived,
+  type Decision,
+  decide,
+  difference,
+  inInches,
+} from '../trace/index.js';
 import type { LoadingError } from './loading-errors.js';
-import type { Crest } from './ramps-crest.js';
+import { allHold, between, mustBeAboveZero, mustNotBeNegative } from './loading-guards.js';
 import { belowUpright, flat } from './ramps.js';
+import type { Crest } from './ramps-crest.js';
 
 /** A dovetail: how far it falls from the deck, and how long it is along its surface. */
 export interface Dovetail {
@@ -38,12 +46,12 @@ export function crestsOf(
   dovetail: Dovetail | 'straight deck',
   wheelbase: AnyLength,
 ): Either<LoadingError, Crests> {
-  const whole = known('ramp angle', ramp);
+  const whole = asDerived('ramp angle', ramp);
   const guarded = allHold([mustNotBeNegative('ramp angle', whole), belowUpright('ramp angle', whole)]);
   if (isLeft(guarded)) return guarded;
   if (dovetail === 'straight deck')
     return right({ crests: [{ name: 'deck edge', turns: whole }], decisions: guarded.right, notes: [] });
-  const tail = known('dovetail angle', dovetail.angle);
+  const tail = asDerived('dovetail angle', dovetail.angle);
   const length = inInches('dovetail length', dovetail.length);
   const base = inInches('wheelbase', wheelbase);
   const tailGuarded = allHold([

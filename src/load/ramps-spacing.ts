@@ -1,10 +1,10 @@
 /** How far apart must the ramps stand so that every tire of the machine rides on them? */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { compare, inch, ratio, showBrief } from '../units/index.js';
+import { type Note, note } from '../ratings/index.js';
 import { type AnyLength, type Decision, difference, inInches, product, type Source, sum } from '../trace/index.js';
-import { note, type Note } from '../ratings/index.js';
-import { allHold, fixed, inOrder, mustBeAboveZero, mustNotBeNegative } from './loading-guards.js';
+import { compare, inch, ratio, showBrief } from '../units/index.js';
 import type { LoadingError } from './loading-errors.js';
+import { allHold, fixed, inOrder, mustBeAboveZero, mustNotBeNegative } from './loading-guards.js';
 import { type EndLimit, type Span, spanOf } from './span.js';
 
 const geometry: Source = { id: 'ramp-spacing', title: 'plane geometry, derived', grade: 'derived' };

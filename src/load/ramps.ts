@@ -1,25 +1,25 @@
 /** How steep is the ramp, how long must it be, and will the machine climb it? */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { degree } from '../units/index.js';
 import {
   type AnyAngle,
   type AnyLength,
   type AnyWeight,
   arcSine,
-  decide,
+  asDerived,
   type Decision,
   type Derived,
+  decide,
   inInches,
   inPounds,
-  known,
   product,
   quotient,
   sine,
   statics,
   tangent,
 } from '../trace/index.js';
-import { allHold, between, fixed, type Guard, mustBeAboveZero, mustNotBeNegative } from './loading-guards.js';
+import { degree } from '../units/index.js';
 import type { LoadingError } from './loading-errors.js';
+import { allHold, between, fixed, type Guard, mustBeAboveZero, mustNotBeNegative } from './loading-guards.js';
 
 export const flat = fixed(degree(0));
 export const upright = fixed(degree(90));
@@ -77,7 +77,7 @@ export interface RampLength {
  */
 export function rampLength(height: AnyLength, angle: AnyAngle): Either<LoadingError, RampLength> {
   const h = inInches('deck height', height);
-  const steep = known('ramp angle', angle);
+  const steep = asDerived('ramp angle', angle);
   const guarded = allHold([
     mustNotBeNegative('deck height', h),
     mustBeAboveZero('ramp angle', steep),
@@ -87,7 +87,7 @@ export function rampLength(height: AnyLength, angle: AnyAngle): Either<LoadingEr
   return right({ length: quotient('ramp length', h, sine(null, steep)), decisions: guarded.right });
 }
 
-export interface Climb {
+export interface SlopeLoad {
   /** Friction the tires or tracks must find to stand on the ramp. */
   readonly grip: Derived<'ratio'>;
   /** What pulls the machine down along the ramp; what a winch must hold, without rolling resistance. */
@@ -105,12 +105,12 @@ export interface Climb {
  * @param machineWeight lb
  * @param angle of the ramp, from 0 to below 90 degrees
  * @returns a plain number and lb. Left `MustNotBeNegative`, `OutsideItsRange`
- * @example orThrow(gripNeeded(lb(9200), degree(20))).grip // 0.364
+ * @example orThrow(frictionNeeded(lb(9200), degree(20))).grip // 0.364
  * @source static equilibrium, derived
  */
-export function gripNeeded(machineWeight: AnyWeight, angle: AnyAngle): Either<LoadingError, Climb> {
+export function frictionNeeded(machineWeight: AnyWeight, angle: AnyAngle): Either<LoadingError, SlopeLoad> {
   const load = inPounds('machine weight', machineWeight);
-  const steep = known('ramp angle', angle);
+  const steep = asDerived('ramp angle', angle);
   const guarded = allHold([
     mustNotBeNegative('machine weight', load),
     mustNotBeNegative('ramp angle', steep),

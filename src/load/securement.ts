@@ -1,20 +1,20 @@
 /** Does the securement stand the forces of braking and turning? Two tests, on two strengths, kept apart by type. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
-import { compare, ratio } from '../units/index.js';
+import { type Note, note } from '../ratings/index.js';
 import {
   type AnyWeight,
   type Decision,
   type Derived,
   difference,
+  fromTable,
   inPounds,
-  lookedUp,
   product,
   type Source,
 } from '../trace/index.js';
-import { note, type Note } from '../ratings/index.js';
+import { compare, ratio } from '../units/index.js';
 import { type Direction, type SecurementBasis, securementForces } from './data/securement-forces.js';
-import { allHold, fixed, mustBeAboveZero, mustNotBeNegative } from './loading-guards.js';
 import type { LoadingError } from './loading-errors.js';
+import { allHold, fixed, mustBeAboveZero, mustNotBeNegative } from './loading-guards.js';
 
 const directions = ['forward', 'rearward', 'sideways'] as const satisfies readonly Direction[];
 const downward: Source = { ...securementForces.source, clause: '(b)' };
@@ -71,7 +71,7 @@ export function securementNeed<B extends SecurementBasis>(
   for (const row of securementForces.rows) {
     if (row.basis !== basis) continue;
     const source: Source = { ...securementForces.source, clause: row.clause };
-    const share = lookedUp(`${row.direction} share on ${basis}`, ratio(row.g), {
+    const share = fromTable(`${row.direction} share on ${basis}`, ratio(row.g), {
       table: securementForces.name,
       key: `${basis}, ${row.direction}`,
       source,

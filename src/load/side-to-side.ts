@@ -1,6 +1,6 @@
 /** Does the load sit on the left wheels or on the right? */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { compare, lb, ratio } from '../units/index.js';
+import { type Note, note } from '../ratings/index.js';
 import {
   type AnyLength,
   type AnyWeight,
@@ -14,9 +14,9 @@ import {
   statics,
   sum,
 } from '../trace/index.js';
-import { note, type Note } from '../ratings/index.js';
-import { allHold, fixed, mustBeAboveZero } from './loading-guards.js';
+import { compare, lb, ratio } from '../units/index.js';
 import type { LoadingError } from './loading-errors.js';
+import { allHold, fixed, mustBeAboveZero } from './loading-guards.js';
 
 export interface WheelShares {
   readonly left: Derived<'lb'>;

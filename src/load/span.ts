@@ -1,6 +1,7 @@
 /** An interval that several limits leave: the greatest of the low limits to the least of the high ones. */
-import { compare } from '../units/index.js';
+
 import { type Derived, difference, greatestOf, leastOf } from '../trace/index.js';
+import { compare } from '../units/index.js';
 
 /** A limit on one end, by name, and where it stands. */
 export interface EndLimit {

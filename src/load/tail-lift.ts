@@ -1,12 +1,12 @@
 /** Does the machine on the ramps lift the tongue, and what must hold it? */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
-import { compare, inch, lb, ratio } from '../units/index.js';
+import { type Note, note } from '../ratings/index.js';
 import {
   type AnyLength,
   type AnyWeight,
-  decide,
   type Decision,
   type Derived,
+  decide,
   difference,
   greatestOf,
   inInches,
@@ -17,9 +17,9 @@ import {
   statics,
   sum,
 } from '../trace/index.js';
-import { note, type Note } from '../ratings/index.js';
-import { allHold, fixed, mustBeAboveZero, mustNotBeNegative } from './loading-guards.js';
+import { compare, inch, lb, ratio } from '../units/index.js';
 import type { LoadingError } from './loading-errors.js';
+import { allHold, fixed, mustBeAboveZero, mustNotBeNegative } from './loading-guards.js';
 
 /** The tow vehicle alone, as weighed. Overhang: rear axle to ball; below zero for a gooseneck ahead of the axle. */
 export interface HoldingTruck {

@@ -1,24 +1,24 @@
 /** How do the axles of one trailer share their load? Equalised axles always alike; independent ones by their springs. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { compare, inch, lb } from '../units/index.js';
+import { type Note, note } from '../ratings/index.js';
 import {
   type AnyLength,
   type AnyWeight,
+  asDerived,
   type Decision,
   type Derived,
   difference,
   inInches,
   inPounds,
   type Known,
-  known,
   product,
   quotient,
   statics,
   sum,
 } from '../trace/index.js';
-import { note, type Note } from '../ratings/index.js';
-import { allHold, mustBeAboveZero, wholeCount } from './loading-guards.js';
+import { compare, inch, lb } from '../units/index.js';
 import type { LoadingError } from './loading-errors.js';
+import { allHold, mustBeAboveZero, wholeCount } from './loading-guards.js';
 
 /** Rockers or walking beams between the springs: loads stay alike whatever the attitude. */
 export interface Equalised {
@@ -35,7 +35,7 @@ export interface UnequalRockers {
 
 /** Independent axles of one kind on a trailer that stands level: no rates needed for one or two. */
 export interface IndependentLevel {
-  readonly suspension: 'independent, level, alike';
+  readonly suspension: 'independent, level';
   readonly axles: number;
 }
 
@@ -82,7 +82,7 @@ export function tandemSplit(axleLoad: AnyWeight, suspension: Suspension): Either
       return alike(load, suspension.axles, [
         note('FreeRockers', 'Holds while the rockers move freely; brake torque and a bound rocker shift load.'),
       ]);
-    case 'independent, level, alike':
+    case 'independent, level':
       return suspension.axles > 2
         ? left({ chapter: 'load', tag: 'SpringRatesMissing', axles: suspension.axles })
         : alike(load, suspension.axles, [
@@ -127,7 +127,7 @@ function bySprings(
   const rise = inInches('ball above level', ballAboveLevel);
   const sprung = axles.map(({ at, rate }, i) => ({
     a: inInches(`place of axle ${i + 1}`, at),
-    k: known(`spring rate of axle ${i + 1}`, rate),
+    k: asDerived(`spring rate of axle ${i + 1}`, rate),
   }));
   const guarded = allHold(
     sprung.flatMap(({ a, k }, i) => [

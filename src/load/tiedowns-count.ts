@@ -1,13 +1,13 @@
 /** How many tiedowns does the rule ask for, whatever their strength? Every reading of the rule is kept. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { foot, lb, ratio } from '../units/index.js';
+import { type Note, note } from '../ratings/index.js';
 import {
   type AnyLength,
   type AnyWeight,
   constant,
-  decide,
   type Decision,
   type Derived,
+  decide,
   difference,
   greatestOf,
   inFeet,
@@ -17,9 +17,9 @@ import {
   type Source,
   sum,
 } from '../trace/index.js';
-import { note, type Note } from '../ratings/index.js';
-import { allHold, fixed, mustBeAboveZero } from './loading-guards.js';
+import { foot, lb, ratio } from '../units/index.js';
 import type { LoadingError } from './loading-errors.js';
+import { allHold, fixed, mustBeAboveZero } from './loading-guards.js';
 
 /** Which section of the rules the article is tied by: the carrier's choice below 10,000 lb, so it is an argument. */
 export type SecurementSection = 'general' | 'heavy equipment' | 'light vehicle';

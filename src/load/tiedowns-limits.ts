@@ -1,18 +1,18 @@
 /** What do the printed tables say a chain, a strap or a rope may pull at work? */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
-import { kg, lb, ratio } from '../units/index.js';
 import {
   type AnyWeight,
   type Derived,
   findRow,
+  fromTable,
   inPounds,
-  lookedUp,
   type NotTabulated,
   product,
   type Source,
   type Table,
 } from '../trace/index.js';
-import { chainWll, type ChainGrade } from './data/chain-wll.js';
+import { kg, lb, ratio } from '../units/index.js';
+import { type ChainGrade, chainWll } from './data/chain-wll.js';
 import { webbingWll } from './data/webbing-wll.js';
 import { wireRopeWll } from './data/wire-rope-wll.js';
 import { fixed } from './loading-guards.js';
@@ -55,8 +55,8 @@ function printedIn<Row extends { readonly lb: string; readonly kg: string }>(
   if (isLeft(row)) return row;
   const from = { table: table.name, key, source: table.source };
   return right({
-    lb: lookedUp(`working load limit of ${what}`, lb(row.right.lb), from),
-    kg: lookedUp(`working load limit of ${what}, kg`, kg(row.right.kg), from),
+    lb: fromTable(`working load limit of ${what}`, lb(row.right.lb), from),
+    kg: fromTable(`working load limit of ${what}, kg`, kg(row.right.kg), from),
   });
 }
 

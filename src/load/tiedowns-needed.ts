@@ -1,28 +1,28 @@
 /** How many of these tiedowns, or which size of so many? */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
-import { lb, ratio } from '../units/index.js';
+import type { Note } from '../ratings/index.js';
 import {
-  decide,
   type Decision,
   type Derived,
+  decide,
+  fromTable,
   greatestOf,
   inPounds,
-  lookedUp,
   product,
   quotient,
   roundedUp,
 } from '../trace/index.js';
-import type { Note } from '../ratings/index.js';
-import { chainWll, type ChainGrade } from './data/chain-wll.js';
+import { lb, ratio } from '../units/index.js';
+import { type ChainGrade, chainWll } from './data/chain-wll.js';
 import { webbingWll } from './data/webbing-wll.js';
 import { wireRopeWll } from './data/wire-rope-wll.js';
-import { allHold, mustBeAboveZero, wholeCount } from './loading-guards.js';
 import type { LoadingError } from './loading-errors.js';
+import { allHold, mustBeAboveZero, wholeCount } from './loading-guards.js';
 import {
   type Attachment,
+  type CountVerdict,
   carrierNote,
   countedOf,
-  type CountVerdict,
   judgeCounts,
   neededFor,
   overall,
@@ -112,7 +112,7 @@ function rowsOf(gear: Gear): readonly { readonly size: string; readonly wll: Der
   const what = gear.part === 'chain' ? `grade ${gear.grade} chain` : gear.part;
   return rows.map(({ inches, lb: printed }) => ({
     size: inches,
-    wll: lookedUp(`working load limit of ${inches} in ${what}`, lb(printed), {
+    wll: fromTable(`working load limit of ${inches} in ${what}`, lb(printed), {
       table: table.name,
       key: `${inches} in ${what}`,
       source: table.source,

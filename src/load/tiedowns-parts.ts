@@ -1,12 +1,12 @@
 /** What may this tiedown pull at work? Its weakest part says, by its marking or by the printed table. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { compare } from '../units/index.js';
+import { type Note, note } from '../ratings/index.js';
 import { type AnyWeight, type Decision, type Derived, inPounds, leastOf, type NotTabulated } from '../trace/index.js';
-import { note, type Note } from '../ratings/index.js';
+import { compare } from '../units/index.js';
 import type { ChainGrade } from './data/chain-wll.js';
-import { allHold, mustBeAboveZero } from './loading-guards.js';
 import type { LoadingError } from './loading-errors.js';
-import { chainLimit, plainSize, type PrintedWll, webbingLimit, wireRopeLimit } from './tiedowns-limits.js';
+import { allHold, mustBeAboveZero } from './loading-guards.js';
+import { chainLimit, type PrintedWll, plainSize, webbingLimit, wireRopeLimit } from './tiedowns-limits.js';
 
 /** Chain of a nominal size (`'3/8'`) and grade; unmarked chain counts as grade 30. A marked limit outranks the table. */
 export interface ChainPart {

@@ -1,6 +1,6 @@
 /** Are these tiedowns enough? */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
-import { compare, lb, ratio } from '../units/index.js';
+import { type Note, note } from '../ratings/index.js';
 import {
   type AnyWeight,
   constant,
@@ -12,9 +12,9 @@ import {
   type Source,
   sum,
 } from '../trace/index.js';
-import { note, type Note } from '../ratings/index.js';
-import { allHold, fixed, mustBeAboveZero } from './loading-guards.js';
+import { compare, lb, ratio } from '../units/index.js';
 import type { LoadingError } from './loading-errors.js';
+import { allHold, fixed, mustBeAboveZero } from './loading-guards.js';
 import { type CountReading, type TiedArticle, tiedownCount } from './tiedowns-count.js';
 
 /**

@@ -1,5 +1,5 @@
 /** The words for what can go wrong with weights and balance. */
-import { show, showBrief, type AskedFoundNeeded } from '../units/index.js';
+import { type AskedFoundNeeded, show, showBrief } from '../units/index.js';
 import type { LoadError } from './errors.js';
 import { wordsForLoading } from './loading-words.js';
 

@@ -1,6 +1,6 @@
 /** How widely is the load spread along the trailer? A way to compare layouts, and nothing more. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { ratio } from '../units/index.js';
+import { type Note, note } from '../ratings/index.js';
 import {
   type AnyLength,
   type AnyWeight,
@@ -16,9 +16,9 @@ import {
   statics,
   sum,
 } from '../trace/index.js';
-import { note, type Note } from '../ratings/index.js';
-import { allHold, fixed, mustBeAboveZero, mustNotBeNegative } from './loading-guards.js';
+import { ratio } from '../units/index.js';
 import type { LoadingError } from './loading-errors.js';
+import { allHold, fixed, mustBeAboveZero, mustNotBeNegative } from './loading-guards.js';
 
 /** A weight with its place and how long it is along the trailer. */
 export interface SpreadItem {

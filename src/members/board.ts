@@ -6,8 +6,8 @@ import {
   converted,
   type Derived,
   findRow,
+  fromTable,
   inInches,
-  lookedUp,
   product,
   quotient,
 } from '../trace/index.js';
@@ -53,8 +53,8 @@ function dressed(size: BoardSize): Either<MembersError, Dressed> {
   const from = { table: lumberSizes.name, key: nominal, source: lumberSizes.source };
   return right({
     name: `${nominal} board`,
-    thickness: lookedUp(`${nominal} thickness`, inch(thickness), from),
-    width: lookedUp(`${nominal} width`, inch(width), from),
+    thickness: fromTable(`${nominal} thickness`, inch(thickness), from),
+    width: fromTable(`${nominal} width`, inch(width), from),
   });
 }
 
@@ -100,10 +100,10 @@ export function board(size: BoardSize, wood: Wood): Either<MembersError, Board> 
  *
  * @param thickness and @param width by calipers, any unit; @param density `steelDensity` and the like
  * @returns lb/ft; Left `FigureTooSmall`
- * @example bar(inch('0.25'), inch(3), steelDensity) // Right 2.552 lb/ft
+ * @example flatBar(inch('0.25'), inch(3), steelDensity) // Right 2.552 lb/ft
  * @source geometry, derived
  */
-export function bar(thickness: AnyLength, width: AnyLength, density: AnyDensity): Either<MembersError, Member> {
+export function flatBar(thickness: AnyLength, width: AnyLength, density: AnyDensity): Either<MembersError, Member> {
   const [t, b, perCubicFoot] = [
     inInches('bar thickness', thickness),
     inInches('bar width', width),

@@ -1,5 +1,5 @@
 /** Two sections side by side: what is saved in weight and what is given up in strength. */
-import { constant, type Decision, decide, type Derived, product, quotient } from '../trace/index.js';
+import { constant, type Decision, type Derived, decide, product, quotient } from '../trace/index.js';
 import { ratio, showBrief } from '../units/index.js';
 import { number } from './constants.js';
 import type { Member } from './member.js';

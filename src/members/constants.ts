@@ -1,5 +1,5 @@
 /** Numbers that belong to the formulas of this chapter, and the densities that have a name and a source. */
-import { constant, type Derived, fromMemory, lookedUp, quotient, type Source } from '../trace/index.js';
+import { constant, type Derived, fromMemory, fromTable, quotient, type Source } from '../trace/index.js';
 import { lbPerFt3, quantity, ratio } from '../units/index.js';
 
 /** The ratio of a circle's circumference to its diameter, to the digits this library carries. */
@@ -16,21 +16,21 @@ const steelSource: Source = {
 };
 
 /** Carbon steel, 490 lb/ft3: the density behind printed weights of shapes and plate. */
-export const steelDensity: Derived<'lb/ft3'> = lookedUp('steel density', lbPerFt3(490), {
+export const steelDensity: Derived<'lb/ft3'> = fromTable('steel density', lbPerFt3(490), {
   table: 'densities',
   key: 'steel',
   source: steelSource,
 });
 
 /** Carbon steel at the other figure in use, 40.8 lb/ft2 per inch of thickness: 0.08 % less. */
-export const steelDensityOf40_8: Derived<'lb/ft3'> = lookedUp('steel density', lbPerFt3('489.6'), {
+export const steelDensityByPlate: Derived<'lb/ft3'> = fromTable('steel density', lbPerFt3('489.6'), {
   table: 'densities',
   key: 'steel at 40.8 lb/ft2 per inch',
   source: { id: 'plate-40-8', title: 'plate tables at 40.8 lb/ft2 per inch', grade: 'C' },
 });
 
 /** Structural aluminium, 0.098 lb/in3: the mean of weight over area in published shapes, which run from 1.167 to 1.184 lb/ft per in2. */
-export const aluminiumDensity: Derived<'lb/in3'> = lookedUp('aluminium density', quantity('0.098', 'lb/in3'), {
+export const aluminiumDensity: Derived<'lb/in3'> = fromTable('aluminium density', quantity('0.098', 'lb/in3'), {
   table: 'densities',
   key: 'aluminium',
   source: { id: 'aluminium-shapes', title: 'weight over area of published aluminium shapes, mean', grade: 'derived' },

@@ -4,15 +4,15 @@ import {
   type AnyAreaWeight,
   type AnyLength,
   type AnyWeight,
+  asDerived,
   converted,
-  decide,
   type Decision,
   type Derived,
+  decide,
   difference,
   inFeet,
   inPounds,
   type Known,
-  known,
   product,
   quotient,
   sum,
@@ -60,7 +60,7 @@ export function weightPerFootOfDeck(growth: DeckGrowth): Either<MembersError, Gr
   };
   const parts: (() => { readonly name: string; readonly perFoot: Derived<'lb/ft'> })[] = [];
   for (const { name, member, count } of growth.rails) {
-    const pieces = above(`number of ${name}`, known(`number of ${name}`, count));
+    const pieces = above(`number of ${name}`, asDerived(`number of ${name}`, count));
     parts.push(() => ({ name, perFoot: product(`${name} per foot of deck`, member.weightPerFoot, pieces) }));
   }
   for (const { name, member, length, spacing } of growth.crossmembers) {
@@ -135,7 +135,11 @@ export function payloadByLength(design: LengthsOfOneDesign): Either<MembersError
     return left({ chapter: 'members', tag: 'NothingListed', what: 'lengths to compare' });
   const [gvwr, base] = [inPounds('GVWR', design.gvwr), inPounds('empty weight at the base length', design.baseWeight)];
   const baseLength = inFeet('base length', design.baseLength);
-  const perFoot = converted('growth per foot', known('growth per foot', design.perFoot) as Derived<'kg/m'>, 'lb/ft');
+  const perFoot = converted(
+    'growth per foot',
+    asDerived('growth per foot', design.perFoot) as Derived<'kg/m'>,
+    'lb/ft',
+  );
   const lengths = design.lengths.map((length) => inFeet('length', length));
   const tested = met([
     aboveZero('GVWR', gvwr),

@@ -4,7 +4,7 @@ import { type AnyAreaWeight, type AnyLength, converted, inInches, product, quoti
 import { number } from './constants.js';
 import type { MembersError } from './errors.js';
 import { aboveZero, inPoundsPerSquareFoot, met } from './figures.js';
-import { weighAll, type WeightList } from './frame-weight.js';
+import { type WeightList, weighAll } from './frame-weight.js';
 
 /** One area of deck: the main deck, a beavertail, a wheel-well filler. */
 export interface DeckArea {

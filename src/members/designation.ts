@@ -1,6 +1,6 @@
 /** Designations as people type them: `C5x6.7`, `c 5 X 6.7`, `HSS 3x2x3/16`, `L 2-1/2 x 2 x 1/4`, `2" sch 40 pipe`. */
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
-import { quantity, type Quantity } from '../units/index.js';
+import { type Quantity, quantity } from '../units/index.js';
 import { Decimal } from '../units/internal.js';
 import type { UnreadableDesignation } from './errors.js';
 
@@ -62,10 +62,10 @@ const figuresAfter = { C: [2], MC: [2], W: [2], S: [2], M: [2], L: [3], HSS: [2,
  *
  * @param text letters, then figures parted by x; fractions as 3/16 or 2-1/2; pipe by nominal size and weight class or schedule
  * @returns Left `UnreadableDesignation` when the text is not one
- * @example readDesignation('c 5 X 6.7') // Right letters C, figures 5 and 6.7
+ * @example readSectionName('c 5 X 6.7') // Right letters C, figures 5 and 6.7
  * @source common practice, no source
  */
-export function readDesignation(text: string): Either<UnreadableDesignation, ReadDesignation> {
+export function readSectionName(text: string): Either<UnreadableDesignation, ReadDesignation> {
   if (text.length > 60) return unreadable(text);
   const plain = plainSpelling(text);
   if (plain.includes('PIPE')) {

@@ -3,20 +3,20 @@ import { type Either, left, right } from 'fp-ts/lib/Either.js';
 import {
   type AnyAreaWeight,
   type AnyDensity,
+  asDerived,
   type Comparison,
   constant,
   converted,
   type Decision,
-  decide,
   type Derived,
-  known,
+  decide,
 } from '../trace/index.js';
 import { type AnyQuantity, inch, quantity, type Unit } from '../units/index.js';
 import type { MembersError } from './errors.js';
 
 /** A density as a figure in lb/ft3, the conversion recorded. */
 export const inPoundsPerCubicFoot = (symbol: string, density: AnyDensity): Derived<'lb/ft3'> =>
-  converted(symbol, known(symbol, density) as Derived<'lb/in3'>, 'lb/ft3');
+  converted(symbol, asDerived(symbol, density) as Derived<'lb/in3'>, 'lb/ft3');
 
 /** One thing that must hold before a figure is used: the decision, and the error when it does not hold. */
 export interface Demand {
@@ -84,7 +84,7 @@ export function met(demands: readonly Demand[]): Either<MembersError, readonly D
 
 /** A weight per area as a figure in lb/ft2, the conversion recorded. */
 export const inPoundsPerSquareFoot = (symbol: string, weight: AnyAreaWeight): Derived<'lb/ft2'> =>
-  converted(symbol, known(symbol, weight) as Derived<'kg/m2'>, 'lb/ft2');
+  converted(symbol, asDerived(symbol, weight) as Derived<'kg/m2'>, 'lb/ft2');
 
 const [thinnest, longest] = [constant(inch('0.0001')), constant(inch(100_000))];
 

@@ -1,14 +1,14 @@
 /** The weight of a frame from its cut list, line by line, each with its place. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import {
+  asDerived,
   constant,
   converted,
-  decide,
   type Decision,
   type Derived,
+  decide,
   inInches,
   inPounds,
-  known,
   product,
   quotient,
   rounded,
@@ -107,7 +107,7 @@ function weigh(line: CutLine): Either<MembersError, Weighed> {
   }
   const length = inInches(`${name} length`, line.length);
   if ('spacing' in line) return weighSpaced(line, length);
-  const count = known(`number of ${name}`, line.count);
+  const count = asDerived(`number of ${name}`, line.count);
   const tested = met([
     aboveZero(`${name} length`, length),
     aboveZero(`number of ${name}`, count),

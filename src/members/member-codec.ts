@@ -1,16 +1,16 @@
 /** Members as they stand in JSON. */
 import { type Either, isLeft } from 'fp-ts/lib/Either.js';
 import * as t from 'io-ts';
-import { bar, type Board, board, roundBar } from './board.js';
+import { type Board, board, flatBar, roundBar } from './board.js';
 import type { MembersError } from './errors.js';
 import { at, closed, decodeAt, measure, onlyKey, placed, under } from './measure-codec.js';
 import { type Member, statedMember } from './member.js';
-import { section } from './section.js';
+import { publishedSection } from './section.js';
 import { sectionProperties } from './section-properties.js';
 import { readMaterial, readWood } from './wood-codec.js';
 
 const length = measure('length');
-const flatBar = closed('a flat bar', { thickness: length, width: length, material: t.unknown });
+const barParts = closed('a flat bar', { thickness: length, width: length, material: t.unknown });
 const round = closed('a round bar', { diameter: length, material: t.unknown });
 const formed = closed('a formed channel', {
   depth: length,
@@ -24,7 +24,7 @@ const own = closed('a member of its own weight', { name: t.string, weightPerFoot
 
 /** A member: a designation as text, or a record with one of `flatBar`, `roundBar`, `formedChannel`, `board`, `own`. @example readMember('C5X6.7', 'frame.0.member') // Right 6.7 lb/ft */
 export function readMember(input: unknown, path: string): Either<MembersError, Member> {
-  if (typeof input === 'string') return at(path, section(input));
+  if (typeof input === 'string') return at(path, publishedSection(input));
   const chosen = onlyKey(input, ['flatBar', 'roundBar', 'formedChannel', 'board', 'own'], path);
   if (isLeft(chosen)) return chosen;
   const { kind, inside, path: here } = chosen.right;
@@ -32,14 +32,14 @@ export function readMember(input: unknown, path: string): Either<MembersError, M
     placed(symbol, written, under(here, key));
   switch (kind) {
     case 'flatBar': {
-      const read = decodeAt(flatBar, inside, here);
+      const read = decodeAt(barParts, inside, here);
       if (isLeft(read)) return read;
       const material = readMaterial(read.right.material, under(here, 'material'));
       return isLeft(material)
         ? material
         : at(
             here,
-            bar(
+            flatBar(
               figure('bar thickness', 'thickness', read.right.thickness),
               figure('bar width', 'width', read.right.width),
               material.right,

@@ -1,6 +1,6 @@
 /** Whatever is cut to length and weighs something per foot. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
-import { converted, type Derived, type Known, known } from '../trace/index.js';
+import { asDerived, converted, type Derived, type Known } from '../trace/index.js';
 import type { UnitOf } from '../units/index.js';
 import type { MembersError } from './errors.js';
 import { aboveZero, met } from './figures.js';
@@ -38,7 +38,7 @@ export const weightPerFoot = (member: Member): Derived<'lb/ft'> => member.weight
  */
 export function statedMember(name: string, weight: Known<UnitOf<'weight per length'>>): Either<MembersError, Member> {
   const symbol = `${name} weight per foot`;
-  const perFoot = converted(symbol, known(symbol, weight) as Derived<'kg/m'>, 'lb/ft');
+  const perFoot = converted(symbol, asDerived(symbol, weight) as Derived<'kg/m'>, 'lb/ft');
   const tested = met([aboveZero(symbol, perFoot)]);
   return isLeft(tested) ? tested : right({ designation: name, weightPerFoot: perFoot });
 }

@@ -1,13 +1,13 @@
 /** The outline behind a published section, where one is known that comes close to its printed figures. */
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
-import { type Derived, difference, lookedUp, product, sum } from '../trace/index.js';
+import { type Derived, difference, fromTable, product, sum } from '../trace/index.js';
 import { inch } from '../units/index.js';
 import { number, standardTaper } from './constants.js';
 import { leastWebs } from './data/least-webs.js';
 import type { MembersError } from './errors.js';
 import type { Outline } from './outline.js';
 import type { BeamRow, ChannelRow } from './rows.js';
-import { dimension, type Section } from './section.js';
+import { type Section, sectionDimension } from './section.js';
 
 const withoutOutline = (designation: string, why: string): Either<MembersError, never> =>
   left({ chapter: 'members', tag: 'NoOutline', designation, why });
@@ -23,17 +23,17 @@ function tapered(
     kind,
     name: of.designation,
     slope: standardTaper,
-    depth: dimension(of, 'depth', row.depth),
-    flangeWidth: dimension(of, 'flange width', row.flangeWidth),
-    web: dimension(of, 'web', row.web),
-    flange: dimension(of, 'flange', row.flange),
+    depth: sectionDimension(of, 'depth', row.depth),
+    flangeWidth: sectionDimension(of, 'flange width', row.flangeWidth),
+    web: sectionDimension(of, 'web', row.web),
+    flange: sectionDimension(of, 'flange', row.flange),
     rootRadius: sum('root radius', [leastWeb, inchesOf('0.10')]),
     toeRadius: product('toe radius', number('0.6'), leastWeb),
   };
 }
 
 const inchesOf = (digits: string): Derived<'in'> =>
-  lookedUp('root allowance', inch(digits), { table: leastWebs.name, key: 'rule', source: leastWebs.source });
+  fromTable('root allowance', inch(digits), { table: leastWebs.name, key: 'rule', source: leastWebs.source });
 
 function channelOutline(of: Section, row: ChannelRow): Either<MembersError, Outline> {
   const found = leastWebs.rows.find(({ depth }) => depth === row.depth);
@@ -44,7 +44,7 @@ function channelOutline(of: Section, row: ChannelRow): Either<MembersError, Outl
       of,
       row,
       'tapered channel',
-      lookedUp('least web', inch(found.web), {
+      fromTable('least web', inch(found.web), {
         table: leastWebs.name,
         key: `${found.depth} in`,
         source: leastWebs.source,
@@ -54,17 +54,17 @@ function channelOutline(of: Section, row: ChannelRow): Either<MembersError, Outl
 }
 
 function beamOutline(of: Section, row: BeamRow): Either<MembersError, Outline> {
-  const flange = dimension(of, 'flange', row.flange);
+  const flange = sectionDimension(of, 'flange', row.flange);
   if (row.shape === 'M') return withoutOutline(of.designation, 'dimensions that miss its published area by up to 9 %');
-  if (row.shape === 'S') return right(tapered(of, row, 'tapered beam', dimension(of, 'web', row.web)));
+  if (row.shape === 'S') return right(tapered(of, row, 'tapered beam', sectionDimension(of, 'web', row.web)));
   return right({
     kind: 'parallel beam',
     name: of.designation,
     flange,
-    depth: dimension(of, 'depth', row.depth),
-    flangeWidth: dimension(of, 'flange width', row.flangeWidth),
-    web: dimension(of, 'web', row.web),
-    rootRadius: difference('root radius', dimension(of, 'k', row.k), flange),
+    depth: sectionDimension(of, 'depth', row.depth),
+    flangeWidth: sectionDimension(of, 'flange width', row.flangeWidth),
+    web: sectionDimension(of, 'web', row.web),
+    rootRadius: difference('root radius', sectionDimension(of, 'k', row.k), flange),
   });
 }
 
@@ -96,30 +96,30 @@ export function outlineOf(of: Section): Either<MembersError, Outline> {
       return right({
         kind: 'angle',
         name: of.designation,
-        uprightLeg: dimension(of, 'long leg', row.longLeg),
-        flatLeg: dimension(of, 'short leg', row.shortLeg),
-        thickness: dimension(of, 'thickness', row.thickness),
+        uprightLeg: sectionDimension(of, 'long leg', row.longLeg),
+        flatLeg: sectionDimension(of, 'short leg', row.shortLeg),
+        thickness: sectionDimension(of, 'thickness', row.thickness),
       });
     case 'HSS':
     case 'PIPE': {
       const [wall, properties] = [
-        dimension(of, 'nominal wall', row.wall),
-        { designWall: dimension(of, 'design wall', row.designWall) },
+        sectionDimension(of, 'nominal wall', row.wall),
+        { designWall: sectionDimension(of, 'design wall', row.designWall) },
       ];
       return right(
         'outside' in row
           ? {
               kind: 'round tube',
               name: of.designation,
-              outside: dimension(of, 'outside diameter', row.outside),
+              outside: sectionDimension(of, 'outside diameter', row.outside),
               wall,
               properties,
             }
           : {
               kind: 'rectangular tube',
               name: of.designation,
-              height: dimension(of, 'height', row.height),
-              width: dimension(of, 'width', row.width),
+              height: sectionDimension(of, 'height', row.height),
+              width: sectionDimension(of, 'width', row.width),
               wall,
               properties,
               outsideRadius: 'twice the wall',

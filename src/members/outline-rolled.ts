@@ -1,5 +1,5 @@
 /** Rolled outlines in parts: tapered and parallel flanges, channels and beams. */
-import { type Derived, difference, inInches, known, product, quotient, sum } from '../trace/index.js';
+import { asDerived, type Derived, difference, inInches, product, quotient, sum } from '../trace/index.js';
 import { number } from './constants.js';
 import { type Corner, slopedCorner, squareCorner } from './corners.js';
 import { aSize, fits, notBelowZero } from './figures.js';
@@ -39,7 +39,7 @@ export function takeRolled(outline: TaperedChannel | TaperedBeam | ParallelBeam 
   const flange = inInches('flange', outline.flange);
   const root = inInches('root radius', outline.rootRadius);
   const toe = tapered && inInches('toe radius', tapered.toeRadius);
-  const slope = tapered && known('flange slope', tapered.slope);
+  const slope = tapered && asDerived('flange slope', tapered.slope);
   let made: Corner | undefined;
   const corner = (): Corner => (made ??= slope === undefined ? squareCorner() : slopedCorner(slope));
   const overhang = channel

@@ -1,18 +1,18 @@
 /** Flat steel and everything else that is weighed by the square foot. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
+import { type Note, note } from '../ratings/index.js';
 import {
   type AnyDensity,
   type AnyLength,
   converted,
   type Derived,
   findRow,
+  fromTable,
   inInches,
-  lookedUp,
+  needsVerification,
   product,
   type Source,
-  wantsVerifying,
 } from '../trace/index.js';
-import { type Note, note } from '../ratings/index.js';
 import { inch, lbPerFt2 } from '../units/index.js';
 import { expandedMetal } from './data/expanded-metal.js';
 import { floorPlate } from './data/floor-plate.js';
@@ -28,7 +28,7 @@ import { aboveZero, inPoundsPerCubicFoot, met } from './figures.js';
  * For flat plate, rubber mat, aluminium sheet. Not for a raised pattern (`floorPlateWeight`), an expanded mesh, or a gauge number.
  *
  * @param thickness by micrometer or as ordered, any unit of length
- * @param density `steelDensity`, `steelDensityOf40_8`, `aluminiumDensity`, or the maker's figure (rubber mats differ widely)
+ * @param density `steelDensity`, `steelDensityByPlate`, `aluminiumDensity`, or the maker's figure (rubber mats differ widely)
  * @returns lb/ft2; Left `FigureTooSmall`
  * @example plateWeight(inch('0.25'), steelDensity) // Right 10.2083 lb/ft2
  * @source Iowa DOT IM 569 for 490 lb/ft3
@@ -103,8 +103,8 @@ export function sheetWeight(gauge: number, system: GaugeSystem): Either<MembersE
     source: thickness === 'legal' ? legalGauge : sheetGauges.source,
   };
   return right({
-    thickness: lookedUp(`gauge ${gauge} thickness`, inch(inches), from),
-    weight: lookedUp(`gauge ${gauge} weight`, lbPerFt2(pounds), from),
+    thickness: fromTable(`gauge ${gauge} thickness`, inch(inches), from),
+    weight: fromTable(`gauge ${gauge} weight`, lbPerFt2(pounds), from),
   });
 }
 
@@ -123,9 +123,9 @@ function surface(
   caution: string,
 ): SurfaceWeight {
   return {
-    weight: lookedUp(symbol, lbPerFt2(pounds), { table: table.name, key, source: table.source }),
+    weight: fromTable(symbol, lbPerFt2(pounds), { table: table.name, key, source: table.source }),
     grade: table.source.grade,
-    notes: wantsVerifying(table.source) ? [note('WantsVerifying', caution)] : [],
+    notes: needsVerification(table.source.grade) ? [note('WantsVerifying', caution)] : [],
   };
 }
 

@@ -1,7 +1,7 @@
 /** Whether a designation that was read names a printed row, and how far it stands from one. */
 import { isLeft } from 'fp-ts/lib/Either.js';
 import { compare, type Quantity, ratio, roundNearest } from '../units/index.js';
-import { type ReadDesignation, readDesignation } from './designation.js';
+import { type ReadDesignation, readSectionName } from './designation.js';
 
 const thousandth = ratio('0.001');
 
@@ -28,7 +28,7 @@ const far = 1000;
 
 /** For the list of nearest rows only: other letters are far, then the share by which each figure differs, depth first. */
 export function shapeDistance(asked: ReadDesignation, designation: string): number {
-  const read = readDesignation(designation);
+  const read = readSectionName(designation);
   if (isLeft(read)) return 10 * far;
   const other = read.right;
   const family = asked.letters === other.letters ? 0 : far;

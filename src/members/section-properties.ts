@@ -11,7 +11,7 @@ import {
   quotient,
   squareRoot,
 } from '../trace/index.js';
-import { compose, type Composed } from './compose.js';
+import { type Composed, compose } from './compose.js';
 import type { MembersError } from './errors.js';
 import { aboveZero, inPoundsPerCubicFoot, met } from './figures.js';
 import type { Member } from './member.js';

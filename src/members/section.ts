@@ -1,9 +1,9 @@
 /** Published sections: the printed row, each figure a table figure with its source. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { type Derived, lookedUp, notTabulated, type Source, type Table } from '../trace/index.js';
-import { nearestKeys } from '../units/internal.js';
+import { type Derived, fromTable, notTabulated, type Source, type Table } from '../trace/index.js';
 import { quantity, type Unit } from '../units/index.js';
-import { type ReadDesignation, readDesignation } from './designation.js';
+import { nearestKeys } from '../units/internal.js';
+import { type ReadDesignation, readSectionName } from './designation.js';
 import type { MembersError } from './errors.js';
 import type { Member } from './member.js';
 import type { AngleRow, AnyShapeRow, BeamRow, ChannelRow, RectangularTubeRow, RoundTubeRow } from './rows.js';
@@ -38,7 +38,7 @@ function figures(
   table: Table<AnyShapeRow>,
 ): <U extends Unit>(name: string, digits: string, unit: U) => Derived<U> {
   const from = { table: table.name, key: row.designation, source: table.source };
-  return (name, digits, unit) => lookedUp(`${row.designation} ${name}`, quantity(digits, unit), from);
+  return (name, digits, unit) => fromTable(`${row.designation} ${name}`, quantity(digits, unit), from);
 }
 
 function sectionOf(row: AnyShapeRow, table: Table<AnyShapeRow>): Section {
@@ -59,9 +59,9 @@ function sectionOf(row: AnyShapeRow, table: Table<AnyShapeRow>): Section {
   } as Section;
 }
 
-/** A printed dimension of a section as a table figure. @example dimension(c5, 'depth', c5.row.depth) // 5 in */
-export const dimension = (of: Section, name: string, digits: string): Derived<'in'> =>
-  lookedUp(`${of.designation} ${name}`, quantity(digits, 'in'), {
+/** A printed dimension of a section as a table figure. @example sectionDimension(c5, 'depth', c5.row.depth) // 5 in */
+export const sectionDimension = (of: Section, name: string, digits: string): Derived<'in'> =>
+  fromTable(`${of.designation} ${name}`, quantity(digits, 'in'), {
     table: of.table,
     key: of.designation,
     source: of.source,
@@ -79,7 +79,7 @@ let entries: readonly Entry[] | undefined;
 function index(): readonly Entry[] {
   entries ??= shapeTables.flatMap((table) =>
     table.rows.flatMap((row) => {
-      const read = readDesignation(row.designation);
+      const read = readSectionName(row.designation);
       return isLeft(read) ? [] : [{ read: read.right, row, table }];
     }),
   );
@@ -96,11 +96,11 @@ function index(): readonly Entry[] {
  *
  * @param designation from the drawing, the mill tag or the bill of materials: `C5x6.7`, `HSS 3x2x3/16`, `Pipe 2 STD`
  * @returns weight in lb/ft, properties in in2, in4, in3, in; Left `UnreadableDesignation`, or `NotTabulated` with the nearest sizes
- * @example section('c 5 X 6.7') // Right C5X6.7, 6.7 lb/ft
+ * @example publishedSection('c 5 X 6.7') // Right C5X6.7, 6.7 lb/ft
  * @source AISC Shapes Database v16.0 / Steel Construction Manual 16th ed., August 2023, a selection of rows
  */
-export function section(designation: string): Either<MembersError, Section> {
-  const asked = readDesignation(designation);
+export function publishedSection(designation: string): Either<MembersError, Section> {
+  const asked = readSectionName(designation);
   if (isLeft(asked)) return asked;
   const found = index().find(({ read }) => sameShape(asked.right, read));
   if (found !== undefined) return right(sectionOf(found.row, found.table));

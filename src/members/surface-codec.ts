@@ -1,15 +1,16 @@
 /** Deck surfaces as they stand in JSON. */
-import type { AnyAreaWeight } from '../trace/index.js';
+
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import * as t from 'io-ts';
+import type { AnyAreaWeight } from '../trace/index.js';
 import type { MembersError } from './errors.js';
 import { at, closed, decodeAt, measure, oneOf, onlyKey, placed, under } from './measure-codec.js';
 import { readBoard } from './member-codec.js';
 import {
   expandedMetalWeight,
   floorPlateWeight,
-  gaugeSystems,
   type GaugeSystem,
+  gaugeSystems,
   plateWeight,
   sheetWeight,
 } from './plate.js';

@@ -2,7 +2,7 @@
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import * as t from 'io-ts';
 import type { AnyDensity, Derived } from '../trace/index.js';
-import { aluminiumDensity, steelDensity, steelDensityOf40_8 } from './constants.js';
+import { aluminiumDensity, steelDensity, steelDensityByPlate } from './constants.js';
 import type { MembersError } from './errors.js';
 import { closed, decodeAt, measure, oneOf, placed, undecodable, under } from './measure-codec.js';
 import type { Wood } from './wood.js';
@@ -10,7 +10,7 @@ import type { Wood } from './wood.js';
 const density = measure('density');
 const materials: Readonly<Record<string, Derived<'lb/ft3'> | Derived<'lb/in3'>>> = {
   steel: steelDensity,
-  'steel at 40.8 lb/ft2 per inch': steelDensityOf40_8,
+  'steel at 40.8 lb/ft2 per inch': steelDensityByPlate,
   aluminium: aluminiumDensity,
 };
 

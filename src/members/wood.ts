@@ -3,13 +3,13 @@ import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import {
   type AnyDensity,
   type AnyShare,
+  asDerived,
   constant,
   converted,
-  decide,
   type Derived,
+  decide,
   findRow,
-  known,
-  lookedUp,
+  fromTable,
   product,
   quotient,
   sum,
@@ -36,7 +36,7 @@ export type Wood =
   | { readonly by: 'density'; readonly density: AnyDensity };
 
 const gravity = (species: string, digits: string, table: Table<unknown>, source = table.source): Derived<'ratio'> =>
-  lookedUp(`${species} specific gravity`, ratio(digits), { table: table.name, key: species, source });
+  fromTable(`${species} specific gravity`, ratio(digits), { table: table.name, key: species, source });
 
 const empty = (table: Table<unknown>, row: string, column: string): Either<MembersError, never> =>
   left({ chapter: 'members', tag: 'ColumnEmpty', table: table.name, row, column });
@@ -47,7 +47,7 @@ const mostMoisture = constant(percent(30), 'fibre saturation');
 function byNds(species: string, moisture: AnyShare): Either<MembersError, Derived<'lb/ft3'>> {
   const found = findRow(ndsGravity, (row) => row.species, species);
   if (isLeft(found)) return found;
-  const share = converted('moisture', known('moisture', moisture) as Derived<'ratio'>, '%');
+  const share = converted('moisture', asDerived('moisture', moisture) as Derived<'ratio'>, '%');
   const outOfRange = (): MembersError => ({
     chapter: 'members',
     tag: 'MoistureOutOfRange',
@@ -103,7 +103,7 @@ export function densityOfWood(wood: Wood): Either<MembersError, Derived<'lb/ft3'
       if (!('airDryLow' in found.right)) return empty(woodDensity, wood.species, 'air-dry density');
       const { airDryLow, airDryHigh, source } = found.right;
       return right(
-        lookedUp(
+        fromTable(
           `${wood.species} air-dry density, ${wood.end}`,
           lbPerFt3(wood.end === 'low' ? airDryLow : airDryHigh),
           { table: woodDensity.name, key: wood.species, source },
@@ -115,7 +115,7 @@ export function densityOfWood(wood: Wood): Either<MembersError, Derived<'lb/ft3'
       return isLeft(found)
         ? found
         : right(
-            lookedUp(`${wood.state} density, ${wood.end}`, lbPerFt3(found.right[wood.end]), {
+            fromTable(`${wood.state} density, ${wood.end}`, lbPerFt3(found.right[wood.end]), {
               table: treatedWood.name,
               key: wood.state,
               source: treatedWood.source,

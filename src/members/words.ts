@@ -1,5 +1,5 @@
 /** The words for what can go wrong with members. */
-import { show, type AskedFoundNeeded } from '../units/index.js';
+import { type AskedFoundNeeded, show } from '../units/index.js';
 import type { OwnMembersError } from './errors.js';
 
 export function wordsForMembers(error: OwnMembersError): AskedFoundNeeded {

@@ -1,6 +1,7 @@
 /** A rating against the weight it limits, or a component against the rating it must bear. */
+
+import { asDerived, type Derived, difference, type Known, quotient, type Source } from '../trace/index.js';
 import { compareDecimals, type Decimal, signOf } from '../units/internal.js';
-import { type Derived, difference, type Known, known, quotient, type Source } from '../trace/index.js';
 import type { ComponentKind, Limits, RatingKind, Supports, WeightKind } from './kinds.js';
 
 /** A rating: what a label, a stamping or a maker says a part may carry. Greater than zero. */
@@ -8,7 +9,7 @@ export interface Rating<K extends RatingKind> {
   readonly rating: K;
   readonly limit: Derived<'lb'>;
   /** Which one, when there are several: `axle 1`. */
-  readonly of?: string | undefined;
+  readonly part?: string | undefined;
   readonly clause?: Source | undefined;
 }
 
@@ -22,7 +23,7 @@ export interface Weight<K extends WeightKind> {
 export interface Capacity<C extends ComponentKind> {
   readonly component: C;
   readonly bears: Derived<'lb'>;
-  readonly of?: string | undefined;
+  readonly part?: string | undefined;
 }
 
 export type Verdict = 'within' | 'over';
@@ -32,7 +33,7 @@ export interface Check {
   /** What was asked, in shop words: `gross against GVWR`. */
   readonly what: string;
   readonly kind: RatingKind | ComponentKind;
-  readonly of?: string | undefined;
+  readonly part?: string | undefined;
   readonly limit: Derived<'lb'>;
   readonly load: Derived<'lb'>;
   /** Limit minus load. Zero is within; anything below is over. */
@@ -52,23 +53,23 @@ function positive(figure: Derived<'lb'>, what: string): Derived<'lb'> {
 export function rating<K extends RatingKind>(
   kind: K,
   limit: Known<'lb'>,
-  options: { of?: string; clause?: Source } = {},
+  options: { part?: string; clause?: Source } = {},
 ): Rating<K> {
-  const figure = known(`${options.of === undefined ? '' : `${options.of} `}${kind}`, limit, 'label');
-  return { rating: kind, limit: positive(figure, `the rating ${kind}`), of: options.of, clause: options.clause };
+  const figure = asDerived(`${options.part === undefined ? '' : `${options.part} `}${kind}`, limit, 'label');
+  return { rating: kind, limit: positive(figure, `the rating ${kind}`), part: options.part, clause: options.clause };
 }
 
 /** Names a figure as a weight of a kind. @example weight('gross', lb(12400)).load // 12,400 lb */
 export const weight = <K extends WeightKind>(kind: K, load: Known<'lb'>): Weight<K> => ({
   weight: kind,
-  load: known(kind, load),
+  load: asDerived(kind, load),
 });
 
 /** Names a figure as what a component bears. @throws RangeError when it is not greater than zero. @example capacity('tires', lb(5080)).bears // 5,080 lb */
 export const capacity = <C extends ComponentKind>(component: C, bears: Known<'lb'>, of?: string): Capacity<C> => ({
   component,
-  bears: positive(known(component, bears, 'label'), `what ${component} bear`),
-  of,
+  bears: positive(asDerived(component, bears, 'label'), `what ${component} bear`),
+  part: of,
 });
 
 /** `bars on`, `off level`: the way of standing a check was asked for, as people add it to a name. */
@@ -86,7 +87,7 @@ function judge(
   return {
     what,
     kind,
-    of,
+    part: of,
     limit,
     load,
     clause,
@@ -109,14 +110,18 @@ const whose = (of: string | undefined): string => (of === undefined ? '' : `${of
  * @param load the weight of the kind that rating limits, in lb
  * @param how the way of standing it is asked for, when there is more than one: `bars on`, `off level`
  * @returns verdict, reserve, share used, and the working of each
- * @example check(rating('GVWR', lb(14000)), weight('gross', lb(12400))).verdict // 'within'
+ * @example checkLoad(rating('GVWR', lb(14000)), weight('gross', lb(12400))).verdict // 'within'
  * @source common practice, no source: a rating is a limit, not a target
  */
-export function check<K extends RatingKind>(limit: Rating<K>, load: Weight<Limits[NoInfer<K>]>, how?: string): Check {
+export function checkLoad<K extends RatingKind>(
+  limit: Rating<K>,
+  load: Weight<Limits[NoInfer<K>]>,
+  how?: string,
+): Check {
   return judge(
-    named(`${load.weight} against ${whose(limit.of)}${limit.rating}`, how),
+    named(`${load.weight} against ${whose(limit.part)}${limit.rating}`, how),
     limit.rating,
-    limit.of,
+    limit.part,
     limit.limit,
     load.load,
     limit.clause,
@@ -128,11 +133,14 @@ export function check<K extends RatingKind>(limit: Rating<K>, load: Weight<Limit
  *
  * `reserve = what it bears - the rating`. A GAWR must not exceed the weakest part of its axle system.
  *
- * @example bears(capacity('tires', lb(5080)), rating('GAWR', lb(5200))).verdict // 'over'
+ * @example checkPart(capacity('tires', lb(5080)), rating('GAWR', lb(5200))).verdict // 'over'
  * @source 49 CFR 571.120 S5.1.2 (tires), agency letter aiam1472 (GAWR at the tire-ground interface; weakest part governs)
  */
-export function bears<C extends ComponentKind>(component: Capacity<C>, demand: Rating<Supports[NoInfer<C>]>): Check {
-  const of = component.of ?? demand.of;
+export function checkPart<C extends ComponentKind>(
+  component: Capacity<C>,
+  demand: Rating<Supports[NoInfer<C>]>,
+): Check {
+  const of = component.part ?? demand.part;
   return judge(
     `${whose(of)}${component.component} against ${demand.rating}`,
     component.component,
@@ -143,7 +151,7 @@ export function bears<C extends ComponentKind>(component: Capacity<C>, demand: R
   );
 }
 
-/** Every check that uses the greatest share of its limit; more than one when they tie. Shares are compared by cross-multiplication. @example tightest([check(rating('GVWR', lb(14000)), weight('gross', grossWeight))])[0].what // gross against GVWR */
+/** Every check that uses the greatest share of its limit; more than one when they tie. Shares are compared by cross-multiplication. @example tightest([checkLoad(rating('GVWR', lb(14000)), weight('gross', grossWeight))])[0].what // gross against GVWR */
 export function tightest<C extends Pick<Check, 'limit' | 'load'>>(checks: readonly C[]): readonly C[] {
   const bare = ({ value }: Derived<'lb'>): Decimal => value.value;
   let worst: C[] = [];

@@ -3,7 +3,8 @@
  *
  * @module ratings
  */
+
+export * from './bounds.js';
 export * from './check.js';
 export type { ComponentKind, Limits, RatingKind, Supports, WeightKind } from './kinds.js';
 export * from './note.js';
-export * from './bounds.js';

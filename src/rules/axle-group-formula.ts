@@ -1,6 +1,6 @@
 /** The published formula for a group of axles, and its rounding. */
 import { constant, type Derived, difference, product, quotient, rounded, type Source, sum } from '../trace/index.js';
-import { foot, lb, lbPerFt, ratio, type RoundingMode } from '../units/index.js';
+import { foot, lb, lbPerFt, type RoundingMode, ratio } from '../units/index.js';
 
 export const bridgeLaw: Source = {
   id: 'bridge',

@@ -2,20 +2,20 @@
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
 import {
   type AnyLength,
+  asDerived,
   constant,
   converted,
-  decide,
   type Decision,
   type Derived,
+  decide,
   given,
   greatestOf,
-  known,
   leastOf,
   sum,
 } from '../trace/index.js';
 import { dimensionOf, foot, inch, ratio, show } from '../units/index.js';
 import { type AxleGroupOptions, axleGroupFormula, bridgeLaw } from './axle-group-formula.js';
-import { rulesError, type RulesError } from './errors.js';
+import { type RulesError, rulesError } from './errors.js';
 import { printedLine } from './federal.js';
 import { pathOf } from './pounds.js';
 
@@ -79,7 +79,7 @@ export function axleGroupLimit(run: AxleRun, options: AxleGroupOptions): Either<
         needed: 'a whole number from 1',
       }),
     );
-  const taken = known('group length', run.length);
+  const taken = asDerived('group length', run.length);
   if (dimensionOf(taken.value.unit) !== 'length' || (run.count > 1 && !taken.value.value.gt(0))) {
     return left(
       rulesError(

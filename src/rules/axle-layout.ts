@@ -1,21 +1,21 @@
 /** Every group of consecutive axles of a combination, each with its limit and, when the axles were weighed, its check. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { check, type Check, rating, weight } from '../ratings/index.js';
+import { type Check, checkLoad, rating, weight } from '../ratings/index.js';
 import {
   type AnyLength,
   type AnyWeight,
+  asDerived,
   converted,
-  decide,
   type Decision,
   type Derived,
+  decide,
   difference,
-  known,
   sum,
 } from '../trace/index.js';
 import { dimensionOf, show } from '../units/index.js';
 import { type AxleGroupOptions, bridgeLaw } from './axle-group-formula.js';
 import { type AxleGroupLimit, limitOf, spreadKind } from './axle-groups.js';
-import { rulesError, type RulesError } from './errors.js';
+import { type RulesError, rulesError } from './errors.js';
 import { pathOf, pounds } from './pounds.js';
 
 /** One axle: how far it stands behind any fixed point, and what a scale read under it, when one did. */
@@ -46,7 +46,7 @@ interface Axle {
 function place(axles: readonly PlacedAxle[]): Either<RulesError, readonly Axle[]> {
   const placed: Axle[] = [];
   for (const [i, axle] of axles.entries()) {
-    const at = known(`axle ${i + 1} position`, axle.behind);
+    const at = asDerived(`axle ${i + 1} position`, axle.behind);
     if (dimensionOf(at.value.unit) !== 'length')
       return left(
         rulesError(
@@ -121,7 +121,10 @@ function group(axles: readonly Axle[], first: number, last: number, options: Axl
     first: first + 1,
     last: last + 1,
     length,
-    check: check(rating('axle group', found.limit, { of: name, clause: bridgeLaw }), weight('axle group load', load)),
+    check: checkLoad(
+      rating('axle group', found.limit, { part: name, clause: bridgeLaw }),
+      weight('axle group load', load),
+    ),
   };
 }
 

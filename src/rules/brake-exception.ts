@@ -2,16 +2,16 @@
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import {
   type AnyWeight,
+  asDerived,
   converted,
-  decide,
   type Decision,
   type Derived,
+  decide,
   difference,
-  known,
   product,
 } from '../trace/index.js';
 import { dimensionOf, show } from '../units/index.js';
-import { rulesError, type RulesError } from './errors.js';
+import { type RulesError, rulesError } from './errors.js';
 import { federalRule, printedLine, printedShare } from './federal.js';
 import { pounds } from './pounds.js';
 import type { Rule } from './rule.js';
@@ -85,7 +85,7 @@ export function brakeException(trailer: LightTrailer): Either<RulesError, BrakeE
 
 /** The load on the hitch may have any sign, but it must be a weight. */
 function resting(figure: AnyWeight): Either<RulesError, Derived<'lb'>> {
-  const taken = known('weight on tow vehicle', figure);
+  const taken = asDerived('weight on tow vehicle', figure);
   if (dimensionOf(taken.value.unit) !== 'mass')
     return left(
       rulesError({ tag: 'OutOfRange', what: 'weight on tow vehicle', found: show(taken.value), needed: 'a weight' }),

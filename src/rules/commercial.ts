@@ -1,6 +1,6 @@
 /** Commercial motor vehicle and licence group, by weight. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
-import { decide, type Decision, type Derived, difference, greatestOf } from '../trace/index.js';
+import { type Decision, type Derived, decide, difference, greatestOf } from '../trace/index.js';
 import type { RulesError } from './errors.js';
 import { federalRule, printedLine } from './federal.js';
 import { type CombinationRating, type CombinationWeights, gcwrByDefinition } from './gcwr.js';

@@ -1,12 +1,12 @@
 /** One condition of one rule against the facts: the comparison, written out, and how far the line is away. */
 import {
   converted,
-  decide,
   type Decision,
   type Derived,
+  decide,
   difference,
+  fromTable,
   leastOf,
-  lookedUp,
   product,
 } from '../trace/index.js';
 import { compare, quantity, ratio, show, showBrief, showUnit, type Unit } from '../units/index.js';
@@ -44,7 +44,7 @@ interface Drawn extends Partly<'lb'> {
 function draw(rule: Rule, line: Line, unit: Unit, facts: Facts): Drawn {
   const from = { table: 'rules', key: rule.id, source: sourceOfRule(rule) };
   if ('value' in line) {
-    const printed = lookedUp(`line of ${rule.topic}`, quantity(line.value, unit as 'lb'), from);
+    const printed = fromTable(`line of ${rule.topic}`, quantity(line.value, unit as 'lb'), from);
     return { figure: printed, missing: [], text: show(printed.value) };
   }
   if ('times' in line) {
@@ -52,7 +52,7 @@ function draw(rule: Rule, line: Line, unit: Unit, facts: Facts): Drawn {
     // A lower bound is not enough to draw a line with.
     if (of.figure === undefined || of.missing.length > 0)
       return { figure: undefined, missing: of.missing, text: `${line.times} x ${line.of} (not known)` };
-    const share = lookedUp(`printed share of ${line.of}`, ratio(line.times), from);
+    const share = fromTable(`printed share of ${line.of}`, ratio(line.times), from);
     const figure = product(`line of ${rule.topic}`, share, of.figure);
     return {
       figure,

@@ -1,18 +1,18 @@
 /** Facts that cannot all be true are refused before any rule is asked. Only what is really contradictory is. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { converted, decide, type Decision, type Derived } from '../trace/index.js';
-import { signOf } from '../units/internal.js';
+import { converted, type Decision, type Derived, decide } from '../trace/index.js';
 import { dimensionOf, show, type UnitOf } from '../units/index.js';
-import { rulesError, type RulesError } from './errors.js';
+import { signOf } from '../units/internal.js';
+import { type RulesError, rulesError } from './errors.js';
 import {
   dimensionOfFact,
   type Facts,
   isGivenFact,
-  isYesNoFact,
   isWeightName,
+  isYesNoFact,
   lengthFacts,
-  weightFacts,
   type WeightFact,
+  weightFacts,
 } from './facts.js';
 import { pathOf } from './pounds.js';
 import { givenFact } from './resolve.js';

@@ -1,21 +1,21 @@
 /** What the axles carry when the coupled trailer weighs its GVWR: the question the trailer letters put to the GAWRs. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { check, type Check, rating, weight } from '../ratings/index.js';
+import { type Check, checkLoad, rating, weight } from '../ratings/index.js';
 import {
   type AnyWeight,
+  asDerived,
   constant,
   converted,
-  decide,
   type Decision,
   type Derived,
+  decide,
   difference,
   type Known,
-  known,
   product,
   type Source,
 } from '../trace/index.js';
 import { ratio, show } from '../units/index.js';
-import { rulesError, type RulesError } from './errors.js';
+import { type RulesError, rulesError } from './errors.js';
 import { pounds } from './pounds.js';
 
 const letter: Source = {
@@ -59,7 +59,7 @@ export function coupledAxleLoad(trailer: {
   if (isLeft(gvwr)) return gvwr;
   const gawrs = pounds('sum of GAWRs', trailer.sumOfGawrs, 'label');
   if (isLeft(gawrs)) return gawrs;
-  const share = converted('tongue share', known('tongue share', trailer.tongueShare), 'ratio');
+  const share = converted('tongue share', asDerived('tongue share', trailer.tongueShare), 'ratio');
   const decisions = [decide(share, '>=', constant(ratio(0))), decide(share, '<', constant(ratio(1)))];
   if (!decisions.every(({ holds }) => holds))
     return left(
@@ -75,8 +75,8 @@ export function coupledAxleLoad(trailer: {
   return right({
     tongue,
     axleLoad,
-    check: check(
-      rating('axle group', gawrs.right, { of: 'sum of GAWRs', clause: letter }),
+    check: checkLoad(
+      rating('axle group', gawrs.right, { part: 'sum of GAWRs', clause: letter }),
       weight('axle group load', axleLoad),
     ),
     decisions,

@@ -1,6 +1,6 @@
 /** The federal rules, as a table and as the list that `screen` takes. */
 import type { Derived, Table } from '../trace/index.js';
-import { lookedUp } from '../trace/index.js';
+import { fromTable } from '../trace/index.js';
 import { quantity } from '../units/index.js';
 import { federalRows } from './data/federal.js';
 import { type Operator, type Rule, sourceOfRule } from './rule.js';
@@ -42,7 +42,7 @@ export function printedLine(id: FederalId, index = 0): { readonly operator: Oper
   const figure = quantity(condition.line.value, 'lb');
   return {
     operator: condition.operator,
-    line: lookedUp(`line of ${rule.topic}`, figure, { table: federalTable.name, key: id, source: sourceOfRule(rule) }),
+    line: fromTable(`line of ${rule.topic}`, figure, { table: federalTable.name, key: id, source: sourceOfRule(rule) }),
   };
 }
 
@@ -57,7 +57,7 @@ export function printedShare(
     throw new RangeError(`no printed share at ${id}, ${index}`);
   return {
     operator: condition.operator,
-    share: lookedUp(`printed share, ${rule.topic}`, quantity(condition.line.times, 'ratio'), {
+    share: fromTable(`printed share, ${rule.topic}`, quantity(condition.line.times, 'ratio'), {
       table: federalTable.name,
       key: id,
       source: sourceOfRule(rule),

@@ -1,8 +1,8 @@
 /** The combination rating by its definition. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { type AnyWeight, constant, decide, type Decision, type Derived, greatestOf, sum } from '../trace/index.js';
+import { type AnyWeight, constant, type Decision, type Derived, decide, greatestOf, sum } from '../trace/index.js';
 import { lb, show } from '../units/index.js';
-import { rulesError, type RulesError } from './errors.js';
+import { type RulesError, rulesError } from './errors.js';
 import { greatestKnown, type Partly, sumKnown, wholly } from './partial.js';
 import { pounds } from './pounds.js';
 

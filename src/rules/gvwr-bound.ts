@@ -2,17 +2,17 @@
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import {
   type AnyWeight,
+  asDerived,
   constant,
   type Derived,
   difference,
   given,
-  known,
   product,
   type Source,
   sum,
 } from '../trace/index.js';
 import { lb, ratio } from '../units/index.js';
-import { rulesError, type RulesError } from './errors.js';
+import { type RulesError, rulesError } from './errors.js';
 import { pounds } from './pounds.js';
 
 const bound: Source = {
@@ -120,7 +120,7 @@ export function placardLoadLeft(placard: AnyWeight, people: readonly AnyWeight[]
   if (isLeft(load)) return load;
   const each: Derived<'lb'>[] = [];
   for (const [i, person] of people.entries()) {
-    const weighed = pounds(`occupant ${i + 1}`, known(`occupant ${i + 1}`, person));
+    const weighed = pounds(`occupant ${i + 1}`, asDerived(`occupant ${i + 1}`, person));
     if (isLeft(weighed)) return weighed;
     each.push(weighed.right);
   }

@@ -5,7 +5,7 @@
  */
 export * from './added-weight.js';
 export type { AxleGroupOptions, LengthRounding, TieRule } from './axle-group-formula.js';
-export { axleGroupLimit, type AxleGroupKind, type AxleGroupLimit, type AxleRun } from './axle-groups.js';
+export { type AxleGroupKind, type AxleGroupLimit, type AxleRun, axleGroupLimit } from './axle-groups.js';
 export * from './axle-layout.js';
 export * from './brake-exception.js';
 export * from './commercial.js';
@@ -22,15 +22,15 @@ export type {
   WrongRuleUnit,
 } from './errors.js';
 export {
-  computedWeights,
   type ComputedWeight,
+  computedWeights,
   type FactName,
   type Facts,
-  lengthFacts,
   type LengthFact,
+  lengthFacts,
   type WeightFact,
-  weightFacts,
   type WeightName,
+  weightFacts,
   type YesNoFact,
   yesNoFacts,
 } from './facts.js';
@@ -44,14 +44,13 @@ export {
   generalCaution,
   type LeastLine,
   type Line,
-  operators,
   type Operator,
+  operators,
   type PrintedLine,
   type Rule,
   type ShareLine,
-  wantsLookingUp,
 } from './rule.js';
-export { type Finding, findingText, type Outcome, screen, type Screening } from './screen.js';
+export { type Finding, findingText, type Outcome, type Screening, screen } from './screen.js';
 export * from './steps.js';
 export * from './surge-brakes.js';
 export * from './tables.js';

@@ -11,9 +11,9 @@ import {
   type Unit,
   type UnitOf,
 } from '../units/index.js';
-import { fields, type FileCondition, type LocalFile } from './codec.js';
+import { type FileCondition, fields, type LocalFile } from './codec.js';
 import { firstLeft } from './consistency.js';
-import { rulesError, type RulesError } from './errors.js';
+import { type RulesError, rulesError } from './errors.js';
 import {
   computedWeights,
   dimensionOfFact,
@@ -27,7 +27,7 @@ import {
   type YesNoFact,
   yesNoFacts,
 } from './facts.js';
-import { type Condition, type Line, operators, type Operator } from './rule.js';
+import { type Condition, type Line, type Operator, operators } from './rule.js';
 import type { Step } from './steps.js';
 
 export const grades: readonly Grade[] = ['A', 'B', 'C', 'derived', 'memory'];

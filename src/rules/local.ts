@@ -3,7 +3,7 @@ import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { UnitOf } from '../units/index.js';
 import { type FileRule, type FileStepTable, firstFault, localFile } from './codec.js';
 import { firstLeft } from './consistency.js';
-import { rulesError, type RulesError } from './errors.js';
+import { type RulesError, rulesError } from './errors.js';
 import { computedWeights, type WeightName, weightFacts } from './facts.js';
 import { federalRules } from './federal.js';
 import { conditionOf, grades, oneOf, questions, risingSteps, strayFields, unitFor } from './local-parts.js';
@@ -11,7 +11,7 @@ import type { Rule } from './rule.js';
 import { baseOf } from './screen.js';
 import type { StepTable } from './steps.js';
 
-/** What a rule file says, checked. `rules` go to `screen`, tables to `stepFor`. */
+/** What a rule file says, checked. `rules` go to `screen`, tables to `weightClassFor`. */
 export interface LocalRules {
   readonly jurisdictions: readonly { readonly id: string; readonly name: string }[];
   readonly rules: readonly Rule[];

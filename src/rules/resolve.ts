@@ -1,5 +1,5 @@
 /** From the facts given to the quantity that a rule tests. */
-import { converted, type Derived, known } from '../trace/index.js';
+import { asDerived, converted, type Derived } from '../trace/index.js';
 import type { UnitOf } from '../units/index.js';
 import { type FactName, type Facts, isWeightName, type LengthFact, type WeightFact, type WeightName } from './facts.js';
 import { largestCombination } from './gcwr.js';
@@ -14,7 +14,7 @@ export function givenFact(
 ): Derived<UnitOf<'mass'> | UnitOf<'length'>> | undefined {
   const figure = facts[name];
   if (figure === undefined || figure === 'not shown') return undefined;
-  return known<UnitOf<'mass'> | UnitOf<'length'>>(name, figure, ratings.has(name) ? 'label' : 'stated');
+  return asDerived<UnitOf<'mass'> | UnitOf<'length'>>(name, figure, ratings.has(name) ? 'label' : 'stated');
 }
 
 function inPounds(facts: Facts, name: WeightFact): Partly<'lb'> {

@@ -66,9 +66,6 @@ export interface Rule {
 export const generalCaution =
   'A finding compares the facts given with a published line as read on the date shown; the rule in force, the label and State law govern.';
 
-/** True when the reader should look the text up first: secondary copies (B, C) and rows from memory. @example wantsLookingUp('B') // true */
-export const wantsLookingUp = (grade: Grade): boolean => grade === 'B' || grade === 'C' || grade === 'memory';
-
 /** The rule as a source for its printed figures. */
 export const sourceOfRule = (rule: Pick<Rule, 'id' | 'source' | 'grade' | 'clause' | 'read' | 'dated'>): Source => ({
   id: rule.id,

@@ -1,13 +1,13 @@
 /** Which published lines does this combination cross? */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import type { Decision } from '../trace/index.js';
+import { type Decision, needsVerification } from '../trace/index.js';
 import { dimensionOf } from '../units/index.js';
 import { type Answer, answer, askedYesNo, distanceText } from './compare.js';
 import { consistent } from './consistency.js';
-import { rulesError, type RulesError } from './errors.js';
+import { type RulesError, rulesError } from './errors.js';
 import { dimensionOfFact, type Facts } from './facts.js';
 import { federalRules } from './federal.js';
-import { generalCaution, type Rule, wantsLookingUp } from './rule.js';
+import { generalCaution, type Rule } from './rule.js';
 
 export type Outcome = 'applies' | 'does not apply' | 'cannot tell';
 
@@ -59,7 +59,9 @@ function judge(rule: Rule, base: Rule | undefined, facts: Facts): Finding {
     answers,
     outcome: follows === undefined ? 'cannot tell' : follows ? 'applies' : 'does not apply',
     missing: follows === undefined ? [...new Set(answers.flatMap(({ missing }) => missing))] : [],
-    verify: wantsLookingUp(rule.grade) || (base !== undefined && wantsLookingUp(base.grade)),
+    verify:
+      needsVerification(rule.grade, 'regulation') ||
+      (base !== undefined && needsVerification(base.grade, 'regulation')),
     caution: rule.caution === undefined ? generalCaution : `${rule.caution} ${generalCaution}`,
     decisions: answers.flatMap(({ decision }) => (decision === undefined ? [] : [decision])),
   };

@@ -2,22 +2,22 @@
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import {
   type AnyWeight,
+  asDerived,
   converted,
-  decide,
   type Decision,
   type Derived,
+  decide,
   difference,
+  fromTable,
   type Grade,
-  known,
-  lookedUp,
+  needsVerification,
   type Source,
 } from '../trace/index.js';
 import { dimensionOf, quantity, show, showBrief, type UnitOf } from '../units/index.js';
 import { consistent } from './consistency.js';
-import { rulesError, type RulesError } from './errors.js';
+import { type RulesError, rulesError } from './errors.js';
 import type { Facts, WeightName } from './facts.js';
 import { weightOf } from './resolve.js';
-import { wantsLookingUp } from './rule.js';
 
 /** One printed step: the class, and the weight it goes up to. */
 export interface Step {
@@ -72,11 +72,11 @@ const sourceOf = (table: StepTable): Source => ({
  * @param table a table from `readLocalRules`
  * @param figure the weight the table asks for, any unit of weight; compared in the unit of the table
  * @returns Left `OutOfRange`, or `BeyondLastStep` above the last step of a table without an open end
- * @example stepFor(table, lb(19800)) // Right: class, 200 lb remain
+ * @example weightClassFor(table, lb(19800)) // Right: class, 200 lb remain
  * @source the table of the user
  */
-export function stepFor(table: StepTable, figure: AnyWeight): Either<RulesError, StepFinding> {
-  const taken = known(table.test, figure);
+export function weightClassFor(table: StepTable, figure: AnyWeight): Either<RulesError, StepFinding> {
+  const taken = asDerived(table.test, figure);
   if (dimensionOf(taken.value.unit) !== 'mass' || !taken.value.value.gt(0))
     return left(
       rulesError({
@@ -89,7 +89,7 @@ export function stepFor(table: StepTable, figure: AnyWeight): Either<RulesError,
   const weighed = converted(null, taken, table.unit) as Derived<'lb'>;
   const decisions: Decision[] = [];
   for (const [i, step] of table.steps.entries()) {
-    const line = lookedUp(`step ${step.class}`, quantity(step.upTo, table.unit), {
+    const line = fromTable(`step ${step.class}`, quantity(step.upTo, table.unit), {
       table: table.id,
       key: step.class,
       source: sourceOf(table),
@@ -105,7 +105,7 @@ export function stepFor(table: StepTable, figure: AnyWeight): Either<RulesError,
       ...(next !== undefined && { next }),
       remaining,
       text,
-      verify: wantsLookingUp(table.grade),
+      verify: needsVerification(table.grade, 'regulation'),
       decisions,
     });
   }
@@ -122,7 +122,7 @@ export function stepFor(table: StepTable, figure: AnyWeight): Either<RulesError,
   return right({
     class: table.above,
     text: `${table.test} ${showBrief(weighed.value)}: ${table.above}, above the last step`,
-    verify: wantsLookingUp(table.grade),
+    verify: needsVerification(table.grade, 'regulation'),
     decisions,
   });
 }
@@ -130,16 +130,16 @@ export function stepFor(table: StepTable, figure: AnyWeight): Either<RulesError,
 /**
  * The same from the facts of a job: the table says which weight it asks for.
  *
- * @returns Left `MissingFacts` when that weight is not wholly known, and whatever `screen` and `stepFor` refuse
- * @example stepForFacts(table, { 'tow vehicle gross': lb(7400), 'trailer gross': lb(12400) })
+ * @returns Left `MissingFacts` when that weight is not wholly known, and whatever `screen` and `weightClassFor` refuse
+ * @example weightClassForFacts(table, { 'tow vehicle gross': lb(7400), 'trailer gross': lb(12400) })
  * @source the table of the user
  */
-export function stepForFacts(table: StepTable, facts: Facts): Either<RulesError, StepFinding> {
+export function weightClassForFacts(table: StepTable, facts: Facts): Either<RulesError, StepFinding> {
   const sound = consistent(facts);
   if (isLeft(sound)) return sound;
   const { figure, missing } = weightOf(facts, table.test);
   if (figure === undefined || missing.length > 0)
     return left(rulesError({ tag: 'MissingFacts', asked: `the step of ${table.id}`, missing }));
-  const step = stepFor(table, figure);
+  const step = weightClassFor(table, figure);
   return isLeft(step) ? step : right({ ...step.right, decisions: [...sound.right, ...step.right.decisions] });
 }

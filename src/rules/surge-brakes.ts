@@ -1,6 +1,6 @@
 /** Surge brakes: which pairs of trailer and tow vehicle the carrier rule accepts them for. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
-import { type AnyWeight, decide, type Decision, type Derived, difference, product } from '../trace/index.js';
+import { type AnyWeight, type Decision, type Derived, decide, difference, product } from '../trace/index.js';
 import type { RulesError } from './errors.js';
 import { federalRule, printedLine, printedShare } from './federal.js';
 import { pounds } from './pounds.js';

@@ -1,5 +1,5 @@
 /** The words for what can go wrong with rules. */
-import { showUnit, type AskedFoundNeeded } from '../units/index.js';
+import { type AskedFoundNeeded, showUnit } from '../units/index.js';
 import type { RulesError, UnknownName } from './errors.js';
 
 const kinds: Readonly<Record<UnknownName['tag'], string>> = {

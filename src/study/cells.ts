@@ -3,8 +3,8 @@
  */
 import { isLeft } from 'fp-ts/lib/Either.js';
 import { type Assessment, assess } from '../assessment/index.js';
-import { compareDecimals, type Decimal } from '../units/internal.js';
 import { holdsFor } from '../trace/index.js';
+import { compareDecimals, type Decimal } from '../units/internal.js';
 import { changed } from './spec-paths.js';
 import { figureAt, zerosOf } from './zeros.js';
 

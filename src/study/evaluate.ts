@@ -2,11 +2,12 @@
  * A block of rows on one tape, with a guard at every comparison: a row that stands within the band of a limit is decided again
  * with exact decimals, and a row for which the program would have gone another way is marked, for another tape or for `assess` itself.
  */
-import { compareDecimals } from '../units/internal.js';
+
 import { figureWith, type Node } from '../trace/index.js';
 import type { Decimal } from '../units/index.js';
+import { compareDecimals } from '../units/internal.js';
 import { type ColumnBound, guardShare } from './bounds.js';
-import { below, outside, outsideTwo, rank, verdicts as judge } from './judging.js';
+import { below, verdicts as judge, outside, outsideTwo, rank } from './judging.js';
 import type { Operand } from './steps.js';
 import { isVaried, runBlock } from './tape.js';
 import type { Share, Variant } from './variant.js';

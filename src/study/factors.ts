@@ -1,10 +1,10 @@
 /** The numeric factors of a study, resolved against the spec: exact figures in the unit of their leaf, and a way to any row's value. */
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
-import { applyLinear, Decimal } from './exact-numbers.js';
-import { convert, dimensionOf, type Quantity, show, type Unit } from '../units/index.js';
 import type { Basis, Given } from '../trace/index.js';
+import { convert, dimensionOf, type Quantity, show, type Unit } from '../units/index.js';
 import { normalQuantile } from './chance.js';
 import type { TooManyVariants, UnusableVariation } from './errors.js';
+import { applyLinear, Decimal } from './exact-numbers.js';
 import { type Chance, type Levels, type Range, readLevel } from './vary.js';
 
 /** The most levels of one figure. */

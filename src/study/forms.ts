@@ -4,8 +4,9 @@
  * A tape that ran each addition by itself would spend its time fetching and storing columns. Sums, differences, products
  * with a number, quotients by a number and conversions are therefore gathered into forms, and only forms are run.
  */
-import { Decimal, zero } from '../units/internal.js';
+
 import type { Computed } from '../trace/index.js';
+import { Decimal, zero } from '../units/internal.js';
 
 export interface Form {
   readonly at: Decimal;

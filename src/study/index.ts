@@ -10,8 +10,9 @@ export type { Design } from './design.js';
 export * from './errors.js';
 export type { Header, Point, Row } from './rows.js';
 export { bracketWidth, type HoldingInterval, holdingInterval, type Solution, solveFor } from './solve.js';
-export { type Bar, oneAtATime, sample, type Spread } from './spread.js';
-export { mostRows, study, type Study, type StudyPlan } from './study.js';
+export { type Bar, oneAtATime, type Spread, sample } from './spread.js';
+export { mostRows, type Study, type StudyPlan, study } from './study.js';
+export { type Measure, standardMeasure } from './variant.js';
 export {
   type Alternatives,
   alternatives,
@@ -25,5 +26,4 @@ export {
   uniform,
   type Variation,
 } from './vary.js';
-export { type Measure, standardMeasure } from './variant.js';
 export { wordsForStudy } from './words.js';

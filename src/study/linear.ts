@@ -1,6 +1,7 @@
 /** Is a working linear in one input, and if so, which line? Exact decimals; anything else is said not to be linear. */
-import { type Decimal, zero } from '../units/internal.js';
+
 import type { Node } from '../trace/index.js';
+import { type Decimal, zero } from '../units/internal.js';
 import { columnForm, type Form, isFixed, linearStep, numberForm } from './forms.js';
 
 /** `at + slope x input`. */

@@ -8,8 +8,8 @@ import type { ChoiceFactor } from './design.js';
 import type { StudyError } from './errors.js';
 import { type Factor, factorOf } from './factors.js';
 import { changed, leavesOf } from './spec-paths.js';
-import type { Alternatives, Variation } from './vary.js';
 import { type Measure, type Variant, variantOf } from './variant.js';
+import type { Alternatives, Variation } from './vary.js';
 
 /** The most combinations of whole alternatives: each has a tape of its own. */
 export const mostVariants = 5_000;

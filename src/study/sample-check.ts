@@ -3,8 +3,8 @@ import { isLeft } from 'fp-ts/lib/Either.js';
 import type { assess } from '../assessment/index.js';
 import type { Chunks } from './chunks.js';
 import type { TapeMismatch } from './errors.js';
-import { fromAssessment } from './whole-rows.js';
 import type { Measure } from './variant.js';
+import { fromAssessment } from './whole-rows.js';
 
 /** How far a double may stand from the exact figure, as a share of it (of one, near zero). */
 const tolerance = 1e-9;

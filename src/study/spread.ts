@@ -2,7 +2,7 @@
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { TrailerError } from '../errors.js';
 import type { ColumnTable } from './columns.js';
-import { study, type StudyPlan } from './study.js';
+import { type StudyPlan, study } from './study.js';
 
 /** One bar: a figure at the ends of one factor, the others at the spec's own values. */
 export interface Bar {

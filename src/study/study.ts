@@ -1,17 +1,17 @@
 /** What-if studies: every combination asked for, at the speed of number loops, exact wherever a limit is near. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import type { TrailerError } from '../errors.js';
 import { assess } from '../assessment/index.js';
+import type { TrailerError } from '../errors.js';
 import { uniformAt } from './chance.js';
 import { type Chunk, Chunks } from './chunks.js';
+import { type ColumnTable, columnsOf } from './columns.js';
 import { type Design, plan } from './design.js';
-import { checkSample } from './sample-check.js';
 import type { StudyError } from './errors.js';
 import { resolve } from './resolve.js';
-import { type ColumnTable, columnsOf } from './columns.js';
 import { type Row, rowsOf } from './rows.js';
-import type { Variation } from './vary.js';
+import { checkSample } from './sample-check.js';
 import { type Measure, standardMeasure } from './variant.js';
+import type { Variation } from './vary.js';
 
 /** The most rows of a study: what can be counted and addressed without a doubt. */
 export const mostRows = 1_000_000_000;

@@ -5,10 +5,10 @@ import type { TrailerError } from '../errors.js';
 import type { Check } from '../ratings/index.js';
 import { type Decision, type Derived, type Given, type Node, nodesOf } from '../trace/index.js';
 import type { Unit } from '../units/index.js';
-import { leavesOf } from './spec-paths.js';
-import { isVaried, type Tape, tapeOf } from './tape.js';
 import { type ColumnBound, guardShare, tightened } from './bounds.js';
+import { leavesOf } from './spec-paths.js';
 import type { Operand } from './steps.js';
+import { isVaried, type Tape, tapeOf } from './tape.js';
 
 /**
  * The figures a study prints, taken from an assessment; absent ones make a row unanswered. It picks the same figures whatever their

@@ -1,6 +1,7 @@
 /** Where a working is zero over one input: exactly when it is linear in it, otherwise bracketed. */
-import { Decimal, zero } from '../units/internal.js';
+
 import { figureWith, type Node } from '../trace/index.js';
+import { Decimal, zero } from '../units/internal.js';
 import { lineOf } from './linear.js';
 
 /** How close a bracketed solution is, in the unit of the input. */

@@ -2,13 +2,13 @@
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type Note, note } from '../ratings/index.js';
 import {
+  asDerived,
   constant,
-  decide,
   type Decision,
   type Derived,
+  decide,
   given,
   type Known,
-  known,
   power,
   product,
   quotient,
@@ -18,8 +18,8 @@ import { lb, psi, ratio, show, showBrief } from '../units/index.js';
 import { sources } from './data/sources.js';
 import type { Designation, TireFamily } from './designation.js';
 import type { TiresError } from './errors.js';
-import { inPounds, inPsi } from './known-load.js';
 import { designationOf } from './kept.js';
+import { inPounds, inPsi } from './known-load.js';
 
 /** The maximum load of a tire and the cold pressure that belongs to it, both as molded. */
 export interface RatedAt {
@@ -77,7 +77,7 @@ export function estimateLoadAtPressure(
   const n =
     exponent === undefined
       ? given('load-pressure exponent', ratio(safeExponent(read.right.family)), 'estimated')
-      : known('load-pressure exponent', exponent, 'estimated');
+      : asDerived('load-pressure exponent', exponent, 'estimated');
   const positive = decide(n, '>', constant(ratio(0)));
   if (!positive.holds)
     return left({ chapter: 'tires', tag: 'NotPositive', what: 'load-pressure exponent', found: show(n.value) });

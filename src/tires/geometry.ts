@@ -2,14 +2,14 @@
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type Note, note } from '../ratings/index.js';
 import {
+  asDerived,
   constant,
   converted,
-  decide,
   type Derived,
+  decide,
+  fromTable,
   given,
   type Known,
-  known,
-  lookedUp,
   product,
   quotient,
   sum,
@@ -19,7 +19,7 @@ import { sources } from './data/sources.js';
 import type { Designation, MetricSize } from './designation.js';
 import type { NotPositive, TiresError } from './errors.js';
 import { designationOf } from './kept.js';
-import { readDesignation } from './read-designation.js';
+import { readTireDesignation } from './read-designation.js';
 import { showSize, sizeKey } from './show-designation.js';
 import { aliasTable, diameterTables } from './tables.js';
 
@@ -54,7 +54,7 @@ export interface TireGeometry {
  * @source common practice; factor from memory
  */
 export function revolutionsPerMile(diameter: Known<'in'>): Either<NotPositive, Derived<'ratio'>> {
-  const outside = known('published diameter', diameter, 'published');
+  const outside = asDerived('published diameter', diameter, 'published');
   return decide(outside, '>', constant(inch(0))).holds
     ? right(turns(outside))
     : left({ chapter: 'tires', tag: 'NotPositive', what: 'published diameter', found: show(outside.value) });
@@ -70,10 +70,10 @@ function publishedDiameters(d: Designation): readonly PublishedDiameter[] {
   const searched = aliasTable.rows.find(([written]) => written === key)?.[1] ?? key;
   return diameterTables.flatMap((table) =>
     table.rows.flatMap(([size, inches, , , pattern]) => {
-      const row = readDesignation(size);
+      const row = readTireDesignation(size);
       if (isLeft(row) || sizeKey(row.right) !== searched) return [];
       const from = { table: table.name, key: pattern === '' ? size : `${size} ${pattern}`, source: table.source };
-      const diameter = lookedUp(`published diameter of ${from.key}`, inch(inches), from);
+      const diameter = fromTable(`published diameter of ${from.key}`, inch(inches), from);
       return [{ diameter, revolutionsPerMile: turns(diameter), table: table.name, pattern }];
     }),
   );

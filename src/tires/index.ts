@@ -7,8 +7,8 @@ export { type DateCode, dateCode } from './date-code.js';
 export {
   type Construction,
   type Designation,
-  designationNotes,
   type DiameterSize,
+  designationNotes,
   isPassenger,
   type LetterSize,
   type LoadRangeLetter,
@@ -34,9 +34,9 @@ export { type AxleTires, mixedTires } from './mixed-tires.js';
 export { estimatePMetricLoad } from './p-metric-formula.js';
 export * from './placard.js';
 export type { Fitment } from './published-rows.js';
-export { readDesignation } from './read-designation.js';
+export { readTireDesignation } from './read-designation.js';
 export { checkRimPressure, checkRimWidth, type RimCheck } from './rim.js';
-export { serviceNotes, speedBands, type SpeedInformation, speedInformation } from './service-conventions.js';
+export { type SpeedInformation, serviceNotes, speedBands, speedInformation } from './service-conventions.js';
 export { showDesignation, showSize } from './show-designation.js';
 export { type SpeedSymbol, speedSymbol } from './speed-symbol.js';
 export {
@@ -49,16 +49,16 @@ export {
   type InflationRow,
   type InflationTable,
   inflationTables,
-  loadIndexHighTable,
   type LoadIndexRow,
-  loadIndexTable,
   type LoadRangeRow,
+  loadIndexHighTable,
+  loadIndexTable,
   loadRangeTable,
   type SpeedSymbolRow,
   speedSymbolTable,
   tiresTables,
 } from './tables.js';
-export { tireLoadAsRun, type TireLoadAsRun } from './tire-load-as-run.js';
-export { passengerDivisor, type Service, type Tire, tireLoadRating, type TireRating } from './tire-load-rating.js';
+export { type TireLoadAsRun, tireLoadAsRun } from './tire-load-as-run.js';
+export { passengerDivisor, type Service, type Tire, type TireRating, tireLoadRating } from './tire-load-rating.js';
 export { tirePressureForLoad } from './tire-pressure-for-load.js';
 export { wordsForTires } from './words.js';

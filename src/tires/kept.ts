@@ -2,7 +2,7 @@
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import type { Designation } from './designation.js';
 import type { UnreadableDesignation } from './errors.js';
-import { readDesignation } from './read-designation.js';
+import { readTireDesignation } from './read-designation.js';
 
 /** So many texts are kept; one more, and all are let go. */
 const most = 200;
@@ -22,7 +22,7 @@ export function designationOf(given: string | Designation): Either<UnreadableDes
   if (typeof given !== 'string') return right(given);
   const before = read.get(given);
   if (before !== undefined) return before;
-  const found = readDesignation(given);
+  const found = readTireDesignation(given);
   if (isLeft(found)) return found;
   if (read.size >= most) read.clear();
   const kept = right(frozen(found.right));

@@ -1,6 +1,6 @@
 /** Taking figures of any unit of their kind into pounds and psi, and refusing what is not above zero. */
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
-import { constant, converted, decide, type Derived, type Known, known, type Basis } from '../trace/index.js';
+import { asDerived, type Basis, constant, converted, type Derived, decide, type Known } from '../trace/index.js';
 import { lb, psi, show } from '../units/index.js';
 import type { NotPositive } from './errors.js';
 
@@ -10,7 +10,7 @@ export function inPounds(
   load: Known<'lb' | 'kg'>,
   basis: Basis = 'stated',
 ): Either<NotPositive, Derived<'lb'>> {
-  const figure = known(name, load, basis);
+  const figure = asDerived(name, load, basis);
   const pounds = converted<'lb' | 'kg', 'lb'>(`${name} in lb`, figure, 'lb');
   return decide(pounds, '>', constant(lb(0))).holds ? right(pounds) : left(notPositive(name, show(figure.value)));
 }
@@ -21,7 +21,7 @@ export function inPsi(
   pressure: Known<'psi' | 'kPa'>,
   basis: Basis = 'stated',
 ): Either<NotPositive, Derived<'psi'>> {
-  const figure = known(name, pressure, basis);
+  const figure = asDerived(name, pressure, basis);
   const pounds = converted<'psi' | 'kPa', 'psi'>(`${name} in psi`, figure, 'psi');
   return decide(pounds, '>', constant(psi(0))).holds ? right(pounds) : left(notPositive(name, show(figure.value)));
 }

@@ -1,14 +1,14 @@
 /** Load at a pressure and pressure for a load, from printed rows only. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { Note } from '../ratings/index.js';
-import { decide, type Decision, type Derived, type Known, type NotTabulated, notTabulated } from '../trace/index.js';
+import { type Decision, type Derived, decide, type Known, type NotTabulated, notTabulated } from '../trace/index.js';
 import { show, showBrief } from '../units/index.js';
 import type { Designation } from './designation.js';
 import type { TiresError } from './errors.js';
-import { inPounds, inPsi } from './known-load.js';
-import { disagreement, pressureSteps, type PressureStep, type PressureSteps } from './pressure-steps.js';
-import type { Fitment } from './published-rows.js';
 import { designationOf } from './kept.js';
+import { inPounds, inPsi } from './known-load.js';
+import { disagreement, type PressureStep, type PressureSteps, pressureSteps } from './pressure-steps.js';
+import type { Fitment } from './published-rows.js';
 import { showDesignation } from './show-designation.js';
 
 export interface TableChoice {

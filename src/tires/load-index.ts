@@ -4,7 +4,7 @@ import {
   constant,
   type Derived,
   findRow,
-  lookedUp,
+  fromTable,
   type NotTabulated,
   notTabulated,
   quotient,
@@ -13,7 +13,7 @@ import {
 } from '../trace/index.js';
 import { kg, lb, quantity } from '../units/index.js';
 import { sources } from './data/sources.js';
-import { loadIndexHighTable, type LoadIndexRow, loadIndexTable } from './tables.js';
+import { type LoadIndexRow, loadIndexHighTable, loadIndexTable } from './tables.js';
 
 /** The load that an index stands for. */
 export interface LoadIndex {
@@ -56,7 +56,7 @@ export function loadIndex(index: number): Either<NotTabulated, LoadIndex> {
   const found = rowOf(index);
   if (isLeft(found)) return found;
   const { row, table } = found.right;
-  const load = lookedUp(`load at index ${row[0]}`, kg(row[1]), {
+  const load = fromTable(`load at index ${row[0]}`, kg(row[1]), {
     table: table.name,
     key: row[0],
     source: table.source,

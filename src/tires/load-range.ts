@@ -1,13 +1,13 @@
 /** Load range: the letter, the ply rating it stands for, and the pressure that goes with it in a family or size. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { type Derived, findRow, leastOf, lookedUp, type NotTabulated, type Source } from '../trace/index.js';
-import { kPa, psi } from '../units/index.js';
 import { type Note, note } from '../ratings/index.js';
+import { type Derived, findRow, fromTable, leastOf, type NotTabulated, type Source } from '../trace/index.js';
+import { kPa, psi } from '../units/index.js';
 import type { Designation, LoadRangeLetter, TireFamily } from './designation.js';
 import type { TiresError } from './errors.js';
-import { publishedRows, ratedRows } from './published-rows.js';
 import { designationOf } from './kept.js';
-import { familyPressureTable, type FamilyPressureRow, loadRangeTable } from './tables.js';
+import { publishedRows, ratedRows } from './published-rows.js';
+import { type FamilyPressureRow, familyPressureTable, loadRangeTable } from './tables.js';
 
 export interface LoadRange {
   readonly letter: LoadRangeLetter;
@@ -46,8 +46,8 @@ export interface RangePressure {
 function ofFamily([family, letter, inPsi, inKPa]: FamilyPressureRow, notes: readonly Note[]): RangePressure {
   const from = { table: familyPressureTable.name, key: `${family} ${letter}`, source: familyPressureTable.source };
   return {
-    pressure: lookedUp(`pressure of ${family} ${letter}`, psi(inPsi), from),
-    kPa: lookedUp(`printed kPa of ${family} ${letter}`, kPa(inKPa), from),
+    pressure: fromTable(`pressure of ${family} ${letter}`, psi(inPsi), from),
+    kPa: fromTable(`printed kPa of ${family} ${letter}`, kPa(inKPa), from),
     notes,
   };
 }
@@ -68,7 +68,7 @@ function ofSize(designation: Designation, letter: string): readonly Derived<'psi
  * @param family from a designation, such as `ST-metric`
  * @param letter load range letter; SL, XL or LL for P-metric, SL, XL or RF for Euro-metric
  * @param size the designation, for families and letters without a pressure of their own
- * @returns psi, printed kPa, notes; Left `SizeNeeded`, `NotTabulated`, or what `readDesignation` returns
+ * @returns psi, printed kPa, notes; Left `SizeNeeded`, `NotTabulated`, or what `readTireDesignation` returns
  * @example rangePressure('ST-metric', 'D') // Right: 65 psi
  * @source load-range pages and trailer tire size charts, undated, grade C
  */

@@ -1,7 +1,7 @@
 /** Several tires on one axle: the least of them counts for all. */
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
 import { type Note, note } from '../ratings/index.js';
-import { decide, type Decision, type Derived, leastOf } from '../trace/index.js';
+import { type Decision, type Derived, decide, leastOf } from '../trace/index.js';
 import type { NoTires } from './errors.js';
 import { showDesignation } from './show-designation.js';
 import type { TireRating } from './tire-load-rating.js';

@@ -2,13 +2,13 @@
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { note } from '../ratings/index.js';
 import {
+  asDerived,
   constant,
   converted,
-  decide,
   type Derived,
+  decide,
   given,
   type Known,
-  known,
   power,
   product,
   quotient,
@@ -52,7 +52,7 @@ export function estimatePMetricLoad(
   const { family, size } = read.right;
   if (family !== 'P-metric' || size.form !== 'metric' || size.aspect === undefined)
     return left({ chapter: 'tires', tag: 'NoAspectRatio', size: showSize(read.right) });
-  const asked = converted<'psi' | 'kPa', 'kPa'>('cold pressure in kPa', known('cold pressure', pressure), 'kPa');
+  const asked = converted<'psi' | 'kPa', 'kPa'>('cold pressure in kPa', asDerived('cold pressure', pressure), 'kPa');
   const positive = decide(asked, '>', constant(kPa(0)));
   if (!positive.holds)
     return left({ chapter: 'tires', tag: 'NotPositive', what: 'cold pressure', found: show(asked.value) });

@@ -2,21 +2,21 @@
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type Note, note } from '../ratings/index.js';
 import {
+  asDerived,
   constant,
   converted,
-  decide,
   type Decision,
   type Derived,
+  decide,
   difference,
   type Known,
-  known,
   roundedDown,
 } from '../trace/index.js';
 import { kg, lb, show, showBrief } from '../units/index.js';
 import type { Designation } from './designation.js';
 import type { TiresError } from './errors.js';
-import { inPounds, inPsi } from './known-load.js';
 import { designationOf } from './kept.js';
+import { inPounds, inPsi } from './known-load.js';
 import { showSize } from './show-designation.js';
 
 export interface PlacardTire {
@@ -78,7 +78,7 @@ const labelGoverns = note(
  * @source 49 CFR 571.110 S4.3, S4.3.5, partly read
  */
 export function placard(facts: PlacardFacts): Either<TiresError, Placard> {
-  const label = known('GVWR', facts.gvwr, 'label');
+  const label = asDerived('GVWR', facts.gvwr, 'label');
   const gvwr = inPounds('GVWR', label);
   if (isLeft(gvwr)) return gvwr;
   const unloaded = inPounds('unloaded weight', facts.unloaded);
@@ -122,7 +122,7 @@ export function placard(facts: PlacardFacts): Either<TiresError, Placard> {
 function readTire({ where, designation, coldPressure }: PlacardTire): Either<TiresError, Placard['tires'][number]> {
   const read = designationOf(designation);
   if (isLeft(read)) return read;
-  const figure = known('cold pressure', coldPressure);
+  const figure = asDerived('cold pressure', coldPressure);
   const pressure = inPsi('cold pressure', figure);
   if (isLeft(pressure)) return pressure;
   const range = read.right.range === undefined ? '' : ` load range ${read.right.range.letter}`;

@@ -8,8 +8,8 @@ import { keptFor } from './kept.js';
 import { plyOf } from './ply.js';
 import {
   answerableRows,
-  familyPressureOf,
   type Fitment,
+  familyPressureOf,
   governing,
   type PublishedRow,
   publishedRows,

@@ -1,11 +1,11 @@
 /** The published rows of one size, from every table that speaks for it. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { type Derived, leastOf, lookedUp, type NotTabulated, notTabulated } from '../trace/index.js';
-import { editDistance, nearestKeys } from '../units/internal.js';
+import { type Derived, fromTable, leastOf, type NotTabulated, notTabulated } from '../trace/index.js';
 import { lb, psi } from '../units/index.js';
-import { isPassenger, type Construction, type Designation } from './designation.js';
+import { editDistance, nearestKeys } from '../units/internal.js';
+import { type Construction, type Designation, isPassenger } from './designation.js';
 import { keptFor } from './kept.js';
-import { readDesignation } from './read-designation.js';
+import { readTireDesignation } from './read-designation.js';
 import { sizeKey } from './show-designation.js';
 import { aliasTable, familyPressureTable, type InflationTable, inflationTables } from './tables.js';
 
@@ -26,7 +26,7 @@ export interface PublishedRow {
 }
 
 const keyOf = (size: string): { key: string; construction: Construction } => {
-  const read = readDesignation(size);
+  const read = readTireDesignation(size);
   return isLeft(read)
     ? { key: size, construction: 'unstated' }
     : { key: sizeKey(read.right), construction: read.right.size.construction };
@@ -37,14 +37,14 @@ function rowsOf(table: InflationTable): readonly PublishedRow[] {
     const key = `${size}${letter === '' ? '' : ` ${letter}`} at ${inPsi} psi`;
     const from = { table: table.name, key, source: table.source };
     const load = (fitment: Fitment, figure: string): Derived<'lb'> | undefined =>
-      figure === '' ? undefined : lookedUp(`table load ${key}, ${fitment} (${table.name})`, lb(figure), from);
+      figure === '' ? undefined : fromTable(`table load ${key}, ${fitment} (${table.name})`, lb(figure), from);
     return {
       table,
       size,
       key,
       letter,
       construction: keyOf(size).construction,
-      pressure: lookedUp(`table pressure, ${key} (${table.name})`, psi(inPsi), from),
+      pressure: fromTable(`table pressure, ${key} (${table.name})`, psi(inPsi), from),
       single: load('single', single),
       dual: load('dual', dual),
     };

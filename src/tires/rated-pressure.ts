@@ -1,6 +1,6 @@
 /** The pressure at which a tire's rating holds. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { constant, converted, decide, type Decision, type Derived } from '../trace/index.js';
+import { constant, converted, type Decision, type Derived, decide } from '../trace/index.js';
 import { kPa } from '../units/index.js';
 import type { Designation } from './designation.js';
 import type { TiresError } from './errors.js';

@@ -19,10 +19,10 @@ import { fail, longest, type Scan, startScan } from './scan.js';
  *
  * @param text from the sidewall, such as `ST225/75R15 113/108L LRD`; at most 80 characters
  * @returns the parts; Left `UnreadableDesignation` naming the fault, the part and the character
- * @example readDesignation('ST225/75R15 113/108L LRD') // Right: family ST-metric, width 225 mm, rim 15 in
+ * @example readTireDesignation('ST225/75R15 113/108L LRD') // Right: family ST-metric, width 225 mm, rim 15 in
  * @source common practice of sidewall marking; examples of vehicle and tire makers, agency letter 77-3.26, grade A to C
  */
-export function readDesignation(text: string): Either<UnreadableDesignation, Designation> {
+export function readTireDesignation(text: string): Either<UnreadableDesignation, Designation> {
   const scan = startScan(text);
   if (text.length > longest) fail(scan, 'TooLong', 'whole text', `at most ${longest} characters`, longest);
   const read = scan.problem === undefined ? readParts(scan) : undefined;

@@ -1,7 +1,7 @@
 /** The wheel under the tire: its greatest pressure, and the rim widths the tire allows. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import type { Verdict } from '../ratings/index.js';
-import { converted, decide, type Decision, type Derived, difference, type Known, known } from '../trace/index.js';
+import { asDerived, converted, type Decision, type Derived, decide, difference, type Known } from '../trace/index.js';
 import type { NotPositive } from './errors.js';
 import { inPsi } from './known-load.js';
 
@@ -72,7 +72,7 @@ export function checkRimWidth(
   allowed: { readonly least: Known<'in' | 'mm'>; readonly greatest: Known<'in' | 'mm'> },
 ): readonly [RimCheck<'in'>, RimCheck<'in'>] {
   const inInches = (name: string, figure: Known<'in' | 'mm'>): Derived<'in'> =>
-    converted<'in' | 'mm', 'in'>(`${name} in inches`, known(name, figure, 'label'), 'in');
+    converted<'in' | 'mm', 'in'>(`${name} in inches`, asDerived(name, figure, 'label'), 'in');
   const width = inInches('rim width', rim);
   const least = inInches('least rim width', allowed.least);
   const greatest = inInches('greatest rim width', allowed.greatest);

@@ -1,7 +1,7 @@
 /** Conventions of tire makers and associations about speed: information that never raises a rating. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { type Note, note } from '../ratings/index.js';
-import { converted, decide, type Decision, type Derived, type Known, known, lookedUp } from '../trace/index.js';
+import { asDerived, converted, type Decision, type Derived, decide, fromTable, type Known } from '../trace/index.js';
 import { mph, percent, psi } from '../units/index.js';
 import { sources } from './data/sources.js';
 import type { Designation } from './designation.js';
@@ -26,12 +26,12 @@ const convention = (key: string): { table: string; key: string; source: typeof s
   key,
   source: sources.ss,
 });
-const bound = (key: string, figure: number): Derived<'mph'> => lookedUp(key, mph(figure), convention(key));
+const bound = (key: string, figure: number): Derived<'mph'> => fromTable(key, mph(figure), convention(key));
 const marked = bound('speed as marked', 65);
 const second = bound('end of the second band', 75);
 const third = bound('end of the third band, lower print', 85);
-const added = lookedUp('pressure added in the convention', psi(10), convention('66 to 75 mph'));
-const lowered = lookedUp('load taken off in the convention', percent(10), convention('76 to 85 mph'));
+const added = fromTable('pressure added in the convention', psi(10), convention('66 to 75 mph'));
+const lowered = fromTable('load taken off in the convention', percent(10), convention('76 to 85 mph'));
 
 const notForRatings = note(
   'NotForRatings',
@@ -69,7 +69,7 @@ export function speedInformation(
 ): Either<TiresError, SpeedInformation> {
   const read = designationOf(designation);
   if (isLeft(read)) return read;
-  const run = known('speed', speed);
+  const run = asDerived('speed', speed);
   const symbol = read.right.service?.symbol;
   if (symbol !== undefined) {
     const limit = speedSymbol(symbol);

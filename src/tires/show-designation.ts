@@ -48,9 +48,9 @@ function rangeText({ letter, plyRating, from }: NonNullable<Designation['range']
  * How is this designation written in full?
  *
  * Size, service description, a second one in brackets, load range (or ply rating, if that is what was given), load
- * version, markings set aside; `readDesignation(showDesignation(d))` is `d`.
+ * version, markings set aside; `readTireDesignation(showDesignation(d))` is `d`.
  *
- * @param d what `readDesignation` returned
+ * @param d what `readTireDesignation` returned
  * @returns text
  * @example showDesignation(d) // ST225/75R15 113/108L LRD
  * @source our own order; the parts are those of sidewalls

@@ -1,6 +1,6 @@
 /** Speed symbol: the letter behind the load index. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
-import { type Derived, findRow, lookedUp, type NotTabulated } from '../trace/index.js';
+import { type Derived, findRow, fromTable, type NotTabulated } from '../trace/index.js';
 import { kmh, mph } from '../units/index.js';
 import { speedSymbolTable } from './tables.js';
 
@@ -35,9 +35,9 @@ export function speedSymbol(symbol: string): Either<NotTabulated, SpeedSymbol> {
   const from = { table: speedSymbolTable.name, key, source: speedSymbolTable.source };
   return right({
     symbol: key,
-    kmh: lookedUp(`speed of symbol ${key}`, kmh(metric), from),
+    kmh: fromTable(`speed of symbol ${key}`, kmh(metric), from),
     rank: speedSymbolTable.rows.indexOf(found.right),
     openEnded,
-    mph: lookedUp(`printed speed of symbol ${key}`, mph(miles), from),
+    mph: fromTable(`printed speed of symbol ${key}`, mph(miles), from),
   });
 }

@@ -1,7 +1,7 @@
 /** What one tire may carry at the pressure it is really run at: never more than its rating. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { type Note, note } from '../ratings/index.js';
-import { decide, type Decision, type Derived, type Known, leastOf } from '../trace/index.js';
+import { type Decision, type Derived, decide, type Known, leastOf } from '../trace/index.js';
 import type { Designation } from './designation.js';
 import type { TiresError } from './errors.js';
 import { estimateLoadAtPressure } from './estimate.js';
@@ -9,7 +9,7 @@ import { inPsi } from './known-load.js';
 import { loadAtPressure } from './load-at-pressure.js';
 import { type PressureStep, pressureSteps } from './pressure-steps.js';
 import { asPrinted, ratedPressure } from './rated-pressure.js';
-import { inService, type Service, type Tire, tireLoadRating, type TireRating } from './tire-load-rating.js';
+import { inService, type Service, type Tire, type TireRating, tireLoadRating } from './tire-load-rating.js';
 
 export interface TireLoadAsRun {
   /** What the tire may carry at this pressure, in this service. */

@@ -4,9 +4,9 @@ import { type Note, note } from '../ratings/index.js';
 import {
   constant,
   converted,
-  decide,
   type Decision,
   type Derived,
+  decide,
   type Known,
   leastOf,
   notTabulated,
@@ -16,12 +16,12 @@ import { ratio, show } from '../units/index.js';
 import { sources } from './data/sources.js';
 import { type Designation, designationNotes, isPassenger } from './designation.js';
 import type { TiresError } from './errors.js';
+import { designationOf, keptFor } from './kept.js';
 import { loadIndex } from './load-index.js';
 import { moldedLoad } from './molded-load.js';
 import { pressureSteps } from './pressure-steps.js';
 import { answerableRows, type Fitment, governing, publishedRows, ratedRows, tableLetter } from './published-rows.js';
 import { moldedPressure } from './rated-pressure.js';
-import { designationOf, keptFor } from './kept.js';
 import { showDesignation } from './show-designation.js';
 
 /** A tire as it is found: what the sidewall says. Molded figures outrank everything else. */

@@ -1,8 +1,8 @@
 /** The weight of tow vehicle and trailer together, and the weakest part of a hitch. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { governedBy, type Governed } from '../ratings/index.js';
+import { type Governed, governedBy } from '../ratings/index.js';
 import { type AnyWeight, type Derived, inPounds, sum } from '../trace/index.js';
-import type { NothingLimits, NotAboveZero } from './errors.js';
+import type { NotAboveZero, NothingLimits } from './errors.js';
 import { allAboveZero } from './figures.js';
 
 /**
@@ -33,10 +33,10 @@ export interface RatedPart {
  *
  * @param parts receiver, ball mount, ball, coupler: the rating stamped on each
  * @returns lb and every part that ties; Left `NothingLimits` without a part, `NotAboveZero`
- * @example weakestPart([{ part: 'receiver', rating: lb(5000) }, { part: 'ball', rating: lb(2500) }]) // Right 2,500 lb, 'ball'
+ * @example weakestHitchPart([{ part: 'receiver', rating: lb(5000) }, { part: 'ball', rating: lb(2500) }]) // Right 2,500 lb, 'ball'
  * @source university extension guide PPP-92, as reported in trade press
  */
-export function weakestPart(parts: readonly RatedPart[]): Either<NothingLimits | NotAboveZero, Governed> {
+export function weakestHitchPart(parts: readonly RatedPart[]): Either<NothingLimits | NotAboveZero, Governed> {
   if (parts.length === 0)
     return left({ chapter: 'towing', tag: 'NothingLimits', missing: ['receiver', 'ball mount', 'ball', 'coupler'] });
   const bounds = parts.map(({ part, rating }) => ({ name: part, limit: inPounds(`${part} rating`, rating, 'label') }));

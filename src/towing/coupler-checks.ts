@@ -1,7 +1,7 @@
 /** The trailer's own side of the hitch: its coupler and chains, whatever tows it. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { Note } from '../ratings/index.js';
-import { decide, type Decision, type Derived, inPounds } from '../trace/index.js';
+import { type Decision, type Derived, decide, inPounds } from '../trace/index.js';
 import type { TowingError } from './errors.js';
 import { allAboveZero } from './figures.js';
 import { ask, type Findings, gathered, loadFrom } from './findings.js';

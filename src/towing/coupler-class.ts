@@ -2,19 +2,19 @@
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import {
   type AnyWeight,
-  decide,
   type Decision,
   type Derived,
+  decide,
+  fromTable,
   inPounds,
-  lookedUp,
-  named,
   type NotTabulated,
   notTabulated,
-  pressing,
   product,
+  renamed,
+  weightAsForce,
 } from '../trace/index.js';
 import { inch, lb, lbf, ratio, show } from '../units/index.js';
-import { couplerClasses, type CouplerClassRow, type PrintedStrength } from './data/coupler-classes.js';
+import { type CouplerClassRow, couplerClasses, type PrintedStrength } from './data/coupler-classes.js';
 import { chainsEach } from './data/sources.js';
 import type { NotAboveZero } from './errors.js';
 import { allAboveZero } from './figures.js';
@@ -45,8 +45,8 @@ function strength(
   row: CouplerClassRow,
   gross: Derived<'lb'>,
 ): Derived<'lbf'> {
-  if ('lbf' in printed) return lookedUp(symbol, lbf(printed.lbf), from(row));
-  return product(symbol, pressing(null, gross), lookedUp(`factor of ${symbol}`, ratio(printed.times), from(row)));
+  if ('lbf' in printed) return fromTable(symbol, lbf(printed.lbf), from(row));
+  return product(symbol, weightAsForce(null, gross), fromTable(`factor of ${symbol}`, ratio(printed.times), from(row)));
 }
 
 /**
@@ -68,7 +68,7 @@ export function couplerClass(gross: AnyWeight): Either<NotAboveZero | NotTabulat
   if (isLeft(above)) return above;
   const decisions: Decision[] = [...above.right];
   for (const row of couplerClasses.rows as readonly CouplerClassRow[]) {
-    const fits = decide(weight, '<=', lookedUp(`class ${row.couplerClass} limit`, lb(row.maxLb), from(row)));
+    const fits = decide(weight, '<=', fromTable(`class ${row.couplerClass} limit`, lb(row.maxLb), from(row)));
     decisions.push(fits);
     if (fits.holds) return right({ ...classOf(row, weight), decisions });
   }
@@ -78,7 +78,7 @@ export function couplerClass(gross: AnyWeight): Either<NotAboveZero | NotTabulat
 function classOf(row: CouplerClassRow, gross: Derived<'lb'>): Omit<CouplerClass, 'decisions'> {
   return {
     couplerClass: row.couplerClass,
-    ...(row.ballIn !== undefined && { ball: lookedUp('least ball diameter', inch(row.ballIn), from(row)) }),
+    ...(row.ballIn !== undefined && { ball: fromTable('least ball diameter', inch(row.ballIn), from(row)) }),
     tension: strength('longitudinal tension', row.tension, row, gross),
     compression: strength('longitudinal compression', row.compression, row, gross),
     transverse: strength('transverse', row.transverse, row, gross),
@@ -86,8 +86,8 @@ function classOf(row: CouplerClassRow, gross: Derived<'lb'>): Omit<CouplerClass,
     verticalCompression: strength('vertical compression', row.verticalCompression, row, gross),
     chainEach:
       row.chainEachLb === undefined
-        ? named('breaking strength of each chain', gross)
-        : lookedUp('breaking strength of each chain', lb(row.chainEachLb), {
+        ? renamed('breaking strength of each chain', gross)
+        : fromTable('breaking strength of each chain', lb(row.chainEachLb), {
             table: couplerClasses.name,
             key: `class ${row.couplerClass}, chains`,
             source: chainsEach,

@@ -1,6 +1,6 @@
 /** Checks, and what could not be checked: a missing rating or weight is named and never passes. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
-import { type Check, check, type Limits, rating, type RatingKind, weight } from '../ratings/index.js';
+import { type Check, checkLoad, type Limits, type RatingKind, rating, weight } from '../ratings/index.js';
 import { type AnyWeight, type Derived, inPounds, type Source } from '../trace/index.js';
 import type { TowingError } from './errors.js';
 import { allAboveZero } from './figures.js';
@@ -41,7 +41,7 @@ export function ask<K extends RatingKind>(
   const above = allAboveZero([[kind, figure]]);
   if (isLeft(above)) return above;
   return right({
-    checks: [check<RatingKind>(rating(kind, figure, options), weight(against, load), how)],
+    checks: [checkLoad<RatingKind>(rating(kind, figure, options), weight(against, load), how)],
     notChecked: [],
   });
 }

@@ -4,11 +4,11 @@ import {
   type AnyWeight,
   type Decision,
   type Derived,
+  fromTable,
   inPounds,
-  lookedUp,
-  pressing,
   product,
   sum,
+  weightAsForce,
 } from '../trace/index.js';
 import { lbf, quantity, ratio } from '../units/index.js';
 import { type HitchTestRow, hitchTestForceTable } from './data/hitch-test-forces.js';
@@ -54,22 +54,22 @@ export function hitchTestForces(rating: AnyWeight, hitch: HitchTestRow['hitch'])
   const rows = (hitchTestForceTable.rows as readonly HitchTestRow[]).filter((row) => row.hitch === hitch);
   const forces = rows.flatMap((row): HitchTestForce[] => {
     if (row.component === 'M') return [];
-    const slope = lookedUp('slope', ratio(row.slope), from(row));
-    const intercept = lookedUp('intercept', lbf(row.intercept), from(row));
+    const slope = fromTable('slope', ratio(row.slope), from(row));
+    const intercept = fromTable('intercept', lbf(row.intercept), from(row));
     const component = components[row.component];
     return [
       {
         step: row.step,
         component,
         direction: row.direction,
-        force: sum(`step ${row.step} ${component}`, [product(null, slope, pressing(null, r)), intercept]),
+        force: sum(`step ${row.step} ${component}`, [product(null, slope, weightAsForce(null, r)), intercept]),
       },
     ];
   });
   const bars = rows.find(({ component }) => component === 'M');
   return right({
     forces,
-    ...(bars && { moment: lookedUp('bar moment', quantity(bars.intercept, 'lbf*in'), from(bars)) }),
+    ...(bars && { moment: fromTable('bar moment', quantity(bars.intercept, 'lbf*in'), from(bars)) }),
     decisions: above.right,
   });
 }

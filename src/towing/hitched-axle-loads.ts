@@ -3,9 +3,9 @@ import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { type Note, note } from '../ratings/index.js';
 import {
   type AnyWeight,
-  decide,
   type Decision,
   type Derived,
+  decide,
   difference,
   inPounds,
   statics,
@@ -13,7 +13,7 @@ import {
 } from '../trace/index.js';
 import type { TowingError } from './errors.js';
 import { noneBelowZero, noneOf } from './figures.js';
-import { hitchLever, type HitchPlace, type Lever, takenOffFront } from './hitch-lever.js';
+import { type HitchPlace, hitchLever, type Lever, takenOffFront } from './hitch-lever.js';
 
 /** The tow vehicle as scaled alone, where its ball stands, and what the trailer puts on it. */
 export type HitchedQuestion = HitchPlace & {

@@ -1,6 +1,6 @@
 /** What the jack carries at its foot. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
-import { type Check, check, rating, weight } from '../ratings/index.js';
+import { type Check, checkLoad, rating, weight } from '../ratings/index.js';
 import {
   type AnyLength,
   type AnyShare,
@@ -59,7 +59,7 @@ export function jackLoad(question: JackQuestion): Either<TowingError, JackLoad> 
   const foot = quotient('load at the jack foot', product(null, tongue, spot.right.axles), spot.right.ahead, statics);
   return right({
     foot,
-    check: check(rating('jack', limit), weight('jack load', product('jack load with margin', foot, margin))),
+    check: checkLoad(rating('jack', limit), weight('jack load', product('jack load with margin', foot, margin))),
     decisions: [...above.right, ...spot.right.decisions],
   });
 }

@@ -1,13 +1,13 @@
 /** The heaviest trailer a set of limits allows, and the limit that says so. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type Bound, governedBy, type Note, note, type RatingKind } from '../ratings/index.js';
-import { type AnyShare, decide, type Decision, type Derived, greatestOf, product, quotient } from '../trace/index.js';
+import { type AnyShare, type Decision, type Derived, decide, greatestOf, product, quotient } from '../trace/index.js';
 import type { TowingError } from './errors.js';
 import { aShare, noneOf, plainShare } from './figures.js';
 import type { NotChecked } from './findings.js';
+import { type TowBound, towBounds } from './tow-bounds.js';
 import { towFacts } from './tow-facts.js';
 import type { HitchPart, TowVehicle } from './tow-vehicle.js';
-import { type TowBound, towBounds } from './tow-bounds.js';
 
 /** The trailer gross weight at which a rating is reached, at the tongue share that was asked. */
 export interface TrailerBound extends Bound {
@@ -84,7 +84,7 @@ export function largestTrailer({
       missing: [...new Set(notChecked.flatMap(({ missing }) => missing))],
     });
 
-  const { least: lowest, by } = governedBy('least of the bounds', bounds);
+  const { limit: lowest, governing: by } = governedBy('least of the bounds', bounds);
   const governing = bounds.filter((bound) => by.includes(bound));
   const room = decide(lowest, '>', noneOf('lb'));
   const trailer = greatestOf('largest trailer', [lowest, noneOf('lb')]);

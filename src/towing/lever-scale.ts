@@ -3,9 +3,9 @@ import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import {
   type AnyLength,
   type AnyWeight,
-  decide,
   type Decision,
   type Derived,
+  decide,
   difference,
   inInches,
   inPounds,

@@ -1,7 +1,7 @@
 /** Safety chains against the trailer they must hold, in both readings that are in print. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { type Note, note } from '../ratings/index.js';
-import { type AnyWeight, constant, type Decision, inPounds, named, product } from '../trace/index.js';
+import { type AnyWeight, constant, type Decision, inPounds, product, renamed } from '../trace/index.js';
 import { ratio } from '../units/index.js';
 import { chainsEach, chainsTogether } from './data/sources.js';
 import type { TowingError } from './errors.js';
@@ -40,7 +40,7 @@ export function safetyChains(chains: TrailerChains, gross: AnyWeight): Either<To
     ...(chains.count === 1
       ? []
       : [labelled('together', ask('safety chains', 'gross', both, held, { clause: chainsTogether }))]),
-    labelled('each', ask('safety chains', 'gross', named('each chain', one), held, { clause: chainsEach })),
+    labelled('each', ask('safety chains', 'gross', renamed('each chain', one), held, { clause: chainsEach })),
   ]);
   if (isLeft(findings)) return findings;
   const differ = new Set(findings.right.checks.map(({ verdict }) => verdict)).size > 1;

@@ -4,9 +4,9 @@ import { type Note, note } from '../ratings/index.js';
 import {
   type AnyLength,
   type AnyWeight,
-  decide,
   type Decision,
   type Derived,
+  decide,
   inInches,
   inPounds,
   product,

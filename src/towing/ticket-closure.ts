@@ -3,13 +3,13 @@ import { type Either, left, right } from 'fp-ts/lib/Either.js';
 import {
   constant,
   type Decision,
-  decide,
   type Derived,
+  decide,
   difference,
   fromMemory,
+  fromTable,
   greatestOf,
   leastOf,
-  lookedUp,
   product,
 } from '../trace/index.js';
 import { lb, ratio } from '../units/index.js';
@@ -19,7 +19,7 @@ import type { TicketsDoNotClose } from './errors.js';
  * What one platform of a truck scale rounds to: 20 lb, from memory. An argument where tickets are read, never a silent
  * default; use the division printed on the ticket or on the scale's plate.
  */
-export const scaleDivision: Derived<'lb'> = lookedUp('scale division', lb(20), {
+export const scaleDivision: Derived<'lb'> = fromTable('scale division', lb(20), {
   table: 'truck scales',
   key: 'one platform',
   source: fromMemory('division of a truck scale platform'),

@@ -2,7 +2,7 @@
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { type Decision, type Derived, difference, sum } from '../trace/index.js';
 import type { TicketsDoNotClose } from './errors.js';
-import { closed, type Closure, roundingOf } from './ticket-closure.js';
+import { type Closure, closed, roundingOf } from './ticket-closure.js';
 import type { Readings } from './tickets.js';
 
 /** The figures that a set of passes contains; what it does not contain is absent. */

@@ -3,7 +3,7 @@ import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import type { Decision, Derived } from '../trace/index.js';
 import type { TowingError } from './errors.js';
 import { ask, type Findings, gathered, isMissing, loadFrom } from './findings.js';
-import { hitchedBy, type HitchedAxleLoads } from './hitched-axle-loads.js';
+import { type HitchedAxleLoads, hitchedBy } from './hitched-axle-loads.js';
 import { missingOf, readFacts, sumLoads, sumOrMissing, type TowFacts, towFacts } from './tow-facts.js';
 import type { HitchPart, TowVehicle } from './tow-vehicle.js';
 
@@ -94,7 +94,7 @@ export interface TongueChecks extends Findings {
  *
  * @param question the tongue load in that way of standing, lb, and its name, `off level`
  * @returns checks in lb, each named by the way of standing. Left as `towChecks`; a tongue that pulls up is an answer
- * @example tongueChecks({ tongue: known('tongue load', lb(964)), coupler: { tongue: lb(900) }, how: 'off level' }) // Right -64 lb, 'over'
+ * @example tongueChecks({ tongue: asDerived('tongue load', lb(964)), coupler: { tongue: lb(900) }, how: 'off level' }) // Right -64 lb, 'over'
  * @source as towChecks
  */
 export function tongueChecks({ tongue, vehicle, coupler, how }: TongueQuestion): Either<TowingError, TongueChecks> {

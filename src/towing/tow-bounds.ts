@@ -1,12 +1,12 @@
 /** What each limit of a tow vehicle, its hitch and a coupler allows: a trailer gross weight, or a tongue load. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import type { Bound, RatingKind } from '../ratings/index.js';
-import { type AnyWeight, decide, type Decision, type Derived, difference, inPounds } from '../trace/index.js';
+import { type AnyWeight, type Decision, type Derived, decide, difference, inPounds } from '../trace/index.js';
 import type { TowingError } from './errors.js';
 import { allAboveZero, noneOf } from './figures.js';
-import { isMissing, loadFrom, type LoadOrMissing, type NotChecked } from './findings.js';
-import { hitchedBy } from './hitched-axle-loads.js';
+import { isMissing, type LoadOrMissing, loadFrom, type NotChecked } from './findings.js';
 import { tongueForFront, tongueForRear } from './hitch-lever.js';
+import { hitchedBy } from './hitched-axle-loads.js';
 import { missingOf, readFacts, sumOrMissing, type TowFacts } from './tow-facts.js';
 import type { HitchPart, TowVehicle } from './tow-vehicle.js';
 

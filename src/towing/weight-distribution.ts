@@ -6,14 +6,14 @@ import {
   type AnyMoment,
   type AnyShare,
   type AnyWeight,
+  asDerived,
   converted,
-  decide,
   type Decision,
   type Derived,
+  decide,
   difference,
   inInches,
   inPounds,
-  known,
   product,
   quotient,
   statics,
@@ -22,8 +22,8 @@ import {
 import type { TowingError } from './errors.js';
 import { allAboveZero, aShare, noneBelowZero, noneOf, plainShare } from './figures.js';
 import { ask, type Findings, gathered, labelled } from './findings.js';
-import { hitchedBy, tongueRemark } from './hitched-axle-loads.js';
 import { hitchLever } from './hitch-lever.js';
+import { hitchedBy, tongueRemark } from './hitched-axle-loads.js';
 
 /** How the bars are set, in one of four ways of saying it. */
 export type BarSetting =
@@ -99,7 +99,7 @@ function momentOf(
   }
   const moment =
     'moment' in bars
-      ? converted(null, known('hitch moment', bars.moment), 'lb*in')
+      ? converted(null, asDerived('hitch moment', bars.moment), 'lb*in')
       : 'trailerGain' in bars
         ? product('hitch moment', inPounds('gain of the trailer axles', bars.trailerGain), a)
         : product(

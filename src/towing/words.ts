@@ -1,5 +1,5 @@
 /** The words for what can go wrong with towing questions. */
-import { show, type AskedFoundNeeded } from '../units/index.js';
+import { type AskedFoundNeeded, show } from '../units/index.js';
 import type { TowingError } from './errors.js';
 
 export function wordsForTowing(error: TowingError): AskedFoundNeeded {

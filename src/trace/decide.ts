@@ -4,8 +4,9 @@
  * A working has no branches; a program has. Whoever branches on a figure does it through `decide` and hands the decision
  * back with the result, so that a study knows for which of its variants the recorded working still speaks.
  */
-import { compareDecimals } from '../units/internal.js';
+
 import type { Unit } from '../units/index.js';
+import { compareDecimals } from '../units/internal.js';
 import type { Derived, Node } from './node.js';
 
 export type Comparison = '<' | '<=' | '>' | '>=' | '=';

@@ -4,8 +4,9 @@
  * Each word is a recorded step without a name; it is written inside the formula that uses it. `result` names the step that
  * a formula ends in. A number in a formula is a plain number of that formula: `over(times(pi, d, d), 4)`.
  */
-import type { Divisor, Multiplier, Product, Quotient } from '../units/products.js';
+
 import { ratio, type SameDimension, type Unit } from '../units/index.js';
+import type { Divisor, Multiplier, Product, Quotient } from '../units/products.js';
 import { constant } from './leaves.js';
 import type { Derived, Node } from './node.js';
 import {
@@ -15,7 +16,6 @@ import {
   cosine,
   difference,
   power,
-  pressing,
   product,
   quotient,
   type Rootable,
@@ -23,8 +23,9 @@ import {
   sine,
   squareRoot,
   sum,
-  tangent,
   type Terms,
+  tangent,
+  weightAsForce,
 } from './record.js';
 import type { Source } from './source.js';
 
@@ -129,4 +130,4 @@ export const inUnit = <U extends Unit, T extends SameDimension<U>>(a: Derived<U>
   converted(null, a, unit);
 
 /** The weight as the force it presses with, inside a formula. @example asForce(given('gross', lb(12400))) // 12,400 lbf */
-export const asForce = (weight: Derived<'lb'>): Derived<'lbf'> => pressing(null, weight);
+export const asForce = (weight: Derived<'lb'>): Derived<'lbf'> => weightAsForce(null, weight);

@@ -5,8 +5,8 @@
  * so that a study can tell for which variants the recorded calculation is still valid.
  */
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
-import { quantity, type Quantity, type Unit } from '../units/index.js';
-import { type Comparison, decide, type Decision } from './decide.js';
+import { type Quantity, quantity, type Unit } from '../units/index.js';
+import { type Comparison, type Decision, decide } from './decide.js';
 import type { NotAWholeCount, OutsideItsRange } from './errors.js';
 import { constant } from './leaves.js';
 import type { Derived, Node } from './node.js';

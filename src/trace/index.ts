@@ -3,19 +3,19 @@
  *
  * @module trace
  */
-export { bases, isBasis, type Basis, weaker } from './basis.js';
+export { type Basis, bases, isBasis, weaker } from './basis.js';
 export * from './decide.js';
 export * from './errors.js';
+export { explain, type WorkingLine, workingLines } from './explain.js';
 export * from './formula-words.js';
 export * from './guards.js';
-export { explain, type WorkingLine, workingLines } from './explain.js';
-export { constant, given, known, lookedUp, named } from './leaves.js';
+export { asDerived, constant, fromTable, given, renamed } from './leaves.js';
+export * from './measures.js';
 export type { Computed, Constant, Derived, Given, Known, LookedUp, Node, Operation } from './node.js';
 export { decimalReading, type Reading, readNode, readOperation } from './reading.js';
-export * from './measures.js';
 export * from './record.js';
 export { figureWith, nodesOf, replay } from './replay.js';
-export { type Footing, restsOn } from './rests-on.js';
-export { citation, commonPractice, fromMemory, type Grade, type Source, statics, wantsVerifying } from './source.js';
+export { type WeakestInputs, weakestInputs } from './rests-on.js';
+export { citation, commonPractice, fromMemory, type Grade, needsVerification, type Source, statics } from './source.js';
 export { findRow, notTabulated, type Table } from './table.js';
 export { wordsForTrace } from './words.js';

@@ -26,8 +26,8 @@ export function given<U extends Unit>(
   return { value, why: { kind: 'given', symbol, value, basis, path, between: ends } };
 }
 
-/** A figure read from a table: its name, the row's key and the source go with it. @example lookedUp('tire load', lb(2540), { table: 'inflation', key: 'row', source: fromMemory('tire loads') }) // 2,540 lb */
-export function lookedUp<U extends Unit>(
+/** A figure read from a table: its name, the row's key and the source go with it. @example fromTable('tire load', lb(2540), { table: 'inflation', key: 'row', source: fromMemory('tire loads') }) // 2,540 lb */
+export function fromTable<U extends Unit>(
   symbol: string,
   value: Quantity<U>,
   from: { table: string; key: string; source: Source },
@@ -42,12 +42,12 @@ export function constant<U extends Unit>(value: Quantity<U>, symbol?: string, so
 
 const isDerived = <U extends Unit>(known: Known<U>): known is Derived<U> => 'why' in known;
 
-/** A `Known` as a figure with working: taken as given under this name when it brings none. @example known('machine weight', lb(9200)) // 9,200 lb */
-export function known<U extends Unit>(symbol: string, figure: Known<U>, basis: Basis = 'stated'): Derived<U> {
+/** A `Known` as a figure with working: taken as given under this name when it brings none. @example asDerived('machine weight', lb(9200)) // 9,200 lb */
+export function asDerived<U extends Unit>(symbol: string, figure: Known<U>, basis: Basis = 'stated'): Derived<U> {
   return isDerived(figure) ? figure : given(symbol, figure, basis);
 }
 
-/** Gives a figure another name in formulas; its working stays the same. @example explain(named('weight of the whole', given('gross', lb(12400)))) // weight of the whole = 12,400 lb  [stated] */
-export function named<U extends Unit>(symbol: string, figure: Derived<U>): Derived<U> {
+/** Gives a figure another name in formulas; its working stays the same. @example explain(renamed('weight of the whole', given('gross', lb(12400)))) // weight of the whole = 12,400 lb  [stated] */
+export function renamed<U extends Unit>(symbol: string, figure: Derived<U>): Derived<U> {
   return { value: figure.value, why: { ...figure.why, symbol } as Node };
 }

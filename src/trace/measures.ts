@@ -4,7 +4,7 @@
  */
 import type { UnitOf } from '../units/index.js';
 import type { Basis } from './basis.js';
-import { known } from './leaves.js';
+import { asDerived } from './leaves.js';
 import type { Derived, Known } from './node.js';
 import { converted } from './record.js';
 
@@ -39,7 +39,7 @@ export type AnyAreaWeight = Known<UnitOf<'weight per area'>>;
  * @source NIST SP 811, appendix B (1 lb = 0.45359237 kg)
  */
 export const inPounds = (symbol: string, weight: AnyWeight, basis?: Basis): Derived<'lb'> =>
-  converted(symbol, known(symbol, weight, basis), 'lb');
+  converted(symbol, asDerived(symbol, weight, basis), 'lb');
 
 /**
  * How long is this in inches?
@@ -52,36 +52,36 @@ export const inPounds = (symbol: string, weight: AnyWeight, basis?: Basis): Deri
  * @source NIST SP 811, appendix B (1 in = 25.4 mm)
  */
 export const inInches = (symbol: string, length: AnyLength): Derived<'in'> =>
-  converted(symbol, known(symbol, length), 'in');
+  converted(symbol, asDerived(symbol, length), 'in');
 
 /** The same in feet, for rules and tables that print feet. @example inFeet('deck', inch(240)) // 20 ft */
 export const inFeet = (symbol: string, length: AnyLength): Derived<'ft'> =>
-  converted(symbol, known(symbol, length), 'ft');
+  converted(symbol, asDerived(symbol, length), 'ft');
 
 /** A share of one, from a ratio or a percentage. @example inShare('tongue share', percent(12)) // 0.12 */
 export const inShare = (symbol: string, share: AnyShare): Derived<'ratio'> =>
-  converted(symbol, known(symbol, share), 'ratio');
+  converted(symbol, asDerived(symbol, share), 'ratio');
 
 /** A pressure or stress in psi. Exact: 550 kPa is 79.77 psi, though sidewalls print it beside 80. @example inPsi('pressure', ksi(50)) // 50,000 psi */
 export const inPsi = (symbol: string, pressure: AnyPressure, basis?: Basis): Derived<'psi'> =>
-  converted(symbol, known(symbol, pressure, basis), 'psi');
+  converted(symbol, asDerived(symbol, pressure, basis), 'psi');
 
 /** An angle in degrees. @example inDegrees('ramp angle', degree(12)) // 12 deg */
 export const inDegrees = (symbol: string, angle: AnyAngle): Derived<'deg'> =>
-  converted(symbol, known(symbol, angle), 'deg');
+  converted(symbol, asDerived(symbol, angle), 'deg');
 
 /** A spring rate in pounds per inch of travel. @example inPoundsPerInch('spring rate', lbPerInch(2200)) // 2,200 lb/in */
 export const inPoundsPerInch = (symbol: string, rate: AnyLineWeight): Derived<'lb/in'> =>
-  converted(symbol, known(symbol, rate), 'lb/in');
+  converted(symbol, asDerived(symbol, rate), 'lb/in');
 
 /** A weight per running foot in lb/ft. @example inPoundsPerFoot('crossmember', quantity('0.4', 'lb/in')) // 4.8 lb/ft */
 export const inPoundsPerFoot = (symbol: string, weight: AnyLineWeight): Derived<'lb/ft'> =>
-  converted(symbol, known(symbol, weight), 'lb/ft');
+  converted(symbol, asDerived(symbol, weight), 'lb/ft');
 
 /** A density in pounds per cubic foot. @example inPoundsPerCubicFoot('steel', lbPerFt3(490)) // 490 lb/ft3 */
 export const inPoundsPerCubicFoot = (symbol: string, density: AnyDensity): Derived<'lb/ft3'> =>
-  converted(symbol, known(symbol, density), 'lb/ft3');
+  converted(symbol, asDerived(symbol, density), 'lb/ft3');
 
 /** A weight per area in pounds per square foot. @example inPoundsPerSquareFoot('plate', lbPerFt2('10.2')) // 10.2 lb/ft2 */
 export const inPoundsPerSquareFoot = (symbol: string, weight: AnyAreaWeight): Derived<'lb/ft2'> =>
-  converted(symbol, known(symbol, weight), 'lb/ft2');
+  converted(symbol, asDerived(symbol, weight), 'lb/ft2');

@@ -1,6 +1,7 @@
 /** The working of one figure: leaves that were given, looked up or fixed, and the recorded operations between them. */
-import type { Decimal } from '../units/decimal.js';
+
 import type { Factor } from '../units/convert.js';
+import type { Decimal } from '../units/decimal.js';
 import type { Quantity, RoundingMode, Unit } from '../units/index.js';
 import type { Basis } from './basis.js';
 import type { Source } from './source.js';

@@ -2,11 +2,12 @@
  * One meaning for every operation, for whatever kind of number reads it. The recorded steps use the decimal reading; the
  * replay uses it again; the tests bring a reading of exact fractions; the tape of a study is the reading in Float64.
  */
-import { applyFactor, type Factor } from '../units/convert.js';
+
 import { compareDecimals, snap, snappedDifference, snappedSum } from '../units/closeness.js';
+import { applyFactor, type Factor } from '../units/convert.js';
 import { Decimal } from '../units/decimal.js';
-import { roundToStep } from '../units/rounding.js';
 import type { RoundingMode } from '../units/index.js';
+import { roundToStep } from '../units/rounding.js';
 import type { Computed, Node } from './node.js';
 
 export interface Reading<T> {

@@ -4,6 +4,8 @@
  * The first argument is the name of the result in formulas, or null for a step written inside its user's formula.
  */
 import { factorBetween } from '../units/convert.js';
+import type { Quantity, RoundingMode, SameDimension, Unit } from '../units/index.js';
+import { type Decimal, ofDecimal } from '../units/internal.js';
 import {
   type Divisor,
   type Multiplier,
@@ -12,8 +14,6 @@ import {
   unitOfProduct,
   unitOfQuotient,
 } from '../units/products.js';
-import { type Decimal, ofDecimal } from '../units/internal.js';
-import type { Quantity, RoundingMode, SameDimension, Unit } from '../units/index.js';
 import { type Basis, weaker } from './basis.js';
 import type { Computed, Derived, Node, Operation } from './node.js';
 import { decimalReading } from './reading.js';
@@ -157,8 +157,8 @@ export function converted<U extends Unit, T extends SameDimension<U>>(
   return step(symbol, 'convert', [a], decimalReading.convert(a.value.value, factor), unit, undefined, { factor });
 }
 
-/** The weight in pounds as the force it presses with: `weightToForce`, recorded. @example pressing('force', grossWeight) // 12,400 lbf */
-export function pressing(symbol: Name, weight: Derived<'lb'>): Derived<'lbf'> {
+/** The weight in pounds as the force it presses with: `weightToForce`, recorded. @example weightAsForce('force', grossWeight) // 12,400 lbf */
+export function weightAsForce(symbol: Name, weight: Derived<'lb'>): Derived<'lbf'> {
   return step(symbol, 'relabel', [weight], weight.value.value, 'lbf', undefined);
 }
 

@@ -1,7 +1,8 @@
 /** Recomputing a figure from its leaves: the proof that the working is what was computed. */
-import { ofDecimal } from '../units/internal.js';
+
 import type { Decimal } from '../units/decimal.js';
 import type { Quantity, Unit } from '../units/index.js';
+import { ofDecimal } from '../units/internal.js';
 import type { Derived, Node } from './node.js';
 import { decimalReading, readNode } from './reading.js';
 

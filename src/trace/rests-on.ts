@@ -5,8 +5,8 @@ import type { Derived, Given, LookedUp } from './node.js';
 import { nodesOf } from './replay.js';
 
 /** The weakest basis in a working, and the inputs that have it. */
-export interface Footing {
-  readonly weakest: Basis;
+export interface WeakestInputs {
+  readonly basis: Basis;
   readonly inputs: readonly (Given | LookedUp)[];
 }
 
@@ -14,11 +14,11 @@ export interface Footing {
  * Which inputs is this answer weakest in?
  *
  * @returns the weakest basis among the leaves, and every leaf that has it. Numbers that belong to a formula do not count.
- * @example restsOn(grossWeight).weakest // stated, and the input is the machine weight
+ * @example weakestInputs(grossWeight).basis // stated, and the input is the machine weight
  */
-export function restsOn<U extends Unit>(derived: Derived<U>): Footing {
+export function weakestInputs<U extends Unit>(derived: Derived<U>): WeakestInputs {
   const leaves = nodesOf([derived.why]).filter(
     (node): node is Given | LookedUp => node.kind === 'given' || node.kind === 'looked up',
   );
-  return { weakest: derived.why.basis, inputs: leaves.filter((leaf) => leaf.basis === derived.why.basis) };
+  return { basis: derived.why.basis, inputs: leaves.filter((leaf) => leaf.basis === derived.why.basis) };
 }

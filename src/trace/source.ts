@@ -31,11 +31,18 @@ export const fromMemory = (what: string): Source => ({
   grade: 'memory',
 });
 
-/** True when the reader should look the text up before leaning on it. @example wantsVerifying(commonPractice) // true */
-export const wantsVerifying = (source: Source): boolean => source.grade === 'C' || source.grade === 'memory';
+/**
+ * Should the reader look the text up before leaning on it?
+ *
+ * A figure of a secondary copy (C) or from memory; of a regulation also one that was read in a reproduction (B).
+ *
+ * @example needsVerification('B', 'regulation') // true
+ */
+export const needsVerification = (grade: Grade, of: 'figure' | 'regulation' = 'figure'): boolean =>
+  grade === 'C' || grade === 'memory' || (of === 'regulation' && grade === 'B');
 
 /** One line for a report: title, edition, clause. @example citation(fromMemory('weights of wheels')) // weights of wheels, from memory (verify) */
 export function citation(source: Source): string {
   const parts = [source.title, source.edition, source.clause].filter((part) => part !== undefined);
-  return `${parts.join(', ')}${wantsVerifying(source) && source.id !== commonPractice.id ? ' (verify)' : ''}`;
+  return `${parts.join(', ')}${needsVerification(source.grade) && source.id !== commonPractice.id ? ' (verify)' : ''}`;
 }

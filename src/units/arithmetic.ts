@@ -11,7 +11,7 @@ import {
   unitOfProduct,
   unitOfQuotient,
 } from './products.js';
-import { type Digits, ofDecimal, quantity, type Quantity } from './quantity.js';
+import { type Digits, ofDecimal, type Quantity, quantity } from './quantity.js';
 import type { Unit } from './unit-list.js';
 
 /** The types say it already; a union of units could still slip two kinds in, and that must never pass in silence. */

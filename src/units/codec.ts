@@ -1,6 +1,7 @@
 /** Figures on the wire: `{"value":"7000.5","unit":"lb"}`, text for the digits, so that no digit is lost on the way. */
-import * as t from 'io-ts';
+
 import { isLeft } from 'fp-ts/lib/Either.js';
+import * as t from 'io-ts';
 import { isFiniteDecimal } from './decimal.js';
 import { ofDecimal, type Quantity, quantity } from './quantity.js';
 import { parseAny } from './read.js';

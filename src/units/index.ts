@@ -12,16 +12,16 @@ export * from './force.js';
 export type { Divisor, Multiplier, Product, Quotient } from './products.js';
 export * from './quantity.js';
 export * from './read.js';
-export { roundCapacityDown, roundLoadUp, roundNearest, type RoundingMode } from './rounding.js';
+export { type RoundingMode, roundCapacityDown, roundLoadUp, roundNearest } from './rounding.js';
 export { show, showBrief, showFeetInches, showNumber, showUnit } from './show.js';
 export { wrapText } from './text.js';
-export { type AskedFoundNeeded, mustBe, type Words, wordsForUnits } from './words.js';
 export {
   allUnits,
+  type Dimension,
   dimensionOf,
   isUnit,
-  type Dimension,
   type SameDimension,
   type Unit,
   type UnitOf,
 } from './unit-list.js';
+export { type AskedFoundNeeded, mustBe, type Words, wordsForUnits } from './words.js';

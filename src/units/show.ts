@@ -1,8 +1,9 @@
 /** Figures in print. `show` prints every digit, so `parse(show(q))` is `q`; round first when fewer are wanted. */
-import { Decimal } from './decimal.js';
-import { roundToStep } from './rounding.js';
+
 import { convert } from './convert.js';
+import { Decimal } from './decimal.js';
 import type { Quantity } from './quantity.js';
+import { roundToStep } from './rounding.js';
 import type { Unit, UnitOf } from './unit-list.js';
 
 /** Digits with commas between groups of three: `10,000`, `-1,234.5`. @example showNumber(lb('-1234.5').value) // -1,234.5 */

@@ -2,8 +2,8 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
-import { assess, compare, comparisonText, decodeSpec, report } from '../../src/assessment/index.js';
 import type { Spec } from '../../src/assessment/index.js';
+import { assess, compare, comparisonText, decodeSpec, report } from '../../src/assessment/index.js';
 import { leftOf, rightOf } from '../helpers/either.js';
 
 const read = (name: string): unknown =>

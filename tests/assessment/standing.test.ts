@@ -13,16 +13,16 @@ const loadOf = ({ checks }: Assessment, what: string): number => {
   return plain(found!.load);
 };
 const bound = ({ carry }: Assessment, name: string): number =>
-  plain(carry!.payload.governed.bounds.find((each) => each.name === name)!.limit);
+  plain(carry!.payload.governed.limits.find((each) => each.name === name)!.limit);
 
 // Tongue load, ball to axles, wheelbase and overhang of the example; half of what the front axle lost comes back.
 const [T, a, o] = [12650 - 2276520 / 204, 204, 54];
-const putBack = (0.5 * o) / (a + o);
+const shareReturnedByBars = (0.5 * o) / (a + o);
 
 describe('spring bars set (statics)', () => {
   const set = change(['tow.bars', { restore: '50 %' }]);
   it('load each axle and its tires besides: the part p o / (a + o) of the tongue load goes back on the axles', () => {
-    const axles = 12650 - T + putBack * T;
+    const axles = 12650 - T + shareReturnedByBars * T;
     expect(loadOf(set, 'axle load against axle 1 GAWR, bars on')).toBeCloseTo(axles / 2, 6);
     expect(loadOf(set, 'tire load against axle 2 tire, bars on')).toBeCloseTo(axles / 4, 6);
     expectReplays(...set.checks.flatMap(({ load, reserve, used }) => [load, reserve, used]));
@@ -31,7 +31,7 @@ describe('spring bars set (statics)', () => {
     const level = loadOf(set, 'tire load against axle 1 heavier side tire');
     expect(level).toBeCloseTo((12650 - T) / 4 + (9000 * 1) / 90 / 2, 6);
     expect(loadOf(set, 'tire load against axle 1 heavier side tire, bars on')).toBeCloseTo(
-      level + (putBack * T) / 4,
+      level + (shareReturnedByBars * T) / 4,
       6,
     );
   });
@@ -47,7 +47,7 @@ describe('spring bars set (statics)', () => {
     ).toEqual(['axle load against axle 1 GAWR, bars on', 'axle load against axle 2 GAWR, bars on']);
   });
   it('leave the axles less for payload: limit / (1 - t (1 - k)) - W0', () => {
-    expect(bound(set, 'GAWR')).toBeCloseTo(14000 / (1 - 0.12 * (1 - putBack)) - 3650, 6);
+    expect(bound(set, 'GAWR')).toBeCloseTo(14000 / (1 - 0.12 * (1 - shareReturnedByBars)) - 3650, 6);
     expect(bound(set, 'GVWR')).toBe(10350);
     expect(bound(change(), 'GAWR')).toBeCloseTo(14000 / 0.88 - 3650, 6);
   });
@@ -212,7 +212,7 @@ describe('the hitch with the ball off level (statics)', () => {
 
   describe('and the bars set', () => {
     const both = change(...sprung('2 in'), ['tow.bars', { restore: '50 %' }]);
-    const onto = putBack * T;
+    const onto = shareReturnedByBars * T;
     it('puts what the bars put on the axles on top of what stands there off level', () => {
       const rear = plain(both.attitude.offLevel!.loads[1]!) + onto / 2;
       expect(loadOf(both, 'axle load against axle 2 GAWR, bars on and off level')).toBeCloseTo(rear, 6);

@@ -1,9 +1,8 @@
 /** One axle: the weakest part governs, and a label that claims more than a part bears is refused. */
 import { describe, expect, it } from 'vitest';
 import { type AxleParts, axleSystem, wordsForAxles } from '../../src/axles/index.js';
-import { show } from '../../src/units/index.js';
-import { inch, lb } from '../../src/units/index.js';
-import { given, restsOn } from '../../src/trace/index.js';
+import { given, weakestInputs } from '../../src/trace/index.js';
+import { inch, lb, show } from '../../src/units/index.js';
 import { leftOf, rightOf } from '../helpers/either.js';
 import { workingsIn } from '../helpers/specs.js';
 import { expectReplays } from '../helpers/working.js';
@@ -22,7 +21,7 @@ describe('an axle system', () => {
     const system = rightOf(axleSystem(whole, 'axle 1'));
     expectReplays(...workingsIn(system));
     expect(show(system.rating.value)).toBe('5,200 lb');
-    expect(system.governed.by.map(({ name }) => name)).toEqual(['GAWR', 'tires']);
+    expect(system.governed.governing.map(({ name }) => name)).toEqual(['GAWR', 'tires']);
     expect(system.notGiven).toEqual([]);
   });
   it('sets every part against the GAWR', () => {
@@ -48,7 +47,7 @@ describe('an axle system', () => {
   });
   it.each(['wheels', 'tires'] as const)('counts %s and refuses a sum below the GAWR', (part) => {
     const at = rightOf(axleSystem({ ...whole, [part]: { each: lb(2600), count: 2 } }, 'axle 1'));
-    expect(at.governed.bounds.find(({ name }) => name === part)?.limit.value).toEqual(lb(5200));
+    expect(at.governed.limits.find(({ name }) => name === part)?.limit.value).toEqual(lb(5200));
     expect(leftOf(axleSystem({ ...whole, [part]: { each: lb('2599.5'), count: 2 } }, 'axle 1'))).toMatchObject({
       tag: 'GawrAboveParts',
       part,
@@ -63,7 +62,7 @@ describe('an axle system', () => {
     expectReplays(...workingsIn(system));
     expect([
       show(system.rating.value),
-      system.governed.by.map(({ name }) => name),
+      system.governed.governing.map(({ name }) => name),
       system.checks,
       system.gawr,
       system.notGiven,
@@ -73,13 +72,13 @@ describe('an axle system', () => {
     const system = rightOf(axleSystem({ gawr: lb(5200) }, 'axle 1'));
     expectReplays(...workingsIn(system));
     expect([show(system.rating.value), system.checks, system.notGiven.length]).toEqual(['5,200 lb', [], 5]);
-    expect(restsOn(system.rating).weakest).toBe('label');
+    expect(weakestInputs(system.rating).basis).toBe('label');
   });
   it('keeps what a part rests on', () => {
     const system = rightOf(
       axleSystem({ gawr: lb(5200), beam: given('beam by guess', lb(5200), 'estimated') }, 'axle 1'),
     );
-    expect(restsOn(system.rating)).toMatchObject({ weakest: 'estimated', inputs: [{ symbol: 'beam by guess' }] });
+    expect(weakestInputs(system.rating)).toMatchObject({ weakest: 'estimated', inputs: [{ symbol: 'beam by guess' }] });
   });
   it('hands back what it compared', () => {
     const { decisions } = rightOf(axleSystem(whole, 'axle 1'));

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import {
+  axlesTables,
+  type BrakedAxle,
   boltCircle,
   brakeCapacity,
-  type BrakedAxle,
   brakeTorque,
   deceleration,
-  axlesTables,
   stoppingDistance,
   usualBrakeSizes,
   usualHubs,
@@ -42,7 +42,7 @@ describe('brake capacity', () => {
   });
   it('does not let a strong brake make up for a weak one', () => {
     const { checks, notes } = rightOf(brakeCapacity([pair('axle 1', 7000, 4000, 3400)]));
-    expect(checks.filter(({ verdict }) => verdict === 'over').map(({ of }) => of)).toEqual(['axle 1 right']);
+    expect(checks.filter(({ verdict }) => verdict === 'over').map(({ part: of }) => of)).toEqual(['axle 1 right']);
     expect(notes.map(({ tag }) => tag)).toEqual(['UnequalBrakes']);
   });
   it('counts an axle without brakes against the rest', () => {

@@ -4,9 +4,9 @@ import { join } from 'node:path';
 import { right } from 'fp-ts/lib/Either.js';
 import { describe, expect, it } from 'vitest';
 import { chapters } from '../../scripts/chapters.js';
-import { type Example, exampleOf, modules, run } from './run-example.js';
 import { given } from '../../src/trace/index.js';
 import { lb } from '../../src/units/index.js';
+import { type Example, exampleOf, modules, run } from './run-example.js';
 import { saysSo, told } from './told.js';
 
 const src = join(import.meta.dirname, '../../src');

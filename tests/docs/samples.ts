@@ -1,16 +1,16 @@
 /** The figures that examples in doc comments speak of by name, chapter by chapter. All invented. */
 import { readFileSync } from 'node:fs';
-import { crestsOf, securementNeed } from '../../src/load/index.js';
-import { r1 } from '../load/r1.js';
 import { axleSystem } from '../../src/axles/index.js';
 import { orThrow } from '../../src/errors.js';
+import { crestsOf, securementNeed } from '../../src/load/index.js';
+import { publishedSection, statedAllowable } from '../../src/members/index.js';
 import { rating } from '../../src/ratings/index.js';
-import { section, statedAllowable } from '../../src/members/index.js';
 import { federalRules, readLocalRules, screen } from '../../src/rules/index.js';
-import { constant, given, sum } from '../../src/trace/index.js';
 import { range, study } from '../../src/study/index.js';
-import { readDesignation, tireLoadRating } from '../../src/tires/index.js';
+import { readTireDesignation, tireLoadRating } from '../../src/tires/index.js';
+import { constant, given, sum } from '../../src/trace/index.js';
 import { degree, inch, ksi, lb, psi, ratio } from '../../src/units/index.js';
+import { r1 } from '../load/r1.js';
 
 const grossWeight = sum('gross weight', [
   given('trailer weight', lb(3200), 'scale'),
@@ -23,7 +23,7 @@ const spec = JSON.parse(readFileSync('examples/tilt-deck.json', 'utf8')) as unkn
 const text = readFileSync('examples/local-rules.json', 'utf8');
 const facts = { 'trailer GVWR': lb(10000), 'overall width': inch(102) };
 
-const c5 = orThrow(section('C5X6.7'));
+const c5 = orThrow(publishedSection('C5X6.7'));
 
 export const samples = {
   shared: { grossWeight },
@@ -59,8 +59,8 @@ export const samples = {
     gvwrOf10000: rating('GVWR', gvwr),
   },
   tires: {
-    d: orThrow(readDesignation('ST225/75R15 113/108L LRD')),
-    designation: orThrow(readDesignation('ST225/75R15 LRD')),
+    d: orThrow(readTireDesignation('ST225/75R15 113/108L LRD')),
+    designation: orThrow(readTireDesignation('ST225/75R15 LRD')),
     first: tire('ST225/75R15 LRD'),
     second: tire('ST205/75R15 LRC'),
     tires: [{ where: 'axle 1', designation: 'ST225/75R15 LRD', coldPressure: psi(65) }],
@@ -68,7 +68,7 @@ export const samples = {
   members: {
     member: { E: ksi(29000), I: c5.Ix, S: c5.Sx, allowable: orThrow(statedAllowable(ksi(20), 'an invented figure')) },
     c5,
-    c6: orThrow(section('C6X8.2')),
+    c6: orThrow(publishedSection('C6X8.2')),
   },
   rules: {
     text,

@@ -1,5 +1,5 @@
 /** An answer as a line of text, and whether a line that somebody wrote says the same. */
-import { isLeft, isRight, type Either } from 'fp-ts/lib/Either.js';
+import { type Either, isLeft, isRight } from 'fp-ts/lib/Either.js';
 import { isUnit, type Quantity, show, showBrief, type Unit } from '../../src/units/index.js';
 
 const isRecord = (value: unknown): value is Record<string, unknown> => typeof value === 'object' && value !== null;

@@ -8,7 +8,7 @@ import { fileURLToPath, pathToFileURL } from 'node:url';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { excavator, excavatorOnDeck, pickup, trailer, yardTruck } from '../../examples/questions/yard.js';
 import { decodeSpec } from '../../src/assessment/index.js';
-import { known, type Known } from '../../src/trace/index.js';
+import { asDerived, type Known } from '../../src/trace/index.js';
 import { show, type Unit } from '../../src/units/index.js';
 import { rightOf } from '../helpers/either.js';
 
@@ -90,7 +90,7 @@ describe('the yard', () => {
     decodeSpec(JSON.parse(textOf(fileURLToPath(new URL('../../examples/tilt-deck.json', import.meta.url))))),
   );
   const figures = (...all: readonly (Known<Unit> | undefined)[]): readonly string[] =>
-    all.map((one) => (one === undefined ? 'not given' : show(known('figure', one).value)));
+    all.map((one) => (one === undefined ? 'not given' : show(asDerived('figure', one).value)));
 
   it('has the trailer of the example spec', () => {
     const { gvwr, axles, curb, coupler, chains, jack, deck, ramps } = spec.trailer;
@@ -150,7 +150,7 @@ describe('the yard', () => {
     expect(parts(yardTruck)).toEqual(parts({ ...tow, hitch: 'ball behind' }));
     expect(
       [yardTruck.overhang, tow?.overhang].map((one) =>
-        typeof one === 'object' && !('ofWheelbase' in one) ? show(known('overhang', one).value) : one,
+        typeof one === 'object' && !('ofWheelbase' in one) ? show(asDerived('overhang', one).value) : one,
       ),
     ).toEqual(['54 in', '54 in']);
   });

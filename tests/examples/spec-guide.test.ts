@@ -4,10 +4,10 @@ import { fileURLToPath } from 'node:url';
 import { isRight } from 'fp-ts/lib/Either.js';
 import type * as t from 'io-ts';
 import { describe, expect, it } from 'vitest';
-import { assess, specCodec } from '../../src/assessment/index.js';
-import { readMember, readSurface } from '../../src/members/index.js';
 import { cutListCodec, deckCodec } from '../../src/assessment/frame-codec.js';
+import { assess, specCodec } from '../../src/assessment/index.js';
 import type { MadeOf } from '../../src/assessment/record-codec.js';
+import { readMember, readSurface } from '../../src/members/index.js';
 import { leftOf, rightOf } from '../helpers/either.js';
 
 interface Row {

@@ -1,6 +1,6 @@
 /** What must hold of every working: it replays to its own figure, node for node, and agrees with exact fractions. */
 import { expect } from 'vitest';
-import { decimalReading, type Derived, type Node, nodesOf, readNode } from '../../src/trace/index.js';
+import { type Derived, decimalReading, type Node, nodesOf, readNode } from '../../src/trace/index.js';
 import type { Decimal, Unit } from '../../src/units/index.js';
 import { type Fraction, fractionReading, NotRational, relativeGap } from './fractions.js';
 

@@ -1,9 +1,9 @@
 /** Forces and moments balance, whatever the rig; and the unit system does not matter. */
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { compareDecimals } from '../../src/units/internal.js';
-import { type Decimal, inch, kg, lb, mm, percent } from '../../src/units/index.js';
 import { hitchedAxleLoads, towChecks, weightDistribution } from '../../src/towing/index.js';
+import { type Decimal, inch, kg, lb, mm, percent } from '../../src/units/index.js';
+import { compareDecimals } from '../../src/units/internal.js';
 import { rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
 

@@ -9,7 +9,7 @@ import {
   sectionProperties,
   steelDensity,
 } from '../../src/members/index.js';
-import { rightOf, gapPercent, plain, leftOf } from '../helpers/either.js';
+import { gapPercent, leftOf, plain, rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
 
 /** Largest gap in per cent; shapes C, W, S and rectangular tube are held to 1 for area, Ix and Sx. */

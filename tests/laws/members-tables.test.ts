@@ -1,6 +1,5 @@
 /** Laws over whole tables: columns that say the same thing agree, orders are kept. */
 import { describe, expect, it } from 'vitest';
-import { allSections, type GaugeRow } from '../../src/members/index.js';
 import { allowableBending } from '../../src/members/data/allowable-bending.js';
 import { channels } from '../../src/members/data/channels.js';
 import { leastWebs } from '../../src/members/data/least-webs.js';
@@ -8,6 +7,7 @@ import { plateWeights } from '../../src/members/data/plate-weights.js';
 import { sheetGauges } from '../../src/members/data/sheet-gauges.js';
 import { treatedWood } from '../../src/members/data/treated-wood.js';
 import { woodDensity } from '../../src/members/data/wood-density.js';
+import { allSections, type GaugeRow } from '../../src/members/index.js';
 import { plain } from '../helpers/either.js';
 
 const rising = (figures: readonly number[]): boolean =>

@@ -6,19 +6,19 @@ import {
   axleGroupLimit,
   axleGroups,
   commercialByWeight,
-  federalRules,
+  type Facts,
   type Finding,
+  federalRules,
   gcwrByDefinition,
+  lengthFacts,
   licenceGroup,
   type Rule,
   screen,
   surgeBrakes,
   weightFacts,
-  lengthFacts,
   yesNoFacts,
-  type Facts,
 } from '../../src/rules/index.js';
-import { inch, lb, compare, foot } from '../../src/units/index.js';
+import { compare, foot, inch, lb } from '../../src/units/index.js';
 import { orFail } from '../rules/helpers.js';
 
 const pounds = fc.integer({ min: 1, max: 60000 });

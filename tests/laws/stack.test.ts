@@ -5,7 +5,7 @@ import { type Assessment, assess } from '../../src/assessment/index.js';
 import { balance, curbWeight, type Item, payload, payloadClaim } from '../../src/load/index.js';
 import { rating } from '../../src/ratings/index.js';
 import { constant, given } from '../../src/trace/index.js';
-import { compare, convert, inch, lb, ratio, type Quantity, type Unit } from '../../src/units/index.js';
+import { compare, convert, inch, lb, type Quantity, ratio, type Unit } from '../../src/units/index.js';
 import { rightOf } from '../helpers/either.js';
 import { metric } from '../helpers/metric.js';
 import { changed, tiltDeck } from '../helpers/specs.js';
@@ -136,7 +136,7 @@ describe('payload', () => {
             left: limit.value.value.minus(gross.times(part[on])),
           }));
           for (const { left: reserve } of left) expect(reserve.gte('-1e-20')).toBe(true);
-          for (const { name } of governed.by)
+          for (const { name } of governed.governing)
             expect(
               left
                 .find((each) => each.name === name)
@@ -185,8 +185,8 @@ function told({
       digits(reserve.value),
       digits(used.value),
     ]),
-    payload: carry?.payload.governed.bounds.map(({ name, limit }) => [name, digits(limit.value)]),
-    by: carry?.payload.governed.by.map(({ name }) => name),
+    payload: carry?.payload.governed.limits.map(({ name, limit }) => [name, digits(limit.value)]),
+    by: carry?.payload.governed.governing.map(({ name }) => name),
     claim: digits(carry?.claim?.check.reserve.value),
     gross: digits(weighed.gross?.value),
     tongue: digits(weighed.balance?.tongue.value),

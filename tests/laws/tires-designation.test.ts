@@ -1,9 +1,10 @@
 /** Reading designations: what is shown reads as the same, and no text costs more than its length or gets through as an exception. */
-import { isLeft, isRight } from 'fp-ts/lib/Either.js';
+
 import fc from 'fast-check';
+import { isLeft, isRight } from 'fp-ts/lib/Either.js';
 import { describe, expect, it } from 'vitest';
 import { describeError } from '../../src/errors.js';
-import { designationNotes, readDesignation, showDesignation } from '../../src/tires/index.js';
+import { designationNotes, readTireDesignation, showDesignation } from '../../src/tires/index.js';
 import { rightOf } from '../helpers/either.js';
 
 const of = (...texts: readonly string[]): fc.Arbitrary<string> => fc.constantFrom(...texts);
@@ -58,11 +59,11 @@ describe('designation laws', () => {
     let read = 0;
     fc.assert(
       fc.property(anyDesignation, (text) => {
-        const first = readDesignation(text);
+        const first = readTireDesignation(text);
         if (isLeft(first)) return;
         read += 1;
         const shown = showDesignation(first.right);
-        const again = rightOf(readDesignation(shown));
+        const again = rightOf(readTireDesignation(shown));
         expect(again, `${text} -> ${shown}`).toEqual(first.right);
         expect(showDesignation(again)).toBe(shown);
         expect(designationNotes(again)).toEqual(designationNotes(first.right));
@@ -72,14 +73,14 @@ describe('designation laws', () => {
     expect(read).toBeGreaterThan(1500);
   });
   it('reads small letters and wide spacing as the same tire', () => {
-    const plain = rightOf(readDesignation('ST225/75R15 113/108L LRD'));
+    const plain = rightOf(readTireDesignation('ST225/75R15 113/108L LRD'));
     for (const text of [
       'st225/75r15 113/108l lrd',
       '  ST 225/75 R 15  113/108L, Load Range D ',
       'ST225/75R15 LRD 113/108L',
       'ST225/75R15/D 113/108L',
     ]) {
-      expect(rightOf(readDesignation(text)), text).toEqual(plain);
+      expect(rightOf(readTireDesignation(text)), text).toEqual(plain);
     }
   });
   it('answers any text with parts or with a fault inside the text, in words', () => {
@@ -115,7 +116,7 @@ describe('designation laws', () => {
       .map((parts) => parts.join(''));
     fc.assert(
       fc.property(fc.oneof(near, fc.string({ maxLength: 200 })), (text) => {
-        const read = readDesignation(text);
+        const read = readTireDesignation(text);
         if (isRight(read)) return;
         expect(read.left.at).toBeGreaterThanOrEqual(0);
         expect(read.left.at).toBeLessThanOrEqual(text.length);
@@ -126,8 +127,8 @@ describe('designation laws', () => {
   });
   it('refuses long texts unread: a million characters give the same small error as eighty-one', () => {
     for (const unit of ['1', '/', ' ', '(', '225/', 'ST', '*', '-', 'O', '1.']) {
-      const long = readDesignation(unit.repeat(1_000_000));
-      const short = readDesignation(unit.repeat(81));
+      const long = readTireDesignation(unit.repeat(1_000_000));
+      const short = readTireDesignation(unit.repeat(81));
       expect(isLeft(long) && long.left).toMatchObject({ fault: 'TooLong', at: 80 });
       expect(JSON.stringify(isLeft(long) && long.left).length).toBeLessThan(400);
       expect(isLeft(short) && short.left.fault).toBe('TooLong');
@@ -155,7 +156,7 @@ describe('designation laws', () => {
           return typeof value === 'function' ? (value as () => unknown).bind(target) : value;
         },
       });
-      readDesignation(counted as unknown as string);
+      readTireDesignation(counted as unknown as string);
       expect(looks, text).toBeLessThan(12 * text.length + 40);
     }
   });

@@ -1,6 +1,7 @@
 /** Laws over all load and pressure tables, and how far the estimates stand from them. */
-import { isLeft, isRight } from 'fp-ts/lib/Either.js';
+
 import fc from 'fast-check';
+import { isLeft, isRight } from 'fp-ts/lib/Either.js';
 import { describe, expect, it } from 'vitest';
 import {
   estimateLoadAtPressure,
@@ -8,7 +9,7 @@ import {
   inflationTables,
   loadAtPressure,
   pressureForLoad,
-  readDesignation,
+  readTireDesignation,
   tireLoadRating,
   tiresTables,
 } from '../../src/tires/index.js';
@@ -22,7 +23,7 @@ const number = (answer: { value: { value: { toNumber: () => number } } }): numbe
 
 describe('merged tables', () => {
   it('every size is read, and every table has a name of its own', () => {
-    for (const size of sizes) expect(isRight(readDesignation(size)), size).toBe(true);
+    for (const size of sizes) expect(isRight(readTireDesignation(size)), size).toBe(true);
     expect(new Set(tiresTables.map(({ name }) => name)).size).toBe(tiresTables.length);
   });
   it.each(['single', 'dual'] as const)(
@@ -93,7 +94,7 @@ const pairs: Pair[] = inflationTables.flatMap((table) =>
         .sort((a, b) => Number(a[0]) - Number(b[0]));
       const lower = (rated: readonly [string, string], all: typeof rows): typeof rows =>
         all.filter(([at]) => Number(at) < Number(rated[0]));
-      const { family } = rightOf(readDesignation(size));
+      const { family } = rightOf(readTireDesignation(size));
       return rows.flatMap((rated, place) =>
         lower(rated, rows).map((row): Pair => ({ family, size, rated, row, top: place === rows.length - 1 })),
       );

@@ -9,7 +9,7 @@ import {
   loadAtPressure,
   pressureForLoad,
   rangePressure,
-  readDesignation,
+  readTireDesignation,
   type Service,
   tireLoadAsRun,
   tireLoadRating,
@@ -108,7 +108,7 @@ describe('every row of every table', () => {
   const lettered = prints.filter(({ letter }) => letter !== '');
   it('answers no pressure above that of the family and letter', () => {
     const asked = lettered.flatMap(({ designation, letter, service }) => {
-      const { family, size } = rightOf(readDesignation(designation));
+      const { family, size } = rightOf(readTireDesignation(designation));
       const most = familyPressureTable.rows.find(([of, at]) => of === family && at === letter)?.[2];
       // A numeric size is printed with a pressure of its own.
       if (most === undefined || size.form === 'numeric') return [];

@@ -1,7 +1,7 @@
 /** What the empty trailer weighs, and what the axles and the coupler carry. */
 import { describe, expect, it } from 'vitest';
-import { balance, type BalanceError, curbWeight, type Item, wordsForLoad } from '../../src/load/index.js';
-import { given, restsOn } from '../../src/trace/index.js';
+import { type BalanceError, balance, curbWeight, type Item, wordsForLoad } from '../../src/load/index.js';
+import { given, weakestInputs } from '../../src/trace/index.js';
 import { inch, lb, show } from '../../src/units/index.js';
 import { leftOf, rightOf } from '../helpers/either.js';
 import { workingsIn } from '../helpers/specs.js';
@@ -28,7 +28,7 @@ describe('curb weight', () => {
         { name: 'deck', weight: given('deck weight', lb(600), 'estimated'), at: inch(170) },
       ]),
     );
-    expect(restsOn(curb.weight)).toMatchObject({ weakest: 'estimated', inputs: [{ symbol: 'deck weight' }] });
+    expect(weakestInputs(curb.weight)).toMatchObject({ weakest: 'estimated', inputs: [{ symbol: 'deck weight' }] });
   });
   it('of nothing is refused', () => {
     expect(leftOf(curbWeight([]))).toMatchObject({ tag: 'NothingWeighed' });

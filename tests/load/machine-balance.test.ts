@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { machineBalance } from '../../src/load/index.js';
 import { inch, lb, show } from '../../src/units/index.js';
-import { expectReplays } from '../helpers/working.js';
 import { leftOf, rightOf } from '../helpers/either.js';
+import { expectReplays } from '../helpers/working.js';
 
 const scaled = { frontAxle: lb(3600), rearAxle: lb(2400), wheelbase: inch(50), frontFaceToAxle: inch(30) };
 

@@ -22,8 +22,8 @@ const ask = (limits: readonly LadenLimit[], band = share('0.12')) => {
   expectReplays(...workingsIn(answer));
   return {
     most: show(answer.most.value),
-    by: answer.governed.by.map(({ name }) => name),
-    bounds: answer.governed.bounds.map(({ limit: { value } }) => show(value)),
+    by: answer.governed.governing.map(({ name }) => name),
+    bounds: answer.governed.limits.map(({ limit: { value } }) => show(value)),
   };
 };
 

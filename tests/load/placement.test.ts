@@ -2,10 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { heaviestMachine, placeForTongueShare, placementWindow } from '../../src/load/index.js';
 import { rating } from '../../src/ratings/index.js';
 import { replay } from '../../src/trace/index.js';
-import { Decimal } from '../../src/units/internal.js';
 import { compare, inch, kg, lb, percent, show, showBrief } from '../../src/units/index.js';
-import { expectReplays } from '../helpers/working.js';
+import { Decimal } from '../../src/units/internal.js';
 import { leftOf, rightOf } from '../helpers/either.js';
+import { expectReplays } from '../helpers/working.js';
 import { band, machine, r1 } from './r1.js';
 
 const names = (limits: readonly { name: string }[]): string[] => limits.map(({ name }) => name);

@@ -1,7 +1,8 @@
 /** The constructed reference case that several tests share: 14,000 lb trailer, 9,200 lb machine. */
-import { fromMemory, given } from '../../src/trace/index.js';
+
+import { type Guideline, guideline, type MachineToPlace, type TrailerForPlacing } from '../../src/load/index.js';
 import { rating } from '../../src/ratings/index.js';
-import { guideline, type Guideline, type MachineToPlace, type TrailerForPlacing } from '../../src/load/index.js';
+import { fromMemory, given } from '../../src/trace/index.js';
 import { inch, lb, percent } from '../../src/units/index.js';
 import { rightOf } from '../helpers/either.js';
 

@@ -4,7 +4,7 @@ import {
   crestClearance,
   crestsOf,
   edgeRise,
-  gripNeeded,
+  frictionNeeded,
   type LoadingError,
   rampAngle,
   rampCapacity,
@@ -15,8 +15,8 @@ import {
 import { rating } from '../../src/ratings/index.js';
 import { given } from '../../src/trace/index.js';
 import { compare, degree, foot, inch, lb, mm, show, showBrief } from '../../src/units/index.js';
-import { expectReplays } from '../helpers/working.js';
 import { leftOf, rightOf } from '../helpers/either.js';
+import { expectReplays } from '../helpers/working.js';
 
 describe('ramp angle and length', () => {
   it('refuses a ramp shorter than the deck is high, with both figures', () => {
@@ -56,8 +56,8 @@ describe('ramp angle and length', () => {
     ['a negative height', () => rampAngle(inch(-1), inch(10)), 'MustNotBeNegative'],
     ['a flat ramp to a high deck', () => rampLength(inch(34), degree(0)), 'MustBeAboveZero'],
     ['more than upright', () => rampLength(inch(34), degree(91)), 'OutsideItsRange'],
-    ['an upright climb', () => gripNeeded(lb(9200), degree(90)), 'OutsideItsRange'],
-    ['a negative weight', () => gripNeeded(lb(-1), degree(10)), 'MustNotBeNegative'],
+    ['an upright climb', () => frictionNeeded(lb(9200), degree(90)), 'OutsideItsRange'],
+    ['a negative weight', () => frictionNeeded(lb(-1), degree(10)), 'MustNotBeNegative'],
   ] as const)('refuses %s', (_, ask, tag) => {
     expect(leftOf<LoadingError, unknown>(ask()).tag).toBe(tag);
   });

@@ -2,8 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import { breakingStrengths, securementCheck, securementNeed, workingLoadLimits } from '../../src/load/index.js';
 import { lb, show } from '../../src/units/index.js';
-import { expectReplays } from '../helpers/working.js';
 import { leftOf, rightOf } from '../helpers/either.js';
+import { expectReplays } from '../helpers/working.js';
 
 const shown = (forces: Record<string, { value: Parameters<typeof show>[0] }>): string[] =>
   Object.values(forces).map(({ value }) => show(value));

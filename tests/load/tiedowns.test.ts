@@ -14,8 +14,8 @@ import {
   wireRopeLimit,
 } from '../../src/load/index.js';
 import { compare, convert, foot, inch, lb, show } from '../../src/units/index.js';
-import { expectReplays } from '../helpers/working.js';
 import { leftOf, rightOf } from '../helpers/either.js';
+import { expectReplays } from '../helpers/working.js';
 
 const tags = (notes: readonly { tag: string }[]): string[] => notes.map(({ tag }) => tag);
 const article = (weight: number, section: TiedArticle['section'] = 'general', length = 12): TiedArticle => ({

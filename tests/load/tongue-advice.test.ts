@@ -60,7 +60,7 @@ describe('the advice on a tongue load', () => {
       guidelineFor('ball'),
     );
     expectReplays(...workingsIn(advice));
-    return [advice.stands, show(advice.aboveLeast.value), show(advice.belowMost.value)];
+    return [advice.verdict, show(advice.aboveLeast.value), show(advice.belowMost.value)];
   };
   it.each([
     ['999.999', 'light', '-0.001 lb', '500.001 lb'],

@@ -5,17 +5,17 @@ import { describe, expect, it } from 'vitest';
 import { describeError } from '../../src/errors.js';
 import {
   allowableStress,
-  beam,
   type BeamMember,
+  beam,
   type Load,
   ownWeight,
-  section,
+  publishedSection,
   type Spans,
   statedAllowable,
 } from '../../src/members/index.js';
-import { pressing, given } from '../../src/trace/index.js';
+import { given, weightAsForce } from '../../src/trace/index.js';
 import { foot, inch, inch3, inch4, ksi, lb, lbf, lbfPerFt, psi, show } from '../../src/units/index.js';
-import { rightOf, plain, leftOf } from '../helpers/either.js';
+import { leftOf, plain, rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
 
 const member: BeamMember = {
@@ -96,13 +96,13 @@ describe('what it says', () => {
     expect(rightOf(beam(spans, [load], member)).notes.map(({ tag }) => tag)).toEqual(['StaticCheckOnly']);
   });
   it('takes weights through the bridge from lb to lbf', () => {
-    const c6 = rightOf(section('C6x8.2'));
+    const c6 = rightOf(publishedSection('C6x8.2'));
     const weighed = rightOf(
       beam(
         spans,
         [
           ownWeight(c6, inch(0), foot(12)),
-          { kind: 'point', name: 'machine', force: pressing('machine', given('machine', lb(1000))), at: foot(5) },
+          { kind: 'point', name: 'machine', force: weightAsForce('machine', given('machine', lb(1000))), at: foot(5) },
         ],
         member,
       ),

@@ -4,9 +4,9 @@ import { isLeft } from 'fp-ts/lib/Either.js';
 import { describe, expect, it } from 'vitest';
 import { describeError } from '../../src/errors.js';
 import { deckWeight, frameWeight, readCutList, readDeck, readMember, readSurface } from '../../src/members/index.js';
-import { nodesOf, replay, restsOn } from '../../src/trace/index.js';
+import { nodesOf, replay, weakestInputs } from '../../src/trace/index.js';
 import { lb } from '../../src/units/index.js';
-import { rightOf, plain, leftOf } from '../helpers/either.js';
+import { leftOf, plain, rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
 
 const frame = [
@@ -115,7 +115,7 @@ describe('cut list', () => {
       expect(paths).toContain(`trailer.curb.frame.${path}`);
     }
     expect(paths).not.toContain(undefined);
-    expect(restsOn(weighed.lines[3]!.weight).inputs.some(({ basis }) => basis === 'label')).toBe(false);
+    expect(weakestInputs(weighed.lines[3]!.weight).inputs.some(({ basis }) => basis === 'label')).toBe(false);
     expect(
       nodesOf([weighed.lines[3]!.weight.why]).some((node) => node.kind === 'given' && node.basis === 'label'),
     ).toBe(true);

@@ -1,20 +1,26 @@
 /** Rolled against formed: the teaching table (inside radius = thickness, same outside size), derived. */
 import { describe, expect, it } from 'vitest';
-import { compareSections, dimension, section, sectionProperties, steelDensity } from '../../src/members/index.js';
+import {
+  compareSections,
+  publishedSection,
+  sectionDimension,
+  sectionProperties,
+  steelDensity,
+} from '../../src/members/index.js';
 import { inch } from '../../src/units/index.js';
-import { rightOf, plain } from '../helpers/either.js';
+import { plain, rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
 
 function against(rolled: string, thickness: string) {
-  const first = rightOf(section(rolled));
+  const first = rightOf(publishedSection(rolled));
   if (!('fromBack' in first.row)) throw new Error('a channel');
   const second = rightOf(
     sectionProperties(
       {
         kind: 'formed channel',
         name: 'formed channel',
-        depth: dimension(first, 'depth', first.row.depth),
-        flangeWidth: dimension(first, 'flange width', first.row.flangeWidth),
+        depth: sectionDimension(first, 'depth', first.row.depth),
+        flangeWidth: sectionDimension(first, 'flange width', first.row.flangeWidth),
         thickness: inch(thickness),
         insideRadius: inch(thickness),
       },
@@ -46,7 +52,7 @@ describe('rolled against formed', () => {
     );
   });
   it('finds a section equal to itself, and a deeper one better by the pound', () => {
-    const [c6, c8] = [rightOf(section('C6X8.2')), rightOf(section('C8X11.5'))];
+    const [c6, c8] = [rightOf(publishedSection('C6X8.2')), rightOf(publishedSection('C8X11.5'))];
     expect(compareSections(c6, c6).says).toContain('each pound does as much as in C6X8.2');
     expect(compareSections(c6, c8).says).toContain('each pound does more than in C6X8.2');
   });

@@ -2,17 +2,17 @@
 import { describe, expect, it } from 'vitest';
 import { curbWeight } from '../../src/load/index.js';
 import {
+  board,
   deckWeight,
   frameWeight,
+  payloadByLength,
+  publishedSection,
   readCutList,
   readDeck,
   weightPerFootOfDeck,
-  payloadByLength,
-  board,
-  section,
 } from '../../src/members/index.js';
 import { foot, inch, lb, lbPerFt3, ratio } from '../../src/units/index.js';
-import { rightOf, plain } from '../helpers/either.js';
+import { plain, rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
 
 const build = (deckLength: number) => {
@@ -71,9 +71,9 @@ describe('curb weight from a cut list', () => {
   it('grows by the weight per foot of deck, within one crossmember', () => {
     const growth = rightOf(
       weightPerFootOfDeck({
-        rails: [{ name: 'rails', member: rightOf(section('C6x8.2')), count: ratio(2) }],
+        rails: [{ name: 'rails', member: rightOf(publishedSection('C6x8.2')), count: ratio(2) }],
         crossmembers: [
-          { name: 'crossmembers', member: rightOf(section('C3x4.1')), length: inch(83), spacing: inch(16) },
+          { name: 'crossmembers', member: rightOf(publishedSection('C3x4.1')), length: inch(83), spacing: inch(16) },
         ],
         surfaces: [
           {

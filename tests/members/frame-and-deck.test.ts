@@ -8,20 +8,20 @@ import {
   deckWeight,
   frameWeight,
   payloadByLength,
-  section,
+  publishedSection,
   type SpacedLine,
   weightPerFootOfDeck,
 } from '../../src/members/index.js';
 import { given } from '../../src/trace/index.js';
 import { compare, foot, inch, lb, lbPerFt, lbPerFt2, lbPerFt3, mm, ratio, show } from '../../src/units/index.js';
-import { rightOf, plain, leftOf } from '../helpers/either.js';
+import { leftOf, plain, rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
 
 const [c6, c3, w10, c4] = [
-  rightOf(section('C6x8.2')),
-  rightOf(section('C3x4.1')),
-  rightOf(section('W10x19')),
-  rightOf(section('C4x5.4')),
+  rightOf(publishedSection('C6x8.2')),
+  rightOf(publishedSection('C3x4.1')),
+  rightOf(publishedSection('W10x19')),
+  rightOf(publishedSection('C4x5.4')),
 ];
 const cross: SpacedLine = {
   name: 'crossmembers',

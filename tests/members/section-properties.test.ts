@@ -9,7 +9,7 @@ import {
   steelDensity,
 } from '../../src/members/index.js';
 import { compare, inch, lbPerFt3, mm, ratio, show } from '../../src/units/index.js';
-import { rightOf, plain, leftOf } from '../helpers/either.js';
+import { leftOf, plain, rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
 
 const channel = {

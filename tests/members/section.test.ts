@@ -2,13 +2,13 @@
 import { isLeft, isRight } from 'fp-ts/lib/Either.js';
 import { describe, expect, it } from 'vitest';
 import { describeError } from '../../src/errors.js';
-import { allSections, section, statedMember, weightPerFoot } from '../../src/members/index.js';
-import { restsOn } from '../../src/trace/index.js';
+import { allSections, publishedSection, statedMember, weightPerFoot } from '../../src/members/index.js';
+import { weakestInputs } from '../../src/trace/index.js';
 import { lbPerFt, quantity, show } from '../../src/units/index.js';
 import { expectReplays } from '../helpers/working.js';
 
 const found = (text: string): string => {
-  const read = section(text);
+  const read = publishedSection(text);
   return isLeft(read) ? describeError(read.left) : `${read.right.designation} ${show(weightPerFoot(read.right).value)}`;
 };
 
@@ -52,7 +52,7 @@ describe('section', () => {
     `C${'5'.repeat(80)}x1`,
     'C5x6..7',
   ])('refuses %j', (typed) => {
-    const read = section(typed);
+    const read = publishedSection(typed);
     expect(isLeft(read) && read.left.tag).toBe('UnreadableDesignation');
   });
 
@@ -64,7 +64,7 @@ describe('section', () => {
     ['Pipe 8 STD', 'Pipe6STD'],
     ['HSS 3x2x5/16', 'HSS3X2X1/4'],
   ])('names the nearest of the unlisted %s', (typed, nearest) => {
-    const read = section(typed);
+    const read = publishedSection(typed);
     expect(isLeft(read) && read.left.tag === 'NotTabulated' && read.left.nearest[0]).toBe(nearest);
     expect(isLeft(read) && read.left.tag === 'NotTabulated' && read.left.nearest).toHaveLength(3);
   });
@@ -73,16 +73,16 @@ describe('section', () => {
     const all = allSections();
     expect(all).toHaveLength(33 + 32 + 44 + 84);
     for (const one of all) {
-      const again = section(one.designation);
+      const again = publishedSection(one.designation);
       expect(isRight(again) && again.right.row).toBe(one.row);
       expectReplays(one.weightPerFoot, one.area, one.Ix, one.Sx, one.rx, one.Iy, one.Sy, one.ry);
     }
   });
 
   it('rests on the published table', () => {
-    const read = section('C5x6.7');
+    const read = publishedSection('C5x6.7');
     if (isLeft(read)) throw new Error('C5x6.7 is printed');
-    expect(restsOn(read.right.weightPerFoot).weakest).toBe('published');
+    expect(weakestInputs(read.right.weightPerFoot).basis).toBe('published');
   });
 });
 

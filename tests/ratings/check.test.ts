@@ -1,24 +1,24 @@
 /** Checks at the limit, a pound below, a pound above; ties; margins that are exactly nothing. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { bears, capacity, check, type Check, note, rating, tightest, weight } from '../../src/ratings/index.js';
+import { type Check, capacity, checkLoad, checkPart, note, rating, tightest, weight } from '../../src/ratings/index.js';
 import {
   constant,
   converted,
-  decide,
   type Derived,
+  decide,
   explain,
   given,
   product,
   quotient,
-  restsOn,
   sum,
+  weakestInputs,
 } from '../../src/trace/index.js';
 import { lb, ratio, show, showBrief } from '../../src/units/index.js';
 import { expectReplays } from '../helpers/working.js';
 
 const gross = (limit: number | string, load: number | string): Check =>
-  check(rating('GVWR', lb(limit)), weight('gross', lb(load)));
+  checkLoad(rating('GVWR', lb(limit)), weight('gross', lb(load)));
 
 describe('check', () => {
   it.each([
@@ -39,30 +39,30 @@ describe('check', () => {
   });
   it('says what was asked, of which part, under which clause, and what the weight rests on', () => {
     const clause = { id: 'x', title: 'Invented rule', grade: 'A' } as const;
-    const answer = check(
-      rating('GAWR', lb(5200), { of: 'axle 1', clause }),
+    const answer = checkLoad(
+      rating('GAWR', lb(5200), { part: 'axle 1', clause }),
       weight('axle load', given('axle 1 load', lb(5000), 'scale')),
     );
-    expect(answer).toMatchObject({ what: 'axle load against axle 1 GAWR', kind: 'GAWR', of: 'axle 1', clause });
-    expect([restsOn(answer.limit).weakest, restsOn(answer.load).weakest, restsOn(answer.reserve).weakest]).toEqual([
-      'label',
-      'scale',
-      'label',
-    ]);
+    expect(answer).toMatchObject({ what: 'axle load against axle 1 GAWR', kind: 'GAWR', part: 'axle 1', clause });
+    expect([
+      weakestInputs(answer.limit).basis,
+      weakestInputs(answer.load).basis,
+      weakestInputs(answer.reserve).basis,
+    ]).toEqual(['label', 'scale', 'label']);
     expect(explain(answer.reserve)).toBe(
       'axle 1 GAWR = 5,200 lb  [label]\naxle 1 load = 5,000 lb  [scale]\nreserve, axle load against axle 1 GAWR\n  = axle 1 GAWR - axle 1 load\n  = 5,200 lb - 5,000 lb\n  = 200 lb',
     );
   });
   it('asks of a part whether it bears the rating', () => {
     // 2 x 2,540 lb of tires under a 5,200 lb axle: arithmetic of our own on the published table load.
-    const short = bears(capacity('tires', lb(5080), 'axle 1'), rating('GAWR', lb(5200)));
+    const short = checkPart(capacity('tires', lb(5080), 'axle 1'), rating('GAWR', lb(5200)));
     expect([short.what, short.verdict, show(short.reserve.value)]).toEqual([
       'axle 1 tires against GAWR',
       'over',
       '-120 lb',
     ]);
-    expect(bears(capacity('beam', lb(5200)), rating('GAWR', lb(5200), { of: 'axle 2' }))).toMatchObject({
-      of: 'axle 2',
+    expect(checkPart(capacity('beam', lb(5200)), rating('GAWR', lb(5200), { part: 'axle 2' }))).toMatchObject({
+      part: 'axle 2',
       verdict: 'within',
     });
     expectReplays(short.reserve, short.used);
@@ -99,7 +99,7 @@ describe('margins that are exactly nothing', () => {
       for (let total = 2_000; total < 2_381; total += 1) {
         const { again, added } = shares(total, axles);
         for (const load of [again, added]) {
-          const answer = check(rating('GVWR', lb(total)), weight('gross', load));
+          const answer = checkLoad(rating('GVWR', lb(total)), weight('gross', load));
           const nothing =
             decide(answer.reserve, '=', constant(lb(0))).holds &&
             !answer.reserve.value.value.isNegative() &&
@@ -120,7 +120,7 @@ describe('margins that are exactly nothing', () => {
         (total, axles, off) => {
           const { again, added } = shares(total, axles);
           for (const load of [again, added])
-            expect(check(rating('GVWR', lb(total + off)), weight('gross', load)).verdict).toBe(
+            expect(checkLoad(rating('GVWR', lb(total + off)), weight('gross', load)).verdict).toBe(
               off < 0 ? 'over' : 'within',
             );
         },
@@ -133,7 +133,7 @@ describe('margins that are exactly nothing', () => {
     for (const axles of [3, 6, 7, 9, 11]) {
       for (const limit of [2000, 4000, 6000, 8000, 9600, 14000]) {
         for (let load = 1; load <= 1200; load += 1) {
-          const used = check(rating('GVWR', lb(limit)), weight('gross', shares(load, axles).again)).used;
+          const used = checkLoad(rating('GVWR', lb(limit)), weight('gross', shares(load, axles).again)).used;
           const tenths = 1000n * BigInt(load);
           if ((2n * tenths) % BigInt(limit) === 0n && tenths % BigInt(limit) !== 0n) {
             ties += 1;
@@ -157,14 +157,14 @@ describe('tightest', () => {
     const third = quotient('third', given('t', lb(7000)), constant(ratio(3)));
     const checks = [
       gross(21000, 7000),
-      check(rating('GAWR', lb(7000)), weight('axle load', third)),
+      checkLoad(rating('GAWR', lb(7000)), weight('axle load', third)),
       gross(14000, 4000),
-      check(rating('jack', product('limit', third, constant(ratio(3)))), weight('jack load', third)),
+      checkLoad(rating('jack', product('limit', third, constant(ratio(3)))), weight('jack load', third)),
     ];
     expect(tightest(checks)).toEqual([checks[0], checks[1], checks[3]]);
   });
   it('is the greatest share, not the least reserve', () => {
-    const small = check(rating('jack', lb(1000)), weight('jack load', lb(900)));
+    const small = checkLoad(rating('jack', lb(1000)), weight('jack load', lb(900)));
     expect(tightest([gross(14000, 13950), small, gross(100000, 89999)])).toHaveLength(1);
     expect(tightest([gross(14000, 12000), small])).toEqual([small]);
   });

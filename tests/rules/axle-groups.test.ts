@@ -2,8 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import { tightest } from '../../src/ratings/index.js';
 import { axleGroupLimit, axleGroups, type PlacedAxle } from '../../src/rules/index.js';
-import { foot, inch, lb, mm, show, type Unit } from '../../src/units/index.js';
 import type { Derived } from '../../src/trace/index.js';
+import { foot, inch, lb, mm, show, type Unit } from '../../src/units/index.js';
 import { expectReplays } from '../helpers/working.js';
 import { leftOf, orFail } from './helpers.js';
 
@@ -125,7 +125,7 @@ describe('every consecutive group', () => {
       [2, 3],
     ]);
     const checks = groups.flatMap(({ check }) => (check === undefined ? [] : [check]));
-    expect(tightest(checks).map(({ of }) => of)).toEqual(['axles 2 to 3']);
+    expect(tightest(checks).map(({ part: of }) => of)).toEqual(['axles 2 to 3']);
   });
   it('gives limits without checks when an axle was not weighed', () => {
     const { groups } = orFail(axleGroups(layout([0, 9000], [200]), plain));

@@ -2,16 +2,16 @@
 import { describe, expect, it } from 'vitest';
 import { describeError } from '../../src/errors.js';
 import {
+  addedWeightLimit,
   brakeException,
+  type CombinationWeights,
   commercialByWeight,
   gcwrByDefinition,
   largestRatedCargo,
   licenceGroup,
   placardLoadLeft,
-  addedWeightLimit,
-  stepFor,
-  type CombinationWeights,
   type RulesError,
+  weightClassFor,
   wordsForRules,
 } from '../../src/rules/index.js';
 import { inch, kg, lb, show } from '../../src/units/index.js';
@@ -126,7 +126,7 @@ describe('words', () => {
       grade: 'A',
       read: '',
     } as const;
-    expect(wordsForRules(leftOf(stepFor(closed, lb(11))) as RulesError)).toEqual({
+    expect(wordsForRules(leftOf(weightClassFor(closed, lb(11))) as RulesError)).toEqual({
       asked: 'the step of x',
       found: '11 lb',
       needed: 'a weight within the last step, 10 lb',

@@ -1,8 +1,9 @@
 /** Facts in short for the tests of this chapter. */
-import { isLeft } from 'fp-ts/lib/Either.js';
+
 import type { Either } from 'fp-ts/lib/Either.js';
-import { type Facts, type Finding, federalRules, type Rule, screen } from '../../src/rules/index.js';
+import { isLeft } from 'fp-ts/lib/Either.js';
 import { describeError, type TrailerError } from '../../src/errors.js';
+import { type Facts, type Finding, federalRules, type Rule, screen } from '../../src/rules/index.js';
 import type { Derived } from '../../src/trace/index.js';
 import { foot, inch, kg, lb, type Unit } from '../../src/units/index.js';
 

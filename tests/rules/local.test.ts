@@ -3,9 +3,16 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { describeError } from '../../src/errors.js';
-import { federalRules, readLocalRules, screen, stepFor, stepForFacts, type StepTable } from '../../src/rules/index.js';
-import { kg, lb, show, type UnitOf } from '../../src/units/index.js';
+import {
+  federalRules,
+  readLocalRules,
+  type StepTable,
+  screen,
+  weightClassFor,
+  weightClassForFacts,
+} from '../../src/rules/index.js';
 import type { Derived } from '../../src/trace/index.js';
+import { kg, lb, show, type UnitOf } from '../../src/units/index.js';
 import { expectReplays } from '../helpers/working.js';
 import { ask, facts, leftOf, orFail } from './helpers.js';
 
@@ -62,7 +69,7 @@ describe('step tables', () => {
     [19800, 'class 3', '200 lb', 'class 4'],
     [26000, 'class 4', '0 lb', 'class 5'],
   ])('%i lb combined falls in %s with %s left', (weight, name, remaining, next) => {
-    const found = orFail(stepFor(table('northmark-registration'), lb(weight)));
+    const found = orFail(weightClassFor(table('northmark-registration'), lb(weight)));
     expect([found.class, show((found.remaining as Derived<UnitOf<'mass'>>).value), found.next]).toEqual([
       name,
       remaining,
@@ -72,7 +79,7 @@ describe('step tables', () => {
     expect(found.decisions.at(-1)?.holds).toBe(true);
   });
   it('has an open end when the table says so', () => {
-    const found = orFail(stepFor(table('northmark-registration'), lb(26001)));
+    const found = orFail(weightClassFor(table('northmark-registration'), lb(26001)));
     expect([found.class, found.remaining, found.next, found.verify]).toEqual(['class 5', undefined, undefined, true]);
   });
   it.each([
@@ -82,30 +89,35 @@ describe('step tables', () => {
     [8000, 'heavy'],
     [13999, 'heavy'],
   ])('with "<", %i lb falls in %s', (weight, name) => {
-    expect(orFail(stepFor(table('eastvale-registration'), lb(weight))).class).toBe(name);
+    expect(orFail(weightClassFor(table('eastvale-registration'), lb(weight))).class).toBe(name);
   });
   it('refuses a weight beyond a closed table', () => {
-    expect(leftOf(stepFor(table('eastvale-registration'), lb(14000)))).toMatchObject({
+    expect(leftOf(weightClassFor(table('eastvale-registration'), lb(14000)))).toMatchObject({
       tag: 'BeyondLastStep',
       table: 'eastvale-registration',
       found: '14,000 lb',
       last: '14000 lb',
     });
-    expect(leftOf(stepFor(table('eastvale-registration'), lb(0)))).toMatchObject({ tag: 'OutOfRange' });
+    expect(leftOf(weightClassFor(table('eastvale-registration'), lb(0)))).toMatchObject({ tag: 'OutOfRange' });
   });
   it('compares kilograms exactly, in the unit of the table', () => {
-    expect(orFail(stepFor(table('northmark-registration'), kg(4536))).class).toBe('class 2');
+    expect(orFail(weightClassFor(table('northmark-registration'), kg(4536))).class).toBe('class 2');
   });
   it('finds its weight among the facts of a job, and does not guess it', () => {
     const found = orFail(
-      stepForFacts(table('northmark-registration'), facts('tow vehicle gross: 7400 lb, trailer gross: 12400 lb')),
+      weightClassForFacts(
+        table('northmark-registration'),
+        facts('tow vehicle gross: 7400 lb, trailer gross: 12400 lb'),
+      ),
     );
     expect(found.text).toBe('combined gross 19,800 lb <= 20,000 lb: class 3; 200 lb to class 4');
-    expect(leftOf(stepForFacts(table('northmark-registration'), facts('trailer gross: 12400 lb')))).toMatchObject({
+    expect(
+      leftOf(weightClassForFacts(table('northmark-registration'), facts('trailer gross: 12400 lb'))),
+    ).toMatchObject({
       tag: 'MissingFacts',
       missing: ['tow vehicle gross'],
     });
-    expect(leftOf(stepForFacts(table('northmark-registration'), facts('trailer gross: -1 lb')))).toMatchObject({
+    expect(leftOf(weightClassForFacts(table('northmark-registration'), facts('trailer gross: -1 lb')))).toMatchObject({
       tag: 'OutOfRange',
     });
   });

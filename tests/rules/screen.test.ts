@@ -1,7 +1,7 @@
 /** What screening says: the words, missing facts, misreadings of the printed lines, contradictions. */
 import { describe, expect, it } from 'vitest';
-import { distanceText, federalRules, findingText, screen, type Rule } from '../../src/rules/index.js';
 import { describeError } from '../../src/errors.js';
+import { distanceText, federalRules, findingText, type Rule, screen } from '../../src/rules/index.js';
 import { given, nodesOf } from '../../src/trace/index.js';
 import { foot, inch, kg, lb, type Unit } from '../../src/units/index.js';
 import { expectReplays } from '../helpers/working.js';

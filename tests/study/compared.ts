@@ -1,7 +1,7 @@
 /** The oracle of every study test: a row of the study against `assess` on the spec of that row. */
 import { readFileSync } from 'node:fs';
 import { isLeft } from 'fp-ts/lib/Either.js';
-import { assess, type Assessment } from '../../src/assessment/index.js';
+import { type Assessment, assess } from '../../src/assessment/index.js';
 import type { Row, Study } from '../../src/study/index.js';
 import { type Measure, standardMeasure } from '../../src/study/index.js';
 

@@ -1,19 +1,19 @@
 /** Designs: counts, order, slices, seeds, strata; the chance behind them; a sampled share against its closed form. */
 import { describe, expect, it } from 'vitest';
+import { normalQuantile, shuffledPlace, uniformAt } from '../../src/study/chance.js';
 import {
   alternatives,
   levels,
   normal,
   oneAtATime,
   range,
-  sample,
-  study,
   type Study,
   type StudyPlan,
+  sample,
+  study,
   triangular,
   uniform,
 } from '../../src/study/index.js';
-import { normalQuantile, shuffledPlace, uniformAt } from '../../src/study/chance.js';
 import { rightOf } from '../helpers/either.js';
 import { tiltDeck, wrongRows } from './compared.js';
 

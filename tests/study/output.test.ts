@@ -1,7 +1,7 @@
 /** What leaves a study: CSV read back by an independent parser (csv-parse), JSON Lines, typed columns. */
 import { parse } from 'csv-parse/sync';
 import { describe, expect, it } from 'vitest';
-import { alternatives, levels, range, type Row, study, toCsv, toJsonLines } from '../../src/study/index.js';
+import { alternatives, levels, type Row, range, study, toCsv, toJsonLines } from '../../src/study/index.js';
 import { rightOf } from '../helpers/either.js';
 import { tiltDeck } from './compared.js';
 

@@ -8,9 +8,9 @@ import {
   levels,
   normal,
   range,
+  type StudyPlan,
   sample,
   study,
-  type StudyPlan,
   triangular,
   uniform,
 } from '../../src/study/index.js';

@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { isLeft } from 'fp-ts/lib/Either.js';
 import { describe, expect, it } from 'vitest';
-import { assess, type Assessment } from '../../src/assessment/index.js';
+import { type Assessment, assess } from '../../src/assessment/index.js';
 import { bracketWidth, holdingInterval, solveFor } from '../../src/study/index.js';
 import { changed } from '../../src/study/spec-paths.js';
 import type { Derived } from '../../src/trace/index.js';

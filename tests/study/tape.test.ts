@@ -8,8 +8,8 @@ import {
   arcTangent,
   constant,
   converted,
-  decimalReading,
   type Derived,
+  decimalReading,
   difference,
   given,
   greatestOf,
@@ -17,7 +17,6 @@ import {
   type Node,
   nodesOf,
   power,
-  pressing,
   product,
   quotient,
   readNode,
@@ -26,8 +25,9 @@ import {
   squareRoot,
   sum,
   tangent,
+  weightAsForce,
 } from '../../src/trace/index.js';
-import { degree, lb, quantity, ratio, type RoundingMode, type Unit } from '../../src/units/index.js';
+import { degree, lb, quantity, type RoundingMode, ratio, type Unit } from '../../src/units/index.js';
 
 type Figures = Readonly<Record<string, readonly number[]>>;
 type R = Derived<'ratio'>;
@@ -115,7 +115,7 @@ describe('operations of one figure', () => {
       ],
       rows,
     ));
-  it('relabel', () => expectSame([pressing('f', given('x', lb(1), 'stated', 'x'))], rows));
+  it('relabel', () => expectSame([weightAsForce('f', given('x', lb(1), 'stated', 'x'))], rows));
   it('square root', () => expectSame([squareRoot('r', x)], rows));
   it('sine, tangent', () =>
     expectSame([sine('s', given('x', degree(1), 'stated', 'x')), tangent('t', given('x', degree(1), 'stated', 'x'))], {

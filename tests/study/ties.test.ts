@@ -1,6 +1,6 @@
 /** Round-number trailers stand exactly on their limits: those rows are decided with exact decimals, and none is wrong. */
 import { describe, expect, it } from 'vitest';
-import { alternatives, levels, range, study, type StudyPlan } from '../../src/study/index.js';
+import { alternatives, levels, range, type StudyPlan, study } from '../../src/study/index.js';
 import { rightOf } from '../helpers/either.js';
 import { decidedExactly, tiltDeck, wrongRows } from './compared.js';
 

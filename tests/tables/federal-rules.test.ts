@@ -1,6 +1,7 @@
 /** The federal lines, typed a second time: rule, condition, operator, value, unit, grade; the printed figures of each clause. */
 import { describe, expect, it } from 'vitest';
-import { federalRules, type Line, rulesTables, wantsLookingUp } from '../../src/rules/index.js';
+import { federalRules, type Line, rulesTables } from '../../src/rules/index.js';
+import { needsVerification } from '../../src/trace/index.js';
 
 const printed = `
 cmv-390         0 >= 10001 lb B
@@ -49,7 +50,7 @@ describe('federal rules', () => {
     expect(federalRules.filter(({ all }) => all.length === 0).map(({ id, grade, bindsWhere }) => [id, grade, bindsWhere])).toEqual([['brake-all', 'B', 'cmv-390'], ['breakaway', 'memory', 'cmv-390']]);
   });
   it('marks what should be looked up: secondary copies and memory', () => {
-    expect(federalRules.filter(({ grade }) => wantsLookingUp(grade)).map(({ id }) => id)).toEqual([
+    expect(federalRules.filter(({ grade }) => needsVerification(grade, 'regulation')).map(({ id }) => id)).toEqual([
       'cmv-390', 'brake-all', 'brake-3000-full', 'breakaway', 'surge-1', 'surge-2', 'tracking', 'fmvss110', 'heavy-eq', 'light-eq-option', 'width', 'excise',
     ]);
   });

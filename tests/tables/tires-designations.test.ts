@@ -1,7 +1,7 @@
 /** Designations as they are printed, and what each says or why it is refused: GR-1, GR-2, LT-3, EP, RG-6, EX-5, ST-1 to ST-5 and constructed slips. */
 import { isLeft } from 'fp-ts/lib/Either.js';
 import { describe, expect, it } from 'vitest';
-import { type Designation, designationNotes, readDesignation, showDesignation } from '../../src/tires/index.js';
+import { type Designation, designationNotes, readTireDesignation, showDesignation } from '../../src/tires/index.js';
 import { rightOf } from '../helpers/either.js';
 
 /** id|text|outcome|prefix|family|width|aspect|diameter|construction|rim|suffix|load range|read from|ply|single|dual|symbol|fault */
@@ -79,7 +79,7 @@ function parts(d: Designation): string[] {
 describe('designations', () => {
   it.each(examples)('%s %s is %s', (_id, input = '', outcome, ...rest) => {
     const [prefix, family = '', width, aspect, diameter, construction, rim, suffix, letter, from, ply, single, dual, symbol, code = ''] = rest;
-    const read = readDesignation(input);
+    const read = readTireDesignation(input);
     if (outcome === 'reject') {
       expect(isLeft(read) && read.left).toMatchObject({ tag: 'UnreadableDesignation', fault: pascal(code), text: input });
       return;
@@ -93,9 +93,9 @@ describe('designations', () => {
     const notes = designationNotes(d).map(({ tag }) => tag);
     if (outcome === 'ok-warn') expect(notes.length).toBeGreaterThan(0);
     if (outcome === 'normalise') expect(notes).toContain('ConstructionUnstated');
-    expect(rightOf(readDesignation(showDesignation(d)))).toEqual(d);
+    expect(rightOf(readTireDesignation(showDesignation(d)))).toEqual(d);
   });
   it('keeps the two descriptions of 385/65R22.5 160K (158) apart', () => {
-    expect(rightOf(readDesignation('385/65R22.5 160K (158)'))).toMatchObject({ service: { single: 160 }, second: { single: 158 } });
+    expect(rightOf(readTireDesignation('385/65R22.5 160K (158)'))).toMatchObject({ service: { single: 160 }, second: { single: 158 } });
   });
 });

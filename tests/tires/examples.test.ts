@@ -7,7 +7,7 @@ import { leftOf, rightOf } from '../helpers/either.js';
 const single = { fitment: 'single', on: 'trailer' } as const;
 
 describe('examples in the comments', () => {
-  const d = rightOf(tires.readDesignation('ST225/75R15 113/108L LRD'));
+  const d = rightOf(tires.readTireDesignation('ST225/75R15 113/108L LRD'));
   it('designations', () => {
     expect([d.family, d.size.form === 'metric' && show(d.size.width), show(d.size.rim)]).toEqual([
       'ST-metric',
@@ -19,8 +19,8 @@ describe('examples in the comments', () => {
       'ST225/75R15',
       true,
     ]);
-    expect(tires.designationNotes(rightOf(tires.readDesignation('ST225/75R15 LRD')))).toEqual([]);
-    expect(leftOf(tires.readDesignation('ST225/75R'))).toMatchObject({ fault: 'MissingRim', part: 'rim', at: 9 });
+    expect(tires.designationNotes(rightOf(tires.readTireDesignation('ST225/75R15 LRD')))).toEqual([]);
+    expect(leftOf(tires.readTireDesignation('ST225/75R'))).toMatchObject({ fault: 'MissingRim', part: 'rim', at: 9 });
   });
   it('indices, symbols, letters', () => {
     const index = rightOf(tires.loadIndex(113));

@@ -1,6 +1,6 @@
 /** What is kept of designations and tables never shows in an answer. */
 import { describe, expect, it } from 'vitest';
-import { type Designation, readDesignation, tireLoadRating } from '../../src/tires/index.js';
+import { type Designation, readTireDesignation, tireLoadRating } from '../../src/tires/index.js';
 import { rightOf as answer } from '../helpers/either.js';
 
 const service = { fitment: 'single', on: 'trailer' } as const;
@@ -15,8 +15,8 @@ describe('designations that are kept', () => {
     expect(first).toBe('2540');
   });
 
-  it("are not those that readDesignation hands out: each of them is the caller's own", () => {
-    const [one, two] = [answer(readDesignation('ST225/75R15 LRD')), answer(readDesignation('ST225/75R15 LRD'))];
+  it("are not those that readTireDesignation hands out: each of them is the caller's own", () => {
+    const [one, two] = [answer(readTireDesignation('ST225/75R15 LRD')), answer(readTireDesignation('ST225/75R15 LRD'))];
     expect(one).toEqual(two);
     expect(one).not.toBe(two);
     expect(Object.isFrozen(one)).toBe(false);
@@ -33,9 +33,11 @@ describe('designations that are kept', () => {
   });
 
   it("are asked anew when they are somebody's own and have changed", () => {
-    const own = answer(readDesignation('ST225/75R15 LRD')) as { -readonly [K in keyof Designation]: Designation[K] };
+    const own = answer(readTireDesignation('ST225/75R15 LRD')) as {
+      -readonly [K in keyof Designation]: Designation[K];
+    };
     expect(pounds(own)).toBe('2540');
-    own.range = answer(readDesignation('ST225/75R15 LRE')).range;
+    own.range = answer(readTireDesignation('ST225/75R15 LRE')).range;
     expect(pounds(own)).toBe('2830');
   });
 });

@@ -3,12 +3,12 @@ import { describe, expect, it } from 'vitest';
 import { describeError } from '../../src/errors.js';
 import {
   dateCode,
-  placard,
   type PlacardFacts,
-  readDesignation,
+  placard,
+  readTireDesignation,
+  type TiresOwnError,
   tiresTables,
   wordsForTires,
-  type TiresOwnError,
 } from '../../src/tires/index.js';
 import { kg, lb, psi } from '../../src/units/index.js';
 import { leftOf, rightOf } from '../helpers/either.js';
@@ -84,7 +84,7 @@ describe('dateCode', () => {
 
 describe('errors in words', () => {
   const every: readonly TiresOwnError[] = [
-    leftOf(readDesignation('ST2O5/75R15')),
+    leftOf(readTireDesignation('ST2O5/75R15')),
     { chapter: 'tires', tag: 'SizeNeeded', family: 'small trailer', letter: 'C' },
     { chapter: 'tires', tag: 'LoadRangeNeeded', designation: 'ST205/75R15' },
     { chapter: 'tires', tag: 'NoDualRating', designation: 'ST205/75R15' },

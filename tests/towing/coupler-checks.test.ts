@@ -1,6 +1,6 @@
 /** The trailer's own side of the hitch: coupler and chains, whatever tows it. */
 import { describe, expect, it } from 'vitest';
-import { couplerChecks, safetyChains, towChecks, type TowedTrailer } from '../../src/towing/index.js';
+import { couplerChecks, safetyChains, type TowedTrailer, towChecks } from '../../src/towing/index.js';
 import { kg, lb, show } from '../../src/units/index.js';
 import { leftOf, rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
@@ -59,7 +59,7 @@ describe('safety chains', () => {
     [12399, 1, ['each over'], 0],
   ] as const)('of %s lb, %s of them, against 12,400 lb', (each, count, verdicts, notes) => {
     const found = rightOf(safetyChains({ each: lb(each), count }, lb(12400)));
-    expect(found.checks.map(({ of, verdict }) => `${of} ${verdict}`)).toEqual(verdicts);
+    expect(found.checks.map(({ part: of, verdict }) => `${of} ${verdict}`)).toEqual(verdicts);
     expect(found.notes.map(({ tag }) => tag)).toEqual(Array.from({ length: notes }, () => 'ChainReadingsDiffer'));
     expectReplays(...found.checks.map(({ reserve }) => reserve));
   });

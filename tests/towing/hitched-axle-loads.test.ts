@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { restsOn } from '../../src/trace/index.js';
-import { hitchedAxleLoads, type HitchedQuestion, wordsForTowing } from '../../src/towing/index.js';
+import { type HitchedQuestion, hitchedAxleLoads, wordsForTowing } from '../../src/towing/index.js';
+import { weakestInputs } from '../../src/trace/index.js';
 import { inch, lb, show } from '../../src/units/index.js';
 import { leftOf, rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
@@ -13,7 +13,7 @@ describe('hitched axle loads', () => {
     const hitched = rightOf(hitchedAxleLoads({ ...truck, overhang: 'unknown' }));
     expect([hitched.ontoRear, hitched.rear].map(({ value }) => show(value))).toEqual(['1,275 lb', '3,975 lb']);
     expect(hitched.notes.map(({ tag }) => tag)).toEqual(['OverhangUnknown']);
-    expect(restsOn(hitched.rear).weakest).toBe('estimated');
+    expect(weakestInputs(hitched.rear).basis).toBe('estimated');
     expectReplays(hitched.front, hitched.rear);
   });
   it('answers for a negative tongue with a note', () => {

@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { largestTrailer, towChecks, type TowVehicle, weakestPart } from '../../src/towing/index.js';
+import { largestTrailer, type TowVehicle, towChecks, weakestHitchPart } from '../../src/towing/index.js';
 import { given, product } from '../../src/trace/index.js';
 import { inch, lb, percent, ratio, show } from '../../src/units/index.js';
 import { leftOf, rightOf } from '../helpers/either.js';
@@ -78,8 +78,8 @@ describe('the largest trailer', () => {
       leftOf(largestTrailer({ vehicle: { hitch: 'ball behind', front: lb(1), rear: lb(1) }, tongueShare: percent(10) }))
         .tag,
     ).toBe('NothingLimits');
-    expect(leftOf(weakestPart([])).tag).toBe('NothingLimits');
-    expect(leftOf(weakestPart([{ part: 'ball', rating: lb(0) }])).tag).toBe('NotAboveZero');
+    expect(leftOf(weakestHitchPart([])).tag).toBe('NothingLimits');
+    expect(leftOf(weakestHitchPart([{ part: 'ball', rating: lb(0) }])).tag).toBe('NotAboveZero');
   });
   it('is within every check, and a pound more is over one', () => {
     const trucks = fc.record({

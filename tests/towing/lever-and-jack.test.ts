@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { jackLoad, type JackQuestion, leverScale, type LeverScaleQuestion } from '../../src/towing/index.js';
+import { type JackQuestion, jackLoad, type LeverScaleQuestion, leverScale } from '../../src/towing/index.js';
 import { foot, inch, lb, percent, ratio, show, showBrief } from '../../src/units/index.js';
 import { leftOf, rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';

@@ -11,9 +11,9 @@ import {
   weightDistribution,
   wordsForTowing,
 } from '../../src/towing/index.js';
-import { restsOn } from '../../src/trace/index.js';
-import { compareDecimals } from '../../src/units/internal.js';
+import { weakestInputs } from '../../src/trace/index.js';
 import { inch, kg, lb, show, showBrief } from '../../src/units/index.js';
+import { compareDecimals } from '../../src/units/internal.js';
 import { leftOf, rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
 
@@ -52,7 +52,7 @@ describe('scale tickets', () => {
     expect(read.closures.map(({ gap, allowed }) => [show(gap.value), show(allowed.value)])).toEqual([
       ['0 lb', '60 lb'],
     ]);
-    expect(restsOn(read.tongue!).weakest).toBe('scale');
+    expect(weakestInputs(read.tongue!).basis).toBe('scale');
     expectReplays(
       read.tongue!,
       read.gross!,

@@ -1,12 +1,12 @@
 /** The checks that a load on the ball decides, asked for another way of standing. */
 import { expect, it } from 'vitest';
 import { tongueChecks } from '../../src/towing/index.js';
-import { known } from '../../src/trace/index.js';
+import { asDerived } from '../../src/trace/index.js';
 import { inch, lb } from '../../src/units/index.js';
 import { plain, rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
 
-const tongue = known('tongue load', lb(964));
+const tongue = asDerived('tongue load', lb(964));
 const truck = { front: lb(3200), rear: lb(2800), wheelbase: inch(140), rearGawr: lb(4300) };
 
 it('asks the coupler alone where nothing tows, and names the way of standing', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { towChecks, type TowVehicle, type TowedTrailer } from '../../src/towing/index.js';
+import { type TowedTrailer, type TowVehicle, towChecks } from '../../src/towing/index.js';
 import { inch, lb, show } from '../../src/units/index.js';
 import { leftOf, rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';

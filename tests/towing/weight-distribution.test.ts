@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { tightest } from '../../src/ratings/index.js';
-import { weightDistribution, type WeightDistributionQuestion } from '../../src/towing/index.js';
+import { type WeightDistributionQuestion, weightDistribution } from '../../src/towing/index.js';
 import { inch, lb, percent, quantity, ratio, show } from '../../src/units/index.js';
 import { leftOf, rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';

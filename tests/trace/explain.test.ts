@@ -10,15 +10,14 @@ import {
   difference,
   explain,
   fromMemory,
+  fromTable,
   given,
   greatestOf,
   leastOf,
-  lookedUp,
-  named,
   power,
-  pressing,
   product,
   quotient,
+  renamed,
   rounded,
   roundedDown,
   sine,
@@ -26,10 +25,11 @@ import {
   statics,
   sum,
   tangent,
+  weightAsForce,
   workingLines,
 } from '../../src/trace/index.js';
-import { wrapText } from '../../src/units/internal.js';
 import { degree, inch2, kg, lb, ratio, type Unit } from '../../src/units/index.js';
+import { wrapText } from '../../src/units/internal.js';
 import { expectReplays } from '../helpers/working.js';
 
 const yearbook = { id: 'invented', title: 'Invented yearbook', grade: 'B', edition: '2020', clause: 'page 7' } as const;
@@ -43,7 +43,7 @@ describe('explain', () => {
     const gross = sum('gross', [trailer, converted(null, machine, 'lb')]);
     const tongue = product('tongue load', gross, constant(ratio('0.12')), commonPractice);
     const axles = difference('axle load', gross, tongue, statics);
-    const tire = lookedUp('tire load', lb(2540), { table: 'tire loads', key: 'ST225/75R15 D', source: yearbook });
+    const tire = fromTable('tire load', lb(2540), { table: 'tire loads', key: 'ST225/75R15 D', source: yearbook });
     const can = roundedDown(
       'tires carry',
       leastOf(null, [product(null, tire, two), given('axle rating', lb(5200), 'label')]),
@@ -102,7 +102,7 @@ reserve of an axle
       greatestOf('s', [a, sum(null, [b, c]), converted(null, given('m', kg(2)), 'lb')]),
       'greatest of (a, b + c, m in lb)',
     ],
-    [pressing('s', sum(null, [a, b])), '(a + b) as lbf'],
+    [weightAsForce('s', sum(null, [a, b])), '(a + b) as lbf'],
     [squareRoot('s', product(null, x, two)), 'square root of (x x 2)'],
     [power('s', sum(null, [x, two]), two), '(x + 2) ^ 2'],
     [product('s', b, sine(null, given('angle', degree(30)))), 'b x (sin angle)'],
@@ -117,10 +117,10 @@ reserve of an axle
   });
 
   it('uses the new name of a figure that was named again', () => {
-    expect(explain(difference('rest', named('gross weight', a), b))).toContain('  = gross weight - b\n');
+    expect(explain(difference('rest', renamed('gross weight', a), b))).toContain('  = gross weight - b\n');
   });
   it('says what is from memory, and asks for it to be looked up', () => {
-    const thumb = lookedUp('thumb figure', lb(60), {
+    const thumb = fromTable('thumb figure', lb(60), {
       table: 'parts',
       key: 'plank',
       source: fromMemory('weights of planks'),

@@ -8,9 +8,9 @@ import {
   findRow,
   fromMemory,
   isBasis,
+  needsVerification,
   statics,
   type Table,
-  wantsVerifying,
 } from '../../src/trace/index.js';
 import { nearestKeys } from '../../src/units/internal.js';
 
@@ -71,7 +71,7 @@ describe('sources', () => {
       'common practice, no source',
       'static equilibrium, derived',
     ]);
-    expect([commonPractice, statics].map(wantsVerifying)).toEqual([true, false]);
+    expect([commonPractice, statics].map(({ grade }) => needsVerification(grade))).toEqual([true, false]);
   });
   it('know the bases and nothing that every object has', () => {
     expect(['scale', 'estimated', 'toString', '__proto__', ''].map(isBasis)).toEqual([true, true, false, false, false]);

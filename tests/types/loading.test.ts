@@ -1,16 +1,16 @@
 /** Lines that must not compile: ratings and weights that may not meet when a machine is loaded. */
 import { describe, expect, it } from 'vitest';
 import { placementWindow, rampAngle, rampCapacity, type TrailerForPlacing } from '../../src/load/index.js';
-import { check, rating, weight } from '../../src/ratings/index.js';
+import { checkLoad, rating, weight } from '../../src/ratings/index.js';
 import { degree, inch, lb } from '../../src/units/index.js';
 import { machine, r1 } from '../load/r1.js';
 
 describe('what does not compile', () => {
   it('a ramp rating by axle does not meet the machine weight, nor the other way round', () => {
     // @ts-expect-error a pair rated by axle load limits an axle load
-    expect(check(rating('ramp pair, axle', lb(3500)), weight('machine weight', lb(6000))).verdict).toBe('over');
+    expect(checkLoad(rating('ramp pair, axle', lb(3500)), weight('machine weight', lb(6000))).verdict).toBe('over');
     // @ts-expect-error a pair rated by machine weight limits the whole machine
-    expect(check(rating('ramp pair, machine', lb(6000)), weight('machine axle load', lb(3600))).verdict).toBe('within');
+    expect(checkLoad(rating('ramp pair, machine', lb(6000)), weight('machine axle load', lb(3600))).verdict).toBe('within');
   });
   it('a GVWR is no ramp rating, a gross rating no tongue limit', () => {
     // @ts-expect-error a GVWR limits the trailer, not the machine on its ramps

@@ -1,7 +1,7 @@
 /** Lines that must not compile. They are not run: the type check reads them. */
 import { expect, it } from 'vitest';
-import { allowableStress, beam, compareSections, frameWeight, plateWeight, section, sectionProperties, sheetWeight, statedMember, steelDensity, weightPerFoot } from '../../src/members/index.js';
-import { foot, inch, inch3, kg, lb, lbPerFt, lbf, ratio } from '../../src/units/index.js';
+import { allowableStress, beam, compareSections, frameWeight, plateWeight, publishedSection, sectionProperties, sheetWeight, statedMember, steelDensity, weightPerFoot } from '../../src/members/index.js';
+import { foot, inch, inch3, kg, lb, lbf, lbPerFt, ratio } from '../../src/units/index.js';
 import { rightOf } from '../helpers/either.js';
 
 const never = (): void => {
@@ -20,8 +20,8 @@ const never = (): void => {
   // @ts-expect-error a thickness is not a weight
   plateWeight(lb(10), steelDensity);
   // @ts-expect-error a section may not be found: the answer must be read first
-  weightPerFoot(section('C5x6.7'));
-  const c5 = rightOf(section('C5x6.7'));
+  weightPerFoot(publishedSection('C5x6.7'));
+  const c5 = rightOf(publishedSection('C5x6.7'));
   const spaced = { name: 'crossmembers', member: c5, length: inch(83), spacing: inch(16), over: foot(18), from: inch(0) };
   // @ts-expect-error pieces at a spacing need their count rule
   frameWeight([spaced]);

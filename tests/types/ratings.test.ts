@@ -1,24 +1,24 @@
 /** Pairs of rating and weight that must not compile. */
 import { expect, it } from 'vitest';
-import { bears, capacity, check, rating, weight } from '../../src/ratings/index.js';
+import { capacity, checkLoad, checkPart, rating, weight } from '../../src/ratings/index.js';
 import { foot, kg, lb } from '../../src/units/index.js';
 
 /** Never called: the compiler reads it, nobody runs it. */
 export function mustNotCompile(): void {
   // @ts-expect-error an axle rating does not limit the gross weight
-  check(rating('GAWR', lb(5200)), weight('gross', lb(5000)));
+  checkLoad(rating('GAWR', lb(5200)), weight('gross', lb(5000)));
   // @ts-expect-error nor the gross rating an axle load
-  check(rating('GVWR', lb(14000)), weight('axle load', lb(5000)));
+  checkLoad(rating('GVWR', lb(14000)), weight('axle load', lb(5000)));
   // @ts-expect-error a coupler's gross rating does not limit the tongue load
-  check(rating('coupler gross', lb(14000)), weight('tongue', lb(1500)));
+  checkLoad(rating('coupler gross', lb(14000)), weight('tongue', lb(1500)));
   // @ts-expect-error a tire bears its share of the axle, not the axle
-  check(rating('tire', lb(2540)), weight('axle load', lb(5000)));
+  checkLoad(rating('tire', lb(2540)), weight('axle load', lb(5000)));
   // @ts-expect-error the combined rating limits the combination, not the trailer
-  check(rating('GCWR', lb(30000)), weight('gross', lb(14000)));
+  checkLoad(rating('GCWR', lb(30000)), weight('gross', lb(14000)));
   // @ts-expect-error a weight is not a rating
-  check(weight('gross', lb(14000)), rating('GVWR', lb(14000)));
+  checkLoad(weight('gross', lb(14000)), rating('GVWR', lb(14000)));
   // @ts-expect-error a bare figure is not a weight of a kind
-  check(rating('GVWR', lb(14000)), lb(12400));
+  checkLoad(rating('GVWR', lb(14000)), lb(12400));
   // @ts-expect-error ratings are in pounds
   rating('GVWR', kg(6350));
   // @ts-expect-error weights are in pounds
@@ -28,12 +28,12 @@ export function mustNotCompile(): void {
   // @ts-expect-error no such weight
   weight('weight', lb(1));
   // @ts-expect-error tires must bear the GAWR; the gross rating is not theirs
-  bears(capacity('tires', lb(5080)), rating('GVWR', lb(14000)));
+  checkPart(capacity('tires', lb(5080)), rating('GVWR', lb(14000)));
   // @ts-expect-error a coupler is no part of an axle system
   capacity('coupler', lb(1));
 }
 
 it('and the legal pairs do compile', () => {
-  expect(check(rating('GAWR', lb(5200)), weight('axle load', lb(5000))).verdict).toBe('within');
-  expect(bears(capacity('tires', lb(5080)), rating('GAWR', lb(5200))).verdict).toBe('over');
+  expect(checkLoad(rating('GAWR', lb(5200)), weight('axle load', lb(5000))).verdict).toBe('within');
+  expect(checkPart(capacity('tires', lb(5080)), rating('GAWR', lb(5200))).verdict).toBe('over');
 });

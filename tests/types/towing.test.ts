@@ -1,8 +1,8 @@
 /** Lines of the towing chapter that must not compile. */
 import { expect, it } from 'vitest';
+import { checkLoad, rating, weight } from '../../src/ratings/index.js';
 import type { HitchPlace, TowVehicle } from '../../src/towing/index.js';
 import { hitchedAxleLoads, leverScale, tongueByDifference } from '../../src/towing/index.js';
-import { check, rating, weight } from '../../src/ratings/index.js';
 import { foot, inch, lb } from '../../src/units/index.js';
 
 const neverRun = (): void => {
@@ -19,7 +19,7 @@ const neverRun = (): void => {
   // @ts-expect-error where the tongue rests on the beam is not a default
   leverScale({ reading: lb(1), beamTare: lb(1), pipeToTongue: foot(1), tongueToScale: foot(1) });
   // @ts-expect-error a GCWR does not meet the trailer's gross weight
-  check(rating('GCWR', lb(11000)), weight('gross', lb(12000)));
+  checkLoad(rating('GCWR', lb(11000)), weight('gross', lb(12000)));
   // @ts-expect-error the tongue is not a default
   hitchedAxleLoads({ hitch: 'ball behind', overhang: 'unknown', front: lb(1), rear: lb(1) });
   void [place, short, vehicle];

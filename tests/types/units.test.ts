@@ -2,7 +2,7 @@
 import { expect, it } from 'vitest';
 import { converted, type Derived, difference, given, greatestOf, leastOf, product, quotient, sum } from '../../src/trace/index.js';
 import {
-  add, compare, convert, divide, foot, inch, kg, lb, lbf, lbPerFt, least, multiply, parseQuantity, psi, quantity, type Quantity, roundLoadUp, subtract, weightToForce,
+  add, compare, convert, divide, foot, inch, kg, lb, lbf, lbPerFt, least, multiply, parseQuantity, psi, type Quantity, quantity, roundLoadUp, subtract, weightToForce,
 } from '../../src/units/index.js';
 
 /** Never called: the compiler reads it, nobody runs it. */

@@ -1,8 +1,8 @@
 /** The size of every unit, against a second source. `kg/lb` is a printing rule of tire tables, with a size by decree. */
 import { describe, expect, it } from 'vitest';
-import { allUnits, dimensionOf, quantity, show, convert, type Unit } from '../../src/units/index.js';
+import { allUnits, convert, dimensionOf, quantity, show, type Unit } from '../../src/units/index.js';
 import { unitList } from '../../src/units/unit-list.js';
-import { fraction, fractionOf, type Fraction } from '../helpers/fractions.js';
+import { type Fraction, fraction, fractionOf } from '../helpers/fractions.js';
 
 /**
  * As GNU Units 2.22 (definitions file of Debian 12) prints them to 15 digits, for one of the unit in kg, m, s, N, Pa. Its

@@ -9,8 +9,8 @@ import {
   lb,
   lbPerFt,
   multiply,
-  quantity,
   type Quantity,
+  quantity,
   ratio,
   scale,
   show,
@@ -19,7 +19,7 @@ import {
 } from '../../src/units/index.js';
 import { products } from '../../src/units/products.js';
 import { unitList } from '../../src/units/unit-list.js';
-import { fraction, type Fraction, fractionOf } from '../helpers/fractions.js';
+import { type Fraction, fraction, fractionOf } from '../helpers/fractions.js';
 
 const sizeOf = (unit: Unit): Fraction => {
   const [size, per] = [fractionOf(unitList[unit][1]), fractionOf(unitList[unit][2])];

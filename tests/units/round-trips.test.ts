@@ -7,8 +7,8 @@ import {
   dimensionOf,
   kg,
   lb,
-  quantity,
   type Quantity,
+  quantity,
   show,
   type Unit,
 } from '../../src/units/index.js';

@@ -1,7 +1,7 @@
 /** Hitch problems with printed numbers, each with its source beside it. */
 import { describe, expect, it } from 'vitest';
-import { constant, converted, difference, type Derived, product, quotient, sum } from '../../src/trace/index.js';
 import { hitchedAxleLoads, weightDistribution } from '../../src/towing/index.js';
+import { constant, converted, type Derived, difference, product, quotient, sum } from '../../src/trace/index.js';
 import { foot, inch, kg, lb, percent, ratio, roundNearest, show, showBrief, type Unit } from '../../src/units/index.js';
 import { rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';

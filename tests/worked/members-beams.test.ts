@@ -1,8 +1,8 @@
 /** Beams on two supports: textbook and handbook cases. The source stands beside each check. */
 import { describe, expect, it } from 'vitest';
-import { allowableStress, beam, type BeamAnswer, type BeamMember, type Load } from '../../src/members/index.js';
+import { allowableStress, type BeamAnswer, type BeamMember, beam, type Load } from '../../src/members/index.js';
 import { foot, inch3, inch4, ksi, lbfPerFt, type Quantity, quantity, type UnitOf } from '../../src/units/index.js';
-import { rightOf, plain } from '../helpers/either.js';
+import { plain, rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
 
 type Place = Quantity<UnitOf<'length'>>;

@@ -1,8 +1,8 @@
 /** Sections by hand and in print: composite, bent, pipe. The source stands beside each check. */
 import { describe, expect, it } from 'vitest';
-import { type Outline, section, sectionProperties, steelDensity } from '../../src/members/index.js';
+import { type Outline, publishedSection, sectionProperties, steelDensity } from '../../src/members/index.js';
 import { inch } from '../../src/units/index.js';
-import { rightOf, plain } from '../helpers/either.js';
+import { plain, rightOf } from '../helpers/either.js';
 
 const formed = (depth: string, width: string, thickness: string, radius: string): Outline => ({
   kind: 'formed channel',
@@ -62,7 +62,7 @@ describe('formed channels', () => {
 
 describe('pipe', () => {
   it('NPS 4 schedule 40 is 4.500 x 0.237 (ASME B36.10 chart copy) and weighs 10.8 lb/ft (AISC v16.0)', () => {
-    const printed = rightOf(section('4 in sch 40 pipe'));
+    const printed = rightOf(publishedSection('4 in sch 40 pipe'));
     expect(printed.row).toMatchObject({ outside: '4.5', wall: '0.237' });
     const ring = of({ kind: 'round tube', outside: inch('4.5'), wall: inch('0.237'), properties: 'nominal wall' });
     expect(plain(ring.weightPerFoot)).toBeCloseTo(10.8, 2);

@@ -1,9 +1,9 @@
 /** Rating less unloaded weight, as letters and guides print it. */
 import { describe, expect, it } from 'vitest';
 import { balance, payload } from '../../src/load/index.js';
-import { check, rating, weight } from '../../src/ratings/index.js';
+import { checkLoad, rating, weight } from '../../src/ratings/index.js';
 import { constant, converted, given, inPounds, sum } from '../../src/trace/index.js';
-import { kg, lb, inch, ratio, show } from '../../src/units/index.js';
+import { inch, kg, lb, ratio, show } from '../../src/units/index.js';
 import { rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
 
@@ -30,11 +30,9 @@ describe('payload on the rating', () => {
   it('gvwr-min-us: 2,000 lb and 5,000 lb of cargo need a GVWR of 7,000 lb; equality is allowed (49 CFR 567.4(g)(3) as read in nht76-3.20, aiam0613)', () => {
     const laden = sum('unloaded and rated cargo', [given('unloaded', lb(2000)), given('rated cargo', lb(5000))]);
     expectReplays(laden);
-    expect([6999, 7000, 7001].map((gvwr) => check(rating('GVWR', lb(gvwr)), weight('gross', laden)).verdict)).toEqual([
-      'over',
-      'within',
-      'within',
-    ]);
+    expect(
+      [6999, 7000, 7001].map((gvwr) => checkLoad(rating('GVWR', lb(gvwr)), weight('gross', laden)).verdict),
+    ).toEqual(['over', 'within', 'within']);
   });
 });
 

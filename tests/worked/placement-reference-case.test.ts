@@ -3,8 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { balance, placeForTongueShare, placementWindow } from '../../src/load/index.js';
 import { rating } from '../../src/ratings/index.js';
 import { inch, lb, percent, showBrief } from '../../src/units/index.js';
-import { expectReplays } from '../helpers/working.js';
 import { rightOf } from '../helpers/either.js';
+import { expectReplays } from '../helpers/working.js';
 import { machine, r1 } from '../load/r1.js';
 
 describe('where the machine stands for a tongue share', () => {

@@ -6,7 +6,7 @@ import { describe, expect, it } from 'vitest';
 import {
   crestClearance,
   edgeRise,
-  gripNeeded,
+  frictionNeeded,
   rampAngle,
   rampCapacity,
   rampLength,
@@ -15,8 +15,8 @@ import {
 import { rating } from '../../src/ratings/index.js';
 import { given } from '../../src/trace/index.js';
 import { degree, inch, lb, show, showBrief } from '../../src/units/index.js';
-import { expectReplays } from '../helpers/working.js';
 import { rightOf } from '../helpers/either.js';
+import { expectReplays } from '../helpers/working.js';
 
 const edge = (digits: number | string) => [{ name: 'deck edge', turns: given('ramp angle', degree(digits)) }];
 
@@ -48,15 +48,15 @@ describe('grip and pull', () => {
     ['20', '0.364'],
     ['23', '0.424'],
   ])('%s degrees: %s (computed)', (angle, grip) => {
-    const answer = rightOf(gripNeeded(lb(9200), degree(angle)));
+    const answer = rightOf(frictionNeeded(lb(9200), degree(angle)));
     expect(showBrief(answer.grip.value, 3)).toBe(grip);
     expectReplays(answer.grip, answer.pull);
   });
   it('9,200 lb at 20.74 degrees pulls 3,258 lb (computed)', () => {
-    expect(showBrief(rightOf(gripNeeded(lb(9200), degree('20.74'))).pull.value, 0)).toBe('3,258 lb');
-    expect(showBrief(rightOf(gripNeeded(lb(9200), rightOf(rampAngle(inch(34), inch(96))).angle)).pull.value, 0)).toBe(
-      '3,258 lb',
-    );
+    expect(showBrief(rightOf(frictionNeeded(lb(9200), degree('20.74'))).pull.value, 0)).toBe('3,258 lb');
+    expect(
+      showBrief(rightOf(frictionNeeded(lb(9200), rightOf(rampAngle(inch(34), inch(96))).angle)).pull.value, 0),
+    ).toBe('3,258 lb');
   });
 });
 

@@ -2,8 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import { axleGroupLimit } from '../../src/rules/index.js';
 import { foot, show, showBrief } from '../../src/units/index.js';
-import { orFail } from '../rules/helpers.js';
 import { expectReplays } from '../helpers/working.js';
+import { orFail } from '../rules/helpers.js';
 
 describe('axle-group formula', () => {
   it.each([

@@ -2,8 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import { brakeException, surgeBrakes } from '../../src/rules/index.js';
 import { kg, lb, show } from '../../src/units/index.js';
-import { leftOf, orFail } from '../rules/helpers.js';
 import { expectReplays } from '../helpers/working.js';
+import { leftOf, orFail } from '../rules/helpers.js';
 
 describe('light-trailer exception', () => {
   it('full trailer, 3,000 lb on its axles behind 3,400 lb of axles: brakes (trade compliance question-and-answer)', () => {

@@ -8,8 +8,8 @@ import {
   type VehicleWeights,
 } from '../../src/rules/index.js';
 import { lb, show } from '../../src/units/index.js';
-import { orFail } from '../rules/helpers.js';
 import { expectReplays } from '../helpers/working.js';
+import { orFail } from '../rules/helpers.js';
 
 const rated = (gvwr: number): VehicleWeights => ({ gvwr: lb(gvwr), gross: 'not above GVWR' });
 const pair = (truck: number, trailer: number): CombinationWeights => ({

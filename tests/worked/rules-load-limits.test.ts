@@ -7,10 +7,9 @@ import {
   largestRatedCargo,
   placardLoadLeft,
 } from '../../src/rules/index.js';
-import { kg, lb, percent, show, showBrief } from '../../src/units/index.js';
-import { convert } from '../../src/units/index.js';
-import { leftOf, orFail } from '../rules/helpers.js';
+import { convert, kg, lb, percent, show, showBrief } from '../../src/units/index.js';
 import { expectReplays } from '../helpers/working.js';
+import { leftOf, orFail } from '../rules/helpers.js';
 
 const people = (count: number, each: number) => Array.from({ length: count }, () => lb(each));
 

@@ -10,8 +10,8 @@ import {
   whichTiedownSize,
 } from '../../src/load/index.js';
 import { foot, lb, show } from '../../src/units/index.js';
-import { expectReplays } from '../helpers/working.js';
 import { rightOf } from '../helpers/either.js';
+import { expectReplays } from '../helpers/working.js';
 
 const article = (
   weight: number,

@@ -1,6 +1,5 @@
 /** Worked examples of tire loads and pressures, each with its source. */
 import { describe, expect, it } from 'vitest';
-import { explain, restsOn } from '../../src/trace/index.js';
 import {
   dateCode,
   loadAtPressure,
@@ -12,6 +11,7 @@ import {
   speedInformation,
   tireLoadRating,
 } from '../../src/tires/index.js';
+import { explain, weakestInputs } from '../../src/trace/index.js';
 import { lb, mph, psi, show } from '../../src/units/index.js';
 import { rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
@@ -39,9 +39,9 @@ describe('sidewall article ST-5: ST225/75R15 load range E 117/112N', () => {
     }
   });
   it('rests on the label when molded', () => {
-    expect(restsOn(rightOf(tireLoadRating({ designation, molded: { single: lb(2830) } }, single)).rating).weakest).toBe(
-      'label',
-    );
+    expect(
+      weakestInputs(rightOf(tireLoadRating({ designation, molded: { single: lb(2830) } }, single)).rating).basis,
+    ).toBe('label');
   });
 });
 

@@ -1,6 +1,6 @@
 /** EU product register (EPREL) tire information sheets, Regulation (EU) 2020/740, grade A: index to kilograms as registered. */
 import { describe, expect, it } from 'vitest';
-import { loadIndex, readDesignation, speedSymbol, tireLoadRating } from '../../src/tires/index.js';
+import { loadIndex, readTireDesignation, speedSymbol, tireLoadRating } from '../../src/tires/index.js';
 import { rightOf } from '../helpers/either.js';
 
 describe('registered service descriptions', () => {
@@ -21,7 +21,7 @@ describe('registered service descriptions', () => {
     ['195/65R16C 104/102R', 900, 850],
     ['195/70R15C 104/102R', 900, 850],
   ])('%s is %i kg single, %i kg dual', (text, single, dual) => {
-    const { service } = rightOf(readDesignation(text));
+    const { service } = rightOf(readTireDesignation(text));
     if (service === undefined) throw new Error('no service description');
     expect(rightOf(loadIndex(service.single)).kg.value.value.toNumber()).toBe(single);
     expect(service.dual === undefined ? undefined : rightOf(loadIndex(service.dual)).kg.value.value.toNumber()).toBe(

@@ -28,7 +28,7 @@ describe('tongue bands', () => {
     // common mistake: 440 lb on 4,806 lb dry (9.2 %); loaded to 6,000 lb, 12 % is 720 lb
     const loaded = advice(6000, 12, 12, 'common mistake, from the notes', 440);
     expect(show(loaded.least.value)).toBe('720 lb');
-    expect(loaded.stands).toBe('light');
+    expect(loaded.verdict).toBe('light');
     expect(show(loaded.aboveLeast.value)).toBe('-280 lb');
   });
 });

@@ -5,7 +5,7 @@
 import { describe, expect, it } from 'vitest';
 import { type Assessment, assess } from '../../src/assessment/index.js';
 import { payload } from '../../src/load/index.js';
-import { check, rating, weight } from '../../src/ratings/index.js';
+import { checkLoad, rating, weight } from '../../src/ratings/index.js';
 import { constant, difference, given, product } from '../../src/trace/index.js';
 import { lb, ratio, show } from '../../src/units/index.js';
 import { rightOf } from '../helpers/either.js';
@@ -89,19 +89,19 @@ describe('nht75-5.2, nht71-5.63: GVWR is the trailer and its rated cargo, withou
   it('lets GVWR stand well above the axles: the payload is the lesser of the two answers', () => {
     const { carry } = rightOf(assess(twoAxles({ gvwr: '20,000 lb', gawr: '7,000 lb', tongueShare: '25 %' })));
     expect(
-      carry?.payload.governed.bounds.map(({ name, limit }) => [name, limit.value.value.toDecimalPlaces(2).toNumber()]),
+      carry?.payload.governed.limits.map(({ name, limit }) => [name, limit.value.value.toDecimalPlaces(2).toNumber()]),
     ).toEqual([
       ['GVWR', 17550],
       ['GAWR', 16216.67],
     ]);
-    expect(carry?.payload.governed.by.map(({ name }) => name)).toEqual(['GAWR']);
+    expect(carry?.payload.governed.governing.map(({ name }) => name)).toEqual(['GAWR']);
   });
 });
 
 describe('nht72-6.32: a GAWR may be above the axle load, and the tongue load relieves it', () => {
   it('a GAWR above what lies on it grants nothing beyond GVWR', () => {
     const { carry, checks } = rightOf(assess(twoAxles({ gvwr: '10,000 lb', gawr: '7,000 lb', cargo: '7,551 lb' })));
-    expect(carry?.payload.governed.by.map(({ name }) => name)).toEqual(['GVWR']);
+    expect(carry?.payload.governed.governing.map(({ name }) => name)).toEqual(['GVWR']);
     expect(checks.map(({ what, verdict }) => [what, verdict])).toEqual([
       ['gross against GVWR', 'over'],
       ['axle load against axle 1 GAWR', 'within'],
@@ -115,7 +115,7 @@ describe('nht72-4.48: each axle has its own GAWR, identical ones too', () => {
     expect(
       sevenThousand('3,150 lb')
         .checks.filter(({ kind }) => kind === 'GAWR')
-        .map(({ of }) => of),
+        .map(({ part: of }) => of),
     ).toEqual(['axle 1', 'axle 2']);
   });
 });
@@ -124,8 +124,8 @@ describe('aiam0613, aiam1472, nht80-2.14 ask that GAWRs add up to GVWR: they spe
   it('with nothing on a tongue that follows from the axle check; with a tongue it does not', () => {
     const gvwr = given('GVWR', lb(7000), 'label');
     const axles = rating('axle group', lb(6300));
-    const alone = check(axles, weight('axle group load', gvwr));
-    const coupled = check(
+    const alone = checkLoad(axles, weight('axle group load', gvwr));
+    const coupled = checkLoad(
       axles,
       weight('axle group load', difference('axle load', gvwr, product(null, gvwr, constant(ratio('0.1'))))),
     );

@@ -1,6 +1,12 @@
 /** Tow vehicle chains with printed numbers, each with its source beside it. */
 import { describe, expect, it } from 'vitest';
-import { combinationWeight, largestTrailer, towChecks, type TowVehicle, weakestPart } from '../../src/towing/index.js';
+import {
+  combinationWeight,
+  largestTrailer,
+  type TowVehicle,
+  towChecks,
+  weakestHitchPart,
+} from '../../src/towing/index.js';
 import { constant, sum } from '../../src/trace/index.js';
 import { lb, percent, show } from '../../src/units/index.js';
 import { rightOf } from '../helpers/either.js';
@@ -95,11 +101,15 @@ describe('the weakest hitch part', () => {
   // university extension guide PPP-92, as reported in trade press: 5,000 / 5,000 / 5,000 / 2,500
   it('governs the hitch', () => {
     const parts = ['receiver', 'ball mount', 'coupler'].map((part) => ({ part, rating: lb(5000) }));
-    const answer = rightOf(weakestPart([...parts, { part: 'ball', rating: lb(2500) }]));
-    expect(show(answer.least.value)).toBe('2,500 lb');
-    expect(answer.by.map(({ name }) => name)).toEqual(['ball']);
-    expect(rightOf(weakestPart(parts)).by.map(({ name }) => name)).toEqual(['receiver', 'ball mount', 'coupler']);
-    expectReplays(answer.least);
+    const answer = rightOf(weakestHitchPart([...parts, { part: 'ball', rating: lb(2500) }]));
+    expect(show(answer.limit.value)).toBe('2,500 lb');
+    expect(answer.governing.map(({ name }) => name)).toEqual(['ball']);
+    expect(rightOf(weakestHitchPart(parts)).governing.map(({ name }) => name)).toEqual([
+      'receiver',
+      'ball mount',
+      'coupler',
+    ]);
+    expectReplays(answer.limit);
   });
 });
 

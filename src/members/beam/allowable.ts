@@ -1,6 +1,6 @@
 /** Allowable bending stress: a named rule with its basis, or one that an engineer has stated. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
-import { converted, type Derived, findRow, type Known, known, lookedUp } from '../../trace/index.js';
+import { asDerived, converted, type Derived, findRow, fromTable, type Known } from '../../trace/index.js';
 import { ksi, type UnitOf } from '../../units/index.js';
 import { allowableBending } from '../data/allowable-bending.js';
 import type { MembersError } from '../errors.js';
@@ -35,7 +35,7 @@ export function allowableStress(rule: BendingRule, steel: SteelGrade): Either<Me
   const found = findRow(allowableBending, (each) => each.rule, rule);
   if (isLeft(found)) return found;
   const row = found.right;
-  const figure = lookedUp('allowable bending stress', ksi(steel === 'A36' ? row.a36 : row.grade50), {
+  const figure = fromTable('allowable bending stress', ksi(steel === 'A36' ? row.a36 : row.grade50), {
     table: allowableBending.name,
     key: `${row.rule}, ${steel}`,
     source: allowableBending.source,
@@ -57,7 +57,7 @@ export function allowableStress(rule: BendingRule, steel: SteelGrade): Either<Me
 export function statedAllowable(stress: Known<UnitOf<'pressure'>>, basis: string): Either<MembersError, Allowable> {
   const figure = converted(
     'allowable bending stress',
-    known('allowable bending stress', stress) as Derived<'ksi'>,
+    asDerived('allowable bending stress', stress) as Derived<'ksi'>,
     'psi',
   );
   const tested = met([aboveZero('allowable bending stress', figure)]);

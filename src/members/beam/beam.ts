@@ -1,20 +1,20 @@
 /** A beam on two supports: reactions, shear, moment, deflection, bending stress. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
+import { type Note, note } from '../../ratings/index.js';
 import {
   type AnyLength,
+  asDerived,
   constant,
   converted,
-  decide,
   type Decision,
   type Derived,
+  decide,
   difference,
   greatestOf,
   type Known,
-  known,
   product,
   quotient,
 } from '../../trace/index.js';
-import { type Note, note } from '../../ratings/index.js';
 import { type AnyQuantity, inch, lbf, quantity, type UnitOf } from '../../units/index.js';
 import type { MembersError } from '../errors.js';
 import { aboveZero, met } from '../figures.js';
@@ -109,7 +109,7 @@ function bendingOf(moment: Derived<'lbf*in'>, modulus: Derived<'in3'>, allowable
  * engineer decides. Deflection is given at the stations; between them it may be larger: ask with `alsoAt`.
  *
  * @param spans overhangs and span by drawing, any unit of length; an overhang may be zero
- * @param loads point loads and spread loads, down positive, places from the left end; weights enter by `pressing` or `ownWeight`
+ * @param loads point loads and spread loads, down positive, places from the left end; weights enter by `weightAsForce` or `ownWeight`
  * @param member E, I, S of the section and a named allowable stress
  * @returns stations in order from the left, greatest moment, bending check (over is an answer), notes (a hold-down is named);
  * Left `FigureTooSmall` (a span of zero), `LoadOffTheBeam`, `ImpossibleShape` (a spread load that ends before it starts), `NothingListed`
@@ -118,8 +118,8 @@ function bendingOf(moment: Derived<'lbf*in'>, modulus: Derived<'in3'>, allowable
  */
 export function beam(spans: Spans, loads: readonly Load[], member: BeamMember): Either<MembersError, BeamAnswer> {
   if (loads.length === 0) return left({ chapter: 'members', tag: 'NothingListed', what: 'loads on the beam' });
-  const E = converted('modulus of elasticity', known('modulus of elasticity', member.E) as Derived<'ksi'>, 'psi');
-  const [I, S] = [known('I', member.I), known('S', member.S)];
+  const E = converted('modulus of elasticity', asDerived('modulus of elasticity', member.E) as Derived<'ksi'>, 'psi');
+  const [I, S] = [asDerived('I', member.I), asDerived('S', member.S)];
   const { supports, demands } = placeSupports(spans);
   const placing = loads.map((load) => placeLoad(load, supports.end));
   const tested = met([

@@ -1,17 +1,17 @@
 /** Loads on a beam: at a point, or spread evenly over a length. Down is positive; places are measured from the left end. */
 import {
   type AnyLength,
+  asDerived,
   constant,
   converted,
-  decide,
   type Derived,
+  decide,
   difference,
   inInches,
   type Known,
-  known,
-  pressing,
   product,
   quotient,
+  weightAsForce,
 } from '../../trace/index.js';
 import { type AnyQuantity, foot, inch, type UnitOf } from '../../units/index.js';
 import type { MembersError } from '../errors.js';
@@ -73,11 +73,11 @@ export function placeLoad(
   const { name } = load;
   if (load.kind === 'point') {
     const at = inInches(`${name} place`, load.at);
-    const force = converted(name, known(name, load.force) as Derived<'N'>, 'lbf');
+    const force = converted(name, asDerived(name, load.force) as Derived<'N'>, 'lbf');
     return { placed: { kind: 'point', name, force, at }, demands: onBeam(name, at, end) };
   }
   const [from, to] = [inInches(`${name} start`, load.from), inInches(`${name} end`, load.to)];
-  const intensity = converted(`${name} per inch`, known(name, load.perLength) as Derived<'lbf/ft'>, 'lbf/in');
+  const intensity = converted(`${name} per inch`, asDerived(name, load.perLength) as Derived<'lbf/ft'>, 'lbf/in');
   return {
     placed: { kind: 'spread', name, intensity, from, to, length: difference(`${name} length`, to, from) },
     demands: [
@@ -100,7 +100,7 @@ export function placeLoad(
  */
 export function ownWeight(member: Member, from: AnyLength, to: AnyLength): SpreadLoad {
   const aFoot = constant(foot(1));
-  const force = pressing(null, product(null, member.weightPerFoot, aFoot));
+  const force = weightAsForce(null, product(null, member.weightPerFoot, aFoot));
   return {
     kind: 'spread',
     name: `${member.designation} own weight`,

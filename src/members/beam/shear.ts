@@ -1,5 +1,5 @@
 /** Shear on either side of a place, and the places inside a spread load where it is nothing. */
-import { constant, decide, type Derived, difference, product, quotient, sum } from '../../trace/index.js';
+import { constant, type Derived, decide, difference, product, quotient, sum } from '../../trace/index.js';
 import { lbf, quantity } from '../../units/index.js';
 import { beyond } from './brackets.js';
 import type { Placed, Spread } from './loads.js';

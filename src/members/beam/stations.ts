@@ -2,9 +2,9 @@
 import {
   type AnyLength,
   constant,
-  decide,
   type Decision,
   type Derived,
+  decide,
   inInches,
   quotient,
   sum,
