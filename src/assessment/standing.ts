@@ -17,8 +17,13 @@ export interface AxleLoad {
 /** A load on one tire of each axle; undefined where tires or load are not known. */
 type OnTires = readonly (Derived<'lb'> | undefined)[];
 
-/** What stands behind each name: nothing for level with bars off. */
-type How = '' | ', off level' | ', bars on' | ', bars on and off level';
+/** The way the trailer stands; level means with the bars off. */
+type How = 'level' | 'off level' | 'bars on' | 'bars on and off level';
+
+/** The qualifier of a check; none for level, bars off. */
+const qualifier = (how: How): string | undefined => (how === 'level' ? undefined : how);
+/** The suffix of a name in formulas; empty for level, bars off. */
+const suffix = (how: How): string => (how === 'level' ? '' : `, ${how}`);
 
 export interface Standing {
   readonly how: How;
@@ -41,7 +46,7 @@ const onTiresOf = ({ tires }: Stack, loads: readonly AxleLoad[], how: How): OnTi
     const load = loads[i]?.load;
     return tire === undefined || load === undefined
       ? undefined
-      : quotient(`${tire.of} tire load${how}`, load, constant(ratio(tire.spec.count)));
+      : quotient(`${tire.of} tire load${suffix(how)}`, load, constant(ratio(tire.spec.count)));
   });
 
 function level(
@@ -64,18 +69,21 @@ function level(
                 constant(ratio(tire.spec.count / 2)),
               );
         });
-  return { how: '', loads, onTires: onTiresOf(stack, loads, ''), onHeavierSide };
+  return { how: 'level', loads, onTires: onTiresOf(stack, loads, 'level'), onHeavierSide };
 }
 
 /** Another way of standing: what it adds to an axle comes onto both sides alike. */
 function changed(how: How, stack: Stack, from: Standing, axles: readonly Derived<'lb'>[]): Standing {
-  const loads = axles.map((load, i) => ({ of: `axle ${i + 1}`, load: renamed(`axle ${i + 1} load${how}`, load) }));
+  const loads = axles.map((load, i) => ({
+    of: `axle ${i + 1}`,
+    load: renamed(`axle ${i + 1} load${suffix(how)}`, load),
+  }));
   const onTires = onTiresOf(stack, loads, how);
   const onHeavierSide = from.onHeavierSide.map((heavier, i) => {
     const [now, before] = [onTires[i], from.onTires[i]];
     return heavier === undefined || now === undefined || before === undefined
       ? undefined
-      : sum(`${stack.tires[i]?.of} tire load, heavier side${how}`, [heavier, difference(null, now, before)]);
+      : sum(`${stack.tires[i]?.of} tire load, heavier side${suffix(how)}`, [heavier, difference(null, now, before)]);
   });
   return { how, loads, onTires, onHeavierSide };
 }
@@ -99,47 +107,44 @@ export function standingsOf(
   const flat = level(stack, weighed, axleLoads, sides);
   return [
     flat,
-    ...(offLevel ? [changed(', off level', stack, flat, offLevel.loads)] : []),
-    ...(bars && stack.group ? [changed(', bars on', stack, flat, stack.group.loads(bars.barsOn.trailerAxles))] : []),
-    ...(offLevel && bars ? [changed(', bars on and off level', stack, flat, together(stack, offLevel, bars))] : []),
+    ...(offLevel ? [changed('off level', stack, flat, offLevel.loads)] : []),
+    ...(bars && stack.group ? [changed('bars on', stack, flat, stack.group.loads(bars.barsOn.trailerAxles))] : []),
+    ...(offLevel && bars ? [changed('bars on and off level', stack, flat, together(stack, offLevel, bars))] : []),
   ];
 }
 
-const asItStands =
-  (how: How) =>
-  (one: Check): Check =>
-    how === '' ? one : { ...one, what: `${one.what}${how}` };
-
 /** Each axle against its GAWR, or its weakest part when the label gives none. */
-function axleChecks({ systems }: Stack, loads: readonly AxleLoad[]): readonly Check[] {
+function axleChecks({ systems }: Stack, { how, loads }: Standing): readonly Check[] {
   return systems.flatMap(({ gawr, rating: weakest, label: of }, i) => {
     const load = loads[i]?.load;
     if (load === undefined) return [];
     return [
       gawr === undefined
-        ? checkLoad(rating('weakest part', weakest, { part: of }), weight('axle load', load))
-        : checkLoad(gawr, weight('axle load', load)),
+        ? checkLoad(rating('weakest part', weakest, { part: of }), weight('axle load', load), qualifier(how))
+        : checkLoad(gawr, weight('axle load', load), qualifier(how)),
     ];
   });
 }
 
 /** Each tire against what it may carry as it runs. */
-function tireChecks({ tires }: Stack, onTires: OnTires, side: '' | ' heavier side'): readonly Check[] {
+function tireChecks({ tires }: Stack, how: How, onTires: OnTires, side: '' | ' heavier side'): readonly Check[] {
   return tires.flatMap((tire, i) => {
     const [load, limit] = [onTires[i], tire?.asRun ?? tire?.rating?.rating];
     return tire === undefined || load === undefined || limit === undefined
       ? []
-      : [checkLoad(rating('tire', limit, { part: `${tire.of}${side}` }), weight('tire load', load))];
+      : [checkLoad(rating('tire', limit, { part: `${tire.of}${side}` }), weight('tire load', load), qualifier(how))];
   });
 }
 
 /** Axles and tires of one way of standing. */
-export const checksOf = (stack: Stack, { how, loads, onTires }: Standing): readonly Check[] =>
-  [...axleChecks(stack, loads), ...tireChecks(stack, onTires, '')].map(asItStands(how));
+export const checksOf = (stack: Stack, standing: Standing): readonly Check[] => [
+  ...axleChecks(stack, standing),
+  ...tireChecks(stack, standing.how, standing.onTires, ''),
+];
 
 /** The tires of the heavier side. */
 export const heavierSideChecks = (stack: Stack, { how, onHeavierSide }: Standing): readonly Check[] =>
-  tireChecks(stack, onHeavierSide, ' heavier side').map(asItStands(how));
+  tireChecks(stack, how, onHeavierSide, ' heavier side');
 
 /** The greatest load that one tire of each axle sees, as far as the spec speaks of its ways of standing. */
 export const heaviestOnTires = (stack: Stack, standings: readonly [Standing, ...Standing[]]): OnTires =>

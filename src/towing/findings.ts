@@ -46,15 +46,6 @@ export function ask<K extends RatingKind>(
   });
 }
 
-/** The same findings under a condition that tells them from others of their kind: `bars on`, `each`. */
-export const labelled = (how: string, findings: Either<TowingError, Findings>): Either<TowingError, Findings> =>
-  isLeft(findings)
-    ? findings
-    : right({
-        checks: findings.right.checks.map((one) => ({ ...one, of: how, what: `${one.what}, ${how}` })),
-        notChecked: findings.right.notChecked.map((one) => ({ ...one, what: `${one.what}, ${how}` })),
-      });
-
 /** All the findings together, or the first error. */
 export function gathered(findings: readonly Either<TowingError, Findings>[]): Either<TowingError, Findings> {
   const checks: Check[] = [];

@@ -1,12 +1,12 @@
 /** Safety chains against the trailer they must hold, in both readings that are in print. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { type Note, note } from '../ratings/index.js';
-import { type AnyWeight, constant, type Decision, inPounds, product, renamed } from '../trace/index.js';
+import { type AnyWeight, constant, type Decision, inPounds, product } from '../trace/index.js';
 import { ratio } from '../units/index.js';
 import { chainsEach, chainsTogether } from './data/sources.js';
 import type { TowingError } from './errors.js';
 import { allAboveZero } from './figures.js';
-import { ask, type Findings, gathered, labelled } from './findings.js';
+import { ask, type Findings, gathered } from './findings.js';
 import type { TrailerChains } from './tow-vehicle.js';
 
 export interface ChainFindings extends Findings {
@@ -39,8 +39,8 @@ export function safetyChains(chains: TrailerChains, gross: AnyWeight): Either<To
   const findings = gathered([
     ...(chains.count === 1
       ? []
-      : [labelled('together', ask('safety chains', 'gross', both, held, { clause: chainsTogether }))]),
-    labelled('each', ask('safety chains', 'gross', renamed('each chain', one), held, { clause: chainsEach })),
+      : [ask('safety chains', 'gross', both, held, { clause: chainsTogether, how: 'together' })]),
+    ask('safety chains', 'gross', one, held, { clause: chainsEach, how: 'each' }),
   ]);
   if (isLeft(findings)) return findings;
   const differ = new Set(findings.right.checks.map(({ verdict }) => verdict)).size > 1;

@@ -21,7 +21,7 @@ import {
 } from '../trace/index.js';
 import type { TowingError } from './errors.js';
 import { allAboveZero, aShare, noneBelowZero, noneOf, plainShare } from './figures.js';
-import { ask, type Findings, gathered, labelled } from './findings.js';
+import { ask, type Findings, gathered } from './findings.js';
 import { hitchLever } from './hitch-lever.js';
 import { hitchedBy, tongueRemark } from './hitched-axle-loads.js';
 
@@ -199,16 +199,16 @@ export function weightDistribution(question: WeightDistributionQuestion): Either
     trailerAxles: sum('trailer axles, bars on', [barsOff.trailerAxles, ontoTrailer]),
   };
   const { ratings = {} } = question;
-  const asked = (loads: RigLoads): Either<TowingError, Findings>[] => [
-    ask('tow vehicle front GAWR', 'tow vehicle front axle', ratings.front, loads.front),
-    ask('axle group', 'axle group load', ratings.trailerAxles, loads.trailerAxles),
+  const asked = (loads: RigLoads, how: 'bars off' | 'bars on'): Either<TowingError, Findings>[] => [
+    ask('tow vehicle front GAWR', 'tow vehicle front axle', ratings.front, loads.front, { how }),
+    ask('axle group', 'axle group load', ratings.trailerAxles, loads.trailerAxles, { how }),
   ];
-  const off = labelled(
-    'bars off',
-    gathered([...asked(barsOff), ask('tow vehicle rear GAWR', 'tow vehicle rear axle', ratings.rear, barsOff.rear)]),
-  );
+  const rearOff = ask('tow vehicle rear GAWR', 'tow vehicle rear axle', ratings.rear, barsOff.rear, {
+    how: 'bars off',
+  });
+  const off = gathered([...asked(barsOff, 'bars off'), rearOff]);
   if (isLeft(off)) return off;
-  const on = labelled('bars on', gathered(asked(barsOn)));
+  const on = gathered(asked(barsOn, 'bars on'));
   if (isLeft(on)) return on;
 
   const lost = decide(hitched.offFront, '>', noneOf('lb'));

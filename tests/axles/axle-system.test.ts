@@ -78,7 +78,7 @@ describe('an axle system', () => {
     const system = rightOf(
       axleSystem({ gawr: lb(5200), beam: given('beam by guess', lb(5200), 'estimated') }, 'axle 1'),
     );
-    expect(weakestInputs(system.rating)).toMatchObject({ weakest: 'estimated', inputs: [{ symbol: 'beam by guess' }] });
+    expect(weakestInputs(system.rating)).toMatchObject({ basis: 'estimated', inputs: [{ symbol: 'beam by guess' }] });
   });
   it('hands back what it compared', () => {
     const { decisions } = rightOf(axleSystem(whole, 'axle 1'));

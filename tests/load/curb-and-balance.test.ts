@@ -28,7 +28,7 @@ describe('curb weight', () => {
         { name: 'deck', weight: given('deck weight', lb(600), 'estimated'), at: inch(170) },
       ]),
     );
-    expect(weakestInputs(curb.weight)).toMatchObject({ weakest: 'estimated', inputs: [{ symbol: 'deck weight' }] });
+    expect(weakestInputs(curb.weight)).toMatchObject({ basis: 'estimated', inputs: [{ symbol: 'deck weight' }] });
   });
   it('of nothing is refused', () => {
     expect(leftOf(curbWeight([]))).toMatchObject({ tag: 'NothingWeighed' });

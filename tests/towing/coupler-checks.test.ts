@@ -59,7 +59,7 @@ describe('safety chains', () => {
     [12399, 1, ['each over'], 0],
   ] as const)('of %s lb, %s of them, against 12,400 lb', (each, count, verdicts, notes) => {
     const found = rightOf(safetyChains({ each: lb(each), count }, lb(12400)));
-    expect(found.checks.map(({ part: of, verdict }) => `${of} ${verdict}`)).toEqual(verdicts);
+    expect(found.checks.map(({ what, verdict }) => `${what.split(', ')[1]} ${verdict}`)).toEqual(verdicts);
     expect(found.notes.map(({ tag }) => tag)).toEqual(Array.from({ length: notes }, () => 'ChainReadingsDiffer'));
     expectReplays(...found.checks.map(({ reserve }) => reserve));
   });
