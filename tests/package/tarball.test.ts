@@ -149,13 +149,13 @@ describe('the tarball', () => {
 const consumer = `
 import { add, foot, lb, type Quantity } from 'trailer-ratings/units';
 import { given, explain, type Derived } from 'trailer-ratings/trace';
-import { check, rating, weight, type Check } from 'trailer-ratings/ratings';
+import { checkLoad, rating, weight, type Check } from 'trailer-ratings/ratings';
 import { orThrow, type TrailerError } from 'trailer-ratings/errors';
 import { units } from 'trailer-ratings';
 ${chapters.map(({ name }) => `import * as ${name}Chapter from 'trailer-ratings/${name}';`).join('\n')}
 export const gross: Quantity<'lb'> = add(lb(3200), units.lb(9200));
 export const working: Derived<'lb'> = given('gross', gross);
-export const answer: Check = check(rating('GVWR', lb(14000)), weight('gross', working));
+export const answer: Check = checkLoad(rating('GVWR', lb(14000)), weight('gross', working));
 export const text: string = explain(answer.reserve);
 export const read: Quantity<'lb'> = orThrow(units.parseQuantity('9,200 lb', 'lb'));
 export type Problem = TrailerError;
