@@ -1,5 +1,5 @@
 /** The words for what can go wrong with axles. */
-import { lb, roundCapacityDown, roundLoadUp, show, type AskedFoundNeeded } from '../units/index.js';
+import { type AskedFoundNeeded, lb, roundCapacityDown, roundLoadUp, show } from '../units/index.js';
 import type { AxlesError } from './errors.js';
 import { wordsForHardware } from './hardware-errors.js';
 

@@ -1,6 +1,6 @@
 /** The load molded into the sidewall, for single or dual fitment. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { decide, type Decision, type Derived } from '../trace/index.js';
+import { type Decision, type Derived, decide } from '../trace/index.js';
 import { lb, roundCapacityDown, roundLoadUp, show } from '../units/index.js';
 import type { TiresError } from './errors.js';
 import { inPounds } from './known-load.js';

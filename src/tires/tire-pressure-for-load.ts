@@ -1,6 +1,6 @@
 /** What cold pressure one tire needs: a printed step below its rated pressure, or the rated pressure itself. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { decide, type Decision, type Derived, type Known, product } from '../trace/index.js';
+import { type Decision, type Derived, decide, type Known, product } from '../trace/index.js';
 import { lb, roundCapacityDown, roundLoadUp, show } from '../units/index.js';
 import type { TiresError } from './errors.js';
 import { inPounds } from './known-load.js';
