@@ -57,6 +57,7 @@ function beamOutline(of: Section, row: BeamRow): Either<MembersError, Outline> {
   const flange = sectionDimension(of, 'flange', row.flange);
   if (row.shape === 'M') return withoutOutline(of.designation, 'dimensions that miss its published area by up to 9 %');
   if (row.shape === 'S') return right(tapered(of, row, 'tapered beam', sectionDimension(of, 'web', row.web)));
+  if (row.k === undefined) return withoutOutline(of.designation, 'a copy of the table without the fillet distance k');
   return right({
     kind: 'parallel beam',
     name: of.designation,
@@ -78,7 +79,7 @@ function beamOutline(of: Section, row: BeamRow): Either<MembersError, Outline> {
  * For drawing and teaching: where a published section has its table, the table governs.
  *
  * @param of from `section`
- * @returns Left `NoOutline` for MC and M shapes
+ * @returns Left `NoOutline` for MC and M shapes, and for W rows of a copy that prints no fillet distance k
  * @example outlineOf(c5) // Right a tapered channel of 5 in depth
  * @source radius rule from memory, borne out by the published properties
  */

@@ -1,31 +1,31 @@
 /** The columns of the tables of shapes. Figures are text; the unit of each column is named beside it. */
 
-/** What every shape table prints: weight lb/ft; area in2; Ix, Iy in4; Sx, Sy in3; rx, ry in. */
+/** What every shape table prints: weight lb/ft; area in2; Ix, Iy in4; Sx, Sy in3; most also print rx, ry in. */
 interface ShapeRow {
   readonly designation: string;
   readonly weight: string;
   readonly area: string;
   readonly Ix: string;
   readonly Sx: string;
-  readonly rx: string;
+  readonly rx?: string;
   readonly Iy: string;
   readonly Sy: string;
-  readonly ry: string;
+  readonly ry?: string;
 }
 
-/** `k` is the distance from the outer face of the flange to the end of the fillet. Inches. */
+/** `k` is the distance from the outer face of the flange to the end of the fillet; absent where a copy does not print it. Inches. */
 interface FlangedRow extends ShapeRow {
   readonly depth: string;
   readonly flangeWidth: string;
   readonly web: string;
   readonly flange: string;
-  readonly k: string;
+  readonly k?: string;
 }
 
-/** `fromBack` is the centre of gravity measured from the back of the web. */
+/** `fromBack` is the centre of gravity measured from the back of the web; absent where a copy does not print it. */
 export interface ChannelRow extends FlangedRow {
   readonly shape: 'C' | 'MC';
-  readonly fromBack: string;
+  readonly fromBack?: string;
 }
 
 export interface BeamRow extends FlangedRow {

@@ -1,6 +1,6 @@
 /** Published sections: the printed row, each figure a table figure with its source. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { type Derived, fromTable, notTabulated, type Source, type Table } from '../trace/index.js';
+import { type Derived, fromTable, notTabulated, over, result, root, type Source, type Table } from '../trace/index.js';
 import { quantity, type Unit } from '../units/index.js';
 import { nearestKeys } from '../units/internal.js';
 import { type ReadDesignation, readSectionName } from './designation.js';
@@ -43,19 +43,23 @@ function figures(
 
 function sectionOf(row: AnyShapeRow, table: Table<AnyShapeRow>): Section {
   const figure = figures(row, table);
+  const area = figure('area', row.area, 'in2');
+  const [Ix, Iy] = [figure('Ix', row.Ix, 'in4'), figure('Iy', row.Iy, 'in4')];
+  const gyration = (name: string, I: Derived<'in4'>, printed: string | undefined): Derived<'in'> =>
+    printed === undefined ? result(`${row.designation} ${name}`, root(over(I, area))) : figure(name, printed, 'in');
   return {
     designation: row.designation,
     row,
     table: table.name,
     source: table.source,
     weightPerFoot: figure('weight per foot', row.weight, 'lb/ft'),
-    area: figure('area', row.area, 'in2'),
-    Ix: figure('Ix', row.Ix, 'in4'),
+    area,
+    Ix,
     Sx: figure('Sx', row.Sx, 'in3'),
-    rx: figure('rx', row.rx, 'in'),
-    Iy: figure('Iy', row.Iy, 'in4'),
+    rx: gyration('rx', Ix, row.rx),
+    Iy,
     Sy: figure('Sy', row.Sy, 'in3'),
-    ry: figure('ry', row.ry, 'in'),
+    ry: gyration('ry', Iy, row.ry),
   } as Section;
 }
 
@@ -90,6 +94,7 @@ function index(): readonly Entry[] {
  * What is published of this section?
  *
  * Reads a designation as people type it and finds the printed row: nominal weight, area, Ix, Sx, rx, Iy, Sy, ry, dimensions.
+ * Rows of the copy that prints no radii of gyration get them from `r = sqrt(I / A)`, r in in, I in in4, A in in2.
  *
  * The tables are a selection of sizes met in trailers. A tube named on its side (2x3 for 3x2) is not turned round: its Sx would
  * be another. Nothing is interpolated.
@@ -97,7 +102,8 @@ function index(): readonly Entry[] {
  * @param designation from the drawing, the mill tag or the bill of materials: `C5x6.7`, `HSS 3x2x3/16`, `Pipe 2 STD`
  * @returns weight in lb/ft, properties in in2, in4, in3, in; Left `UnreadableDesignation`, or `NotTabulated` with the nearest sizes
  * @example publishedSection('c 5 X 6.7') // Right C5X6.7, 6.7 lb/ft
- * @source AISC Shapes Database v16.0 / Steel Construction Manual 16th ed., August 2023, a selection of rows
+ * @source AISC Shapes Database v16.0 / Steel Construction Manual 16th ed., August 2023, a selection of rows; 19 further rows
+ * from one copy of those tables
  */
 export function publishedSection(designation: string): Either<MembersError, Section> {
   const asked = readSectionName(designation);

@@ -6,6 +6,8 @@ import { beams } from './data/beams.js';
 import { channels } from './data/channels.js';
 import { expandedMetal } from './data/expanded-metal.js';
 import { floorPlate } from './data/floor-plate.js';
+import { furtherBeams } from './data/further-beams.js';
+import { furtherChannels } from './data/further-channels.js';
 import { leastWebs } from './data/least-webs.js';
 import { lumberSizes } from './data/lumber-sizes.js';
 import { materialStrength } from './data/material-strength.js';
@@ -22,7 +24,9 @@ import type { AnyShapeRow } from './rows.js';
 /** The tables of shapes, in the order a designation is looked for. */
 export const shapeTables: readonly Table<AnyShapeRow>[] = [
   channels,
+  furtherChannels,
   beams,
+  furtherBeams,
   angles,
   rectangularTubes,
   roundTubes,
