@@ -21,6 +21,7 @@ import type { NotChecked } from './not-checked.js';
 import { offLevelHitchPart } from './off-level-hitch.js';
 import { joined, together } from './part.js';
 import { type PlacePart, placePart } from './place.js';
+import { doubtsIn } from './plausible.js';
 import { type Pressing, pressed } from './pressing.js';
 import { type ScalePart, scalePart } from './scale.js';
 import { type Stack, stackOf } from './stack.js';
@@ -49,7 +50,7 @@ export interface Assessment {
   readonly lifted: readonly Pressing[];
   /** True when no check is over and nothing is lifted; says nothing of `attention` nor of what was not checked, and with no check at all it is true: ask `checks.length` too. */
   readonly holds: boolean;
-  /** What is not well and is no check of a rating: tongue guideline, the machine's place, tiedowns, edges, ramps, the pull on the ball while loading, axle groups. */
+  /** What is not well and is no check of a rating: tongue guideline, the machine's place, tiedowns, edges, ramps, the pull on the ball while loading, axle groups, figures that are hard to believe. */
   readonly attention: readonly Note[];
   readonly carry?: Carry;
   /** What more deck costs; present when the spec says which of its lines grow with the deck. */
@@ -172,6 +173,7 @@ export function assessSpec(spec: Spec): Either<TrailerError, Assessment> {
       ? [note('NegativeTongue', 'The trailer lifts the ball: move the load forward.', [balance.tongue])]
       : [];
   const advice = balance && tongueAdvice(balance, band.right);
+  const doubts = doubtsIn(spec);
   const answer: { -readonly [K in keyof Assessment]: Assessment[K] } = {
     spec,
     stack,
@@ -184,7 +186,14 @@ export function assessSpec(spec: Spec): Either<TrailerError, Assessment> {
     mustPress,
     lifted,
     holds: lifted.length === 0 && [checks, partChecks].every((all) => all.every(({ verdict }) => verdict === 'within')),
-    attention: attentionTo({ advice, place: place.right, gear: gear.right, climb: climb.right, lines: lines.right }),
+    attention: attentionTo({
+      advice,
+      place: place.right,
+      gear: gear.right,
+      climb: climb.right,
+      lines: lines.right,
+      doubts,
+    }),
     brakes: brakes.right,
     tow: hitch,
     place: place.right,
@@ -210,6 +219,7 @@ export function assessSpec(spec: Spec): Either<TrailerError, Assessment> {
       band.right.decisions,
       carried?.right.payload.decisions ?? [],
       parts.decisions,
+      doubts.decisions,
     ]),
   };
   if (advice !== undefined) answer.advice = advice;

@@ -1,4 +1,4 @@
-/** What is not well and is no check of a rating: the tongue's guideline, the machine's place, tiedowns, edges, ramps, the pull on the ball while loading, published axle groups. */
+/** What is not well and is no check of a rating: the tongue's guideline, the machine's place, tiedowns, edges, ramps, the pull on the ball while loading, published axle groups, figures that are hard to believe. */
 
 import type { TongueAdvice } from '../load/index.js';
 import { type Note, note } from '../ratings/index.js';
@@ -6,6 +6,7 @@ import type { ClimbPart } from './climb.js';
 import type { GearPart } from './gear.js';
 import type { LinesPart } from './lines.js';
 import type { PlacePart } from './place.js';
+import type { Doubts } from './plausible.js';
 
 interface Asked {
   readonly advice: TongueAdvice | undefined;
@@ -13,6 +14,7 @@ interface Asked {
   readonly gear: GearPart;
   readonly climb: ClimbPart;
   readonly lines: LinesPart;
+  readonly doubts: Doubts;
 }
 
 const ofTongue = (advice: TongueAdvice | undefined): readonly Note[] =>
@@ -74,11 +76,12 @@ const ofGroups = ({ groups }: LinesPart): readonly Note[] =>
   );
 
 /** All of it, in words. The figures stand where each was asked. */
-export const attentionTo = ({ advice, place, gear, climb, lines }: Asked): readonly Note[] => [
+export const attentionTo = ({ advice, place, gear, climb, lines, doubts }: Asked): readonly Note[] => [
   ...ofTongue(advice),
   ...ofPlace(place),
   ...ofTiedowns(gear),
   ...ofClimb(climb),
   ...ofTail(climb),
   ...ofGroups(lines),
+  ...doubts.attention,
 ];

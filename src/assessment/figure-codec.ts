@@ -18,9 +18,8 @@ import {
   show,
   type Unit,
   type UnitOf,
-  type UnitsError,
-  wordsForUnits,
 } from '../units/index.js';
+import { neededToRead } from '../units/internal.js';
 
 /** What a figure may be: its name, what it rests on when nothing is said, and its least and most. */
 interface Field<D extends Dimension> {
@@ -70,22 +69,33 @@ function said(input: unknown): Said {
 }
 
 function read<D extends Dimension>(figure: unknown, dimension: D): Quantity<UnitOf<D>> | string {
-  const inWords = (error: UnitsError): string => wordsForUnits(error).needed;
   if (typeof figure === 'string') {
     const parsed = parseMeasure(figure, dimension);
     if (!isLeft(parsed)) return parsed.right;
     if (bareNumber.test(figure))
       return `a unit behind the figure: a figure of ${dimension} as text, such as ${written[dimension] ?? '"9,200 lb"'}`;
-    return `${inWords(parsed.left)}${parsed.left.tag === 'UnreadableQuantity' ? ` at character ${parsed.left.at + 1}` : ''}`;
+    return neededToRead(parsed.left);
   }
   if (typeof figure === 'object' && figure !== null && Object.keys(figure).sort().join() === 'unit,value') {
     const { value, unit } = figure as Record<string, unknown>;
     if (typeof value !== 'string' || typeof unit !== 'string') return 'digits as text and the name of a unit';
     const parsed = parseAny(`${value} ${unit}`);
-    if (isLeft(parsed)) return inWords(parsed.left);
+    if (isLeft(parsed)) return neededToRead(parsed.left);
     return read(show(parsed.right), dimension);
   }
   return `a figure with its unit as text, such as ${written[dimension] ?? '"9,200 lb"'}: ${dimension}`;
+}
+
+const isWithin = (value: Quantity<Unit>, least: Quantity<Unit>, most: Quantity<Unit>): boolean =>
+  value.value.gte(least.value) && value.value.lte(most.value);
+
+/** What to write for a figure outside its ends; a plain number that would do as a percentage was meant as one. */
+function withinEnds(value: Quantity<Unit>, least: Quantity<Unit>, most: Quantity<Unit>): string {
+  if (value.unit !== 'ratio') return `a figure from ${show(least)} to ${show(most)}`;
+  const meant = quantity(value.value, '%');
+  const [low, high] = [convert(least as Quantity<'ratio'>, '%'), convert(most as Quantity<'ratio'>, '%')];
+  if (!isWithin(meant, low, high)) return `a figure from ${show(low)} to ${show(high)}`;
+  return `a percentage: ${show(value)} is ${show(convert(value as Quantity<'ratio'>, '%'))}; write ${show(meant)}`;
 }
 
 /** A figure of one dimension as a leaf of the working. */
@@ -108,8 +118,7 @@ export function figureCodec<D extends Dimension>({
       const [from, to] = [least, most].map(
         (end) => convert(end as Quantity<Unit>, value.unit as never) as Quantity<Unit>,
       ) as [Quantity<Unit>, Quantity<Unit>];
-      if (value.value.lt(from.value) || value.value.gt(to.value))
-        return t.failure(input, context, `a figure from ${show(least)} to ${show(most)}`);
+      if (!isWithin(value, from, to)) return t.failure(input, context, withinEnds(value, least, most));
       return t.success({
         value,
         why: {
@@ -119,6 +128,7 @@ export function figureCodec<D extends Dimension>({
           basis: told ?? basis,
           path: pathOf(context),
           between: [from.value, to.value],
+          written: typeof figure === 'string' ? figure : undefined,
         },
       } as Figure<D>);
     },

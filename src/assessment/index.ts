@@ -23,6 +23,7 @@ export { decodeSpec, readJson } from './decode.js';
 export * from './errors.js';
 export type { Longer } from './frame.js';
 export type { GearPart } from './gear.js';
+export { leavesOf } from './leaves.js';
 export type { LinesPart } from './lines.js';
 export type { NeededPressure } from './loads.js';
 export type { NotChecked } from './not-checked.js';

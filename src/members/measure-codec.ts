@@ -1,7 +1,7 @@
 /** Reading figures and records out of JSON, with the place of whatever cannot be read. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import * as t from 'io-ts';
-import { type Basis, type Derived, given, isBasis } from '../trace/index.js';
+import { type Basis, type Derived, type Given, given, isBasis } from '../trace/index.js';
 import {
   convert,
   type Decimal,
@@ -21,13 +21,15 @@ import {
   type UnitOf,
   wireQuantity,
 } from '../units/index.js';
-import { inShort } from '../units/internal.js';
+import { inShort, neededToRead } from '../units/internal.js';
 import type { MembersError } from './errors.js';
 
 /** A figure as it was written down, with what it rests on. */
 export interface Written<D extends Dimension> {
   readonly quantity: Quantity<UnitOf<D>>;
   readonly basis: Basis;
+  /** The text that a person wrote. */
+  readonly written?: string | undefined;
 }
 
 /** The least and the most a figure of a cut list or a deck may be; what lies outside is a slip of the pen. */
@@ -56,9 +58,10 @@ export function measure<D extends Dimension>(dimension: D): t.Type<Written<D>, u
     (input, context) => {
       if (typeof input === 'string') {
         const read = parseMeasure(input, dimension);
-        return isLeft(read) || !plausible(read.right as Quantity<Unit>)
-          ? t.failure(input, context, needed)
-          : t.success({ quantity: read.right, basis: 'stated' });
+        if (isLeft(read)) return t.failure(input, context, `${needed}: ${neededToRead(read.left)}`);
+        return plausible(read.right as Quantity<Unit>)
+          ? t.success({ quantity: read.right, basis: 'stated', written: input })
+          : t.failure(input, context, needed);
       }
       const record = typeof input === 'object' && input !== null ? (input as Record<string, unknown>) : {};
       const basis = record['basis'] ?? 'stated';
@@ -94,16 +97,12 @@ export const pieceCount = new t.Type<Written<'ratio'> & { readonly quantity: Qua
 /** A figure under its name, with its place in the spec. */
 export const placed = <U extends Unit>(
   symbol: string,
-  written: { readonly quantity: Quantity<U>; readonly basis: Basis },
+  { quantity: figure, basis, written }: Omit<Written<Dimension>, 'quantity'> & { readonly quantity: Quantity<U> },
   path: string,
-): Derived<U> =>
-  given(
-    symbol,
-    written.quantity,
-    written.basis,
-    path,
-    ends[dimensionOf(written.quantity.unit)] as Parameters<typeof given<U>>[4],
-  );
+): Derived<U> => {
+  const leaf = given(symbol, figure, basis, path, ends[dimensionOf(figure.unit)] as Parameters<typeof given<U>>[4]);
+  return written === undefined ? leaf : { value: leaf.value, why: { ...leaf.why, written } as Given };
+};
 
 /** A record with these keys and no others: a key that nobody reads is a slip that would change the answer. */
 export function closed<P extends t.Props>(name: string, props: P): t.Type<t.TypeOf<t.TypeC<P>>, unknown, unknown> {

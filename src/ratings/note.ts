@@ -9,6 +9,8 @@ export interface Note {
   readonly says: string;
   /** The figures it speaks of. */
   readonly figures?: readonly Derived<Unit>[];
+  /** The keys of the spec it speaks of: `trailer.gvwr`. */
+  readonly paths?: readonly string[];
 }
 
 /** A remark with a name programs can look for, and the figures it speaks of. @example note('RoundedDown', 'The figure was rounded down.').tag // RoundedDown */

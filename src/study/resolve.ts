@@ -1,13 +1,13 @@
 /** A study plan read against its spec: factors, choices, variants, or the first thing that is wrong with it. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { decodeSpec } from '../assessment/index.js';
+import { decodeSpec, leavesOf } from '../assessment/index.js';
 import type { TrailerError } from '../errors.js';
-import { type Given } from '../trace/index.js';
+import type { Given } from '../trace/index.js';
 import { editDistance, nearestKeys } from '../units/internal.js';
 import type { ChoiceFactor } from './design.js';
 import type { StudyError } from './errors.js';
 import { type Factor, factorOf } from './factors.js';
-import { changed, leavesOf } from './spec-paths.js';
+import { changed } from './spec-paths.js';
 import { type Measure, type Variant, variantOf } from './variant.js';
 import type { Alternatives, Variation } from './vary.js';
 

@@ -1,12 +1,11 @@
 /** The value of one input at which a reserve is used up, and the interval of it in which every check holds. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { type Assessment, assess } from '../assessment/index.js';
+import { type Assessment, assess, leavesOf } from '../assessment/index.js';
 import type { TrailerError } from '../errors.js';
-import { type Node } from '../trace/index.js';
+import type { Node } from '../trace/index.js';
 import type { Quantity, Unit } from '../units/index.js';
 import { compareDecimals, type Decimal, editDistance, nearestKeys, ofDecimal, zero } from '../units/internal.js';
 import { type AssessAt, assessAt, type Cell, cellsOf } from './cells.js';
-import { leavesOf } from './spec-paths.js';
 import { bracketWidth, figureAt, zerosOf } from './zeros.js';
 
 export { bracketWidth };

@@ -1,22 +1,4 @@
-/** Paths into a spec as JSON: what figures there are, and the spec with some of its parts changed. */
-import type { Spec } from '../assessment/index.js';
-import type { Given } from '../trace/index.js';
-
-/** Every figure of a spec that has been read, by its path. */
-export function leavesOf(spec: Spec): ReadonlyMap<string, Given> {
-  const leaves = new Map<string, Given>();
-  const visit = (part: unknown): void => {
-    if (typeof part !== 'object' || part === null) return;
-    if ('why' in part) {
-      const { why } = part as { why: Given };
-      if (why.kind === 'given' && why.path !== undefined) leaves.set(why.path, why);
-      return;
-    }
-    Object.values(part).forEach(visit);
-  };
-  visit(spec);
-  return leaves;
-}
+/** The spec as JSON with some of its parts changed. */
 
 type Json = Readonly<Record<string, unknown>>;
 

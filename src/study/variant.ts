@@ -1,12 +1,12 @@
 /** One whole alternative of the spec: assessed once, its working recorded, flattened to a tape. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
-import { type Assessment, assess } from '../assessment/index.js';
+import { type Assessment, assess, decodeSpec, leavesOf } from '../assessment/index.js';
 import type { TrailerError } from '../errors.js';
 import type { Check } from '../ratings/index.js';
 import { type Decision, type Derived, type Given, type Node, nodesOf } from '../trace/index.js';
 import type { Unit } from '../units/index.js';
 import { type ColumnBound, guardShare, tightened } from './bounds.js';
-import { leavesOf } from './spec-paths.js';
+import { changed } from './spec-paths.js';
 import type { Operand } from './steps.js';
 import { isVaried, type Tape, tapeOf } from './tape.js';
 
@@ -104,6 +104,20 @@ function inputBound(leaf: Given | undefined, unit: Unit | undefined, column: num
   };
 }
 
+/** The spec with the varied figures as records, not as texts: so they stand in the spec of every row. */
+function asRowsHaveIt(spec: unknown, inputs: readonly string[]): unknown {
+  const decoded = decodeSpec(spec);
+  if (isLeft(decoded)) return spec;
+  const leaves = leavesOf(decoded.right);
+  const records = inputs.flatMap((path) => {
+    const leaf = leaves.get(path);
+    if (leaf?.written === undefined) return [];
+    const { value, basis } = leaf;
+    return [[path, { value: value.value.toFixed(), unit: value.unit, basis }] as const];
+  });
+  return records.length === 0 ? spec : changed(spec, Object.fromEntries(records));
+}
+
 /** Records an alternative. `units` are those in which the inputs vary. */
 export function variantOf(
   spec: unknown,
@@ -111,7 +125,7 @@ export function variantOf(
   units: readonly Unit[],
   measure: Measure,
 ): Either<TrailerError, Variant> {
-  const assessed = assess(spec);
+  const assessed = assess(asRowsHaveIt(spec, inputs));
   if (isLeft(assessed)) return assessed;
   const assessment = assessed.right;
   const { checks, partChecks, mustPress, weighed } = assessment;

@@ -40,6 +40,8 @@ export interface Given extends Figure {
   readonly path?: string | undefined;
   /** The least and the most this input may be, in its own unit; a study refuses what lies outside, as the spec's reader does. */
   readonly between?: readonly [Decimal, Decimal] | undefined;
+  /** The text that a person wrote; a record from a program leaves none. */
+  readonly written?: string | undefined;
 }
 
 /** A figure read from a published table. */
