@@ -5,19 +5,21 @@
  * nothing of what the axle carries.
  */
 import assert from 'node:assert/strict';
-import { boltCircle, retorqueAfterMiles, usualHubs, wheelNutTorque } from '../../src/axles/index.js';
+import { boltCircle, retorqueAfterMiles, usualHub, wheelNutTorque } from '../../src/axles/index.js';
 import { orThrow } from '../../src/errors.js';
-import { inch, show } from '../../src/units/index.js';
+import { inch, lb, show } from '../../src/units/index.js';
 import { inches, tell } from './yard.js';
 
 const { charts, disagree } = orThrow(wheelNutTorque('16 in and 16.5x6.75', '9/16'));
 const five = orThrow(boltCircle(inch('2.645'), 5));
 const eight = orThrow(boltCircle(inch('2.487'), 8));
-const hub = usualHubs.find(({ axleLb }) => axleLb === '7000');
+const { row: hub } = orThrow(usualHub(lb(7000)));
+const circles = hub.boltCircles.map(
+  ({ circle, grade }) => `${circle} (${grade === 'memory' ? 'from memory' : `grade ${grade}`})`,
+);
 const lines = charts.flatMap(({ chart, final }) =>
   final ? [`- chart ${chart}: ${show(final.low.value)} to ${show(final.high.value)}`] : [],
 );
-assert(hub);
 
 tell(
   'What lug torque, and which bolt pattern?',
@@ -26,7 +28,7 @@ tell(
     ...lines,
     `${disagree ? "They disagree: the wheel maker's own figure decides. " : ''}Dry threads, crosswise, in stages, and again after ${retorqueAfterMiles.join(', ')} miles.`,
     `Two neighbouring studs 2.645 in apart on a five-lug hub: a circle of ${inches(five)}. On the TD-14, eight studs 2.487 in apart: ${inches(eight)}.`,
-    `7,000 lb axles usually have ${hub.boltCircles.join(' or ')} (${hub.boltCircleGrade === 'memory' ? 'from memory' : `grade ${hub.boltCircleGrade}`}). The pattern says which wheel fits, never what the hub may carry.`,
+    `7,000 lb axles usually have ${circles.join(' or ')}. The pattern says which wheel fits, never what the hub may carry.`,
   ],
   ...charts.flatMap(({ final }) => (final ? [final.low, final.high] : [])),
   five,

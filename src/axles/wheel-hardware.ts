@@ -15,7 +15,6 @@ import {
 } from '../trace/index.js';
 import { degree, quantity, ratio } from '../units/index.js';
 import { nearestKeys } from '../units/internal.js';
-import { hubConventions } from './data/hub-conventions.js';
 import { type TorqueRange, type WheelTorqueRow, wheelTorque } from './data/wheel-torque.js';
 import type { HardwareError } from './hardware-errors.js';
 import { allPositive } from './hardware-guards.js';
@@ -44,6 +43,12 @@ export interface WheelNutTorque {
 export const retorqueAfterMiles = ['10', '25', '50'] as const;
 
 const rowName = ({ wheel, stud }: WheelTorqueRow): string => (stud === undefined ? wheel : `${wheel}, ${stud} stud`);
+
+/** Rows of the same wheel first, then those of its rim diameter. */
+function wheelDistance(wheel: string, name: string): number {
+  if (name.startsWith(`${wheel},`)) return 0;
+  return name.startsWith(wheel.slice(0, 2)) ? 1 : 2;
+}
 
 function printed(row: WheelTorqueRow, stage: string, range: TorqueRange): PrintedTorque {
   const from = {
@@ -76,7 +81,7 @@ export function wheelNutTorque(wheel: string, stud?: string): Either<NotTabulate
   const rows = all.filter((row) => row.wheel === wheel && row.stud === stud);
   if (rows.length === 0) {
     const asked = stud === undefined ? wheel : `${wheel}, ${stud} stud`;
-    const near = nearestKeys(all.map(rowName), (name) => (name.startsWith(wheel.slice(0, 2)) ? 0 : 1));
+    const near = nearestKeys(all.map(rowName), (name) => wheelDistance(wheel, name));
     return left(notTabulated(wheelTorque.name, asked, near));
   }
   const charts = rows.map(
@@ -89,9 +94,6 @@ export function wheelNutTorque(wheel: string, stud?: string): Either<NotTabulate
   );
   return right({ charts, disagree: rows.length > 1 });
 }
-
-/** What is usually met on axles of a rating: bearings and bolt circles, with their grades. Data, not a way to a capacity. */
-export const usualHubs = hubConventions.rows;
 
 /**
  * Which bolt circle do these studs stand on, measured between two neighbours?

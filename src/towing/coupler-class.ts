@@ -33,6 +33,8 @@ export interface CouplerClass {
   readonly decisions: readonly Decision[];
 }
 
+const readTheStamping = 'no open class table reaches above 10,000 lb: read the rating stamped on the coupler';
+
 const from = (row: CouplerClassRow): { table: string; key: string; source: typeof couplerClasses.source } => ({
   table: couplerClasses.name,
   key: `class ${row.couplerClass}`,
@@ -55,7 +57,8 @@ function strength(
  * Class 1 to 2,000 lb, 2 to 3,500, 3 to 5,000, 4 to 10,000, ends included. Classes 1 to 3 print forces; class 4 prints factors
  * of the maximum gross trailer weight. Static test strengths, not ratings to load up to.
  *
- * Above 10,000 lb there is no class here: the stamping on the coupler is what counts there, and everywhere.
+ * The classes end at 10,000 lb: no open class table for heavier couplers was found. There the rating stamped on the coupler is
+ * asked for; where there is a class, the stamping counts as well.
  *
  * @param gross the maximum gross trailer weight, by the trailer's GVWR; any unit of weight
  * @returns forces in lbf, chain breaking strength in lb. Left `NotTabulated` above 10,000 lb, `NotAboveZero`
@@ -72,7 +75,7 @@ export function couplerClass(gross: AnyWeight): Either<NotAboveZero | NotTabulat
     decisions.push(fits);
     if (fits.holds) return right({ ...classOf(row, weight), decisions });
   }
-  return left(notTabulated(couplerClasses.name, show(weight.value), ['class 4, to 10,000 lb']));
+  return left(notTabulated(couplerClasses.name, show(weight.value), ['class 4, to 10,000 lb'], readTheStamping));
 }
 
 function classOf(row: CouplerClassRow, gross: Derived<'lb'>): Omit<CouplerClass, 'decisions'> {

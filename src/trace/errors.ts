@@ -9,6 +9,8 @@ export interface NotTabulated {
   readonly asked: string;
   /** The nearest rows there are. */
   readonly nearest: readonly string[];
+  /** What to do instead: what is missing, or where the figure is found. */
+  readonly instead?: string;
   readonly path?: string;
 }
 

@@ -31,11 +31,17 @@ export function findRow<Row>(
   );
 }
 
-/** The error of a row that is not printed. @example notTabulated('load ranges', 'Z', ['H', 'G']).tag // NotTabulated */
-export const notTabulated = (table: string, asked: string, nearest: readonly string[]): NotTabulated => ({
+/** The error of a row that is not printed; `instead` says what to do about it. @example notTabulated('load ranges', 'Z', ['H', 'G']).tag // NotTabulated */
+export const notTabulated = (
+  table: string,
+  asked: string,
+  nearest: readonly string[],
+  instead?: string,
+): NotTabulated => ({
   chapter: 'trace',
   tag: 'NotTabulated',
   table,
   asked,
   nearest,
+  ...(instead !== undefined && { instead }),
 });

@@ -25,7 +25,8 @@ export function wordsForTrace(error: TraceError): Words {
   switch (error.tag) {
     case 'NotTabulated': {
       const near = error.nearest.length === 0 ? '' : `; the nearest rows are ${error.nearest.join(', ')}`;
-      return `the table ${error.table} has no row ${error.asked}${near}`;
+      const instead = error.instead === undefined ? '' : `; ${error.instead}`;
+      return `the table ${error.table} has no row ${error.asked}${near}${instead}`;
     }
     case 'OutsideItsRange':
       return mustBe(error.what, show(error.found), rangeOf(error));

