@@ -3,11 +3,14 @@ import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import {
   type AnyDensity,
   type AnyLength,
+  aboveZero,
+  allHold,
   converted,
   type Derived,
   findRow,
   fromTable,
   inInches,
+  inPoundsPerCubicFoot,
   product,
   quotient,
 } from '../trace/index.js';
@@ -15,7 +18,6 @@ import { inch } from '../units/index.js';
 import { number, pi } from './constants.js';
 import { lumberSizes } from './data/lumber-sizes.js';
 import type { MembersError } from './errors.js';
-import { aboveZero, inPoundsPerCubicFoot, met } from './figures.js';
 import type { Member } from './member.js';
 import { squared } from './parts.js';
 import { densityOfWood, type Wood } from './wood.js';
@@ -67,7 +69,7 @@ function dressed(size: BoardSize): Either<MembersError, Dressed> {
  *
  * @param size nominal size of dressed softwood, or thickness and width by tape
  * @param wood how its density is known
- * @returns lb/ft and lb/ft2; Left `NotTabulated` with the nearest sizes or species, `FigureTooSmall`, `MoistureOutOfRange`, `ColumnEmpty`
+ * @returns lb/ft and lb/ft2; Left `NotTabulated` with the nearest sizes or species, `OutsideItsRange`, `OutsideItsRange`, `ColumnEmpty`
  * @example board('2x8', { by: 'NDS gravity', species: 'Southern Pine', moisture: percent(19) }) // Right 2.82 lb/ft
  * @source dressed sizes: two secondary tables quoting PS 20 (verify)
  */
@@ -77,7 +79,7 @@ export function board(size: BoardSize, wood: Wood): Either<MembersError, Board> 
   const density = densityOfWood(wood);
   if (isLeft(density)) return density;
   const { name, thickness, width } = cut.right;
-  const tested = met([aboveZero('board thickness', thickness), aboveZero('board width', width)]);
+  const tested = allHold([aboveZero('board thickness', thickness), aboveZero('board width', width)]);
   if (isLeft(tested)) return tested;
   return right({
     designation: name,
@@ -99,7 +101,7 @@ export function board(size: BoardSize, wood: Wood): Either<MembersError, Board> 
  * `w = thickness x width x density`. Rolled edges and mill tolerance are left out.
  *
  * @param thickness and @param width by calipers, any unit; @param density `steelDensity` and the like
- * @returns lb/ft; Left `FigureTooSmall`
+ * @returns lb/ft; Left `OutsideItsRange`
  * @example flatBar(inch('0.25'), inch(3), steelDensity) // Right 2.552 lb/ft
  * @source geometry, derived
  */
@@ -109,7 +111,11 @@ export function flatBar(thickness: AnyLength, width: AnyLength, density: AnyDens
     inInches('bar width', width),
     inPoundsPerCubicFoot('density', density),
   ];
-  const tested = met([aboveZero('bar thickness', t), aboveZero('bar width', b), aboveZero('density', perCubicFoot)]);
+  const tested = allHold([
+    aboveZero('bar thickness', t),
+    aboveZero('bar width', b),
+    aboveZero('density', perCubicFoot),
+  ]);
   return isLeft(tested)
     ? tested
     : right({
@@ -124,13 +130,13 @@ export function flatBar(thickness: AnyLength, width: AnyLength, density: AnyDens
  * `w = pi/4 x diameter^2 x density`.
  *
  * @param diameter by calipers, any unit; @param density `steelDensity` and the like
- * @returns lb/ft; Left `FigureTooSmall`
+ * @returns lb/ft; Left `OutsideItsRange`
  * @example roundBar(inch(1), steelDensity) // Right 2.673 lb/ft
  * @source geometry, derived
  */
 export function roundBar(diameter: AnyLength, density: AnyDensity): Either<MembersError, Member> {
   const [d, perCubicFoot] = [inInches('bar diameter', diameter), inPoundsPerCubicFoot('density', density)];
-  const tested = met([aboveZero('bar diameter', d), aboveZero('density', perCubicFoot)]);
+  const tested = allHold([aboveZero('bar diameter', d), aboveZero('density', perCubicFoot)]);
   if (isLeft(tested)) return tested;
   const area = quotient('bar area', product(null, pi, squared(d)), number(4));
   return right({

@@ -3,23 +3,27 @@ import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import {
   type AnyAreaWeight,
   type AnyLength,
+  type AnyLineWeight,
   type AnyWeight,
+  aboveZero,
+  allHold,
   asDerived,
-  converted,
   type Decision,
   type Derived,
   decide,
   difference,
+  type Guard,
   inFeet,
   inPounds,
+  inPoundsPerFoot,
+  inPoundsPerSquareFoot,
   type Known,
   product,
   quotient,
   sum,
 } from '../trace/index.js';
-import type { UnitOf } from '../units/index.js';
+import type { Unit } from '../units/index.js';
 import type { MembersError } from './errors.js';
-import { aboveZero, type Demand, inPoundsPerSquareFoot, met } from './figures.js';
 import type { Member } from './member.js';
 
 /** What grows with the deck: lengthwise members, crossmembers at their spacing, the deck surface. */
@@ -48,14 +52,14 @@ export interface GrowthPerFoot {
  * An average: real crossmembers come in whole pieces. A design that needs deeper rails or another axle when it grows is another design.
  *
  * @param growth the members as on the drawing, widths and spacings in any unit
- * @returns lb/ft and its lines; Left `FigureTooSmall`, `NothingListed`
+ * @returns lb/ft and its lines; Left `OutsideItsRange`, `NothingListed`
  * @example weightPerFootOfDeck({ rails: [{ name: 'rails', member: c6, count: ratio(2) }], crossmembers: [], surfaces: [] }) // Right 16.4 lb/ft
  * @source common practice, no source
  */
 export function weightPerFootOfDeck(growth: DeckGrowth): Either<MembersError, GrowthPerFoot> {
-  const demands: Demand[] = [];
-  const above = <F extends Derived<'ft'> | Derived<'ratio'> | Derived<'lb/ft2'>>(what: string, figure: F): F => {
-    demands.push(aboveZero(what, figure as Derived<'ft'>));
+  const guards: Guard[] = [];
+  const above = <U extends Unit>(what: string, figure: Derived<U>): Derived<U> => {
+    guards.push(aboveZero(what, figure));
     return figure;
   };
   const parts: (() => { readonly name: string; readonly perFoot: Derived<'lb/ft'> })[] = [];
@@ -80,8 +84,9 @@ export function weightPerFootOfDeck(growth: DeckGrowth): Either<MembersError, Gr
     ];
     parts.push(() => ({ name, perFoot: product(`${name} per foot of deck`, perArea, wide) }));
   }
-  if (parts.length === 0) return left({ chapter: 'members', tag: 'NothingListed', what: 'growth per foot of deck' });
-  const tested = met(demands);
+  if (parts.length === 0)
+    return left({ chapter: 'members', tag: 'NothingListed', what: 'members and surfaces that grow with the deck' });
+  const tested = allHold(guards);
   if (isLeft(tested)) return tested;
   const lines = parts.map((part) => part());
   return right({
@@ -101,7 +106,7 @@ export interface LengthsOfOneDesign {
   readonly baseWeight: AnyWeight;
   readonly baseLength: AnyLength;
   /** From `weightPerFootOfDeck`. */
-  readonly perFoot: Known<UnitOf<'weight per length'>>;
+  readonly perFoot: AnyLineWeight;
   readonly lengths: readonly AnyLength[];
 }
 
@@ -126,7 +131,7 @@ export interface PayloadByLength {
  * Payload on the GVWR alone: axles, tires and tongue may allow less, and a longer deck moves the load. The GVWR is taken as unchanged.
  *
  * @param design GVWR from the label, empty weight by scale, lengths of deck, growth per foot from `weightPerFootOfDeck`; any units
- * @returns one row a length, in ft and lb; Left `FigureTooSmall`, `NothingListed`
+ * @returns one row a length, in ft and lb; Left `OutsideItsRange`, `NothingListed`
  * @example payloadByLength({ gvwr: lb(14000), baseWeight: lb(2950), baseLength: foot(18), perFoot: lbPerFt(71), lengths: [foot(20)] }) // Right 10,908 lb
  * @source common practice, no source
  */
@@ -135,13 +140,9 @@ export function payloadByLength(design: LengthsOfOneDesign): Either<MembersError
     return left({ chapter: 'members', tag: 'NothingListed', what: 'lengths to compare' });
   const [gvwr, base] = [inPounds('GVWR', design.gvwr), inPounds('empty weight at the base length', design.baseWeight)];
   const baseLength = inFeet('base length', design.baseLength);
-  const perFoot = converted(
-    'growth per foot',
-    asDerived('growth per foot', design.perFoot) as Derived<'kg/m'>,
-    'lb/ft',
-  );
+  const perFoot = inPoundsPerFoot('growth per foot', design.perFoot);
   const lengths = design.lengths.map((length) => inFeet('length', length));
-  const tested = met([
+  const tested = allHold([
     aboveZero('GVWR', gvwr),
     aboveZero('empty weight', base),
     aboveZero('base length', baseLength),
@@ -153,7 +154,7 @@ export function payloadByLength(design: LengthsOfOneDesign): Either<MembersError
   const rows: PayloadAtLength[] = [];
   for (const length of lengths) {
     const emptyWeight = sum('empty weight', [base, product(null, perFoot, difference(null, length, baseLength))]);
-    const light = met([aboveZero('empty weight at this length', emptyWeight)]);
+    const light = allHold([aboveZero('empty weight at this length', emptyWeight)]);
     if (isLeft(light)) return light;
     const within = decide(emptyWeight, '<=', gvwr);
     decisions.push(...light.right, within);

@@ -1,9 +1,19 @@
 /** The weight of a deck, area by area, each with its place. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
-import { type AnyAreaWeight, type AnyLength, converted, inInches, product, quotient, sum } from '../trace/index.js';
+import {
+  type AnyAreaWeight,
+  type AnyLength,
+  aboveZero,
+  allHold,
+  converted,
+  inInches,
+  inPoundsPerSquareFoot,
+  product,
+  quotient,
+  sum,
+} from '../trace/index.js';
 import { number } from './constants.js';
 import type { MembersError } from './errors.js';
-import { aboveZero, inPoundsPerSquareFoot, met } from './figures.js';
 import { type WeightList, weighAll } from './frame-weight.js';
 
 /** One area of deck: the main deck, a beavertail, a wheel-well filler. */
@@ -27,16 +37,16 @@ export type Deck = readonly DeckArea[];
  * Boards are taken edge to edge: gaps between them are not taken off. Wet boards weigh up to twice as much as dry ones.
  *
  * @param deck areas by tape or drawing, any unit; front edges behind the coupler; their weight per area
- * @returns lines and total in lb, places in inches; Left `FigureTooSmall`, `NothingListed`, with the place in the list
+ * @returns lines and total in lb, places in inches; Left `OutsideItsRange`, `NothingListed`, with the place in the list
  * @example deckWeight([{ name: 'deck', length: foot(18), width: inch(83), from: inch(60), surface: lbPerFt2('4.75') }]) // Right 591.4 lb at 168 in
  * @source geometry, derived
  */
 export const deckWeight = (deck: Deck): Either<MembersError, WeightList> =>
-  weighAll('deck weight', deck, (area) => {
+  weighAll('deck', deck, (area) => {
     const { name } = area;
     const [length, width] = [inInches(`${name} length`, area.length), inInches(`${name} width`, area.width)];
     const surface = inPoundsPerSquareFoot(`${name} weight per square foot`, area.surface);
-    const tested = met([
+    const tested = allHold([
       aboveZero(`${name} length`, length),
       aboveZero(`${name} width`, width),
       aboveZero(`${name} weight per square foot`, surface),

@@ -1,24 +1,22 @@
 /** The weight of a frame from its cut list, line by line, each with its place. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import {
+  aboveZero,
+  allHold,
   asDerived,
-  constant,
   converted,
   type Decision,
   type Derived,
-  decide,
   inInches,
   inPounds,
   product,
   quotient,
-  rounded,
   sum,
+  whole,
 } from '../trace/index.js';
-import { type AnyQuantity, ratio } from '../units/index.js';
 import { number } from './constants.js';
 import type { CutLine, CutList, SpacedLine } from './cut-list.js';
 import type { MembersError } from './errors.js';
-import { aboveZero, type Demand, demand, met } from './figures.js';
 import { countOf, placeOf } from './spacing.js';
 
 /** One line of a weight list: it feeds curb weight and balance as it stands. */
@@ -42,17 +40,6 @@ interface Weighed {
   readonly decisions: readonly Decision[];
 }
 
-const whole = ratio(1);
-
-function wholeCount(what: string, count: Derived<'ratio'>): Demand {
-  return demand(decide(rounded(null, count, whole, 'nearest'), '=', count), () => ({
-    chapter: 'members',
-    tag: 'NotWhole',
-    what,
-    found: count.value as AnyQuantity,
-  }));
-}
-
 /** `w x length x count`; length in feet. */
 function weightOf(
   name: string,
@@ -70,22 +57,14 @@ function weighSpaced(line: SpacedLine, length: Derived<'in'>): Either<MembersErr
     inInches(`${name} run`, line.over),
     inInches(`${name} start`, line.from),
   ];
-  const tested = met([
+  const tested = allHold([
     aboveZero(`${name} length`, length),
     aboveZero(`${name} spacing`, spacing),
     aboveZero(`${name} run`, over),
   ]);
   if (isLeft(tested)) return tested;
   const count = countOf(name, spacing, over, rule);
-  const some = met([
-    demand(decide(count, '>', none), () => ({
-      chapter: 'members',
-      tag: 'FigureTooSmall',
-      what: `number of ${name}`,
-      found: count.value as AnyQuantity,
-      needed: 'more than zero',
-    })),
-  ]);
+  const some = allHold([aboveZero(`number of ${name}`, count)]);
   if (isLeft(some)) return some;
   const at = placeOf(name, from, spacing, over, count, rule);
   return right({
@@ -94,13 +73,11 @@ function weighSpaced(line: SpacedLine, length: Derived<'in'>): Either<MembersErr
   });
 }
 
-const none = constant(ratio(0));
-
 function weigh(line: CutLine): Either<MembersError, Weighed> {
   const { name } = line;
   if ('weight' in line) {
     const weight = inPounds(`${name} weight`, line.weight);
-    const tested = met([aboveZero(`${name} weight`, weight)]);
+    const tested = allHold([aboveZero(`${name} weight`, weight)]);
     return isLeft(tested)
       ? tested
       : right({ line: { name, weight, at: inInches(`${name} position`, line.at) }, decisions: tested.right });
@@ -108,10 +85,10 @@ function weigh(line: CutLine): Either<MembersError, Weighed> {
   const length = inInches(`${name} length`, line.length);
   if ('spacing' in line) return weighSpaced(line, length);
   const count = asDerived(`number of ${name}`, line.count);
-  const tested = met([
+  const tested = allHold<MembersError>([
     aboveZero(`${name} length`, length),
     aboveZero(`number of ${name}`, count),
-    wholeCount(`number of ${name}`, count),
+    whole(`number of ${name}`, count),
   ]);
   if (isLeft(tested)) return tested;
   const at =
@@ -126,11 +103,11 @@ function weigh(line: CutLine): Either<MembersError, Weighed> {
 
 /** Weighs each of a list and adds them up; the error of the first that cannot be weighed, with where it stands. */
 export function weighAll<L>(
-  what: string,
+  of: string,
   list: readonly L[],
   one: (line: L) => Either<MembersError, Weighed>,
 ): Either<MembersError, WeightList> {
-  if (list.length === 0) return left({ chapter: 'members', tag: 'NothingListed', what });
+  if (list.length === 0) return left({ chapter: 'members', tag: 'NothingListed', what: `${of} parts` });
   const lines: WeightLine[] = [];
   const decisions: Decision[] = [];
   for (const [i, each] of list.entries()) {
@@ -143,7 +120,7 @@ export function weighAll<L>(
   return right({
     lines,
     total: sum(
-      what,
+      `${of} weight`,
       lines.map(({ weight }) => weight),
     ),
     decisions,
@@ -160,9 +137,8 @@ export function weighAll<L>(
  * lengths. Weigh the trailer when there is one to weigh.
  *
  * @param cutList lines from the drawing: lengths in any unit, places behind the coupler; spacing lines name their count rule
- * @returns lines and total in lb, places in inches; Left `FigureTooSmall`, `NotWhole`, `NothingListed`, with the place in the list
+ * @returns lines and total in lb, places in inches; Left `OutsideItsRange`, `NotAWholeCount`, `NothingListed`, with the place in the list
  * @example frameWeight([{ name: 'rails', member: c6, length: foot(20), count: ratio(2), from: inch(48) }]) // Right 328 lb, at 168 in
  * @source the tables of its members; count rules: common practice, no source
  */
-export const frameWeight = (cutList: CutList): Either<MembersError, WeightList> =>
-  weighAll('frame weight', cutList, weigh);
+export const frameWeight = (cutList: CutList): Either<MembersError, WeightList> => weighAll('frame', cutList, weigh);

@@ -115,7 +115,11 @@ export function closed<P extends t.Props>(name: string, props: P): t.Type<t.Type
       const stray = Object.keys(input).find((key) => !Object.hasOwn(props, key));
       return stray === undefined
         ? inner.validate(input, context)
-        : t.failure(input, context, `no key "${stray.slice(0, 40)}" here, only ${Object.keys(props).join(', ')}`);
+        : t.failure(
+            input,
+            context,
+            `without the key "${stray.slice(0, 40)}": only ${Object.keys(props).join(', ')} are read`,
+          );
     },
     inner.encode,
   );
@@ -165,6 +169,6 @@ export function onlyKey<K extends string>(
   const keys = typeof input === 'object' && input !== null ? Object.keys(input) : [];
   const kind = kinds.find((each) => each === keys[0]);
   if (kind === undefined || keys.length !== 1)
-    return left(undecodable(input, `exactly one of ${kinds.join(', ')}`, path));
+    return left(undecodable(input, `a record with exactly one of ${kinds.join(', ')}`, path));
   return right({ kind, inside: (input as Record<string, unknown>)[kind], path: under(path, kind) });
 }

@@ -1,9 +1,7 @@
 /** Whatever is cut to length and weighs something per foot. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
-import { asDerived, converted, type Derived, type Known } from '../trace/index.js';
-import type { UnitOf } from '../units/index.js';
+import { type AnyLineWeight, aboveZero, allHold, type Derived, inPoundsPerFoot } from '../trace/index.js';
 import type { MembersError } from './errors.js';
-import { aboveZero, met } from './figures.js';
 
 /** A published section, a section computed from its outline, a bar, a board, or a member with a weight of its own. */
 export interface Member {
@@ -32,13 +30,13 @@ export const weightPerFoot = (member: Member): Derived<'lb/ft'> => member.weight
  * How does a member enter that no table here has?
  *
  * @param name how it is called; @param weight its weight per length, from the maker's sheet or a piece on the scale, any unit
- * @returns Left `FigureTooSmall` when the weight is not more than zero
+ * @returns Left `OutsideItsRange` when the weight is not more than zero
  * @example statedMember('aluminium side rail', lbPerFt('2.35'))
  * @source common practice, no source
  */
-export function statedMember(name: string, weight: Known<UnitOf<'weight per length'>>): Either<MembersError, Member> {
+export function statedMember(name: string, weight: AnyLineWeight): Either<MembersError, Member> {
   const symbol = `${name} weight per foot`;
-  const perFoot = converted(symbol, asDerived(symbol, weight) as Derived<'kg/m'>, 'lb/ft');
-  const tested = met([aboveZero(symbol, perFoot)]);
+  const perFoot = inPoundsPerFoot(symbol, weight);
+  const tested = allHold([aboveZero(symbol, perFoot)]);
   return isLeft(tested) ? tested : right({ designation: name, weightPerFoot: perFoot });
 }

@@ -1,8 +1,9 @@
 /** Hollow outlines in parts: rectangular tube with rounded corners, round tube and pipe. */
-import { constant, type Derived, difference, fromMemory, inInches, product } from '../trace/index.js';
+import { constant, type Derived, difference, fromMemory, type Guard, inInches, product } from '../trace/index.js';
 import { ratio } from '../units/index.js';
 import { squareCorner } from './corners.js';
-import { aSize, type Demand, fits } from './figures.js';
+import type { MembersError } from './errors.js';
+import { aSize, fits } from './fits.js';
 import type { RectangularTube, RoundTube, WallForProperties } from './outline.js';
 import { disc, fourth, half, type Part, rectangle, squared, twice } from './parts.js';
 import type { Taken } from './taken.js';
@@ -65,7 +66,7 @@ export function takeRectangularTube(outline: RectangularTube): Taken {
       true,
     ),
   ];
-  const demandsFor = (wall: Derived<'in'>, name: string): readonly Demand[] => [
+  const guardsFor = (wall: Derived<'in'>, name: string): readonly Guard<MembersError>[] => [
     ...aSize(name, wall),
     fits('outside corner radius', radiusFor(wall), '>=', wall, 'at least the wall'),
     fits('outside corners', twice(null, radiusFor(wall)), '<=', width, 'no wider than the tube'),
@@ -74,11 +75,11 @@ export function takeRectangularTube(outline: RectangularTube): Taken {
     fits('both walls', twice(null, wall), '<', height, 'less than the height'),
   ];
   return {
-    demands: [
+    guards: [
       ...aSize('height', height),
       ...aSize('width', width),
-      ...demandsFor(nominal, 'nominal wall'),
-      ...(design === nominal ? [] : demandsFor(design, 'design wall')),
+      ...guardsFor(nominal, 'nominal wall'),
+      ...(design === nominal ? [] : guardsFor(design, 'design wall')),
     ],
     parts: partsFor(design),
     ...(design === nominal ? {} : { weighed: partsFor(nominal) }),
@@ -98,15 +99,15 @@ export function takeRoundTube(outline: RoundTube): Taken {
     disc('outside', outside, { times: 1 }),
     disc('inside', difference('inside diameter', outside, twice(null, wall)), { times: 1, hole: true }),
   ];
-  const demandsFor = (wall: Derived<'in'>, name: string): readonly Demand[] => [
+  const guardsFor = (wall: Derived<'in'>, name: string): readonly Guard<MembersError>[] => [
     ...aSize(name, wall),
     fits('both walls', twice(null, wall), '<=', outside, 'no more than the diameter'),
   ];
   return {
-    demands: [
+    guards: [
       ...aSize('outside diameter', outside),
-      ...demandsFor(nominal, 'nominal wall'),
-      ...(design === nominal ? [] : demandsFor(design, 'design wall')),
+      ...guardsFor(nominal, 'nominal wall'),
+      ...(design === nominal ? [] : guardsFor(design, 'design wall')),
     ],
     parts: partsFor(design),
     ...(design === nominal ? {} : { weighed: partsFor(nominal) }),

@@ -1,6 +1,6 @@
 /** Bent and plain outlines in parts: formed channel, angle, flat. */
-import { type Derived, difference, inInches, sum } from '../trace/index.js';
-import { aSize, fits, notBelowZero } from './figures.js';
+import { type Derived, difference, inInches, notNegative, sum } from '../trace/index.js';
+import { aSize, fits } from './fits.js';
 import type { Angle, Flat, FormedChannel } from './outline.js';
 import { half, type Part, quarterRing, rectangle, twice } from './parts.js';
 import type { Taken } from './taken.js';
@@ -34,10 +34,10 @@ export function takeFormed(outline: FormedChannel): Taken {
     ];
   };
   return {
-    demands: [
+    guards: [
       ...aSize('depth', depth),
       ...aSize('thickness', thickness),
-      notBelowZero('inside bend radius', inside),
+      notNegative('inside bend radius', inside),
       fits('flange width', width, '>=', outside, 'at least the outside bend radius'),
       fits('depth', depth, '>=', twice(null, outside), 'at least twice the outside bend radius'),
     ],
@@ -64,7 +64,7 @@ export function takeAngle(outline: Angle): Taken {
     }),
   ];
   return {
-    demands: [
+    guards: [
       ...aSize('thickness', thickness),
       fits('upright leg', upright, '>', thickness, 'longer than the thickness'),
       fits('flat leg', flat, '>', thickness, 'longer than the thickness'),
@@ -84,7 +84,7 @@ export function takeFlat(outline: Flat): Taken {
     inInches('width', outline.width),
   ];
   return {
-    demands: [...aSize('height', height), ...aSize('width', width)],
+    guards: [...aSize('height', height), ...aSize('width', width)],
     parts: () => [rectangle('flat', width, height, { times: 1 })],
     width,
     height,

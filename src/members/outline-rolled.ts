@@ -1,8 +1,18 @@
 /** Rolled outlines in parts: tapered and parallel flanges, channels and beams. */
-import { asDerived, type Derived, difference, inInches, product, quotient, sum } from '../trace/index.js';
+import {
+  asDerived,
+  atMost,
+  type Derived,
+  difference,
+  inInches,
+  notNegative,
+  product,
+  quotient,
+  sum,
+} from '../trace/index.js';
 import { number } from './constants.js';
 import { type Corner, slopedCorner, squareCorner } from './corners.js';
-import { aSize, fits, notBelowZero } from './figures.js';
+import { aSize, fits } from './fits.js';
 import type { ParallelBeam, ParallelChannel, TaperedBeam, TaperedChannel } from './outline.js';
 import { fourth, half, type Part, rectangle, squared, twice, wedge } from './parts.js';
 import type { Taken } from './taken.js';
@@ -73,24 +83,18 @@ export function takeRolled(outline: TaperedChannel | TaperedBeam | ParallelBeam 
     ...(toe ? [cornerPart('toe', corner(), toe, { times, x: edge, y: tipFace, hole: true })] : []),
   ];
   return {
-    demands: [
+    guards: [
       ...aSize('depth', depth),
       ...aSize('web thickness', web),
       ...aSize('flange thickness', flange),
-      notBelowZero('root radius', root),
-      ...(toe ? [notBelowZero('toe radius', toe)] : []),
-      ...(slope
-        ? [notBelowZero('flange slope', slope), fits('flange slope', slope, '<=', number(1), 'no steeper than 1 in 1')]
-        : []),
+      notNegative('root radius', root),
+      ...(toe ? [notNegative('toe radius', toe)] : []),
+      ...(slope ? [notNegative('flange slope', slope), atMost('flange slope', slope, number(1))] : []),
       fits('flange width', width, '>', web, 'wider than the web'),
       fits('both flanges at the root', twice(null, thick), '<', depth, 'less than the depth'),
-      fits(
-        'flange thickness',
-        flange,
-        '>',
-        rise ? half(null, rise) : difference(null, flange, flange),
-        'thick enough for its slope to the tip',
-      ),
+      ...(rise
+        ? [fits('flange thickness', flange, '>', half(null, rise), 'thick enough for its slope to the tip')]
+        : []),
     ],
     further: () => [
       fits(

@@ -4,11 +4,14 @@ import { type Note, note } from '../ratings/index.js';
 import {
   type AnyDensity,
   type AnyLength,
+  aboveZero,
+  allHold,
   converted,
   type Derived,
   findRow,
   fromTable,
   inInches,
+  inPoundsPerCubicFoot,
   needsVerification,
   product,
   type Source,
@@ -18,7 +21,6 @@ import { expandedMetal } from './data/expanded-metal.js';
 import { floorPlate } from './data/floor-plate.js';
 import { sheetGauges } from './data/sheet-gauges.js';
 import type { MembersError } from './errors.js';
-import { aboveZero, inPoundsPerCubicFoot, met } from './figures.js';
 
 /**
  * What does a sheet or plate of this thickness weigh per square foot?
@@ -29,14 +31,14 @@ import { aboveZero, inPoundsPerCubicFoot, met } from './figures.js';
  *
  * @param thickness by micrometer or as ordered, any unit of length
  * @param density `steelDensity`, `steelDensityByPlate`, `aluminiumDensity`, or the maker's figure (rubber mats differ widely)
- * @returns lb/ft2; Left `FigureTooSmall`
+ * @returns lb/ft2; Left `OutsideItsRange`
  * @example plateWeight(inch('0.25'), steelDensity) // Right 10.2083 lb/ft2
  * @source Iowa DOT IM 569 for 490 lb/ft3
  */
 export function plateWeight(thickness: AnyLength, density: AnyDensity): Either<MembersError, Derived<'lb/ft2'>> {
   const inches = inInches('thickness', thickness);
   const perCubicFoot = inPoundsPerCubicFoot('density', density);
-  const tested = met([aboveZero('thickness', inches), aboveZero('density', perCubicFoot)]);
+  const tested = allHold([aboveZero('thickness', inches), aboveZero('density', perCubicFoot)]);
   return isLeft(tested)
     ? tested
     : right(product('weight per square foot', perCubicFoot, converted(null, inches, 'ft')));

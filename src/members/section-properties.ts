@@ -2,18 +2,20 @@
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import {
   type AnyDensity,
+  aboveZero,
+  allHold,
   converted,
   type Decision,
   type Derived,
   difference,
   greatestOf,
+  inPoundsPerCubicFoot,
   product,
   quotient,
   squareRoot,
 } from '../trace/index.js';
 import { type Composed, compose } from './compose.js';
 import type { MembersError } from './errors.js';
-import { aboveZero, inPoundsPerCubicFoot, met } from './figures.js';
 import type { Member } from './member.js';
 import type { Outline } from './outline.js';
 import { takeRectangularTube, takeRoundTube } from './outline-hollow.js';
@@ -118,16 +120,16 @@ function assemble(
  *
  * @param outline outside dimensions, any unit of length: calipers at the cut end, or the mill's drawing
  * @param density of the material: `steelDensity` (490 lb/ft3), `aluminiumDensity`, or your own; it enters the weight only
- * @returns in2, in, in4, in3, lb/ft; Left `FigureTooSmall`, or `ImpossibleShape` (a flange narrower than its web, a radius larger than the leg)
+ * @returns in2, in, in4, in3, lb/ft; Left `OutsideItsRange`, or `ImpossibleShape` (a flange narrower than its web, a radius larger than the leg)
  * @example sectionProperties({ kind: 'flat', height: inch(3), width: inch('0.25') }, steelDensity) // A 0.75 in2, Sx 0.375 in3
  * @source parallel-axis theorem, derived; corner pieces by integration, derived
  */
 export function sectionProperties(outline: Outline, density: AnyDensity): Either<MembersError, SectionProperties> {
   const taken = take(outline);
   const perCubicFoot = inPoundsPerCubicFoot('density', density);
-  const tested = met([...taken.demands, aboveZero('density', perCubicFoot)]);
+  const tested = allHold<MembersError>([...taken.guards, aboveZero('density', perCubicFoot)]);
   if (isLeft(tested)) return tested;
-  const further = met(taken.further?.() ?? []);
+  const further = allHold(taken.further?.() ?? []);
   if (isLeft(further)) return further;
   const all = compose(taken.parts(), taken.across, taken.up);
   return right(assemble(outline, taken, all, perCubicFoot, [...tested.right, ...further.right]));

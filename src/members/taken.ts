@@ -1,14 +1,14 @@
 /** What every outline is turned into before its properties are computed. */
-import type { Derived } from '../trace/index.js';
+import type { Derived, Guard } from '../trace/index.js';
 import type { AxisKind } from './compose.js';
-import type { Demand } from './figures.js';
+import type { MembersError } from './errors.js';
 import type { Part } from './parts.js';
 
-/** An outline taken apart. The parts are made only when the demands are met. */
+/** An outline taken apart. The parts are made only when the guards are met. */
 export interface Taken {
-  readonly demands: readonly Demand[];
-  /** Demands that stand on figures which only make sense when the first ones are met. */
-  readonly further?: () => readonly Demand[];
+  readonly guards: readonly Guard<MembersError>[];
+  /** Guards that stand on figures which only make sense when the first ones are met. */
+  readonly further?: () => readonly Guard<MembersError>[];
   readonly parts: () => readonly Part[];
   /** The parts whose area is weighed, when it is not that of the properties: the nominal wall of a tube. */
   readonly weighed?: () => readonly Part[];

@@ -3,25 +3,28 @@ import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import {
   type AnyDensity,
   type AnyShare,
+  aboveZero,
+  allHold,
   asDerived,
+  between,
   constant,
   converted,
   type Derived,
-  decide,
   findRow,
   fromTable,
+  inPoundsPerCubicFoot,
   product,
   quotient,
   sum,
   type Table,
+  zeroIn,
 } from '../trace/index.js';
-import { type AnyQuantity, lbPerFt3, percent, ratio } from '../units/index.js';
+import { lbPerFt3, percent, ratio } from '../units/index.js';
 import { number, waterDensity } from './constants.js';
 import { ndsGravity } from './data/nds-gravity.js';
 import { treatedWood } from './data/treated-wood.js';
 import { woodDensity } from './data/wood-density.js';
 import type { MembersError } from './errors.js';
-import { aboveZero, demand, inPoundsPerCubicFoot, met, notBelowZero } from './figures.js';
 import type { TreatedWoodRow } from './stock-rows.js';
 
 /**
@@ -47,16 +50,8 @@ const mostMoisture = constant(percent(30), 'fibre saturation');
 function byNds(species: string, moisture: AnyShare): Either<MembersError, Derived<'lb/ft3'>> {
   const found = findRow(ndsGravity, (row) => row.species, species);
   if (isLeft(found)) return found;
-  const share = converted('moisture', asDerived('moisture', moisture) as Derived<'ratio'>, '%');
-  const outOfRange = (): MembersError => ({
-    chapter: 'members',
-    tag: 'MoistureOutOfRange',
-    found: share.value as AnyQuantity,
-  });
-  const tested = met([
-    demand(notBelowZero('moisture', share).decision, outOfRange),
-    demand(decide(share, '<=', mostMoisture), outOfRange),
-  ]);
+  const share = converted('moisture', asDerived('moisture', moisture), '%');
+  const tested = allHold(between('moisture', share, zeroIn('%'), mostMoisture, 'included'));
   if (isLeft(tested)) return tested;
   const dry = gravity(species, found.right.gravity, ndsGravity);
   const part = converted(null, share, 'ratio');
@@ -82,7 +77,7 @@ function byNds(species: string, moisture: AnyShare): Either<MembersError, Derive
  * The basic gravity of the table is for green volume and is not used here: no formula takes the oaks from it to 12 % rightly.
  *
  * @param wood how the density is known; moisture by meter, or 12 to 19 % for boards under a roof (common practice, no source)
- * @returns lb/ft3; Left `NotTabulated` with the nearest species, `ColumnEmpty`, `MoistureOutOfRange`, `FigureTooSmall`
+ * @returns lb/ft3; Left `NotTabulated` with the nearest species, `ColumnEmpty`, `OutsideItsRange`, `OutsideItsRange`
  * @example densityOfWood({ by: 'NDS gravity', species: 'Southern Pine', moisture: percent(12) }) // Right 36.28 lb/ft3
  * @source NDS 2018 Table 12.3.3A, reproduction; Wood Handbook figures by several copies, row by row
  */
@@ -124,7 +119,7 @@ export function densityOfWood(wood: Wood): Either<MembersError, Derived<'lb/ft3'
     }
     case 'density': {
       const density = inPoundsPerCubicFoot('wood density', wood.density);
-      const tested = met([aboveZero('wood density', density)]);
+      const tested = allHold([aboveZero('wood density', density)]);
       return isLeft(tested) ? tested : right(density);
     }
   }

@@ -31,13 +31,13 @@ export interface OutsideItsRange {
   readonly path?: string;
 }
 
-/** A count that is not a whole number from one to the most that a trailer may have. */
+/** A count that is not a whole number, or not one from one to the most that a trailer may have. */
 export interface NotAWholeCount {
   readonly chapter: 'trace';
   readonly tag: 'NotAWholeCount';
   readonly what: string;
   readonly found: string;
-  readonly most: number;
+  readonly most?: number;
   readonly path?: string;
 }
 

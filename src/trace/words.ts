@@ -31,6 +31,10 @@ export function wordsForTrace(error: TraceError): Words {
     case 'OutsideItsRange':
       return mustBe(error.what, show(error.found), rangeOf(error));
     case 'NotAWholeCount':
-      return mustBe(error.what, error.found, `a whole number from 1 to ${error.most}`);
+      return mustBe(
+        error.what,
+        error.found,
+        error.most === undefined ? 'a whole number' : `a whole number from 1 to ${error.most}`,
+      );
   }
 }

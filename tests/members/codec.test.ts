@@ -193,7 +193,7 @@ describe('what cannot be read', () => {
     [
       'a bar without width',
       line({ member: { flatBar: { thickness: '1/4 in', width: '0 in', material: 'steel' } } }),
-      { tag: 'FigureTooSmall', what: 'bar width', path: 'frame.0.member.flatBar.width' },
+      { tag: 'OutsideItsRange', what: 'bar width', path: 'frame.0.member.flatBar.width' },
     ],
     ['a count rule unknown', [{ ...frame[1], rule: 'about every' }], { tag: 'UndecodableList', path: 'frame.0.rule' }],
     [
@@ -205,11 +205,13 @@ describe('what cannot be read', () => {
     const read = readCutList(input, 'frame');
     expect(leftOf(read)).toMatchObject(error);
     if (isLeft(read))
-      expect(describeError(read.left)).toMatch(/^frame[^:]*: (asked .+; found .+; needed .+|the table .+)/);
+      expect(describeError(read.left)).toMatch(
+        /^frame[^:]*: (.+; it must be .+|the table .+|".+" is not the name of a section; .+)/,
+      );
   });
   it('a spacing below zero is refused when it is weighed, at its place in the spec', () => {
     expect(leftOf(frameWeight(rightOf(readCutList([{ ...frame[1], spacing: '-16 in' }], 'frame'))))).toMatchObject({
-      tag: 'FigureTooSmall',
+      tag: 'OutsideItsRange',
       path: 'frame.0.spacing',
     });
   });

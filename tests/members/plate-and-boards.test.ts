@@ -43,8 +43,8 @@ describe('plate', () => {
     expect(plain(rightOf(plateWeight(mm('3.175'), aluminiumDensity)))).toBeCloseTo(1.764, 9);
   });
   it('refuses no thickness and no density', () => {
-    expect(leftOf(plateWeight(inch(0), steelDensity))).toMatchObject({ tag: 'FigureTooSmall', what: 'thickness' });
-    expect(leftOf(plateWeight(inch(1), lbPerFt3(-1)))).toMatchObject({ tag: 'FigureTooSmall', what: 'density' });
+    expect(leftOf(plateWeight(inch(0), steelDensity))).toMatchObject({ tag: 'OutsideItsRange', what: 'thickness' });
+    expect(leftOf(plateWeight(inch(1), lbPerFt3(-1)))).toMatchObject({ tag: 'OutsideItsRange', what: 'density' });
   });
 });
 
@@ -168,8 +168,8 @@ describe('boards', () => {
     const of = (moisture: Extract<Wood, { by: 'NDS gravity' }>['moisture']) =>
       densityOfWood({ by: 'NDS gravity', species: 'Hem-Fir', moisture });
     expect(plain(rightOf(of(ratio('0.19'))))).toBeCloseTo(plain(rightOf(of(percent(19)))), 12);
-    expect(leftOf(of(percent('30.1'))).tag).toBe('MoistureOutOfRange');
-    expect(leftOf(of(percent(-1))).tag).toBe('MoistureOutOfRange');
+    expect(leftOf(of(percent('30.1'))).tag).toBe('OutsideItsRange');
+    expect(leftOf(of(percent(-1))).tag).toBe('OutsideItsRange');
   });
   it('a freshly treated 2x8 weighs near twice a dry one', () => {
     const wet = rightOf(board('2x8', { by: 'treated', state: 'freshly treated', end: 'high' }));
@@ -179,8 +179,8 @@ describe('boards', () => {
   });
   it('refuses sizes the table leaves out, and no size at all', () => {
     expect(leftOf(board('6x8', at35))).toMatchObject({ tag: 'NotTabulated' });
-    expect(leftOf(board({ thickness: inch(0), width: inch(6) }, at35))).toMatchObject({ tag: 'FigureTooSmall' });
-    expect(leftOf(board('2x8', { by: 'density', density: lbPerFt3(0) }))).toMatchObject({ tag: 'FigureTooSmall' });
+    expect(leftOf(board({ thickness: inch(0), width: inch(6) }, at35))).toMatchObject({ tag: 'OutsideItsRange' });
+    expect(leftOf(board('2x8', { by: 'density', density: lbPerFt3(0) }))).toMatchObject({ tag: 'OutsideItsRange' });
   });
 });
 
@@ -193,8 +193,8 @@ describe('bars', () => {
     expect(plain(flat.weightPerFoot)).toBeCloseTo(2.552, 3);
     expect(plain(round.weightPerFoot)).toBeCloseTo(2.673, 3);
     expectReplays(flat.weightPerFoot, round.weightPerFoot);
-    expect(leftOf(roundBar(inch(0), steelDensity)).tag).toBe('FigureTooSmall');
-    expect(leftOf(flatBar(inch(1), inch(-1), steelDensity)).tag).toBe('FigureTooSmall');
+    expect(leftOf(roundBar(inch(0), steelDensity)).tag).toBe('OutsideItsRange');
+    expect(leftOf(flatBar(inch(1), inch(-1), steelDensity)).tag).toBe('OutsideItsRange');
   });
 });
 

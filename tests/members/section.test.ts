@@ -114,8 +114,8 @@ describe('a member of its own weight', () => {
   it('weighs more than nothing', () => {
     const none = statedMember('side rail', lbPerFt(0));
     expect(isLeft(none) && none.left).toMatchObject({
-      chapter: 'members',
-      tag: 'FigureTooSmall',
+      chapter: 'trace',
+      tag: 'OutsideItsRange',
       what: 'side rail weight per foot',
     });
   });

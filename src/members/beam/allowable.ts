@@ -1,10 +1,18 @@
 /** Allowable bending stress: a named rule with its basis, or one that an engineer has stated. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
-import { asDerived, converted, type Derived, findRow, fromTable, type Known } from '../../trace/index.js';
-import { ksi, type UnitOf } from '../../units/index.js';
+import {
+  type AnyPressure,
+  aboveZero,
+  allHold,
+  converted,
+  type Derived,
+  findRow,
+  fromTable,
+  inPsi,
+} from '../../trace/index.js';
+import { ksi } from '../../units/index.js';
 import { allowableBending } from '../data/allowable-bending.js';
 import type { MembersError } from '../errors.js';
-import { aboveZero, met } from '../figures.js';
 
 export interface Allowable {
   readonly stress: Derived<'psi'>;
@@ -50,16 +58,12 @@ export function allowableStress(rule: BendingRule, steel: SteelGrade): Either<Me
  * How does an allowable stress enter that an engineer has set?
  *
  * @param stress any unit of pressure; @param basis who set it and on what ground: it is printed with the answer
- * @returns Left `FigureTooSmall`
+ * @returns Left `OutsideItsRange`
  * @example statedAllowable(ksi(15), 'set by the engineer of record')
  * @source as stated
  */
-export function statedAllowable(stress: Known<UnitOf<'pressure'>>, basis: string): Either<MembersError, Allowable> {
-  const figure = converted(
-    'allowable bending stress',
-    asDerived('allowable bending stress', stress) as Derived<'ksi'>,
-    'psi',
-  );
-  const tested = met([aboveZero('allowable bending stress', figure)]);
+export function statedAllowable(stress: AnyPressure, basis: string): Either<MembersError, Allowable> {
+  const figure = inPsi('allowable bending stress', stress);
+  const tested = allHold([aboveZero('allowable bending stress', figure)]);
   return isLeft(tested) ? tested : right({ stress: figure, basis });
 }

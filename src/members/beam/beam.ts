@@ -3,21 +3,24 @@ import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type Note, note } from '../../ratings/index.js';
 import {
   type AnyLength,
+  type AnyPressure,
+  aboveZero,
+  allHold,
   asDerived,
+  between,
   constant,
-  converted,
   type Decision,
   type Derived,
   decide,
   difference,
   greatestOf,
+  inPsi,
   type Known,
   product,
   quotient,
 } from '../../trace/index.js';
-import { type AnyQuantity, inch, lbf, quantity, type UnitOf } from '../../units/index.js';
+import { inch, lbf, quantity } from '../../units/index.js';
 import type { MembersError } from '../errors.js';
-import { aboveZero, met } from '../figures.js';
 import type { Allowable } from './allowable.js';
 import { momentAt } from './brackets.js';
 import { atSupport, elasticCurve } from './elastic.js';
@@ -30,7 +33,7 @@ import { fixedStations, insert, type Keep, type Station } from './stations.js';
 /** The member as the beam sees it. */
 export interface BeamMember {
   /** Modulus of elasticity: 29,000 ksi for steel (common practice). */
-  readonly E: Known<UnitOf<'pressure'>>;
+  readonly E: AnyPressure;
   readonly I: Known<'in4'>;
   readonly S: Known<'in3'>;
   readonly allowable: Allowable;
@@ -112,23 +115,23 @@ function bendingOf(moment: Derived<'lbf*in'>, modulus: Derived<'in3'>, allowable
  * @param loads point loads and spread loads, down positive, places from the left end; weights enter by `weightAsForce` or `ownWeight`
  * @param member E, I, S of the section and a named allowable stress
  * @returns stations in order from the left, greatest moment, bending check (over is an answer), notes (a hold-down is named);
- * Left `FigureTooSmall` (a span of zero), `LoadOffTheBeam`, `ImpossibleShape` (a spread load that ends before it starts), `NothingListed`
+ * Left `OutsideItsRange` (a span of zero, a load off the beam or one that ends before it starts), `NothingListed`
  * @example beam({ leftOverhang: inch(0), span: foot(21), rightOverhang: inch(0) }, [{ kind: 'spread', name: 'deck', perLength: lbfPerFt(550), from: inch(0), to: foot(21) }], member)
  * @source statics and the elastic curve, derived; agrees with the cases of AISC Table 3-23 (from memory)
  */
 export function beam(spans: Spans, loads: readonly Load[], member: BeamMember): Either<MembersError, BeamAnswer> {
   if (loads.length === 0) return left({ chapter: 'members', tag: 'NothingListed', what: 'loads on the beam' });
-  const E = converted('modulus of elasticity', asDerived('modulus of elasticity', member.E) as Derived<'ksi'>, 'psi');
+  const E = inPsi('modulus of elasticity', member.E);
   const [I, S] = [asDerived('I', member.I), asDerived('S', member.S)];
-  const { supports, demands } = placeSupports(spans);
+  const { supports, guards } = placeSupports(spans);
   const placing = loads.map((load) => placeLoad(load, supports.end));
-  const tested = met([
-    ...demands,
+  const tested = allHold([
+    ...guards,
     aboveZero('modulus of elasticity', E),
     aboveZero('I', I),
     aboveZero('S', S),
     aboveZero('allowable bending stress', member.allowable.stress),
-    ...placing.flatMap((each) => each.demands),
+    ...placing.flatMap((each) => each.guards),
   ]);
   if (isLeft(tested)) return tested;
   const decisions: Decision[] = [...tested.right];
@@ -141,15 +144,9 @@ export function beam(spans: Spans, loads: readonly Load[], member: BeamMember): 
   const reactions = reactionsOf(placed, supports);
   const shear = shearDiagram(placed, supports, reactions, keep);
   const fixed = fixedStations(placed, supports, member.alsoAt ?? [], keep);
-  const off = fixed.find(({ at }) => !keep(decide(at, '>=', noLength)) || !keep(decide(at, '<=', supports.end)));
-  if (off !== undefined)
-    return left({
-      chapter: 'members',
-      tag: 'LoadOffTheBeam',
-      load: off.name,
-      found: off.at.value as AnyQuantity,
-      limit: supports.end.value as AnyQuantity,
-    });
+  const onBeam = allHold(fixed.flatMap(({ name, at }) => between(name, at, noLength, supports.end, 'included')));
+  if (isLeft(onBeam)) return onBeam;
+  decisions.push(...onBeam.right);
   const places = zeroShear(fixed, shear, placed, keep).reduce<readonly Station[]>(
     (list, next) => insert(list, next, keep),
     fixed,

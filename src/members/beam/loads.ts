@@ -1,21 +1,21 @@
 /** Loads on a beam: at a point, or spread evenly over a length. Down is positive; places are measured from the left end. */
 import {
   type AnyLength,
+  above,
   asDerived,
+  between,
   constant,
   converted,
   type Derived,
-  decide,
   difference,
+  type Guard,
   inInches,
   type Known,
   product,
   quotient,
   weightAsForce,
 } from '../../trace/index.js';
-import { type AnyQuantity, foot, inch, type UnitOf } from '../../units/index.js';
-import type { MembersError } from '../errors.js';
-import { type Demand, demand, fits } from '../figures.js';
+import { foot, inch, type UnitOf } from '../../units/index.js';
 import type { Member } from '../member.js';
 
 export interface PointLoad {
@@ -54,36 +54,25 @@ export type Placed = Point | Spread;
 
 const start = constant(inch(0));
 
-function onBeam(load: string, place: Derived<'in'>, end: Derived<'in'>): readonly Demand[] {
-  const otherwise = (): MembersError => ({
-    chapter: 'members',
-    tag: 'LoadOffTheBeam',
-    load,
-    found: place.value as AnyQuantity,
-    limit: end.value as AnyQuantity,
-  });
-  return [demand(decide(place, '>=', start), otherwise), demand(decide(place, '<=', end), otherwise)];
-}
-
 /** A load in working units, and what must hold of its places. */
 export function placeLoad(
   load: Load,
   end: Derived<'in'>,
-): { readonly placed: Placed; readonly demands: readonly Demand[] } {
+): { readonly placed: Placed; readonly guards: readonly Guard[] } {
   const { name } = load;
   if (load.kind === 'point') {
     const at = inInches(`${name} place`, load.at);
-    const force = converted(name, asDerived(name, load.force) as Derived<'N'>, 'lbf');
-    return { placed: { kind: 'point', name, force, at }, demands: onBeam(name, at, end) };
+    const force = converted(name, asDerived(name, load.force), 'lbf');
+    return { placed: { kind: 'point', name, force, at }, guards: between(`${name} place`, at, start, end, 'included') };
   }
   const [from, to] = [inInches(`${name} start`, load.from), inInches(`${name} end`, load.to)];
-  const intensity = converted(`${name} per inch`, asDerived(name, load.perLength) as Derived<'lbf/ft'>, 'lbf/in');
+  const intensity = converted(`${name} per inch`, asDerived(name, load.perLength), 'lbf/in');
   return {
     placed: { kind: 'spread', name, intensity, from, to, length: difference(`${name} length`, to, from) },
-    demands: [
-      ...onBeam(name, from, end),
-      ...onBeam(name, to, end),
-      fits(`${name} end`, to, '>', from, 'beyond its start'),
+    guards: [
+      ...between(`${name} start`, from, start, end, 'included'),
+      ...between(`${name} end`, to, start, end, 'included'),
+      above(`${name} end`, to, from),
     ],
   };
 }

@@ -1,6 +1,5 @@
 /** The beam and its two supports: places are measured from the left end. */
-import { type AnyLength, type Derived, inInches, sum } from '../../trace/index.js';
-import { aboveZero, type Demand, notBelowZero } from '../figures.js';
+import { type AnyLength, aboveZero, type Derived, type Guard, inInches, notNegative, sum } from '../../trace/index.js';
 
 /** Two supports, and what hangs over on either side; an overhang may be zero. */
 export interface Spans {
@@ -17,13 +16,13 @@ export interface Supports {
   readonly end: Derived<'in'>;
 }
 
-export function placeSupports(spans: Spans): { readonly supports: Supports; readonly demands: readonly Demand[] } {
+export function placeSupports(spans: Spans): { readonly supports: Supports; readonly guards: readonly Guard[] } {
   const left = inInches('left overhang', spans.leftOverhang);
   const span = inInches('span', spans.span);
   const over = inInches('right overhang', spans.rightOverhang);
   const right = sum('right support', [left, span]);
   return {
     supports: { left, right, span, end: sum('beam length', [right, over]) },
-    demands: [aboveZero('span', span), notBelowZero('left overhang', left), notBelowZero('right overhang', over)],
+    guards: [aboveZero('span', span), notNegative('left overhang', left), notNegative('right overhang', over)],
   };
 }
