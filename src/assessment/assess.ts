@@ -80,7 +80,7 @@ export interface Assessment {
  * @param input a spec as JSON: see the guide for its keys; quantities as people write them, `"9,200 lb"`
  * @returns checks, payload and its governing limit, tongue and axle loads in lb, open questions; Left with path, got and
  * needed for what cannot be read or answered (`UndecodableSpec`, `NoAxles`, `GawrAboveParts`, `TongueAboveWeight`,
- * `NothingWeighed`, `ShareOutOfRange` and the tires' own); an overload is an answer
+ * `NothingWeighed`, `OutsideItsRange` and the tires' own); an overload is an answer
  * @example isLeft(assess({ trailer: { hitch: 'ball', axles: [] } })) // true
  * @source each check and figure carries its own
  */

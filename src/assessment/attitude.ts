@@ -2,7 +2,7 @@
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import {
   type Item,
-  type LoadingError,
+  type LoadError,
   lateralCentre,
   type TandemSplit,
   tandemSplit,
@@ -19,6 +19,8 @@ import {
   difference,
   inInches,
   inPounds,
+  type NotAWholeCount,
+  type OutsideItsRange,
   product,
   quotient,
   statics,
@@ -34,7 +36,7 @@ export interface AttitudePart extends Part {
   readonly yaw?: YawInertia;
 }
 
-type Found = Either<LoadingError, AttitudePart>;
+type Found = Either<LoadError | OutsideItsRange | NotAWholeCount, AttitudePart>;
 
 const nothing = constant(lb(0));
 const takenAsEven = note(

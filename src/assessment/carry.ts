@@ -9,10 +9,9 @@ import {
   payload,
   payloadClaim,
   type ShareBand,
-  type ShareOutOfRange,
 } from '../load/index.js';
 import type { Rating } from '../ratings/index.js';
-import { constant, converted, type Derived, inPounds, product } from '../trace/index.js';
+import { constant, converted, type Derived, inPounds, type OutsideItsRange, product } from '../trace/index.js';
 import { ratio } from '../units/index.js';
 import type { Spec, TrailerSpec } from './codec.js';
 import type { Stack } from './stack.js';
@@ -86,7 +85,7 @@ export function carry(
   limits: readonly LadenLimit[],
   gvwr: Rating<'GVWR'> | undefined,
   shareReturnedByBars: Derived<'ratio'> | undefined,
-): Either<ShareOutOfRange | NoLimits, Carry> {
+): Either<OutsideItsRange | NoLimits, Carry> {
   const most = payload(curb, share, limits, { shareReturnedByBars });
   return isRight(most)
     ? {

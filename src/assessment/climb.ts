@@ -1,19 +1,18 @@
 /** Getting on: does the machine hang up at an edge, and does it lift the tongue while it climbs? */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import {
-  type BalanceError,
   balance,
   type CrestClearance,
   crestClearance,
   crestsOf,
-  type LoadingError,
+  type LoadError,
   type RampSpacing,
   rampAngle,
   rampSpacing,
   type TailLift,
   tailLift,
 } from '../load/index.js';
-import type { Derived } from '../trace/index.js';
+import type { Derived, OutsideItsRange } from '../trace/index.js';
 import type { Spec } from './codec.js';
 import { emptyPart, open, type Part, together } from './part.js';
 import { heaviestPiece, othersPlaced } from './pieces.js';
@@ -25,7 +24,7 @@ export interface ClimbPart extends Part {
   readonly setting?: RampSpacing;
 }
 
-type Problem = LoadingError | BalanceError;
+type Problem = LoadError | OutsideItsRange;
 
 function crestPart({ trailer: { ramps }, cargo = [] }: Spec): Either<Problem, ClimbPart> {
   const machine = cargo.find(({ wheelbase, lowPoint }) => wheelbase !== undefined && lowPoint !== undefined);

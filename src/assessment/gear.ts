@@ -2,7 +2,7 @@
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import {
   frictionNeeded,
-  type LoadingError,
+  type LoadError,
   type RampAngle,
   rampAngle,
   rampCapacity,
@@ -14,7 +14,7 @@ import {
 } from '../load/index.js';
 import { rating } from '../ratings/index.js';
 import { jackLoad, type TowingError } from '../towing/index.js';
-import { type Derived, inPounds, type NotTabulated } from '../trace/index.js';
+import { type Derived, inPounds, type TraceError } from '../trace/index.js';
 import type { CargoSpec, Spec, TiedownSpec } from './codec.js';
 import { emptyPart, open, type Part, together } from './part.js';
 import { heaviestPiece } from './pieces.js';
@@ -25,7 +25,7 @@ export interface GearPart extends Part {
   readonly tied: readonly { readonly name: string; readonly answer: TiedownAnswer }[];
 }
 
-type Problem = LoadingError | TowingError | NotTabulated;
+type Problem = LoadError | TowingError | TraceError;
 type Found = Either<Problem, Part & Partial<Omit<GearPart, keyof Part>>>;
 
 function jackOf(

@@ -2,18 +2,25 @@
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { AxleGroup } from '../axles/index.js';
 import {
-  type BalanceError,
   type Guideline,
   type HeaviestMachine,
   heaviestMachine,
-  type LoadingError,
+  type LoadError,
   type PlacedLimit,
   type PlacementWindow,
   placementWindow,
   type TrailerForPlacing,
 } from '../load/index.js';
 import { type Bound, note, rating } from '../ratings/index.js';
-import { asDerived, constant, type Derived, inInches, inPounds, renamed } from '../trace/index.js';
+import {
+  asDerived,
+  constant,
+  type Derived,
+  inInches,
+  inPounds,
+  type OutsideItsRange,
+  renamed,
+} from '../trace/index.js';
 import { compare, inch } from '../units/index.js';
 import { tiresAsRun } from './carry.js';
 import type { Spec } from './codec.js';
@@ -62,7 +69,7 @@ export function placePart(
   stack: Stack,
   tow: TowPart,
   band: Guideline,
-): Either<BalanceError | LoadingError, PlacePart> {
+): Either<LoadError | OutsideItsRange, PlacePart> {
   const cargo = spec.cargo ?? [];
   const index = cargo.findIndex(({ length, balancePoint }) => length !== undefined && balancePoint !== undefined);
   const machine = cargo[index];

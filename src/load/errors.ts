@@ -1,6 +1,5 @@
-/** What can go wrong with weights and balance: plain data. */
-import type { Quantity } from '../units/index.js';
-import type { LoadingError } from './loading-errors.js';
+/** What can go wrong with weights and their places, ramps and tiedowns: plain data. */
+import type { Quantity, Unit } from '../units/index.js';
 
 /** The axles stand at the coupler or ahead of it, so there is nothing to balance on. */
 export interface AxlesNotBehindCoupler {
@@ -10,7 +9,7 @@ export interface AxlesNotBehindCoupler {
   readonly path?: string;
 }
 
-/** The weights add up to nothing. */
+/** The list of weights is empty, or they add up to zero or less. */
 export interface NothingWeighed {
   readonly chapter: 'load';
   readonly tag: 'NothingWeighed';
@@ -28,21 +27,74 @@ export interface TongueAboveWeight {
   readonly path?: string;
 }
 
-/** A tongue share outside zero to one, or a band whose low end is above its high end. */
-export interface ShareOutOfRange {
-  readonly chapter: 'load';
-  readonly tag: 'ShareOutOfRange';
-  readonly low: Quantity<'ratio'>;
-  readonly high: Quantity<'ratio'>;
-  readonly path?: string;
-}
-
-/** A payload is the least of its limits, and there is none. */
+/** A payload is the least of its limits, and no limit was given. */
 export interface NoLimits {
   readonly chapter: 'load';
   readonly tag: 'NoLimits';
   readonly path?: string;
 }
 
-export type BalanceError = AxlesNotBehindCoupler | NothingWeighed | TongueAboveWeight | ShareOutOfRange | NoLimits;
-export type LoadError = BalanceError | LoadingError;
+/** The ramp is shorter than the deck is high: it does not reach at any angle. */
+export interface RampTooShort {
+  readonly chapter: 'load';
+  readonly tag: 'RampTooShort';
+  readonly height: Quantity<Unit>;
+  readonly length: Quantity<Unit>;
+  readonly path?: string;
+}
+
+/** Independent axles share by their springs, and the springs are not known. */
+export interface SpringRatesMissing {
+  readonly chapter: 'load';
+  readonly tag: 'SpringRatesMissing';
+  readonly axles: number;
+  readonly path?: string;
+}
+
+/** A list that may not be empty: items, edges, parts of a tiedown. */
+export interface NothingGiven {
+  readonly chapter: 'load';
+  readonly tag: 'NothingGiven';
+  readonly what: string;
+  readonly path?: string;
+}
+
+/** No limit among those given says how heavy the machine may be. */
+export interface NothingLimits {
+  readonly chapter: 'load';
+  readonly tag: 'NothingLimits';
+  readonly what: string;
+  readonly given: readonly string[];
+  readonly path?: string;
+}
+
+/** The ramps are rated by axle load and nobody said what the machine's axles carry. */
+export interface MachineAxleLoadsMissing {
+  readonly chapter: 'load';
+  readonly tag: 'MachineAxleLoadsMissing';
+  readonly machineWeight: Quantity<Unit>;
+  readonly path?: string;
+}
+
+/** A section of the securement rules that is not written for an article of this weight. */
+export interface SectionNotForThisWeight {
+  readonly chapter: 'load';
+  readonly tag: 'SectionNotForThisWeight';
+  readonly section: string;
+  readonly weight: Quantity<Unit>;
+  readonly most: Quantity<Unit>;
+  readonly path?: string;
+}
+
+/** What the moment balance can be refused for. */
+export type BalanceError = AxlesNotBehindCoupler | NothingWeighed | TongueAboveWeight;
+
+export type LoadError =
+  | BalanceError
+  | NoLimits
+  | RampTooShort
+  | SpringRatesMissing
+  | NothingGiven
+  | NothingLimits
+  | MachineAxleLoadsMissing
+  | SectionNotForThisWeight;

@@ -1,22 +1,22 @@
 /** What share of the gross weight the tongue should carry: guidance with a source, never a law. */
-import { type Either, left, right } from 'fp-ts/lib/Either.js';
+import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import {
   type AnyShare,
-  asDerived,
+  allHold,
   constant,
   converted,
   type Decision,
   type Derived,
-  decide,
   difference,
+  inShare,
+  type OutsideItsRange,
   product,
   type Source,
 } from '../trace/index.js';
-import { percent, ratio } from '../units/index.js';
-import { compareDecimals } from '../units/internal.js';
+import { compare, percent } from '../units/index.js';
 import type { Balance } from './balance.js';
 import { tongueGuidance } from './data/tongue-guidance.js';
-import type { ShareOutOfRange } from './errors.js';
+import { inABand } from './share-band.js';
 
 /** A band of tongue shares and who says so. The trailer maker's own figure comes first when there is one. */
 export interface Guideline {
@@ -25,9 +25,6 @@ export interface Guideline {
   readonly source: Source;
   readonly decisions: readonly Decision[];
 }
-
-const none = constant(ratio(0));
-const whole = constant(ratio(1));
 
 /**
  * What share of the gross weight do manuals put on this kind of hitch?
@@ -63,17 +60,16 @@ export const guidelineFor = (hitch: 'ball' | 'gooseneck'): Guideline => {
  * @param low the least share, as a plain number or in percent
  * @param high the greatest share; the same as low for a single figure
  * @param source who says so
- * @returns the band; Left `ShareOutOfRange`
+ * @returns the band; Left `OutsideItsRange`
  * @example orThrow(guideline(percent(12), percent(14), commonPractice)).low // 0.12
  * @source the one that is given
  */
-export function guideline(low: AnyShare, high: AnyShare, source: Source): Either<ShareOutOfRange, Guideline> {
-  const from = converted('guideline low', asDerived('guideline low', low) as Derived<'%'>, 'ratio');
-  const to = converted('guideline high', asDerived('guideline high', high) as Derived<'%'>, 'ratio');
-  const decisions = [decide(from, '>', none), decide(from, '<=', to), decide(to, '<', whole)];
-  return decisions.every(({ holds }) => holds)
-    ? right({ low: from, high: to, source, decisions })
-    : left({ chapter: 'load', tag: 'ShareOutOfRange', low: from.value, high: to.value });
+export function guideline(low: AnyShare, high: AnyShare, source: Source): Either<OutsideItsRange, Guideline> {
+  const from = inShare('guideline low', low);
+  const to = inShare('guideline high', high);
+  const guarded = allHold(inABand('the guideline', from, to));
+  if (isLeft(guarded)) return guarded;
+  return right({ low: from, high: to, source, decisions: guarded.right });
 }
 
 export interface TongueAdvice {
@@ -85,6 +81,11 @@ export interface TongueAdvice {
   /** Tongue load below the most: negative when the tongue is heavy. */
   readonly belowMost: Derived<'lb'>;
   readonly verdict: 'inside' | 'light' | 'heavy';
+}
+
+function verdictOf(tongue: Derived<'lb'>, least: Derived<'lb'>, most: Derived<'lb'>): TongueAdvice['verdict'] {
+  if (compare(tongue.value, least.value) < 0) return 'light';
+  return compare(tongue.value, most.value) > 0 ? 'heavy' : 'inside';
 }
 
 /**
@@ -104,18 +105,11 @@ export function tongueAdvice(balanced: Pick<Balance, 'gross' | 'tongue'>, band: 
   const { gross, tongue } = balanced;
   const least = product('least tongue load by guideline', gross, band.low, band.source);
   const most = product('greatest tongue load by guideline', gross, band.high, band.source);
-  const at = tongue.value.value;
-  const stands =
-    compareDecimals(at, least.value.value) < 0
-      ? 'light'
-      : compareDecimals(at, most.value.value) > 0
-        ? 'heavy'
-        : 'inside';
   return {
     guideline: band,
     least,
     most,
-    verdict: stands,
+    verdict: verdictOf(tongue, least, most),
     aboveLeast: difference('tongue load above the least', tongue, least),
     belowMost: difference('tongue load below the most', most, tongue),
   };

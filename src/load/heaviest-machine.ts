@@ -2,19 +2,19 @@
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type Note, note } from '../ratings/index.js';
 import {
+  constant,
   type Decision,
   type Derived,
   decide,
   difference,
   greatestOf,
   leastOf,
+  type OutsideItsRange,
   quotient,
   statics,
 } from '../trace/index.js';
 import { compare, inch, lb, quantity } from '../units/index.js';
-import type { BalanceError } from './errors.js';
-import type { LoadingError } from './loading-errors.js';
-import { fixed } from './loading-guards.js';
+import type { BalanceError, NothingLimits } from './errors.js';
 import {
   linesOf,
   type MachineShape,
@@ -56,15 +56,15 @@ function pairOf(front: PlacementLimit, rear: PlacementLimit, decisions: Decision
   const names = { front: front.name, rear: rear.name };
   const closing = difference(`closing of ${front.name} on ${rear.name}`, front.base, rear.base);
   const room = difference(`room between ${front.name} and ${rear.name}`, rear.moment, front.moment);
-  const closes = decide(closing, '>', fixed(inch(0)));
+  const closes = decide(closing, '>', constant(inch(0)));
   decisions.push(closes);
   const crossing = (): Derived<'lb'> =>
     quotient(`machine weight between ${front.name} and ${rear.name}`, room, closing, statics);
   if (closes.holds) return { ...names, allows: 'most', crossing: crossing() };
-  const roomy = decide(room, '>=', fixed(quantity(0, 'lb*in')));
+  const roomy = decide(room, '>=', constant(quantity(0, 'lb*in')));
   decisions.push(roomy);
   if (roomy.holds) return { ...names, allows: 'always' };
-  const opens = decide(closing, '<', fixed(inch(0)));
+  const opens = decide(closing, '<', constant(inch(0)));
   decisions.push(opens);
   return opens.holds ? { ...names, allows: 'least', crossing: crossing() } : { ...names, allows: 'never' };
 }
@@ -120,7 +120,7 @@ function heaviestOf(
 export function heaviestMachine(
   trailer: TrailerForPlacing,
   machine: MachineShape,
-): Either<BalanceError | LoadingError, HeaviestMachine> {
+): Either<BalanceError | NothingLimits | OutsideItsRange, HeaviestMachine> {
   const lines = linesOf(trailer, machine);
   if (isLeft(lines)) return lines;
   const { limits, uncertainty, decisions: read } = lines.right;

@@ -3,17 +3,19 @@ import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import {
   type AnyLength,
   type AnyWeight,
+  aboveZero,
+  allHold,
   type Decision,
   type Derived,
   inInches,
   inPounds,
+  notNegative,
+  type OutsideItsRange,
   product,
   quotient,
   statics,
   sum,
 } from '../trace/index.js';
-import type { LoadingError } from './loading-errors.js';
-import { allHold, mustBeAboveZero, mustNotBeNegative } from './loading-guards.js';
 
 export interface MachineBalance {
   readonly weight: Derived<'lb'>;
@@ -32,7 +34,7 @@ export interface MachineBalance {
  * Weighed level, with the attachment and the fluids that travel. A raised boom or bucket moves it.
  *
  * @param machine front and rear axle on the scale, lb; wheelbase and front face to front axle, in
- * @returns lb and in. Left `MustBeAboveZero`, `MustNotBeNegative`
+ * @returns lb and in. Left `OutsideItsRange`
  * @example orThrow(machineBalance({ frontAxle: lb(3600), rearAxle: lb(2400), wheelbase: inch(50), frontFaceToAxle: inch(30) })).balancePoint // 50 in
  * @source static equilibrium, derived
  */
@@ -41,18 +43,18 @@ export function machineBalance(machine: {
   readonly rearAxle: AnyWeight;
   readonly wheelbase: AnyLength;
   readonly frontFaceToAxle: AnyLength;
-}): Either<LoadingError, MachineBalance> {
+}): Either<OutsideItsRange, MachineBalance> {
   const front = inPounds('machine front axle', machine.frontAxle);
   const rear = inPounds('machine rear axle', machine.rearAxle);
   const base = inInches('machine wheelbase', machine.wheelbase);
   const face = inInches('front face to front axle', machine.frontFaceToAxle);
   const weight = sum('machine weight', [front, rear]);
   const guarded = allHold([
-    mustNotBeNegative('machine front axle', front),
-    mustNotBeNegative('machine rear axle', rear),
-    mustBeAboveZero('machine weight', weight),
-    mustBeAboveZero('machine wheelbase', base),
-    mustNotBeNegative('front face to front axle', face),
+    notNegative('machine front axle', front),
+    notNegative('machine rear axle', rear),
+    aboveZero('machine weight', weight),
+    aboveZero('machine wheelbase', base),
+    notNegative('front face to front axle', face),
   ]);
   if (isLeft(guarded)) return guarded;
   const behindFrontAxle = quotient('balance point behind the front axle', product(null, rear, base), weight, statics);

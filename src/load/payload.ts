@@ -1,9 +1,20 @@
 /** What this build may honestly carry, and which limit says so. */
-import { type Either, left, right } from 'fp-ts/lib/Either.js';
+import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type Check, checkLoad, type Governed, governedBy, type Rating, weight } from '../ratings/index.js';
-import { constant, type Decision, type Derived, decide, difference, product, quotient, sum } from '../trace/index.js';
+import {
+  allHold,
+  constant,
+  type Decision,
+  type Derived,
+  difference,
+  type OutsideItsRange,
+  product,
+  quotient,
+  sum,
+} from '../trace/index.js';
 import { ratio } from '../units/index.js';
-import type { NoLimits, ShareOutOfRange } from './errors.js';
+import type { NoLimits } from './errors.js';
+import { inABand } from './share-band.js';
 
 /** One limit on the laden trailer. `on` says which weight it limits: the whole, what the axles carry, or the tongue load. */
 export interface LadenLimit {
@@ -25,7 +36,6 @@ export interface Payload {
   readonly decisions: readonly Decision[];
 }
 
-const none = constant(ratio(0));
 const whole = constant(ratio(1));
 
 /** The heaviest gross weight that keeps within a limit: divided last. */
@@ -58,7 +68,7 @@ function grossAllowed(
  * @param share the tongue share it is loaded to, or a band it may fall in
  * @param limits GVWR from the label always; axles, tires, coupler, ball, receiver, tow vehicle when they are known
  * @param shareReturnedByBars k, the part of the tongue load that spring bars put back on the trailer axles: `ontoTrailer / tongue` of `weightDistribution`; without bars left out
- * @returns lb, down to the pound in print only; every limit's own answer and the ones that govern. Left `NoLimits`; `ShareOutOfRange` for a share that is not between 0 and 1
+ * @returns lb, down to the pound in print only; every limit's own answer and the ones that govern. Left `NoLimits`; `OutsideItsRange` for a share that is not between 0 and 1
  * @example orThrow(payload(lb2450, { low: share15, high: share15 }, [gvwr10000])).most // 7,550 lb
  * @source 49 CFR 567.4(g)(3); NHTSA letters nht75-5.2 and nht76-3.20 (the share on the tow vehicle is part of GVWR)
  */
@@ -67,11 +77,10 @@ export function payload(
   share: ShareBand,
   limits: readonly LadenLimit[],
   { shareReturnedByBars }: { readonly shareReturnedByBars?: Derived<'ratio'> | undefined } = {},
-): Either<ShareOutOfRange | NoLimits, Payload> {
+): Either<OutsideItsRange | NoLimits, Payload> {
   if (limits.length === 0) return left({ chapter: 'load', tag: 'NoLimits' });
-  const decisions = [decide(share.low, '>', none), decide(share.low, '<=', share.high), decide(share.high, '<', whole)];
-  if (decisions.some(({ holds }) => !holds))
-    return left({ chapter: 'load', tag: 'ShareOutOfRange', low: share.low.value, high: share.high.value });
+  const guarded = allHold(inABand('the tongue share', share.low, share.high));
+  if (isLeft(guarded)) return guarded;
   // The end of the band that is the harder one: the axles carry most at the lower share, the tongue at the higher.
   const relieved =
     shareReturnedByBars === undefined
@@ -83,7 +92,7 @@ export function payload(
     limit: difference(`payload by ${limit.name}`, grossAllowed(limit, onAxles, share.high), curb),
   }));
   const governed = governedBy('payload', bounds);
-  return right({ most: governed.limit, governed, decisions });
+  return right({ most: governed.limit, governed, decisions: guarded.right });
 }
 
 export interface PayloadClaim {

@@ -4,23 +4,25 @@ import {
   type AnyLength,
   type AnyShare,
   type AnyWeight,
-  asDerived,
-  converted,
+  aboveZero,
+  allHold,
+  between,
+  constant,
   type Decision,
   type Derived,
   difference,
   inPounds,
+  inShare,
+  type OutsideItsRange,
   product,
   quotient,
   statics,
   sum,
 } from '../trace/index.js';
-import { percent, ratio } from '../units/index.js';
+import { ratio } from '../units/index.js';
 import { balance } from './balance.js';
 import type { BalanceError } from './errors.js';
 import type { Item } from './item.js';
-import type { LoadingError } from './loading-errors.js';
-import { allHold, between, fixed, mustBeAboveZero } from './loading-guards.js';
 
 export interface PlaceForTongue {
   /** Balance point behind the coupler. It may lie off the deck, or behind the axles: that is an answer. */
@@ -40,7 +42,7 @@ export interface PlaceForTongue {
  * @param trailer the items that stay and the axles, as in `balance`
  * @param machineWeight lb, scale
  * @param share of the gross weight, a plain number or percent, from 0 to 100 %
- * @returns Left from `balance`, or `MustBeAboveZero`, `OutsideItsRange`
+ * @returns Left from `balance`, or `OutsideItsRange`
  * @example orThrow(placeForTongueShare({ items: [{ name: 'trailer', weight: lb(3200), tongue: lb(480) }], axlesAt: inch(190) }, lb(9200), percent(12))).at // 169.18 in
  * @source static equilibrium, derived
  */
@@ -48,21 +50,15 @@ export function placeForTongueShare(
   trailer: { readonly items: readonly Item[]; readonly axlesAt: AnyLength },
   machineWeight: AnyWeight,
   share: AnyShare,
-): Either<BalanceError | LoadingError, PlaceForTongue> {
+): Either<BalanceError | OutsideItsRange, PlaceForTongue> {
   const without = balance(trailer.items, { axlesAt: trailer.axlesAt });
   if (isLeft(without)) return without;
   const { gross: weight, axlesAt: a, lines } = without.right;
   const load = inPounds('machine weight', machineWeight);
-  const wanted = converted('tongue share wanted', asDerived('tongue share wanted', share), 'ratio');
+  const wanted = inShare('tongue share wanted', share);
   const guarded = allHold([
-    mustBeAboveZero('machine weight', load),
-    ...between(
-      'tongue share wanted',
-      wanted,
-      fixed(ratio(0)),
-      converted(null, fixed(percent(100)), 'ratio'),
-      'included',
-    ),
+    aboveZero('machine weight', load),
+    ...between('tongue share wanted', wanted, constant(ratio(0)), constant(ratio(1)), 'included'),
   ]);
   if (isLeft(guarded)) return guarded;
   const gross = sum('gross weight', [weight, load]);

@@ -9,10 +9,17 @@ import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import type { Bound, Limits, Rating, RatingKind } from '../ratings/index.js';
 import {
   type AnyLength,
+  aboveZero,
+  allHold,
+  between,
+  constant,
   type Decision,
   type Derived,
   difference,
   inInches,
+  inOrder,
+  notNegative,
+  type OutsideItsRange,
   product,
   quotient,
   renamed,
@@ -25,8 +32,6 @@ import { balance } from './balance.js';
 import type { BalanceError } from './errors.js';
 import type { Guideline } from './guideline.js';
 import type { Item } from './item.js';
-import type { LoadingError } from './loading-errors.js';
-import { allHold, between, fixed, inOrder, mustBeAboveZero, mustNotBeNegative } from './loading-guards.js';
 import type { EndLimit } from './span.js';
 
 /** The rating kinds that limit the tongue load. */
@@ -92,7 +97,7 @@ function deckLimits(
   length: Derived<'in'>,
   balancePoint: Derived<'in'>,
 ): readonly PlacementLimit[] {
-  const deck = { by: 'deck', moment: fixed(quantity(0, 'lb*in')), source: undefined } as const;
+  const deck = { by: 'deck', moment: constant(quantity(0, 'lb*in')), source: undefined } as const;
   return [
     { ...deck, name: 'deck front', end: 'front', base: sum('place by deck front', [front, balancePoint]) },
     {
@@ -128,7 +133,7 @@ function weightLimits(
       name: label(limit),
       end: 'rear',
       by: 'weight',
-      base: fixed(inch(0)),
+      base: constant(inch(0)),
       source: limit.clause,
       moment: sum(`moment by ${label(limit)}`, [moment, product(null, difference(null, limit.limit, weight), a)]),
     }),
@@ -147,7 +152,10 @@ function weightLimits(
 }
 
 /** Reads trailer and machine in, refuses what cannot be placed, and writes each limit as a line. */
-export function linesOf(trailer: TrailerForPlacing, machine: MachineShape): Either<BalanceError | LoadingError, Lines> {
+export function linesOf(
+  trailer: TrailerForPlacing,
+  machine: MachineShape,
+): Either<BalanceError | OutsideItsRange, Lines> {
   const without = balance(trailer.items, { axlesAt: trailer.axlesAt });
   if (isLeft(without)) return without;
   const { axlesAt: a } = without.right;
@@ -159,9 +167,9 @@ export function linesOf(trailer: TrailerForPlacing, machine: MachineShape): Eith
   const uncertainty = inInches('balance point uncertainty', machine.uncertainty);
   const guarded = allHold([
     inOrder('deck ends', front, rear),
-    mustBeAboveZero('machine length', length),
-    ...between('balance point behind machine front', balancePoint, fixed(inch(0)), length, 'included'),
-    mustNotBeNegative('balance point uncertainty', uncertainty),
+    aboveZero('machine length', length),
+    ...between('balance point behind machine front', balancePoint, constant(inch(0)), length, 'included'),
+    notNegative('balance point uncertainty', uncertainty),
   ]);
   if (isLeft(guarded)) return guarded;
   const moment = difference(

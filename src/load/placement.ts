@@ -3,10 +3,13 @@ import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { type Note, note } from '../ratings/index.js';
 import {
   type AnyWeight,
+  aboveZero,
+  allHold,
   type Decision,
   type Derived,
   difference,
   inPounds,
+  type OutsideItsRange,
   product,
   quotient,
   statics,
@@ -14,8 +17,6 @@ import {
 } from '../trace/index.js';
 import { compare, showBrief } from '../units/index.js';
 import type { BalanceError } from './errors.js';
-import type { LoadingError } from './loading-errors.js';
-import { allHold, mustBeAboveZero } from './loading-guards.js';
 import {
   type Lines,
   linesOf,
@@ -118,7 +119,7 @@ function notesOn(
  *
  * @param trailer the items that stay, the axles, deck ends and limits; inches behind the coupler, by tape along the frame
  * @param machine weight (lb, scale), length, balance point behind its front face and how well that is known (in)
- * @returns Left from `balance`, or `MustBeAboveZero`, `MustNotBeNegative`, `EndsReversed`, `OutsideItsRange`. An empty
+ * @returns Left from `balance`, or `OutsideItsRange`. An empty
  * window is an answer: `empty`, a negative width, and both ends with the limits that set them
  * @example orThrow(placementWindow(trailer, { weight: lb(9200), length: inch(120), balancePoint: inch(52), uncertainty: inch(2) })).width // 3.3 in
  * @source static equilibrium, derived; the guideline carries its own source
@@ -126,12 +127,12 @@ function notesOn(
 export function placementWindow(
   trailer: TrailerForPlacing,
   machine: MachineToPlace,
-): Either<BalanceError | LoadingError, PlacementWindow> {
+): Either<BalanceError | OutsideItsRange, PlacementWindow> {
   const lines = linesOf(trailer, machine);
   if (isLeft(lines)) return lines;
   const { axlesAt: a, weight, moment, balancePoint, uncertainty: u } = lines.right;
   const load = inPounds('machine weight', machine.weight);
-  const guarded = allHold([mustBeAboveZero('machine weight', load)]);
+  const guarded = allHold([aboveZero('machine weight', load)]);
   if (isLeft(guarded)) return guarded;
 
   const gross = sum('gross weight', [weight, load]);

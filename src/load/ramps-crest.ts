@@ -4,13 +4,19 @@ import { type Note, note } from '../ratings/index.js';
 import {
   type AnyAngle,
   type AnyLength,
+  aboveZero,
+  allHold,
   arcTangent,
-  asDerived,
+  between,
+  constant,
   type Decision,
   type Derived,
   difference,
+  inDegrees,
   inInches,
   leastOf,
+  notNegative,
+  type OutsideItsRange,
   product,
   quotient,
   type Source,
@@ -20,8 +26,7 @@ import {
   tangent,
 } from '../trace/index.js';
 import { compare, degree, inch, ratio } from '../units/index.js';
-import type { LoadingError } from './loading-errors.js';
-import { allHold, between, fixed, mustBeAboveZero, mustNotBeNegative } from './loading-guards.js';
+import type { NothingGiven } from './errors.js';
 import { belowUpright } from './ramps.js';
 
 const geometry: Source = { id: 'crest-geometry', title: 'plane geometry, derived', grade: 'derived' };
@@ -68,7 +73,7 @@ export interface CrestClearance {
  * @param before from the edge to one axle, along its surface
  * @param behind from the edge to the other axle
  * @param turns 0 to below 90 degrees
- * @returns in. Left `MustBeAboveZero`, `MustNotBeNegative`, `OutsideItsRange`
+ * @returns in. Left `OutsideItsRange`
  * @example orThrow(edgeRise(inch(30), inch(20), degree(20))).rise // 4.16 in
  * @source plane geometry, derived
  */
@@ -76,22 +81,26 @@ export function edgeRise(
   before: AnyLength,
   behind: AnyLength,
   turns: AnyAngle,
-): Either<LoadingError, { readonly rise: Derived<'in'>; readonly decisions: readonly Decision[] }> {
+): Either<NothingGiven | OutsideItsRange, { readonly rise: Derived<'in'>; readonly decisions: readonly Decision[] }> {
   const u = inInches('edge to the one axle', before);
   const v = inInches('edge to the other axle', behind);
-  const angle = asDerived('angle at the edge', turns);
+  const angle = inDegrees('angle at the edge', turns);
   const guarded = allHold([
-    mustBeAboveZero('edge to the one axle', u),
-    mustBeAboveZero('edge to the other axle', v),
-    mustNotBeNegative('angle at the edge', angle),
+    aboveZero('edge to the one axle', u),
+    aboveZero('edge to the other axle', v),
+    notNegative('angle at the edge', angle),
     belowUpright('angle at the edge', angle),
   ]);
   if (isLeft(guarded)) return guarded;
   const both = product(null, u, v);
-  const cosine = sine(null, difference(null, fixed(degree(90)), angle));
+  const cosine = sine(null, difference(null, constant(degree(90)), angle));
   const line = squareRoot(
     'line through the wheels',
-    sum(null, [product(null, u, u), product(null, v, v), product(null, product(null, both, fixed(ratio(2))), cosine)]),
+    sum(null, [
+      product(null, u, u),
+      product(null, v, v),
+      product(null, product(null, both, constant(ratio(2))), cosine),
+    ]),
   );
   return right({
     rise: quotient('rise of the edge', product(null, both, sine(null, angle)), line, geometry),
@@ -104,7 +113,7 @@ export function edgeRise(
  * `arctan(h/p) + arctan(h/q) = b`, so `h = 2 p q tan b / (B + sqrt(B2 + 4 p q tan2 b))`.
  */
 function riseBelow(name: string, p: Derived<'in'>, base: Derived<'in'>, turns: Derived<'deg'>): Derived<'in'> {
-  const four = product(null, product(null, p, difference(null, base, p)), fixed(ratio(4)));
+  const four = product(null, product(null, p, difference(null, base, p)), constant(ratio(4)));
   const slope = tangent(null, turns);
   const root = squareRoot(
     null,
@@ -112,7 +121,7 @@ function riseBelow(name: string, p: Derived<'in'>, base: Derived<'in'>, turns: D
   );
   return quotient(
     name,
-    product(null, product(null, four, slope), fixed(ratio('0.5'))),
+    product(null, product(null, four, slope), constant(ratio('0.5'))),
     sum(null, [base, root]),
     geometry,
   );
@@ -131,7 +140,7 @@ function riseBelow(name: string, p: Derived<'in'>, base: Derived<'in'>, turns: D
  * @param wheelbase in
  * @param lowPoints at least one; height above the plane the tires stand on
  * @param crests from `crestsOf`, or any edges with their angles
- * @returns Left `NothingGiven`, `MustBeAboveZero`, `OutsideItsRange`; a machine that touches is an answer
+ * @returns Left `NothingGiven`, `OutsideItsRange`; a machine that touches is an answer
  * @example orThrow(crestClearance(inch(100), [{ name: 'belly', behindFrontAxle: inch(50), height: inch(12) }], crests)).sharpest // 26.99 deg
  * @source plane geometry, derived; the formula for the middle: encyclopedia, reproduced
  */
@@ -139,7 +148,7 @@ export function crestClearance(
   wheelbase: AnyLength,
   lowPoints: readonly LowPoint[],
   crests: readonly Crest[],
-): Either<LoadingError, CrestClearance> {
+): Either<NothingGiven | OutsideItsRange, CrestClearance> {
   if (lowPoints.length === 0)
     return left({ chapter: 'load', tag: 'NothingGiven', what: 'low points under the machine' });
   if (crests.length === 0) return left({ chapter: 'load', tag: 'NothingGiven', what: 'edges to drive over' });
@@ -150,12 +159,12 @@ export function crestClearance(
     c: inInches(`${name} height`, height),
   }));
   const guarded = allHold([
-    mustBeAboveZero('wheelbase', base),
+    aboveZero('wheelbase', base),
     ...points.flatMap(({ name, p, c }) => [
-      ...between(`${name} behind the front axle`, p, fixed(inch(0)), base, 'excluded'),
-      mustNotBeNegative(`${name} height`, c),
+      ...between(`${name} behind the front axle`, p, constant(inch(0)), base, 'excluded'),
+      notNegative(`${name} height`, c),
     ]),
-    ...crests.flatMap(({ name, turns }) => [mustNotBeNegative(name, turns), belowUpright(name, turns)]),
+    ...crests.flatMap(({ name, turns }) => [notNegative(name, turns), belowUpright(name, turns)]),
   ]);
   if (isLeft(guarded)) return guarded;
   const checks = crests.flatMap((crest) =>

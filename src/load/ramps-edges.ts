@@ -4,14 +4,17 @@ import { type Note, note } from '../ratings/index.js';
 import {
   type AnyAngle,
   type AnyLength,
-  asDerived,
+  aboveZero,
+  allHold,
+  between,
   type Decision,
   decide,
   difference,
+  inDegrees,
   inInches,
+  notNegative,
+  type OutsideItsRange,
 } from '../trace/index.js';
-import type { LoadingError } from './loading-errors.js';
-import { allHold, between, mustBeAboveZero, mustNotBeNegative } from './loading-guards.js';
 import { belowUpright, flat } from './ramps.js';
 import type { Crest } from './ramps-crest.js';
 
@@ -37,7 +40,7 @@ export interface Crests {
  * @param ramp angle of the ramp from level, deck level
  * @param dovetail angle and length, or `'straight deck'`
  * @param wheelbase of the machine
- * @returns Left `MustNotBeNegative`, `OutsideItsRange`, also for a dovetail steeper than the ramp
+ * @returns Left `OutsideItsRange`, also for a dovetail steeper than the ramp
  * @example orThrow(crestsOf(degree(20), { angle: degree(8), length: inch(60) }, inch(50))).crests.length // 2
  * @source plane geometry, derived
  */
@@ -45,19 +48,19 @@ export function crestsOf(
   ramp: AnyAngle,
   dovetail: Dovetail | 'straight deck',
   wheelbase: AnyLength,
-): Either<LoadingError, Crests> {
-  const whole = asDerived('ramp angle', ramp);
-  const guarded = allHold([mustNotBeNegative('ramp angle', whole), belowUpright('ramp angle', whole)]);
+): Either<OutsideItsRange, Crests> {
+  const whole = inDegrees('ramp angle', ramp);
+  const guarded = allHold([notNegative('ramp angle', whole), belowUpright('ramp angle', whole)]);
   if (isLeft(guarded)) return guarded;
   if (dovetail === 'straight deck')
     return right({ crests: [{ name: 'deck edge', turns: whole }], decisions: guarded.right, notes: [] });
-  const tail = asDerived('dovetail angle', dovetail.angle);
+  const tail = inDegrees('dovetail angle', dovetail.angle);
   const length = inInches('dovetail length', dovetail.length);
   const base = inInches('wheelbase', wheelbase);
   const tailGuarded = allHold([
     ...between('dovetail angle', tail, flat, whole, 'included'),
-    mustBeAboveZero('dovetail length', length),
-    mustBeAboveZero('wheelbase', base),
+    aboveZero('dovetail length', length),
+    aboveZero('wheelbase', base),
   ]);
   if (isLeft(tailGuarded)) return tailGuarded;
   const straddles = decide(base, '>', length);

@@ -1,10 +1,23 @@
 /** How far apart must the ramps stand so that every tire of the machine rides on them? */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type Note, note } from '../ratings/index.js';
-import { type AnyLength, type Decision, difference, inInches, product, type Source, sum } from '../trace/index.js';
+import {
+  type AnyLength,
+  aboveZero,
+  allHold,
+  constant,
+  type Decision,
+  difference,
+  inInches,
+  inOrder,
+  notNegative,
+  type OutsideItsRange,
+  product,
+  type Source,
+  sum,
+} from '../trace/index.js';
 import { compare, inch, ratio, showBrief } from '../units/index.js';
-import type { LoadingError } from './loading-errors.js';
-import { allHold, fixed, inOrder, mustBeAboveZero, mustNotBeNegative } from './loading-guards.js';
+import type { NothingGiven } from './errors.js';
 import { type EndLimit, type Span, spanOf } from './span.js';
 
 const geometry: Source = { id: 'ramp-spacing', title: 'plane geometry, derived', grade: 'derived' };
@@ -44,12 +57,15 @@ const namesOf = (limits: readonly EndLimit[]): string => limits.map(({ name }) =
  *
  * @param axles of the machine, in; duals and tracks by their whole width
  * @param ramps in; closest and widest setting by the slots or brackets on the deck edge
- * @returns in. Left `NothingGiven`, `MustBeAboveZero`, `MustNotBeNegative`, `EndsReversed`. No setting that does is an
+ * @returns in. Left `NothingGiven`, `OutsideItsRange`. No setting that does is an
  * answer: `empty`, with the limits on both sides
  * @example orThrow(rampSpacing([{ name: 'front', gauge: inch(54), tireWidth: inch(12) }], { rampWidth: inch(18), margin: inch(1), closest: inch(40), widest: inch(70) })).lower.at // 50 in
  * @source plane geometry, derived
  */
-export function rampSpacing(axles: readonly MachineAxle[], ramps: RampPair): Either<LoadingError, RampSpacing> {
+export function rampSpacing(
+  axles: readonly MachineAxle[],
+  ramps: RampPair,
+): Either<NothingGiven | OutsideItsRange, RampSpacing> {
   if (axles.length === 0) return left({ chapter: 'load', tag: 'NothingGiven', what: 'axles of the machine' });
   const width = inInches('ramp width', ramps.rampWidth);
   const margin = inInches('margin beside the tire', ramps.margin);
@@ -61,13 +77,13 @@ export function rampSpacing(axles: readonly MachineAxle[], ramps: RampPair): Eit
     tire: inInches(`${name} tire width`, tireWidth),
   }));
   const guarded = allHold([
-    mustBeAboveZero('ramp width', width),
-    mustNotBeNegative('margin beside the tire', margin),
-    mustNotBeNegative('closest setting', closest),
+    aboveZero('ramp width', width),
+    notNegative('margin beside the tire', margin),
+    notNegative('closest setting', closest),
     inOrder('ramp settings', closest, widest),
     ...read.flatMap(({ name, gauge, tire }) => [
-      mustBeAboveZero(`${name} gauge`, gauge),
-      mustBeAboveZero(`${name} tire width`, tire),
+      aboveZero(`${name} gauge`, gauge),
+      aboveZero(`${name} tire width`, tire),
     ]),
   ]);
   if (isLeft(guarded)) return guarded;
@@ -75,7 +91,7 @@ export function rampSpacing(axles: readonly MachineAxle[], ramps: RampPair): Eit
     const play = difference(
       `play of the ${name} tire on its ramp`,
       width,
-      sum(null, [tire, product(null, margin, fixed(ratio(2)))]),
+      sum(null, [tire, product(null, margin, constant(ratio(2)))]),
       geometry,
     );
     return {

@@ -4,13 +4,21 @@ import {
   type AnyAngle,
   type AnyLength,
   type AnyWeight,
+  aboveZero,
+  allHold,
   arcSine,
-  asDerived,
+  below,
+  between,
+  constant,
   type Decision,
   type Derived,
   decide,
+  type Guard,
+  inDegrees,
   inInches,
   inPounds,
+  notNegative,
+  type OutsideItsRange,
   product,
   quotient,
   sine,
@@ -18,17 +26,13 @@ import {
   tangent,
 } from '../trace/index.js';
 import { degree } from '../units/index.js';
-import type { LoadingError } from './loading-errors.js';
-import { allHold, between, fixed, type Guard, mustBeAboveZero, mustNotBeNegative } from './loading-guards.js';
+import type { RampTooShort } from './errors.js';
 
-export const flat = fixed(degree(0));
-export const upright = fixed(degree(90));
+export const flat = constant(degree(0));
+export const upright = constant(degree(90));
 
 /** An angle below a right angle, so that its tangent is a figure. */
-export const belowUpright = (what: string, angle: Derived<'deg'>): Guard => ({
-  decision: decide(angle, '<', upright),
-  otherwise: { chapter: 'load', tag: 'OutsideItsRange', what, found: angle.value, from: flat.value, to: upright.value },
-});
+export const belowUpright = (what: string, angle: Derived<'deg'>): Guard => below(what, angle, upright);
 
 export interface RampAngle {
   readonly angle: Derived<'deg'>;
@@ -45,14 +49,14 @@ export interface RampAngle {
  *
  * @param height ground to the top of the ramp, trailer loaded as it stands
  * @param length along the surface, ground to deck edge
- * @returns deg. Left `MustBeAboveZero`, `MustNotBeNegative`; `RampTooShort` when the deck is higher than the ramp is long
+ * @returns deg. Left `OutsideItsRange`; `RampTooShort` when the deck is higher than the ramp is long
  * @example orThrow(rampAngle(inch(34), inch(96))).angle // 20.74 deg
  * @source plane geometry
  */
-export function rampAngle(height: AnyLength, length: AnyLength): Either<LoadingError, RampAngle> {
+export function rampAngle(height: AnyLength, length: AnyLength): Either<RampTooShort | OutsideItsRange, RampAngle> {
   const h = inInches('deck height', height);
   const l = inInches('ramp length', length);
-  const guarded = allHold([mustBeAboveZero('ramp length', l), mustNotBeNegative('deck height', h)]);
+  const guarded = allHold([aboveZero('ramp length', l), notNegative('deck height', h)]);
   if (isLeft(guarded)) return guarded;
   const reaches = decide(h, '<=', l);
   if (!reaches.holds) return left({ chapter: 'load', tag: 'RampTooShort', height: h.value, length: l.value });
@@ -71,16 +75,16 @@ export interface RampLength {
  *
  * @param height ground to the top of the ramp
  * @param angle the steepest one wants, above 0 and at most 90 degrees: from the machine's manual
- * @returns in. Left `MustNotBeNegative`, `OutsideItsRange`
+ * @returns in. Left `OutsideItsRange`
  * @example orThrow(rampLength(inch(34), degree(15))).length // 131.37 in
  * @source plane geometry
  */
-export function rampLength(height: AnyLength, angle: AnyAngle): Either<LoadingError, RampLength> {
+export function rampLength(height: AnyLength, angle: AnyAngle): Either<OutsideItsRange, RampLength> {
   const h = inInches('deck height', height);
-  const steep = asDerived('ramp angle', angle);
+  const steep = inDegrees('ramp angle', angle);
   const guarded = allHold([
-    mustNotBeNegative('deck height', h),
-    mustBeAboveZero('ramp angle', steep),
+    notNegative('deck height', h),
+    aboveZero('ramp angle', steep),
     ...between('ramp angle', steep, flat, upright, 'included'),
   ]);
   if (isLeft(guarded)) return guarded;
@@ -104,16 +108,16 @@ export interface SlopeLoad {
  *
  * @param machineWeight lb
  * @param angle of the ramp, from 0 to below 90 degrees
- * @returns a plain number and lb. Left `MustNotBeNegative`, `OutsideItsRange`
+ * @returns a plain number and lb. Left `OutsideItsRange`
  * @example orThrow(frictionNeeded(lb(9200), degree(20))).grip // 0.364
  * @source static equilibrium, derived
  */
-export function frictionNeeded(machineWeight: AnyWeight, angle: AnyAngle): Either<LoadingError, SlopeLoad> {
+export function frictionNeeded(machineWeight: AnyWeight, angle: AnyAngle): Either<OutsideItsRange, SlopeLoad> {
   const load = inPounds('machine weight', machineWeight);
-  const steep = asDerived('ramp angle', angle);
+  const steep = inDegrees('ramp angle', angle);
   const guarded = allHold([
-    mustNotBeNegative('machine weight', load),
-    mustNotBeNegative('ramp angle', steep),
+    notNegative('machine weight', load),
+    notNegative('ramp angle', steep),
     belowUpright('ramp angle', steep),
   ]);
   if (isLeft(guarded)) return guarded;

@@ -3,18 +3,21 @@ import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { type Note, note } from '../ratings/index.js';
 import {
   type AnyWeight,
+  aboveZero,
+  allHold,
+  constant,
   type Decision,
   type Derived,
   difference,
   fromTable,
   inPounds,
+  notNegative,
+  type OutsideItsRange,
   product,
   type Source,
 } from '../trace/index.js';
 import { compare, ratio } from '../units/index.js';
 import { type Direction, type SecurementBasis, securementForces } from './data/securement-forces.js';
-import type { LoadingError } from './loading-errors.js';
-import { allHold, fixed, mustBeAboveZero, mustNotBeNegative } from './loading-guards.js';
 
 const directions = ['forward', 'rearward', 'sideways'] as const satisfies readonly Direction[];
 const downward: Source = { ...securementForces.source, clause: '(b)' };
@@ -55,7 +58,7 @@ export const workingLoadLimits = (
  * @param articleWeight lb
  * @param basis which of the two tests
  * @param contained whether sides and ends of the vehicle hold the cargo
- * @returns lb. Left `MustBeAboveZero`
+ * @returns lb. Left `OutsideItsRange`
  * @example orThrow(securementNeed(lb(10000), 'breaking strength', 'not contained')).forces.forward // 8,000 lb
  * @source 49 CFR 393.102(a) and (b), agency rules page; binds commercial carriers
  */
@@ -63,9 +66,9 @@ export function securementNeed<B extends SecurementBasis>(
   articleWeight: AnyWeight,
   basis: B,
   contained: 'contained' | 'not contained',
-): Either<LoadingError, SecurementNeed<B>> {
+): Either<OutsideItsRange, SecurementNeed<B>> {
   const weight = inPounds('article weight', articleWeight);
-  const guarded = allHold([mustBeAboveZero('article weight', weight)]);
+  const guarded = allHold([aboveZero('article weight', weight)]);
   if (isLeft(guarded)) return guarded;
   const forces: Partial<Record<Direction, Derived<'lb'>>> = {};
   for (const row of securementForces.rows) {
@@ -78,7 +81,8 @@ export function securementNeed<B extends SecurementBasis>(
     });
     forces[row.direction] = product(`${row.direction} force on ${basis}`, weight, share, source);
   }
-  const down = contained === 'contained' ? contained : product('downward hold', weight, fixed(ratio('0.2')), downward);
+  const down =
+    contained === 'contained' ? contained : product('downward hold', weight, constant(ratio('0.2')), downward);
   return right({ basis, forces: forces as Record<Direction, Derived<'lb'>>, down, decisions: guarded.right });
 }
 
@@ -107,21 +111,21 @@ export interface Securement {
  *
  * @param need from `securementNeed`
  * @param offer from `breakingStrengths` or `workingLoadLimits`, lb in each direction
- * @returns a verdict for each direction. Left `MustNotBeNegative`
+ * @returns a verdict for each direction. Left `OutsideItsRange`
  * @example orThrow(securementCheck(need, breakingStrengths({ forward: lb(8000), rearward: lb(5000), sideways: lb(5000) }))).verdict // within
  * @source 49 CFR 393.102(a), agency rules page; binds commercial carriers
  */
 export function securementCheck<B extends SecurementBasis>(
   need: SecurementNeed<B>,
   offer: SecurementOffer<NoInfer<B>>,
-): Either<LoadingError, Securement> {
+): Either<OutsideItsRange, Securement> {
   const offered = directions.map((direction) => ({
     direction,
     force: need.forces[direction],
     offered: inPounds(`${offer.basis} offered ${direction}`, offer.offers[direction]),
   }));
   const guarded = allHold(
-    offered.map(({ direction, offered: figure }) => mustNotBeNegative(`${offer.basis} offered ${direction}`, figure)),
+    offered.map(({ direction, offered: figure }) => notNegative(`${offer.basis} offered ${direction}`, figure)),
   );
   if (isLeft(guarded)) return guarded;
   const checks = offered.map(

@@ -4,19 +4,22 @@ import { type Note, note } from '../ratings/index.js';
 import {
   type AnyLength,
   type AnyWeight,
+  aboveZero,
+  allHold,
+  constant,
   type Decision,
   type Derived,
   difference,
   inInches,
   inPounds,
+  type OutsideItsRange,
   product,
   quotient,
   statics,
   sum,
 } from '../trace/index.js';
 import { compare, lb, ratio } from '../units/index.js';
-import type { LoadingError } from './loading-errors.js';
-import { allHold, fixed, mustBeAboveZero } from './loading-guards.js';
+import type { NothingGiven } from './errors.js';
 
 export interface WheelShares {
   readonly left: Derived<'lb'>;
@@ -39,7 +42,7 @@ export interface WheelShares {
  * @param axleLoad lb: scale, or `balance`
  * @param rightOfMiddle in; negative when the load sits to the left
  * @param track middle of the left tire to middle of the right tire, in; for duals the middles of the pairs
- * @returns lb. Left `MustBeAboveZero` for a track of zero
+ * @returns lb. Left `OutsideItsRange` for a track of zero
  * @example orThrow(wheelShares(lb(6000), inch(4), inch(80))).right // 3,300 lb
  * @source static equilibrium, derived
  */
@@ -47,13 +50,13 @@ export function wheelShares(
   axleLoad: AnyWeight,
   rightOfMiddle: AnyLength,
   track: AnyLength,
-): Either<LoadingError, WheelShares> {
+): Either<NothingGiven | OutsideItsRange, WheelShares> {
   const load = inPounds('axle load', axleLoad);
   const y = inInches('load right of the middle', rightOfMiddle);
   const t = inInches('track', track);
-  const guarded = allHold([mustBeAboveZero('track', t)]);
+  const guarded = allHold([aboveZero('track', t)]);
   if (isLeft(guarded)) return guarded;
-  const twice = fixed(ratio(2));
+  const twice = constant(ratio(2));
   const reach = sum(null, [t, product(null, y, twice)]);
   const whole = product(null, t, twice);
   const onRight = quotient('load on the right wheels', product(null, load, reach), whole, statics);
@@ -91,11 +94,11 @@ export interface LateralCentre {
  * `y = sum of (w_i y_i) / sum of w_i`.
  *
  * @param items everything that stands on the trailer, and the trailer itself (at 0 when it is alike on both sides)
- * @returns in, positive to the right. Left `NothingGiven`, `MustBeAboveZero` for a total of zero
+ * @returns in, positive to the right. Left `NothingGiven`, `OutsideItsRange` for a total of zero
  * @example orThrow(lateralCentre([{ name: 'trailer', weight: lb(3000), rightOfMiddle: inch(0) }, { name: 'bucket', weight: lb(1000), rightOfMiddle: inch(20) }])).rightOfMiddle // 5 in
  * @source static equilibrium, derived
  */
-export function lateralCentre(items: readonly ItemAcross[]): Either<LoadingError, LateralCentre> {
+export function lateralCentre(items: readonly ItemAcross[]): Either<NothingGiven | OutsideItsRange, LateralCentre> {
   if (items.length === 0) return left({ chapter: 'load', tag: 'NothingGiven', what: 'items across the trailer' });
   const read = items.map(({ name, weight, rightOfMiddle }) => ({
     w: inPounds(`${name} weight`, weight),
@@ -105,7 +108,7 @@ export function lateralCentre(items: readonly ItemAcross[]): Either<LoadingError
     'weight across',
     read.map(({ w }) => w),
   );
-  const guarded = allHold([mustBeAboveZero('weight across', weight)]);
+  const guarded = allHold([aboveZero('weight across', weight)]);
   if (isLeft(guarded)) return guarded;
   const moment = sum(
     'moment across',

@@ -4,6 +4,9 @@ import { type Note, note } from '../ratings/index.js';
 import {
   type AnyLength,
   type AnyWeight,
+  aboveZero,
+  allHold,
+  constant,
   type Decision,
   type Derived,
   decide,
@@ -12,14 +15,14 @@ import {
   inInches,
   inPounds,
   leastOf,
+  notNegative,
+  type OutsideItsRange,
   product,
   quotient,
   statics,
   sum,
 } from '../trace/index.js';
 import { compare, inch, lb, ratio } from '../units/index.js';
-import type { LoadingError } from './loading-errors.js';
-import { allHold, fixed, mustBeAboveZero, mustNotBeNegative } from './loading-guards.js';
 
 /** The tow vehicle alone, as weighed. Overhang: rear axle to ball; below zero for a gooseneck ahead of the axle. */
 export interface HoldingTruck {
@@ -71,31 +74,31 @@ const frontNotAsked = note(
   'A pull on a gooseneck ball also lifts the front axle of the truck, and its weight was not given: only the rear axle is asked.',
 );
 
-function holdOf(truck: TailLoading['truck']): Either<LoadingError, Hold> {
+function holdOf(truck: TailLoading['truck']): Either<OutsideItsRange, Hold> {
   if (truck === 'unknown') return right({ decisions: [], notes: [] });
-  if (truck === 'not coupled') return right({ hold: fixed(lb(0)), decisions: [], notes: [] });
+  if (truck === 'not coupled') return right({ hold: constant(lb(0)), decisions: [], notes: [] });
   const rear = inPounds('tow vehicle rear axle alone', truck.rearAxle);
   const base = inInches('tow vehicle wheelbase', truck.wheelbase);
   const overhang = inInches('overhang', truck.overhang);
   const reach = sum('front axle to ball', [base, overhang]);
   const guarded = allHold([
-    mustNotBeNegative('tow vehicle rear axle alone', rear),
-    mustBeAboveZero('tow vehicle wheelbase', base),
-    mustBeAboveZero('front axle to ball', reach),
+    notNegative('tow vehicle rear axle alone', rear),
+    aboveZero('tow vehicle wheelbase', base),
+    aboveZero('front axle to ball', reach),
   ]);
   if (isLeft(guarded)) return guarded;
-  const ahead = decide(overhang, '<', fixed(inch(0)));
+  const ahead = decide(overhang, '<', constant(inch(0)));
   const decisions = [...guarded.right, ahead];
   const byRear = (symbol: string): Derived<'lb'> => quotient(symbol, product(null, rear, base), reach, statics);
   if (!ahead.holds || truck.frontAxle === undefined)
     return right({ hold: byRear('what the truck holds down'), decisions, notes: ahead.holds ? [frontNotAsked] : [] });
   const front = inPounds('tow vehicle front axle alone', truck.frontAxle);
-  const weighed = allHold([mustNotBeNegative('tow vehicle front axle alone', front)]);
+  const weighed = allHold([notNegative('tow vehicle front axle alone', front)]);
   if (isLeft(weighed)) return weighed;
   const byFront = quotient(
     'pull that empties the front axle',
     product(null, front, base),
-    product(null, overhang, fixed(ratio(-1))),
+    product(null, overhang, constant(ratio(-1))),
     statics,
   );
   return right({
@@ -131,29 +134,29 @@ function verdictOf(
  * A coupler latch is not made to lift by.
  *
  * @param loading weights by scale, places by tape
- * @returns lb. Left `MustBeAboveZero`, `MustNotBeNegative`. A lifted truck or tongue is an answer
+ * @returns lb. Left `OutsideItsRange`. A lifted truck or tongue is an answer
  * @example orThrow(tailLift({ tongue: lb(480), axlesAt: inch(190), deckRear: inch(298), machineWeight: lb(9200), truck: 'not coupled' })).ball // -4,749.47 lb
  * @source static equilibrium, derived
  */
-export function tailLift(loading: TailLoading): Either<LoadingError, TailLift> {
+export function tailLift(loading: TailLoading): Either<OutsideItsRange, TailLift> {
   const tongue = inPounds('tongue load before loading', loading.tongue);
   const a = inInches('coupler to axles', loading.axlesAt);
   const edge = inInches('deck rear', loading.deckRear);
   const load = inPounds('machine weight', loading.machineWeight);
-  const guarded = allHold([mustBeAboveZero('coupler to axles', a), mustNotBeNegative('machine weight', load)]);
+  const guarded = allHold([aboveZero('coupler to axles', a), notNegative('machine weight', load)]);
   if (isLeft(guarded)) return guarded;
   const held = holdOf(loading.truck);
   if (isLeft(held)) return held;
   const behind = difference('deck edge behind the axles', edge, a);
   const ball = difference('load at the ball', tongue, quotient(null, product(null, load, behind), a), statics);
-  const overhangs = decide(behind, '>', fixed(inch(0)));
+  const overhangs = decide(behind, '>', constant(inch(0)));
   const legs = overhangs.holds
     ? greatestOf(
         'load on the rear legs',
-        [fixed(lb(0)), difference(null, load, quotient(null, product(null, tongue, a), behind))],
+        [constant(lb(0)), difference(null, load, quotient(null, product(null, tongue, a), behind))],
         statics,
       )
-    : fixed(lb(0));
+    : constant(lb(0));
   const { hold } = held.right;
   const verdict = verdictOf(ball, hold, loading.truck);
   return right({

@@ -3,22 +3,26 @@ import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type Note, note } from '../ratings/index.js';
 import {
   type AnyLength,
+  type AnyLineWeight,
   type AnyWeight,
-  asDerived,
+  aboveZero,
+  allHold,
   type Decision,
   type Derived,
   difference,
   inInches,
   inPounds,
-  type Known,
+  inPoundsPerInch,
+  type NotAWholeCount,
+  type OutsideItsRange,
   product,
   quotient,
   statics,
   sum,
+  wholeCount,
 } from '../trace/index.js';
 import { compare, inch, lb } from '../units/index.js';
-import type { LoadingError } from './loading-errors.js';
-import { allHold, mustBeAboveZero, wholeCount } from './loading-guards.js';
+import type { NothingGiven, SpringRatesMissing } from './errors.js';
 
 /** Rockers or walking beams between the springs: loads stay alike whatever the attitude. */
 export interface Equalised {
@@ -42,7 +46,7 @@ export interface IndependentLevel {
 /** Independent axles with known springs, and the ball above (+) or below (-) the height at which the trailer is level. */
 export interface IndependentSprung {
   readonly suspension: 'independent';
-  readonly axles: readonly { readonly at: AnyLength; readonly rate: Known<'lb/in'> }[];
+  readonly axles: readonly { readonly at: AnyLength; readonly rate: AnyLineWeight }[];
   readonly ballAboveLevel: AnyLength;
 }
 
@@ -70,12 +74,15 @@ export interface TandemSplit {
  *
  * @param axleLoad what the axles carry together with the trailer level, lb: scale, or `balance`
  * @param suspension rates in lb per inch of axle travel, both sides together; places in inches behind the ball
- * @returns lb. Left `NotACount`, `NothingGiven`, `MustBeAboveZero`; `SpringRatesMissing` for three or more independent
+ * @returns lb. Left `NotAWholeCount`, `NothingGiven`, `OutsideItsRange`; `SpringRatesMissing` for three or more independent
  * axles without rates
  * @example orThrow(tandemSplit(lb(11000), { suspension: 'equalised', axles: 2 })).loads // 5,500 lb each
  * @source static equilibrium, derived
  */
-export function tandemSplit(axleLoad: AnyWeight, suspension: Suspension): Either<LoadingError, TandemSplit> {
+export function tandemSplit(
+  axleLoad: AnyWeight,
+  suspension: Suspension,
+): Either<NothingGiven | SpringRatesMissing | NotAWholeCount | OutsideItsRange, TandemSplit> {
   const load = inPounds('axle group load', axleLoad);
   switch (suspension.suspension) {
     case 'equalised':
@@ -95,17 +102,24 @@ export function tandemSplit(axleLoad: AnyWeight, suspension: Suspension): Either
   }
 }
 
-function alike(load: Derived<'lb'>, axles: number, notes: readonly Note[]): Either<LoadingError, TandemSplit> {
+function alike(
+  load: Derived<'lb'>,
+  axles: number,
+  notes: readonly Note[],
+): Either<NothingGiven | SpringRatesMissing | NotAWholeCount | OutsideItsRange, TandemSplit> {
   const count = wholeCount('number of axles', axles, 20);
   if (isLeft(count)) return count;
   const each = quotient('load of each axle', load, count.right, statics);
   return right({ loads: Array.from({ length: axles }, () => each), decisions: [], notes });
 }
 
-function byArms(load: Derived<'lb'>, { frontArm, rearArm }: UnequalRockers): Either<LoadingError, TandemSplit> {
+function byArms(
+  load: Derived<'lb'>,
+  { frontArm, rearArm }: UnequalRockers,
+): Either<NothingGiven | SpringRatesMissing | NotAWholeCount | OutsideItsRange, TandemSplit> {
   const front = inInches('front rocker arm', frontArm);
   const rear = inInches('rear rocker arm', rearArm);
-  const guarded = allHold([mustBeAboveZero('front rocker arm', front), mustBeAboveZero('rear rocker arm', rear)]);
+  const guarded = allHold([aboveZero('front rocker arm', front), aboveZero('rear rocker arm', rear)]);
   if (isLeft(guarded)) return guarded;
   const both = sum(null, [front, rear]);
   const loads = [
@@ -122,17 +136,17 @@ function byArms(load: Derived<'lb'>, { frontArm, rearArm }: UnequalRockers): Eit
 function bySprings(
   load: Derived<'lb'>,
   { axles, ballAboveLevel }: IndependentSprung,
-): Either<LoadingError, TandemSplit> {
+): Either<NothingGiven | SpringRatesMissing | NotAWholeCount | OutsideItsRange, TandemSplit> {
   if (axles.length === 0) return left({ chapter: 'load', tag: 'NothingGiven', what: 'axles to share the load' });
   const rise = inInches('ball above level', ballAboveLevel);
   const sprung = axles.map(({ at, rate }, i) => ({
     a: inInches(`place of axle ${i + 1}`, at),
-    k: asDerived(`spring rate of axle ${i + 1}`, rate),
+    k: inPoundsPerInch(`spring rate of axle ${i + 1}`, rate),
   }));
   const guarded = allHold(
     sprung.flatMap(({ a, k }, i) => [
-      mustBeAboveZero(`place of axle ${i + 1}`, a),
-      mustBeAboveZero(`spring rate of axle ${i + 1}`, k),
+      aboveZero(`place of axle ${i + 1}`, a),
+      aboveZero(`spring rate of axle ${i + 1}`, k),
     ]),
   );
   if (isLeft(guarded)) return guarded;

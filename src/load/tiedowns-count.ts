@@ -4,6 +4,8 @@ import { type Note, note } from '../ratings/index.js';
 import {
   type AnyLength,
   type AnyWeight,
+  aboveZero,
+  allHold,
   constant,
   type Decision,
   type Derived,
@@ -12,14 +14,14 @@ import {
   greatestOf,
   inFeet,
   inPounds,
+  type OutsideItsRange,
   quotient,
   roundedUp,
   type Source,
   sum,
 } from '../trace/index.js';
 import { foot, lb, ratio } from '../units/index.js';
-import type { LoadingError } from './loading-errors.js';
-import { allHold, fixed, mustBeAboveZero } from './loading-guards.js';
+import type { SectionNotForThisWeight } from './errors.js';
 
 /** Which section of the rules the article is tied by: the carrier's choice below 10,000 lb, so it is an argument. */
 export type SecurementSection = 'general' | 'heavy equipment' | 'light vehicle';
@@ -77,7 +79,7 @@ const handbook: Source = {
 
 const count = (digits: number): Derived<'ratio'> => constant(ratio(digits));
 const tenths = (symbol: string, length: Derived<'ft'>): Derived<'ratio'> =>
-  roundedUp(symbol, quotient(null, length, fixed(foot(10))), ratio(1));
+  roundedUp(symbol, quotient(null, length, constant(foot(10))), ratio(1));
 
 /** 393.110: by length and weight when nothing blocks the article, by length alone when something does. */
 function generalCount(
@@ -93,13 +95,13 @@ function generalCount(
       ]),
       decisions: [],
     };
-  const short = decide(length, '<=', fixed(foot(5)));
-  const lightWeight = decide(weight, '<=', fixed(lb(1100)));
+  const short = decide(length, '<=', constant(foot(5)));
+  const lightWeight = decide(weight, '<=', constant(lb(1100)));
   if (short.holds && lightWeight.holds) return { minimum: count(1), decisions: [short, lightWeight] };
-  const ten = decide(length, '<=', fixed(foot(10)));
+  const ten = decide(length, '<=', constant(foot(10)));
   const decisions = [short, lightWeight, ten];
   if (ten.holds) return { minimum: count(2), decisions };
-  const beyond = difference('length beyond 10 ft', length, fixed(foot(10)));
+  const beyond = difference('length beyond 10 ft', length, constant(foot(10)));
   return { minimum: sum('tiedowns by length', [count(2), tenths('tiedowns beyond 10 ft', beyond)]), decisions };
 }
 
@@ -114,16 +116,16 @@ function generalCount(
  * another question: `tiedowns` asks both.
  *
  * @param article weight and length as loaded
- * @returns Left `MustBeAboveZero`; `SectionNotForThisWeight` for a light vehicle above 10,000 lb
+ * @returns Left `OutsideItsRange`; `SectionNotForThisWeight` for a light vehicle above 10,000 lb
  * @example orThrow(tiedownCount({ weight: lb(2000), length: foot(12), blockedForward: false, section: 'general' })).readings[0].minimum // 3
  * @source 49 CFR 393.110, 393.128(a), 393.130(a); bind commercial carriers
  */
-export function tiedownCount(article: TiedArticle): Either<LoadingError, TiedownCount> {
+export function tiedownCount(article: TiedArticle): Either<SectionNotForThisWeight | OutsideItsRange, TiedownCount> {
   const weight = inPounds('article weight', article.weight);
   const length = inFeet('article length', article.length);
-  const guarded = allHold([mustBeAboveZero('article weight', weight), mustBeAboveZero('article length', length)]);
+  const guarded = allHold([aboveZero('article weight', weight), aboveZero('article length', length)]);
   if (isLeft(guarded)) return guarded;
-  const line = fixed(lb(10000));
+  const line = constant(lb(10000));
   const atLine = decide(weight, '=', line);
   const tie = atLine.holds
     ? [

@@ -2,6 +2,7 @@
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import {
   type AnyWeight,
+  constant,
   type Derived,
   findRow,
   fromTable,
@@ -15,7 +16,6 @@ import { kg, lb, ratio } from '../units/index.js';
 import { type ChainGrade, chainWll } from './data/chain-wll.js';
 import { webbingWll } from './data/webbing-wll.js';
 import { wireRopeWll } from './data/wire-rope-wll.js';
-import { fixed } from './loading-guards.js';
 
 /** A printed working load limit in both printed units. */
 export interface PrintedWll {
@@ -120,6 +120,6 @@ export const unmarkedWireRope = (nominalStrength: AnyWeight): Derived<'lb'> =>
   product(
     'working load limit of unmarked wire rope',
     inPounds('nominal strength of the rope', nominalStrength),
-    fixed(ratio('0.25')),
+    constant(ratio('0.25')),
     unmarkedRope,
   );

@@ -2,22 +2,26 @@
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import type { Note } from '../ratings/index.js';
 import {
+  aboveZero,
+  allHold,
   type Decision,
   type Derived,
   decide,
   fromTable,
   greatestOf,
   inPounds,
+  type NotAWholeCount,
+  type OutsideItsRange,
   product,
   quotient,
   roundedUp,
+  wholeCount,
 } from '../trace/index.js';
 import { lb, ratio } from '../units/index.js';
 import { type ChainGrade, chainWll } from './data/chain-wll.js';
 import { webbingWll } from './data/webbing-wll.js';
 import { wireRopeWll } from './data/wire-rope-wll.js';
-import type { LoadingError } from './loading-errors.js';
-import { allHold, mustBeAboveZero, wholeCount } from './loading-guards.js';
+import type { SectionNotForThisWeight } from './errors.js';
 import {
   type Attachment,
   type CountVerdict,
@@ -54,15 +58,18 @@ export interface HowMany {
  *
  * @param article as in `tiedowns`
  * @param like one tiedown, its weakest part in lb
- * @returns counts. Left as `tiedownCount`, `MustBeAboveZero`
+ * @returns counts. Left as `tiedownCount`, `OutsideItsRange`
  * @example orThrow(howManyTiedowns({ weight: lb(20000), length: foot(18), blockedForward: false, section: 'heavy equipment' }, { wll: lb(6600), runs: 'direct' })).byStrength // 4
  * @source 49 CFR 393.106(d), quoted in a carrier page; binds commercial carriers
  */
-export function howManyTiedowns(article: TiedArticle, like: Tiedown): Either<LoadingError, HowMany> {
+export function howManyTiedowns(
+  article: TiedArticle,
+  like: Tiedown,
+): Either<SectionNotForThisWeight | OutsideItsRange, HowMany> {
   const count = tiedownCount(article);
   if (isLeft(count)) return count;
   const wll = inPounds('working load limit of each', like.wll);
-  const guarded = allHold([mustBeAboveZero('working load limit of each', wll)]);
+  const guarded = allHold([aboveZero('working load limit of each', wll)]);
   if (isLeft(guarded)) return guarded;
   const needed = neededFor(inPounds('article weight', article.weight));
   const countedEach = countedOf('counted for each', wll, like.runs);
@@ -132,7 +139,7 @@ function rowsOf(gear: Gear): readonly { readonly size: string; readonly wll: Der
  * @param number of tiedowns, all alike, one or more
  * @param runs how they run
  * @param gear chain of a grade, webbing or wire rope
- * @returns lb. Left as `tiedownCount`, `NotACount`. No size in the table is an answer
+ * @returns lb. Left as `tiedownCount`, `NotAWholeCount`. No size in the table is an answer
  * @example orThrow(whichTiedownSize({ weight: lb(18800), length: foot(14), blockedForward: false, section: 'heavy equipment' }, 4, 'direct', { part: 'chain', grade: '70' })).smallest // 5/16
  * @source 49 CFR 393.106(d), 393.108; bind commercial carriers
  */
@@ -141,7 +148,7 @@ export function whichTiedownSize(
   number: number,
   runs: Attachment,
   gear: Gear,
-): Either<LoadingError, WhichSize> {
+): Either<SectionNotForThisWeight | NotAWholeCount | OutsideItsRange, WhichSize> {
   const count = tiedownCount(article);
   if (isLeft(count)) return count;
   const n = wholeCount('number of tiedowns', number);

@@ -1,11 +1,20 @@
 /** What may this tiedown pull at work? Its weakest part says, by its marking or by the printed table. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type Note, note } from '../ratings/index.js';
-import { type AnyWeight, type Decision, type Derived, inPounds, leastOf, type NotTabulated } from '../trace/index.js';
+import {
+  type AnyWeight,
+  aboveZero,
+  allHold,
+  type Decision,
+  type Derived,
+  inPounds,
+  leastOf,
+  type NotTabulated,
+  type OutsideItsRange,
+} from '../trace/index.js';
 import { compare } from '../units/index.js';
 import type { ChainGrade } from './data/chain-wll.js';
-import type { LoadingError } from './loading-errors.js';
-import { allHold, mustBeAboveZero } from './loading-guards.js';
+import type { NothingGiven } from './errors.js';
 import { chainLimit, type PrintedWll, plainSize, webbingLimit, wireRopeLimit } from './tiedowns-limits.js';
 
 /** Chain of a nominal size (`'3/8'`) and grade; unmarked chain counts as grade 30. A marked limit outranks the table. */
@@ -105,11 +114,13 @@ function limitOf(
  * The least of its parts: chain, webbing or rope, binder, hooks, anchor points. A marking outranks the table.
  *
  * @param parts every part the pull goes through, the anchor on the trailer too
- * @returns lb. Left `NothingGiven`, `MustBeAboveZero` (a marking of nothing), `NotTabulated` with the nearest rows
+ * @returns lb. Left `NothingGiven`, `OutsideItsRange` (a marking of nothing), `NotTabulated` with the nearest rows
  * @example orThrow(tiedownWll([{ part: 'chain', size: '3/8', grade: '70' }, { part: 'other', name: 'binder', marked: lb(5400) }])).wll // 5,400 lb
  * @source 49 CFR 393.108(a), reproduction, undated
  */
-export function tiedownWll(parts: readonly TiedownPart[]): Either<LoadingError | NotTabulated, TiedownWll> {
+export function tiedownWll(
+  parts: readonly TiedownPart[],
+): Either<NothingGiven | OutsideItsRange | NotTabulated, TiedownWll> {
   if (parts.length === 0) return left({ chapter: 'load', tag: 'NothingGiven', what: 'parts of the tiedown' });
   const read: { name: string; wll: Derived<'lb'>; notes: readonly Note[] }[] = [];
   for (const part of parts) {
@@ -117,7 +128,7 @@ export function tiedownWll(parts: readonly TiedownPart[]): Either<LoadingError |
     if (isLeft(limit)) return limit;
     read.push({ name: nameOf(part), ...limit.right });
   }
-  const guarded = allHold(read.map(({ name, wll }) => mustBeAboveZero(`working load limit of ${name}`, wll)));
+  const guarded = allHold(read.map(({ name, wll }) => aboveZero(`working load limit of ${name}`, wll)));
   if (isLeft(guarded)) return guarded;
   const wll = leastOf(
     'working load limit of the tiedown',

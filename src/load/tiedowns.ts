@@ -3,18 +3,20 @@ import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { type Note, note } from '../ratings/index.js';
 import {
   type AnyWeight,
+  aboveZero,
+  allHold,
   constant,
   type Decision,
   type Derived,
   difference,
   inPounds,
+  type OutsideItsRange,
   product,
   type Source,
   sum,
 } from '../trace/index.js';
 import { compare, lb, ratio } from '../units/index.js';
-import type { LoadingError } from './loading-errors.js';
-import { allHold, fixed, mustBeAboveZero } from './loading-guards.js';
+import type { SectionNotForThisWeight } from './errors.js';
 import { type CountReading, type TiedArticle, tiedownCount } from './tiedowns-count.js';
 
 /**
@@ -36,11 +38,11 @@ export const aggregate: Source = {
   edition: 'quoted in a carrier page, undated',
   grade: 'B',
 };
-const half = fixed(ratio('0.5'));
+const half = constant(ratio('0.5'));
 
 /** Half for direct and for same-side tiedowns, all of it for those that cross. */
 export const countedOf = (symbol: string, wll: Derived<'lb'>, runs: Attachment): Derived<'lb'> =>
-  product(symbol, wll, runs === 'other side' ? fixed(ratio(1)) : half, aggregate);
+  product(symbol, wll, runs === 'other side' ? constant(ratio(1)) : half, aggregate);
 
 /** Half the weight of the article. */
 export const neededFor = (weight: Derived<'lb'>): Derived<'lb'> =>
@@ -92,18 +94,21 @@ export function overall(strength: 'enough' | 'short', counts: readonly CountVerd
  *
  * @param article weight, length, blocking, section
  * @param fitted each tiedown with the working load limit of its weakest part, in lb
- * @returns lb and counts. Left as `tiedownCount`, `MustBeAboveZero` for a tiedown of no strength. Not enough is an answer
+ * @returns lb and counts. Left as `tiedownCount`, `OutsideItsRange` for a tiedown of no strength. Not enough is an answer
  * @example orThrow(tiedowns({ weight: lb(20000), length: foot(18), blockedForward: false, section: 'heavy equipment' }, four)).verdict // enough
  * @source 49 CFR 393.106(d), quoted in a carrier page; binds commercial carriers
  */
-export function tiedowns(article: TiedArticle, fitted: readonly Tiedown[]): Either<LoadingError, TiedownAnswer> {
+export function tiedowns(
+  article: TiedArticle,
+  fitted: readonly Tiedown[],
+): Either<SectionNotForThisWeight | OutsideItsRange, TiedownAnswer> {
   const count = tiedownCount(article);
   if (isLeft(count)) return count;
   const each = fitted.map(({ wll, runs }, i) => ({
     wll: inPounds(`working load limit of tiedown ${i + 1}`, wll),
     runs,
   }));
-  const guarded = allHold(each.map(({ wll }, i) => mustBeAboveZero(`working load limit of tiedown ${i + 1}`, wll)));
+  const guarded = allHold(each.map(({ wll }, i) => aboveZero(`working load limit of tiedown ${i + 1}`, wll)));
   if (isLeft(guarded)) return guarded;
   const needed = neededFor(inPounds('article weight', article.weight));
   const counted =

@@ -1,41 +1,36 @@
-/** The words for what can go wrong with weights and balance. */
-import { type AskedFoundNeeded, show, showBrief } from '../units/index.js';
+/** The words for what can go wrong with weights and their places, ramps and tiedowns. */
+import { mustBe, show, showBrief, type Words } from '../units/index.js';
 import type { LoadError } from './errors.js';
-import { wordsForLoading } from './loading-words.js';
 
-export function wordsForLoad(error: LoadError): AskedFoundNeeded {
+export function wordsForLoad(error: LoadError): Words {
   switch (error.tag) {
     case 'AxlesNotBehindCoupler':
-      return {
-        asked: 'the balance of the trailer',
-        found: `axles ${show(error.axlesAt)} behind the coupler`,
-        needed: 'axles that stand behind the coupler',
-      };
+      return mustBe('the distance from coupler to axles', show(error.axlesAt), 'greater than zero');
     case 'NothingWeighed':
-      return {
-        asked: 'the balance of the trailer',
-        found: `a weight of ${show(error.gross)}`,
-        needed: 'a weight above zero',
-      };
+      return mustBe('the total weight', show(error.gross), 'greater than zero');
     case 'TongueAboveWeight':
-      return {
-        asked: `the balance of ${error.of}`,
-        found: `a tongue load of ${showBrief(error.tongue)} on a weight of ${showBrief(error.weight)}`,
-        needed: 'a tongue load no greater than the weight it is part of',
-      };
-    case 'ShareOutOfRange':
-      return {
-        asked: `a tongue share from ${show(error.low)} to ${show(error.high)}`,
-        found: 'a band outside 0 to 1, or upside down',
-        needed: 'a low end above 0, not above the high end, below 1',
-      };
+      return mustBe(
+        `the tongue load of ${error.of}`,
+        showBrief(error.tongue),
+        `at most its weight, ${showBrief(error.weight)}`,
+      );
     case 'NoLimits':
-      return {
-        asked: 'the payload',
-        found: 'no rating that limits it',
-        needed: 'the GVWR from the label, or another rating',
-      };
-    default:
-      return wordsForLoading(error);
+      return 'no rating limits the payload; give the GVWR from the label, or another rating';
+    case 'RampTooShort':
+      return mustBe('the ramp length', showBrief(error.length), `at least the deck height, ${showBrief(error.height)}`);
+    case 'SpringRatesMissing':
+      return `how ${error.axles} independent axles share their load cannot be told; give the spring rate and place of each axle, and how far the ball is from level height`;
+    case 'NothingGiven':
+      return `no ${error.what} given; give at least one`;
+    case 'NothingLimits':
+      return `none of the given limits (${error.given.join(', ')}) bounds ${error.what}; give a hitch tongue limit or an axle limit`;
+    case 'MachineAxleLoadsMissing':
+      return `the ramps are rated by axle load and only the machine weight, ${showBrief(error.machineWeight)}, is known; give the load on each axle of the machine`;
+    case 'SectionNotForThisWeight':
+      return mustBe(
+        `the weight of an article tied by the ${error.section} section`,
+        showBrief(error.weight),
+        `at most ${showBrief(error.most)}; otherwise use another section`,
+      );
   }
 }

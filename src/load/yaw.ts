@@ -4,11 +4,16 @@ import { type Note, note } from '../ratings/index.js';
 import {
   type AnyLength,
   type AnyWeight,
+  aboveZero,
+  allHold,
+  constant,
   type Decision,
   type Derived,
   difference,
   inInches,
   inPounds,
+  notNegative,
+  type OutsideItsRange,
   product,
   quotient,
   type Source,
@@ -17,8 +22,7 @@ import {
   sum,
 } from '../trace/index.js';
 import { ratio } from '../units/index.js';
-import type { LoadingError } from './loading-errors.js';
-import { allHold, fixed, mustBeAboveZero, mustNotBeNegative } from './loading-guards.js';
+import type { NothingGiven } from './errors.js';
 
 /** A weight with its place and how long it is along the trailer. */
 export interface SpreadItem {
@@ -57,11 +61,11 @@ const research: Source = {
  * damping, tires, hitch, axle place and wind are not in it. Width and height of the items are left out.
  *
  * @param items trailer and cargo, each a bar of its length along the trailer or a point
- * @returns lb in2 and in. Left `NothingGiven`, `MustBeAboveZero` (gross), `MustNotBeNegative` (an item's weight or length)
+ * @returns lb in2 and in. Left `NothingGiven`, `OutsideItsRange` (gross), `OutsideItsRange` (an item's weight or length)
  * @example orThrow(yawInertia([{ name: 'trailer', weight: lb(3200), at: inch('161.5'), length: inch(300) }, { name: 'machine', weight: lb(9200), at: inch(171), length: inch(120) }])).radius // 53.32 in
  * @source mechanics, derived; that spread weight matters: research abstracts named in the note
  */
-export function yawInertia(items: readonly SpreadItem[]): Either<LoadingError, YawInertia> {
+export function yawInertia(items: readonly SpreadItem[]): Either<NothingGiven | OutsideItsRange, YawInertia> {
   if (items.length === 0) return left({ chapter: 'load', tag: 'NothingGiven', what: 'items along the trailer' });
   const read = items.map(({ name, weight, at, length }) => ({
     name,
@@ -75,10 +79,10 @@ export function yawInertia(items: readonly SpreadItem[]): Either<LoadingError, Y
   );
   const guarded = allHold([
     ...read.flatMap(({ name, w, l }) => [
-      mustNotBeNegative(`${name} weight`, w),
-      ...(l === undefined ? [] : [mustNotBeNegative(`${name} length`, l)]),
+      notNegative(`${name} weight`, w),
+      ...(l === undefined ? [] : [notNegative(`${name} length`, l)]),
     ]),
-    mustBeAboveZero('gross weight', gross),
+    aboveZero('gross weight', gross),
   ]);
   if (isLeft(guarded)) return guarded;
   const centre = quotient(
@@ -98,7 +102,7 @@ export function yawInertia(items: readonly SpreadItem[]): Either<LoadingError, Y
       return product(
         null,
         w,
-        l === undefined ? square : sum(null, [square, quotient(null, product(null, l, l), fixed(ratio(12)))]),
+        l === undefined ? square : sum(null, [square, quotient(null, product(null, l, l), constant(ratio(12)))]),
       );
     }),
     statics,
@@ -137,14 +141,14 @@ export interface ComparedLayout extends YawInertia {
  *
  * @param axlesAt coupler to the centre of the axle group, in
  * @param layouts the same things in other places; compare layouts of one tongue load, or the answer mixes two effects
- * @returns Left as `yawInertia`; `MustBeAboveZero` for the axle place or a first layout without any spread
+ * @returns Left as `yawInertia`; `OutsideItsRange` for the axle place or a first layout without any spread
  * @example orThrow(compareLayouts(inch(190), [compact, spread]))[1].toFirst // 1.6
  * @source mechanics, derived
  */
 export function compareLayouts(
   axlesAt: AnyLength,
   layouts: readonly Layout[],
-): Either<LoadingError, readonly ComparedLayout[]> {
+): Either<NothingGiven | OutsideItsRange, readonly ComparedLayout[]> {
   if (layouts.length === 0) return left({ chapter: 'load', tag: 'NothingGiven', what: 'layouts to compare' });
   const a = inInches('coupler to axles', axlesAt);
   const compared: ComparedLayout[] = [];
@@ -153,8 +157,8 @@ export function compareLayouts(
     if (isLeft(one)) return one;
     const first = compared[0]?.index ?? one.right.index;
     const guarded = allHold([
-      mustBeAboveZero('coupler to axles', a),
-      mustBeAboveZero('yaw inertia index of the first layout', first),
+      aboveZero('coupler to axles', a),
+      aboveZero('yaw inertia index of the first layout', first),
     ]);
     if (isLeft(guarded)) return guarded;
     const { gross, centre, index } = one.right;

@@ -246,7 +246,7 @@ describe('facts that contradict each other', () => {
   });
   it('a guideline upside down', () =>
     expect(refused('trailer.guideline', { low: '15 %', high: '10 %', source: 'a manual' })).toMatchObject({
-      tag: 'ShareOutOfRange',
+      tag: 'OutsideItsRange',
       path: 'trailer.guideline',
     }));
   it('a place told twice', () =>

@@ -1,6 +1,6 @@
 /** What the empty trailer weighs, and what the axles and the coupler carry. */
 import { describe, expect, it } from 'vitest';
-import { type BalanceError, balance, curbWeight, type Item, wordsForLoad } from '../../src/load/index.js';
+import { balance, curbWeight, type Item } from '../../src/load/index.js';
 import { given, weakestInputs } from '../../src/trace/index.js';
 import { inch, lb, show } from '../../src/units/index.js';
 import { leftOf, rightOf } from '../helpers/either.js';
@@ -108,19 +108,4 @@ describe('balance', () => {
       ),
     ).toEqual(['axle position > 0', 'trailer tongue load <= trailer weight', 'gross weight > 0']);
   });
-});
-
-it('has words for what can go wrong', () => {
-  const errors: BalanceError[] = [
-    leftOf(balance([], { axlesAt: inch(190) })),
-    leftOf(balance([], { axlesAt: inch(0) })),
-    leftOf(balance([{ name: 'trailer', weight: lb(100), tongue: lb(101) }], { axlesAt: inch(190) })),
-    { chapter: 'load', tag: 'NoLimits' },
-  ];
-  expect(errors.map((error) => wordsForLoad(error).found)).toEqual([
-    'a weight of 0 lb',
-    'axles 0 in behind the coupler',
-    'a tongue load of 101 lb on a weight of 100 lb',
-    'no rating that limits it',
-  ]);
 });

@@ -17,8 +17,8 @@ describe('machineBalance', () => {
     expectReplays(answer.weight, answer.behindFrontAxle, answer.balancePoint);
   });
   it('refuses a machine of no weight or no wheelbase', () => {
-    expect(leftOf(machineBalance({ ...scaled, frontAxle: lb(0), rearAxle: lb(0) })).tag).toBe('MustBeAboveZero');
-    expect(leftOf(machineBalance({ ...scaled, wheelbase: inch(0) })).tag).toBe('MustBeAboveZero');
-    expect(leftOf(machineBalance({ ...scaled, rearAxle: lb(-1) })).tag).toBe('MustNotBeNegative');
+    expect(leftOf(machineBalance({ ...scaled, frontAxle: lb(0), rearAxle: lb(0) })).tag).toBe('OutsideItsRange');
+    expect(leftOf(machineBalance({ ...scaled, wheelbase: inch(0) })).tag).toBe('OutsideItsRange');
+    expect(leftOf(machineBalance({ ...scaled, rearAxle: lb(-1) })).tag).toBe('OutsideItsRange');
   });
 });

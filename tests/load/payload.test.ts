@@ -57,7 +57,7 @@ describe('payload', () => {
   });
   it('refuses shares that are none, a band upside down, and no limits at all', () => {
     for (const band of [share('0'), share('-0.1'), share('1'), share('0.2', '0.1'), share('0.1', '1')])
-      expect(leftOf(payload(curb, band, [gvwr]))).toMatchObject({ tag: 'ShareOutOfRange' });
+      expect(leftOf(payload(curb, band, [gvwr]))).toMatchObject({ tag: 'OutsideItsRange' });
     expect(leftOf(payload(curb, share('0.12'), []))).toEqual({ chapter: 'load', tag: 'NoLimits' });
   });
   it('hands back what it compared', () =>

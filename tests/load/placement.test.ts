@@ -100,11 +100,11 @@ describe('placementWindow', () => {
     expectReplays(metric.width);
   });
   it.each([
-    ['a machine of no weight', { ...machine, weight: lb(0) }, r1, 'MustBeAboveZero'],
-    ['a machine of no length', { ...machine, length: inch(0), balancePoint: inch(0) }, r1, 'MustBeAboveZero'],
+    ['a machine of no weight', { ...machine, weight: lb(0) }, r1, 'OutsideItsRange'],
+    ['a machine of no length', { ...machine, length: inch(0), balancePoint: inch(0) }, r1, 'OutsideItsRange'],
     ['a balance point outside the machine', { ...machine, balancePoint: inch(121) }, r1, 'OutsideItsRange'],
-    ['a negative uncertainty', { ...machine, uncertainty: inch(-1) }, r1, 'MustNotBeNegative'],
-    ['a deck the wrong way round', machine, { ...r1, deck: { front: inch(298), rear: inch(58) } }, 'EndsReversed'],
+    ['a negative uncertainty', { ...machine, uncertainty: inch(-1) }, r1, 'OutsideItsRange'],
+    ['a deck the wrong way round', machine, { ...r1, deck: { front: inch(298), rear: inch(58) } }, 'OutsideItsRange'],
     ['axles at the coupler', machine, { ...r1, axlesAt: inch(0) }, 'AxlesNotBehindCoupler'],
     ['no trailer', machine, { ...r1, items: [] }, 'NothingWeighed'],
   ])('refuses %s', (_, what, trailer, tag) => {

@@ -39,9 +39,9 @@ describe('securement forces on 10,000 lb', () => {
     );
   });
   it('refuses no weight and a negative strength', () => {
-    expect(leftOf(securementNeed(lb(0), 'breaking strength', 'contained')).tag).toBe('MustBeAboveZero');
+    expect(leftOf(securementNeed(lb(0), 'breaking strength', 'contained')).tag).toBe('OutsideItsRange');
     expect(
       leftOf(securementCheck(breaking, breakingStrengths({ forward: lb(-1), rearward: lb(0), sideways: lb(0) }))).tag,
-    ).toBe('MustNotBeNegative');
+    ).toBe('OutsideItsRange');
   });
 });

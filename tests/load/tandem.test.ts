@@ -86,8 +86,8 @@ describe('tandemSplit', () => {
     );
   });
   it('refuses no axles, half an axle and a spring of no rate', () => {
-    expect(leftOf(tandemSplit(lb(1), { suspension: 'equalised', axles: 0 })).tag).toBe('NotACount');
-    expect(leftOf(tandemSplit(lb(1), { suspension: 'equalised', axles: 1.5 })).tag).toBe('NotACount');
+    expect(leftOf(tandemSplit(lb(1), { suspension: 'equalised', axles: 0 })).tag).toBe('NotAWholeCount');
+    expect(leftOf(tandemSplit(lb(1), { suspension: 'equalised', axles: 1.5 })).tag).toBe('NotAWholeCount');
     expect(leftOf(tandemSplit(lb(1), { suspension: 'independent', axles: [], ballAboveLevel: inch(0) })).tag).toBe(
       'NothingGiven',
     );
@@ -99,9 +99,9 @@ describe('tandemSplit', () => {
           ballAboveLevel: inch(0),
         }),
       ).tag,
-    ).toBe('MustBeAboveZero');
+    ).toBe('OutsideItsRange');
     expect(leftOf(tandemSplit(lb(1), { suspension: 'unequal rockers', frontArm: inch(0), rearArm: inch(8) })).tag).toBe(
-      'MustBeAboveZero',
+      'OutsideItsRange',
     );
   });
 });
@@ -131,10 +131,10 @@ describe('side to side', () => {
   });
   it('refuses no track, no items, no weight', () => {
     for (const axles of [0, 1.5, 21, 1e9])
-      expect(leftOf(tandemSplit(lb(11000), { suspension: 'equalised', axles })).tag).toBe('NotACount');
-    expect(leftOf(wheelShares(lb(6000), inch(4), inch(0))).tag).toBe('MustBeAboveZero');
+      expect(leftOf(tandemSplit(lb(11000), { suspension: 'equalised', axles })).tag).toBe('NotAWholeCount');
+    expect(leftOf(wheelShares(lb(6000), inch(4), inch(0))).tag).toBe('OutsideItsRange');
     expect(leftOf(lateralCentre([])).tag).toBe('NothingGiven');
-    expect(leftOf(lateralCentre([{ name: 'air', weight: lb(0), rightOfMiddle: inch(0) }])).tag).toBe('MustBeAboveZero');
+    expect(leftOf(lateralCentre([{ name: 'air', weight: lb(0), rightOfMiddle: inch(0) }])).tag).toBe('OutsideItsRange');
   });
 });
 

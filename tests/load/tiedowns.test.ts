@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { TrailerError } from '../../src/errors.js';
 import {
   chainLimit,
   howManyTiedowns,
-  type LoadingError,
   type TiedArticle,
   tiedownCount,
   tiedowns,
@@ -82,7 +82,7 @@ describe('tiedownWll', () => {
   });
   it('refuses no parts, a marking of nothing, an unprinted size', () => {
     expect(leftOf(tiedownWll([])).tag).toBe('NothingGiven');
-    expect(leftOf(tiedownWll([{ part: 'other', name: 'binder', marked: lb(0) }])).tag).toBe('MustBeAboveZero');
+    expect(leftOf(tiedownWll([{ part: 'other', name: 'binder', marked: lb(0) }])).tag).toBe('OutsideItsRange');
     expect(leftOf(tiedownWll([{ part: 'chain', size: '9/32', grade: '70' }])).tag).toBe('NotTabulated');
   });
 });
@@ -174,12 +174,12 @@ describe('answers', () => {
     );
   });
   it.each([
-    ['no weight', () => tiedownCount(article(0)), 'MustBeAboveZero'],
-    ['no length', () => tiedownCount({ ...article(10), length: inch(0) }), 'MustBeAboveZero'],
-    ['a tiedown of no strength', () => tiedowns(article(10), chain(1, 0)), 'MustBeAboveZero'],
-    ['how many of nothing', () => howManyTiedowns(article(10), { wll: lb(0), runs: 'direct' }), 'MustBeAboveZero'],
-    ['half a tiedown', () => whichTiedownSize(article(10), 0.5, 'direct', { part: 'wire rope' }), 'NotACount'],
+    ['no weight', () => tiedownCount(article(0)), 'OutsideItsRange'],
+    ['no length', () => tiedownCount({ ...article(10), length: inch(0) }), 'OutsideItsRange'],
+    ['a tiedown of no strength', () => tiedowns(article(10), chain(1, 0)), 'OutsideItsRange'],
+    ['how many of nothing', () => howManyTiedowns(article(10), { wll: lb(0), runs: 'direct' }), 'OutsideItsRange'],
+    ['half a tiedown', () => whichTiedownSize(article(10), 0.5, 'direct', { part: 'wire rope' }), 'NotAWholeCount'],
   ] as const)('refuses %s', (_, ask, tag) => {
-    expect(leftOf<LoadingError, unknown>(ask()).tag).toBe(tag);
+    expect(leftOf<TrailerError, unknown>(ask()).tag).toBe(tag);
   });
 });

@@ -47,8 +47,8 @@ describe('a guideline', () => {
     [10, 120],
   ])('refuses %d to %d percent', (low, high) => {
     expect(leftOf(guideline(percent(low), percent(high), commonPractice))).toMatchObject({
-      chapter: 'load',
-      tag: 'ShareOutOfRange',
+      chapter: 'trace',
+      tag: 'OutsideItsRange',
     });
   });
 });

@@ -40,9 +40,9 @@ describe('yaw inertia', () => {
   });
   it('refuses nothing at all, a weight of nothing and a negative length', () => {
     expect(leftOf(yawInertia([])).tag).toBe('NothingGiven');
-    expect(leftOf(yawInertia([item('air', 0, '10', 0)])).tag).toBe('MustBeAboveZero');
-    expect(leftOf(yawInertia([item('machine', 10, '10', -1)])).tag).toBe('MustNotBeNegative');
+    expect(leftOf(yawInertia([item('air', 0, '10', 0)])).tag).toBe('OutsideItsRange');
+    expect(leftOf(yawInertia([item('machine', 10, '10', -1)])).tag).toBe('OutsideItsRange');
     expect(leftOf(compareLayouts(inch(190), [])).tag).toBe('NothingGiven');
-    expect(leftOf(compareLayouts(inch(0), [{ name: 'compact', items: compact }])).tag).toBe('MustBeAboveZero');
+    expect(leftOf(compareLayouts(inch(0), [{ name: 'compact', items: compact }])).tag).toBe('OutsideItsRange');
   });
 });
