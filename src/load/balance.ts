@@ -6,13 +6,14 @@ import {
   type Decision,
   type Derived,
   decide,
-  difference,
   inInches,
   inPounds,
-  product,
-  quotient,
+  minus,
+  over,
+  plus,
+  result,
   statics,
-  sum,
+  times,
 } from '../trace/index.js';
 import { inch, lb } from '../units/index.js';
 import type { BalanceError } from './errors.js';
@@ -45,14 +46,18 @@ function lineOf(item: Item, axlesAt: Derived<'in'>, decisions: Decision[]): Eith
   const { name } = item;
   const weight = inPounds(`${name} weight`, item.weight);
   if ('at' in item) {
-    return right({ name, weight, moment: product(`${name} moment`, weight, inInches(`${name} position`, item.at)) });
+    return right({
+      name,
+      weight,
+      moment: result(`${name} moment`, times(weight, inInches(`${name} position`, item.at))),
+    });
   }
   const tongue = inPounds(`${name} tongue load`, item.tongue);
   const possible = decide(tongue, '<=', weight);
   decisions.push(possible);
   if (!possible.holds)
     return left({ chapter: 'load', tag: 'TongueAboveWeight', of: name, tongue: tongue.value, weight: weight.value });
-  return right({ name, weight, moment: product(`${name} moment`, difference(null, weight, tongue), axlesAt) });
+  return right({ name, weight, moment: result(`${name} moment`, times(minus(weight, tongue), axlesAt)) });
 }
 
 /**
@@ -83,24 +88,18 @@ export function balance(
     lines.push(line.right);
   }
   if (lines.length === 0) return left({ chapter: 'load', tag: 'NothingWeighed', gross: lb(0) });
-  const gross = sum(
-    'gross weight',
-    lines.map(({ weight }) => weight),
-  );
+  const gross = result('gross weight', plus(...lines.map(({ weight }) => weight)));
   const weighed = decide(gross, '>', nothing);
   decisions.push(weighed);
   if (!weighed.holds) return left({ chapter: 'load', tag: 'NothingWeighed', gross: gross.value });
-  const moment = sum(
-    'moment about the coupler',
-    lines.map((line) => line.moment),
-  );
-  const axleLoad = quotient('axle group load', moment, axlesAt, statics);
-  const tongue = difference('tongue load', gross, axleLoad, statics);
+  const moment = result('moment about the coupler', plus(...lines.map((line) => line.moment)));
+  const axleLoad = result('axle group load', over(moment, axlesAt), statics);
+  const tongue = result('tongue load', minus(gross, axleLoad), statics);
   return right({
     gross,
     axleLoad,
     tongue,
-    tongueShare: quotient('tongue share', tongue, gross),
+    tongueShare: result('tongue share', over(tongue, gross)),
     axlesAt,
     lines,
     decisions,

@@ -7,9 +7,10 @@ import {
   decide,
   inInches,
   inPounds,
-  product,
-  quotient,
-  sum,
+  over,
+  plus,
+  result,
+  times,
 } from '../trace/index.js';
 import { lb } from '../units/index.js';
 import type { NothingWeighed } from './errors.js';
@@ -44,15 +45,9 @@ export function curbWeight(items: readonly PlacedItem[]): Either<NothingWeighed,
     weight: inPounds(`${name} weight`, weight),
     at: inInches(`${name} position`, at),
   }));
-  const weight = sum(
-    'curb weight',
-    lines.map((line) => line.weight),
-  );
+  const weight = result('curb weight', plus(...lines.map((line) => line.weight)));
   const weighed = decide(weight, '>', nothing);
   if (!weighed.holds) return left({ chapter: 'load', tag: 'NothingWeighed', gross: weight.value });
-  const moment = sum(
-    'curb moment about the coupler',
-    lines.map((line) => product(null, line.weight, line.at)),
-  );
-  return right({ weight, at: quotient('curb position', moment, weight), lines, decisions: [weighed] });
+  const moment = result('curb moment about the coupler', plus(...lines.map((line) => times(line.weight, line.at))));
+  return right({ weight, at: result('curb position', over(moment, weight)), lines, decisions: [weighed] });
 }

@@ -7,11 +7,12 @@ import {
   converted,
   type Decision,
   type Derived,
-  difference,
   inShare,
+  minus,
   type OutsideItsRange,
-  product,
+  result,
   type Source,
+  times,
 } from '../trace/index.js';
 import { compare, percent } from '../units/index.js';
 import type { Balance } from './balance.js';
@@ -103,14 +104,14 @@ function verdictOf(tongue: Derived<'lb'>, least: Derived<'lb'>, most: Derived<'l
  */
 export function tongueAdvice(balanced: Pick<Balance, 'gross' | 'tongue'>, band: Guideline): TongueAdvice {
   const { gross, tongue } = balanced;
-  const least = product('least tongue load by guideline', gross, band.low, band.source);
-  const most = product('greatest tongue load by guideline', gross, band.high, band.source);
+  const least = result('least tongue load by guideline', times(gross, band.low), band.source);
+  const most = result('greatest tongue load by guideline', times(gross, band.high), band.source);
   return {
     guideline: band,
     least,
     most,
     verdict: verdictOf(tongue, least, most),
-    aboveLeast: difference('tongue load above the least', tongue, least),
-    belowMost: difference('tongue load below the most', most, tongue),
+    aboveLeast: result('tongue load above the least', minus(tongue, least)),
+    belowMost: result('tongue load below the most', minus(most, tongue)),
   };
 }

@@ -6,11 +6,12 @@ import {
   type Decision,
   type Derived,
   decide,
-  difference,
   greatestOf,
   leastOf,
+  minus,
   type OutsideItsRange,
-  quotient,
+  over,
+  result,
   statics,
 } from '../trace/index.js';
 import { compare, inch, lb, quantity } from '../units/index.js';
@@ -54,12 +55,12 @@ export interface HeaviestMachine extends HeaviestPlaced {
 /** `base_f + m_f/P <= base_r + m_r/P`, multiplied by P: `(base_f - base_r) P <= m_r - m_f`. */
 function pairOf(front: PlacementLimit, rear: PlacementLimit, decisions: Decision[]): LimitPair {
   const names = { front: front.name, rear: rear.name };
-  const closing = difference(`closing of ${front.name} on ${rear.name}`, front.base, rear.base);
-  const room = difference(`room between ${front.name} and ${rear.name}`, rear.moment, front.moment);
+  const closing = result(`closing of ${front.name} on ${rear.name}`, minus(front.base, rear.base));
+  const room = result(`room between ${front.name} and ${rear.name}`, minus(rear.moment, front.moment));
   const closes = decide(closing, '>', constant(inch(0)));
   decisions.push(closes);
   const crossing = (): Derived<'lb'> =>
-    quotient(`machine weight between ${front.name} and ${rear.name}`, room, closing, statics);
+    result(`machine weight between ${front.name} and ${rear.name}`, over(room, closing), statics);
   if (closes.holds) return { ...names, allows: 'most', crossing: crossing() };
   const roomy = decide(room, '>=', constant(quantity(0, 'lb*in')));
   decisions.push(roomy);

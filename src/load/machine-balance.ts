@@ -11,10 +11,11 @@ import {
   inPounds,
   notNegative,
   type OutsideItsRange,
-  product,
-  quotient,
+  over,
+  plus,
+  result,
   statics,
-  sum,
+  times,
 } from '../trace/index.js';
 
 export interface MachineBalance {
@@ -48,7 +49,7 @@ export function machineBalance(machine: {
   const rear = inPounds('machine rear axle', machine.rearAxle);
   const base = inInches('machine wheelbase', machine.wheelbase);
   const face = inInches('front face to front axle', machine.frontFaceToAxle);
-  const weight = sum('machine weight', [front, rear]);
+  const weight = result('machine weight', plus(front, rear));
   const guarded = allHold([
     notNegative('machine front axle', front),
     notNegative('machine rear axle', rear),
@@ -57,11 +58,11 @@ export function machineBalance(machine: {
     notNegative('front face to front axle', face),
   ]);
   if (isLeft(guarded)) return guarded;
-  const behindFrontAxle = quotient('balance point behind the front axle', product(null, rear, base), weight, statics);
+  const behindFrontAxle = result('balance point behind the front axle', over(times(rear, base), weight), statics);
   return right({
     weight,
     behindFrontAxle,
-    balancePoint: sum('balance point behind machine front', [face, behindFrontAxle]),
+    balancePoint: result('balance point behind machine front', plus(face, behindFrontAxle)),
     decisions: guarded.right,
   });
 }

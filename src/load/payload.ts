@@ -3,16 +3,15 @@ import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type Check, checkLoad, type Governed, governedBy, type Rating, weight } from '../ratings/index.js';
 import {
   allHold,
-  constant,
   type Decision,
   type Derived,
-  difference,
+  minus,
   type OutsideItsRange,
-  product,
-  quotient,
-  sum,
+  over,
+  plus,
+  result,
+  times,
 } from '../trace/index.js';
-import { ratio } from '../units/index.js';
 import type { NoLimits } from './errors.js';
 import { inABand } from './share-band.js';
 
@@ -36,8 +35,6 @@ export interface Payload {
   readonly decisions: readonly Decision[];
 }
 
-const whole = constant(ratio(1));
-
 /** The heaviest gross weight that keeps within a limit: divided last. */
 function grossAllowed(
   { name, on, limit }: LadenLimit,
@@ -48,9 +45,9 @@ function grossAllowed(
     case 'gross':
       return limit;
     case 'axles':
-      return quotient(`gross weight allowed by ${name}`, limit, onAxles);
+      return result(`gross weight allowed by ${name}`, over(limit, onAxles));
     case 'tongue':
-      return quotient(`gross weight allowed by ${name}`, limit, onTongue);
+      return result(`gross weight allowed by ${name}`, over(limit, onTongue));
   }
 }
 
@@ -82,14 +79,11 @@ export function payload(
   const guarded = allHold(inABand('the tongue share', share.low, share.high));
   if (isLeft(guarded)) return guarded;
   // The end of the band that is the harder one: the axles carry most at the lower share, the tongue at the higher.
-  const relieved =
-    shareReturnedByBars === undefined
-      ? share.low
-      : product(null, share.low, difference(null, whole, shareReturnedByBars));
-  const onAxles = difference(null, whole, relieved);
+  const relieved = shareReturnedByBars === undefined ? share.low : times(share.low, minus(1, shareReturnedByBars));
+  const onAxles = minus(1, relieved);
   const bounds = limits.map((limit) => ({
     name: limit.name,
-    limit: difference(`payload by ${limit.name}`, grossAllowed(limit, onAxles, share.high), curb),
+    limit: result(`payload by ${limit.name}`, minus(grossAllowed(limit, onAxles, share.high), curb)),
   }));
   const governed = governedBy('payload', bounds);
   return right({ most: governed.limit, governed, decisions: guarded.right });
@@ -119,8 +113,11 @@ export interface PayloadClaim {
  * @source NHTSA letter nht76-3.20 (GVWR includes the share on the tow vehicle); the claim itself: common practice, no source
  */
 export function payloadClaim(curb: Derived<'lb'>, share: Derived<'ratio'>, gvwr: Rating<'GVWR'>): PayloadClaim {
-  const onRating = difference('payload on the rating', gvwr.limit, curb);
-  const claimed = sum('payload plus tongue load', [onRating, product('tongue load at the rating', gvwr.limit, share)]);
-  const gross = sum('gross weight if the claim is loaded', [curb, claimed]);
+  const onRating = result('payload on the rating', minus(gvwr.limit, curb));
+  const claimed = result(
+    'payload plus tongue load',
+    plus(onRating, result('tongue load at the rating', times(gvwr.limit, share))),
+  );
+  const gross = result('gross weight if the claim is loaded', plus(curb, claimed));
   return { claimed, gross, check: checkLoad(gvwr, weight('gross', gross)) };
 }

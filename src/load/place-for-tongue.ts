@@ -10,14 +10,15 @@ import {
   constant,
   type Decision,
   type Derived,
-  difference,
   inPounds,
   inShare,
+  minus,
   type OutsideItsRange,
-  product,
-  quotient,
+  over,
+  plus,
+  result,
   statics,
-  sum,
+  times,
 } from '../trace/index.js';
 import { ratio } from '../units/index.js';
 import { balance } from './balance.js';
@@ -61,21 +62,10 @@ export function placeForTongueShare(
     ...between('tongue share wanted', wanted, constant(ratio(0)), constant(ratio(1)), 'included'),
   ]);
   if (isLeft(guarded)) return guarded;
-  const gross = sum('gross weight', [weight, load]);
-  const tongue = product('tongue load wanted', wanted, gross);
-  const forAxles = product(null, difference('axle load wanted', gross, tongue), a);
-  const at = quotient(
-    'place of the balance point',
-    difference(
-      null,
-      forAxles,
-      sum(
-        null,
-        lines.map(({ moment }) => moment),
-      ),
-    ),
-    load,
-    statics,
-  );
+  const gross = result('gross weight', plus(weight, load));
+  const tongue = result('tongue load wanted', times(wanted, gross));
+  const axleLoad = result('axle load wanted', minus(gross, tongue));
+  const moment = plus(...lines.map((line) => line.moment));
+  const at = result('place of the balance point', over(minus(times(axleLoad, a), moment), load), statics);
   return right({ at, tongue, decisions: [...without.right.decisions, ...guarded.right] });
 }

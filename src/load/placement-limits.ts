@@ -15,17 +15,18 @@ import {
   constant,
   type Decision,
   type Derived,
-  difference,
   inInches,
   inOrder,
+  minus,
   notNegative,
   type OutsideItsRange,
-  product,
-  quotient,
+  over,
+  plus,
   renamed,
+  result,
   type Source,
   statics,
-  sum,
+  times,
 } from '../trace/index.js';
 import { inch, quantity } from '../units/index.js';
 import { balance } from './balance.js';
@@ -99,12 +100,12 @@ function deckLimits(
 ): readonly PlacementLimit[] {
   const deck = { by: 'deck', moment: constant(quantity(0, 'lb*in')), source: undefined } as const;
   return [
-    { ...deck, name: 'deck front', end: 'front', base: sum('place by deck front', [front, balancePoint]) },
+    { ...deck, name: 'deck front', end: 'front', base: result('place by deck front', plus(front, balancePoint)) },
     {
       ...deck,
       name: 'deck rear',
       end: 'rear',
-      base: difference('place by deck rear', rear, difference(null, length, balancePoint)),
+      base: result('place by deck rear', minus(rear, minus(length, balancePoint))),
     },
   ];
 }
@@ -122,7 +123,7 @@ function weightLimits(
     by: 'weight',
     base: a,
     source,
-    moment: difference(`moment by ${name}`, moment, product(null, limit, a)),
+    moment: result(`moment by ${name}`, minus(moment, times(limit, a))),
   });
   const tongue = [
     ...trailer.tongueLimits.map((limit) => onTongue(label(limit), limit.limit, limit.clause)),
@@ -135,7 +136,7 @@ function weightLimits(
       by: 'weight',
       base: constant(inch(0)),
       source: limit.clause,
-      moment: sum(`moment by ${label(limit)}`, [moment, product(null, difference(null, limit.limit, weight), a)]),
+      moment: result(`moment by ${label(limit)}`, plus(moment, times(minus(limit.limit, weight), a))),
     }),
   );
   if (trailer.guideline === 'no guideline') return [...tongue, ...axles];
@@ -145,8 +146,8 @@ function weightLimits(
     end,
     by: 'weight',
     source,
-    base: difference(`base place by ${name}`, a, product(null, share, a)),
-    moment: difference(`moment by ${name}`, moment, product(null, product(null, share, weight), a)),
+    base: result(`base place by ${name}`, minus(a, times(share, a))),
+    moment: result(`moment by ${name}`, minus(moment, times(share, weight, a))),
   });
   return [...tongue, ...axles, byShare('guideline low', 'rear', low), byShare('guideline high', 'front', high)];
 }
@@ -172,13 +173,9 @@ export function linesOf(
     notNegative('balance point uncertainty', uncertainty),
   ]);
   if (isLeft(guarded)) return guarded;
-  const moment = difference(
+  const moment = result(
     'tongue moment without the machine',
-    product(null, weight, a),
-    sum(
-      null,
-      without.right.lines.map((line) => line.moment),
-    ),
+    minus(times(weight, a), plus(...without.right.lines.map((line) => line.moment))),
     statics,
   );
   const limits = [...deckLimits(front, rear, length, balancePoint), ...weightLimits(trailer, a, weight, moment)];
@@ -199,11 +196,7 @@ export function placed(limit: PlacementLimit, machineWeight: Derived<'lb'>): Pla
   const at =
     limit.by === 'deck'
       ? limit.base
-      : sum(
-          `place by ${limit.name}`,
-          [limit.base, quotient(null, limit.moment, machineWeight)],
-          limit.source ?? statics,
-        );
+      : result(`place by ${limit.name}`, plus(limit.base, over(limit.moment, machineWeight)), limit.source ?? statics);
   return { ...limit, at };
 }
 
@@ -212,7 +205,7 @@ export function madeSure(limit: PlacementLimit, u: Derived<'in'>): PlacementLimi
   if (limit.by === 'deck') return limit;
   const base =
     limit.end === 'front'
-      ? sum(`sure base place by ${limit.name}`, [limit.base, u])
-      : difference(`sure base place by ${limit.name}`, limit.base, u);
+      ? result(`sure base place by ${limit.name}`, plus(limit.base, u))
+      : result(`sure base place by ${limit.name}`, minus(limit.base, u));
   return { ...limit, base };
 }

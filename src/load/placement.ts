@@ -7,13 +7,14 @@ import {
   allHold,
   type Decision,
   type Derived,
-  difference,
   inPounds,
+  minus,
   type OutsideItsRange,
-  product,
-  quotient,
+  over,
+  plus,
+  result,
   statics,
-  sum,
+  times,
 } from '../trace/index.js';
 import { compare, showBrief } from '../units/index.js';
 import type { BalanceError } from './errors.js';
@@ -135,7 +136,7 @@ export function placementWindow(
   const guarded = allHold([aboveZero('machine weight', load)]);
   if (isLeft(guarded)) return guarded;
 
-  const gross = sum('gross weight', [weight, load]);
+  const gross = result('gross weight', plus(weight, load));
   const limits = lines.right.limits.map((limit) => placed(limit, load));
   const span = between('the window', limits);
   const sure = between(
@@ -143,18 +144,13 @@ export function placementWindow(
     lines.right.limits.map((limit) => placed(madeSure(limit, u), load)),
   );
   const feel = (where: string, end: SpanEnd<PlacedLimit>): WindowEnd => {
-    const tongue = quotient(
-      `tongue load at the ${where}`,
-      sum(null, [moment, product(null, load, difference(null, a, end.at))]),
-      a,
-      statics,
-    );
+    const tongue = result(`tongue load at the ${where}`, over(plus(moment, times(load, minus(a, end.at))), a), statics);
     return {
       ...end,
       tongue,
-      machineFront: difference(`machine front at the ${where}`, end.at, balancePoint),
-      tongueShare: quotient(`tongue share at the ${where}`, tongue, gross),
-      axleLoad: difference(`axle load at the ${where}`, gross, tongue),
+      machineFront: result(`machine front at the ${where}`, minus(end.at, balancePoint)),
+      tongueShare: result(`tongue share at the ${where}`, over(tongue, gross)),
+      axleLoad: result(`axle load at the ${where}`, minus(gross, tongue)),
     };
   };
   return right({
@@ -164,8 +160,8 @@ export function placementWindow(
     gross,
     sure,
     limits,
-    poundsPerInch: quotient('tongue load per inch', load, a, statics),
-    tongueUncertainty: quotient('tongue uncertainty', product(null, load, u), a, statics),
+    poundsPerInch: result('tongue load per inch', over(load, a), statics),
+    tongueUncertainty: result('tongue uncertainty', over(times(load, u), a), statics),
     decisions: [...lines.right.decisions, ...guarded.right],
     notes: notesOn(span, sure, lines.right, trailer),
   });

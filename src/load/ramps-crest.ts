@@ -6,26 +6,28 @@ import {
   type AnyLength,
   aboveZero,
   allHold,
-  arcTangent,
+  arctan,
   between,
   constant,
+  cos,
   type Decision,
   type Derived,
-  difference,
   inDegrees,
   inInches,
   leastOf,
+  minus,
   notNegative,
   type OutsideItsRange,
-  product,
-  quotient,
+  over,
+  plus,
+  result,
+  root,
   type Source,
-  sine,
-  squareRoot,
-  sum,
-  tangent,
+  sin,
+  tan,
+  times,
 } from '../trace/index.js';
-import { compare, degree, inch, ratio } from '../units/index.js';
+import { compare, inch } from '../units/index.js';
 import type { NothingGiven } from './errors.js';
 import { belowUpright } from './ramps.js';
 
@@ -92,18 +94,9 @@ export function edgeRise(
     belowUpright('angle at the edge', angle),
   ]);
   if (isLeft(guarded)) return guarded;
-  const both = product(null, u, v);
-  const cosine = sine(null, difference(null, constant(degree(90)), angle));
-  const line = squareRoot(
-    'line through the wheels',
-    sum(null, [
-      product(null, u, u),
-      product(null, v, v),
-      product(null, product(null, both, constant(ratio(2))), cosine),
-    ]),
-  );
+  const line = result('line through the wheels', root(plus(times(u, u), times(v, v), times(2, u, v, cos(angle)))));
   return right({
-    rise: quotient('rise of the edge', product(null, both, sine(null, angle)), line, geometry),
+    rise: result('rise of the edge', over(times(u, v, sin(angle)), line), geometry),
     decisions: guarded.right,
   });
 }
@@ -113,18 +106,10 @@ export function edgeRise(
  * `arctan(h/p) + arctan(h/q) = b`, so `h = 2 p q tan b / (B + sqrt(B2 + 4 p q tan2 b))`.
  */
 function riseBelow(name: string, p: Derived<'in'>, base: Derived<'in'>, turns: Derived<'deg'>): Derived<'in'> {
-  const four = product(null, product(null, p, difference(null, base, p)), constant(ratio(4)));
-  const slope = tangent(null, turns);
-  const root = squareRoot(
-    null,
-    sum(null, [product(null, base, base), product(null, four, product(null, slope, slope))]),
-  );
-  return quotient(
-    name,
-    product(null, product(null, four, slope), constant(ratio('0.5'))),
-    sum(null, [base, root]),
-    geometry,
-  );
+  const q = minus(base, p);
+  const slope = tan(turns);
+  const straight = root(plus(times(base, base), times(4, p, q, times(slope, slope))));
+  return result(name, over(times(2, p, q, slope), plus(base, straight)), geometry);
 }
 
 /**
@@ -170,7 +155,7 @@ export function crestClearance(
   const checks = crests.flatMap((crest) =>
     points.map((point): CrestCheck => {
       const rise = riseBelow(`rise of ${crest.name} at ${point.name}`, point.p, base, crest.turns);
-      const clearance = difference(`clearance of ${point.name} over ${crest.name}`, point.c, rise);
+      const clearance = result(`clearance of ${point.name} over ${crest.name}`, minus(point.c, rise));
       return {
         crest: crest.name,
         lowPoint: point.name,
@@ -183,11 +168,7 @@ export function crestClearance(
   const sharpest = leastOf(
     'sharpest edge',
     points.map(({ name, p, c }) =>
-      sum(
-        `sharpest edge for ${name}`,
-        [arcTangent(null, quotient(null, c, p)), arcTangent(null, quotient(null, c, difference(null, base, p)))],
-        geometry,
-      ),
+      result(`sharpest edge for ${name}`, plus(arctan(over(c, p)), arctan(over(c, minus(base, p)))), geometry),
     ),
   );
   const touching = checks.filter(({ verdict }) => verdict === 'touches');

@@ -9,11 +9,12 @@ import {
   between,
   type Decision,
   decide,
-  difference,
   inDegrees,
   inInches,
+  minus,
   notNegative,
   type OutsideItsRange,
+  result,
 } from '../trace/index.js';
 import { belowUpright, flat } from './ramps.js';
 import type { Crest } from './ramps-crest.js';
@@ -66,7 +67,7 @@ export function crestsOf(
   const straddles = decide(base, '>', length);
   const crests: Crest[] = [
     { name: 'deck to dovetail', turns: tail },
-    { name: 'dovetail to ramp', turns: difference('turn from dovetail to ramp', whole, tail) },
+    { name: 'dovetail to ramp', turns: result('turn from dovetail to ramp', minus(whole, tail)) },
   ];
   if (straddles.holds) crests.push({ name: 'both edges at once', turns: whole });
   return right({

@@ -5,18 +5,18 @@ import {
   type AnyLength,
   aboveZero,
   allHold,
-  constant,
   type Decision,
-  difference,
   inInches,
   inOrder,
+  minus,
   notNegative,
   type OutsideItsRange,
-  product,
+  plus,
+  result,
   type Source,
-  sum,
+  times,
 } from '../trace/index.js';
-import { compare, inch, ratio, showBrief } from '../units/index.js';
+import { compare, inch, showBrief } from '../units/index.js';
 import type { NothingGiven } from './errors.js';
 import { type EndLimit, type Span, spanOf } from './span.js';
 
@@ -88,17 +88,12 @@ export function rampSpacing(
   ]);
   if (isLeft(guarded)) return guarded;
   const plays = read.map(({ name, gauge, tire }) => {
-    const play = difference(
-      `play of the ${name} tire on its ramp`,
-      width,
-      sum(null, [tire, product(null, margin, constant(ratio(2)))]),
-      geometry,
-    );
+    const play = result(`play of the ${name} tire on its ramp`, minus(width, plus(tire, times(2, margin))), geometry);
     return {
       name,
       play,
-      low: difference(`closest for ${name}`, gauge, play),
-      high: sum(`widest for ${name}`, [gauge, play]),
+      low: result(`closest for ${name}`, minus(gauge, play)),
+      high: result(`widest for ${name}`, plus(gauge, play)),
     };
   });
   const low: EndLimit[] = [

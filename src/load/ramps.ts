@@ -6,7 +6,7 @@ import {
   type AnyWeight,
   aboveZero,
   allHold,
-  arcSine,
+  arcsin,
   below,
   between,
   constant,
@@ -19,11 +19,12 @@ import {
   inPounds,
   notNegative,
   type OutsideItsRange,
-  product,
-  quotient,
-  sine,
+  over,
+  result,
+  sin,
   statics,
-  tangent,
+  tan,
+  times,
 } from '../trace/index.js';
 import { degree } from '../units/index.js';
 import type { RampTooShort } from './errors.js';
@@ -60,7 +61,7 @@ export function rampAngle(height: AnyLength, length: AnyLength): Either<RampTooS
   if (isLeft(guarded)) return guarded;
   const reaches = decide(h, '<=', l);
   if (!reaches.holds) return left({ chapter: 'load', tag: 'RampTooShort', height: h.value, length: l.value });
-  return right({ angle: arcSine('ramp angle', quotient(null, h, l)), decisions: [...guarded.right, reaches] });
+  return right({ angle: result('ramp angle', arcsin(over(h, l))), decisions: [...guarded.right, reaches] });
 }
 
 export interface RampLength {
@@ -88,7 +89,7 @@ export function rampLength(height: AnyLength, angle: AnyAngle): Either<OutsideIt
     ...between('ramp angle', steep, flat, upright, 'included'),
   ]);
   if (isLeft(guarded)) return guarded;
-  return right({ length: quotient('ramp length', h, sine(null, steep)), decisions: guarded.right });
+  return right({ length: result('ramp length', over(h, sin(steep))), decisions: guarded.right });
 }
 
 export interface SlopeLoad {
@@ -122,8 +123,8 @@ export function frictionNeeded(machineWeight: AnyWeight, angle: AnyAngle): Eithe
   ]);
   if (isLeft(guarded)) return guarded;
   return right({
-    grip: tangent('grip needed', steep),
-    pull: product('pull along the ramp', load, sine(null, steep), statics),
+    grip: result('grip needed', tan(steep)),
+    pull: result('pull along the ramp', times(load, sin(steep)), statics),
     decisions: guarded.right,
   });
 }

@@ -5,16 +5,16 @@ import {
   type AnyWeight,
   aboveZero,
   allHold,
-  constant,
   type Decision,
   type Derived,
-  difference,
   fromTable,
   inPounds,
+  minus,
   notNegative,
   type OutsideItsRange,
-  product,
+  result,
   type Source,
+  times,
 } from '../trace/index.js';
 import { compare, ratio } from '../units/index.js';
 import { type Direction, type SecurementBasis, securementForces } from './data/securement-forces.js';
@@ -79,10 +79,9 @@ export function securementNeed<B extends SecurementBasis>(
       key: `${basis}, ${row.direction}`,
       source,
     });
-    forces[row.direction] = product(`${row.direction} force on ${basis}`, weight, share, source);
+    forces[row.direction] = result(`${row.direction} force on ${basis}`, times(weight, share), source);
   }
-  const down =
-    contained === 'contained' ? contained : product('downward hold', weight, constant(ratio('0.2')), downward);
+  const down = contained === 'contained' ? contained : result('downward hold', times(weight, 0.2), downward);
   return right({ basis, forces: forces as Record<Direction, Derived<'lb'>>, down, decisions: guarded.right });
 }
 
@@ -131,7 +130,7 @@ export function securementCheck<B extends SecurementBasis>(
   const checks = offered.map(
     (one): SecurementCheck => ({
       ...one,
-      reserve: difference(`reserve ${one.direction}`, one.offered, one.force),
+      reserve: result(`reserve ${one.direction}`, minus(one.offered, one.force)),
       verdict: compare(one.force.value, one.offered.value) <= 0 ? 'within' : 'over',
     }),
   );

@@ -6,19 +6,19 @@ import {
   type AnyWeight,
   aboveZero,
   allHold,
-  constant,
   type Decision,
   type Derived,
-  difference,
   inInches,
   inPounds,
+  minus,
   type OutsideItsRange,
-  product,
-  quotient,
+  over,
+  plus,
+  result,
   statics,
-  sum,
+  times,
 } from '../trace/index.js';
-import { compare, lb, ratio } from '../units/index.js';
+import { compare, lb } from '../units/index.js';
 import type { NothingGiven } from './errors.js';
 
 export interface WheelShares {
@@ -56,16 +56,14 @@ export function wheelShares(
   const t = inInches('track', track);
   const guarded = allHold([aboveZero('track', t)]);
   if (isLeft(guarded)) return guarded;
-  const twice = constant(ratio(2));
-  const reach = sum(null, [t, product(null, y, twice)]);
-  const whole = product(null, t, twice);
-  const onRight = quotient('load on the right wheels', product(null, load, reach), whole, statics);
-  const onLeft = difference('load on the left wheels', load, onRight);
+  const reach = plus(t, times(2, y));
+  const onRight = result('load on the right wheels', over(times(load, reach), times(2, t)), statics);
+  const onLeft = result('load on the left wheels', minus(load, onRight));
   const lifted = [onLeft, onRight].filter(({ value }) => compare(value, lb(0)) < 0);
   return right({
     left: onLeft,
     right: onRight,
-    rightShare: quotient('right share', reach, whole),
+    rightShare: result('right share', over(reach, times(2, t))),
     decisions: guarded.right,
     notes:
       lifted.length === 0 ? [] : [note('SideLifts', 'The load stands outside the wheels: one side lifts.', lifted)],
@@ -104,20 +102,14 @@ export function lateralCentre(items: readonly ItemAcross[]): Either<NothingGiven
     w: inPounds(`${name} weight`, weight),
     y: inInches(`${name} right of the middle`, rightOfMiddle),
   }));
-  const weight = sum(
-    'weight across',
-    read.map(({ w }) => w),
-  );
+  const weight = result('weight across', plus(...read.map(({ w }) => w)));
   const guarded = allHold([aboveZero('weight across', weight)]);
   if (isLeft(guarded)) return guarded;
-  const moment = sum(
-    'moment across',
-    read.map(({ w, y }) => product(null, w, y)),
-  );
+  const moment = result('moment across', plus(...read.map(({ w, y }) => times(w, y))));
   return right({
     weight,
     moment,
-    rightOfMiddle: quotient('centre of gravity right of the middle', moment, weight, statics),
+    rightOfMiddle: result('centre of gravity right of the middle', over(moment, weight), statics),
     decisions: guarded.right,
   });
 }

@@ -1,6 +1,6 @@
 /** An interval that several limits leave: the greatest of the low limits to the least of the high ones. */
 
-import { type Derived, difference, greatestOf, leastOf } from '../trace/index.js';
+import { type Derived, greatestOf, leastOf, minus, result } from '../trace/index.js';
 import { compare } from '../units/index.js';
 
 /** A limit on one end, by name, and where it stands. */
@@ -43,7 +43,7 @@ export function spanOf<L extends EndLimit>(name: string, low: readonly L[], high
   return {
     lower: { at: lower, setBy: tied(low, lower) },
     upper: { at: upper, setBy: tied(high, upper) },
-    width: difference(`width of ${name}`, upper, lower),
+    width: result(`width of ${name}`, minus(upper, lower)),
     empty: compare(lower.value, upper.value) > 0,
   };
 }

@@ -10,19 +10,20 @@ import {
   type Decision,
   type Derived,
   decide,
-  difference,
   greatestOf,
   inInches,
   inPounds,
   leastOf,
+  minus,
   notNegative,
   type OutsideItsRange,
-  product,
-  quotient,
+  over,
+  plus,
+  result,
   statics,
-  sum,
+  times,
 } from '../trace/index.js';
-import { compare, inch, lb, ratio } from '../units/index.js';
+import { compare, inch, lb } from '../units/index.js';
 
 /** The tow vehicle alone, as weighed. Overhang: rear axle to ball; below zero for a gooseneck ahead of the axle. */
 export interface HoldingTruck {
@@ -80,7 +81,7 @@ function holdOf(truck: TailLoading['truck']): Either<OutsideItsRange, Hold> {
   const rear = inPounds('tow vehicle rear axle alone', truck.rearAxle);
   const base = inInches('tow vehicle wheelbase', truck.wheelbase);
   const overhang = inInches('overhang', truck.overhang);
-  const reach = sum('front axle to ball', [base, overhang]);
+  const reach = result('front axle to ball', plus(base, overhang));
   const guarded = allHold([
     notNegative('tow vehicle rear axle alone', rear),
     aboveZero('tow vehicle wheelbase', base),
@@ -89,18 +90,13 @@ function holdOf(truck: TailLoading['truck']): Either<OutsideItsRange, Hold> {
   if (isLeft(guarded)) return guarded;
   const ahead = decide(overhang, '<', constant(inch(0)));
   const decisions = [...guarded.right, ahead];
-  const byRear = (symbol: string): Derived<'lb'> => quotient(symbol, product(null, rear, base), reach, statics);
+  const byRear = (symbol: string): Derived<'lb'> => result(symbol, over(times(rear, base), reach), statics);
   if (!ahead.holds || truck.frontAxle === undefined)
     return right({ hold: byRear('what the truck holds down'), decisions, notes: ahead.holds ? [frontNotAsked] : [] });
   const front = inPounds('tow vehicle front axle alone', truck.frontAxle);
   const weighed = allHold([notNegative('tow vehicle front axle alone', front)]);
   if (isLeft(weighed)) return weighed;
-  const byFront = quotient(
-    'pull that empties the front axle',
-    product(null, front, base),
-    product(null, overhang, constant(ratio(-1))),
-    statics,
-  );
+  const byFront = result('pull that empties the front axle', over(times(front, base), times(-1, overhang)), statics);
   return right({
     hold: leastOf('what the truck holds down', [byRear('pull that empties the rear axle'), byFront]),
     decisions: [...decisions, ...weighed.right],
@@ -117,7 +113,7 @@ function verdictOf(
   if (compare(ball.value, lb(0)) >= 0) return 'presses on the ball';
   if (hold === undefined) return 'pulls the ball up';
   if (truck === 'not coupled') return 'lifts the tongue';
-  return compare(sum('load left to hold the ball down', [ball, hold]).value, lb(0)) >= 0
+  return compare(result('load left to hold the ball down', plus(ball, hold)).value, lb(0)) >= 0
     ? 'held by the truck'
     : 'lifts the truck';
 }
@@ -147,15 +143,11 @@ export function tailLift(loading: TailLoading): Either<OutsideItsRange, TailLift
   if (isLeft(guarded)) return guarded;
   const held = holdOf(loading.truck);
   if (isLeft(held)) return held;
-  const behind = difference('deck edge behind the axles', edge, a);
-  const ball = difference('load at the ball', tongue, quotient(null, product(null, load, behind), a), statics);
+  const behind = result('deck edge behind the axles', minus(edge, a));
+  const ball = result('load at the ball', minus(tongue, over(times(load, behind), a)), statics);
   const overhangs = decide(behind, '>', constant(inch(0)));
   const legs = overhangs.holds
-    ? greatestOf(
-        'load on the rear legs',
-        [constant(lb(0)), difference(null, load, quotient(null, product(null, tongue, a), behind))],
-        statics,
-      )
+    ? greatestOf('load on the rear legs', [constant(lb(0)), minus(load, over(times(tongue, a), behind))], statics)
     : constant(lb(0));
   const { hold } = held.right;
   const verdict = verdictOf(ball, hold, loading.truck);

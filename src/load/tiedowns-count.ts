@@ -10,15 +10,16 @@ import {
   type Decision,
   type Derived,
   decide,
-  difference,
   greatestOf,
   inFeet,
   inPounds,
+  minus,
   type OutsideItsRange,
-  quotient,
+  over,
+  plus,
+  result,
   roundedUp,
   type Source,
-  sum,
 } from '../trace/index.js';
 import { foot, lb, ratio } from '../units/index.js';
 import type { SectionNotForThisWeight } from './errors.js';
@@ -79,7 +80,7 @@ const handbook: Source = {
 
 const count = (digits: number): Derived<'ratio'> => constant(ratio(digits));
 const tenths = (symbol: string, length: Derived<'ft'>): Derived<'ratio'> =>
-  roundedUp(symbol, quotient(null, length, constant(foot(10))), ratio(1));
+  roundedUp(symbol, over(length, constant(foot(10))), ratio(1));
 
 /** 393.110: by length and weight when nothing blocks the article, by length alone when something does. */
 function generalCount(
@@ -101,8 +102,8 @@ function generalCount(
   const ten = decide(length, '<=', constant(foot(10)));
   const decisions = [short, lightWeight, ten];
   if (ten.holds) return { minimum: count(2), decisions };
-  const beyond = difference('length beyond 10 ft', length, constant(foot(10)));
-  return { minimum: sum('tiedowns by length', [count(2), tenths('tiedowns beyond 10 ft', beyond)]), decisions };
+  const beyond = result('length beyond 10 ft', minus(length, constant(foot(10))));
+  return { minimum: result('tiedowns by length', plus(2, tenths('tiedowns beyond 10 ft', beyond))), decisions };
 }
 
 /**

@@ -2,17 +2,17 @@
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import {
   type AnyWeight,
-  constant,
   type Derived,
   findRow,
   fromTable,
   inPounds,
   type NotTabulated,
-  product,
+  over,
+  result,
   type Source,
   type Table,
 } from '../trace/index.js';
-import { kg, lb, ratio } from '../units/index.js';
+import { kg, lb } from '../units/index.js';
 import { type ChainGrade, chainWll } from './data/chain-wll.js';
 import { webbingWll } from './data/webbing-wll.js';
 import { wireRopeWll } from './data/wire-rope-wll.js';
@@ -117,9 +117,8 @@ const unmarkedRope: Source = {
 
 /** What may unmarked wire rope pull at work? A quarter of its nominal strength. @example unmarkedWireRope(lb(12000)) // 3,000 lb @source 49 CFR 393.108, reproduction, undated */
 export const unmarkedWireRope = (nominalStrength: AnyWeight): Derived<'lb'> =>
-  product(
+  result(
     'working load limit of unmarked wire rope',
-    inPounds('nominal strength of the rope', nominalStrength),
-    constant(ratio('0.25')),
+    over(inPounds('nominal strength of the rope', nominalStrength), 4),
     unmarkedRope,
   );

@@ -12,8 +12,8 @@ import {
   inPounds,
   type NotAWholeCount,
   type OutsideItsRange,
+  over,
   product,
-  quotient,
   roundedUp,
   wholeCount,
 } from '../trace/index.js';
@@ -73,7 +73,7 @@ export function howManyTiedowns(
   if (isLeft(guarded)) return guarded;
   const needed = neededFor(inPounds('article weight', article.weight));
   const countedEach = countedOf('counted for each', wll, like.runs);
-  const byStrength = roundedUp('tiedowns by strength', quotient(null, needed, countedEach), ratio(1));
+  const byStrength = roundedUp('tiedowns by strength', over(needed, countedEach), ratio(1));
   return right({
     needed,
     countedEach,
@@ -112,9 +112,11 @@ export interface WhichSize {
   readonly notes: readonly Note[];
 }
 
+const tables = { chain: chainWll, webbing: webbingWll, 'wire rope': wireRopeWll };
+
 /** The rows of one kind of gear as printed, smallest first. */
 function rowsOf(gear: Gear): readonly { readonly size: string; readonly wll: Derived<'lb'> }[] {
-  const table = gear.part === 'chain' ? chainWll : gear.part === 'webbing' ? webbingWll : wireRopeWll;
+  const table = tables[gear.part];
   const rows = gear.part === 'chain' ? chainWll.rows.filter(({ grade }) => grade === gear.grade) : table.rows;
   const what = gear.part === 'chain' ? `grade ${gear.grade} chain` : gear.part;
   return rows.map(({ inches, lb: printed }) => ({

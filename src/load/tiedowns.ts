@@ -8,12 +8,14 @@ import {
   constant,
   type Decision,
   type Derived,
-  difference,
   inPounds,
+  minus,
   type OutsideItsRange,
-  product,
+  over,
+  result,
   type Source,
   sum,
+  times,
 } from '../trace/index.js';
 import { compare, lb, ratio } from '../units/index.js';
 import type { SectionNotForThisWeight } from './errors.js';
@@ -38,15 +40,14 @@ export const aggregate: Source = {
   edition: 'quoted in a carrier page, undated',
   grade: 'B',
 };
-const half = constant(ratio('0.5'));
 
 /** Half for direct and for same-side tiedowns, all of it for those that cross. */
 export const countedOf = (symbol: string, wll: Derived<'lb'>, runs: Attachment): Derived<'lb'> =>
-  product(symbol, wll, runs === 'other side' ? constant(ratio(1)) : half, aggregate);
+  result(symbol, times(wll, runs === 'other side' ? 1 : 0.5), aggregate);
 
 /** Half the weight of the article. */
 export const neededFor = (weight: Derived<'lb'>): Derived<'lb'> =>
-  product('working load limit needed', weight, half, aggregate);
+  result('working load limit needed', over(weight, 2), aggregate);
 
 export const carrierNote = note(
   'CommercialCarriers',
@@ -127,7 +128,7 @@ export function tiedowns(
     strength,
     counts,
     verdict: overall(strength, counts),
-    reserve: difference('working load limit in reserve', counted, needed),
+    reserve: result('working load limit in reserve', minus(counted, needed)),
     decisions: [...count.right.decisions, ...guarded.right],
     notes: [...count.right.notes, carrierNote],
   });

@@ -6,22 +6,21 @@ import {
   type AnyWeight,
   aboveZero,
   allHold,
-  constant,
   type Decision,
   type Derived,
-  difference,
   inInches,
   inPounds,
+  minus,
   notNegative,
   type OutsideItsRange,
-  product,
-  quotient,
+  over,
+  plus,
+  result,
+  root,
   type Source,
-  squareRoot,
   statics,
-  sum,
+  times,
 } from '../trace/index.js';
-import { ratio } from '../units/index.js';
 import type { NothingGiven } from './errors.js';
 
 /** A weight with its place and how long it is along the trailer. */
@@ -51,6 +50,10 @@ const research: Source = {
   note: 'yaw inertia, nose mass and axle position dominate; trailer mass alone does not',
 };
 
+/** `w (d2 + l2/12)` of a bar at d from the centre of gravity; `w d2` of a point. */
+const aboutCentre = (w: Derived<'lb'>, d: Derived<'in'>, l: Derived<'in'> | undefined): Derived<'lb*in2'> =>
+  times(w, l === undefined ? times(d, d) : plus(times(d, d), over(times(l, l), 12)));
+
 /**
  * How hard is this loaded trailer to start and to stop swinging, next to another layout?
  *
@@ -73,10 +76,7 @@ export function yawInertia(items: readonly SpreadItem[]): Either<NothingGiven | 
     x: inInches(`${name} position`, at),
     l: length === 'point' ? undefined : inInches(`${name} length`, length),
   }));
-  const gross = sum(
-    'gross weight',
-    read.map(({ w }) => w),
-  );
+  const gross = result('gross weight', plus(...read.map(({ w }) => w)));
   const guarded = allHold([
     ...read.flatMap(({ name, w, l }) => [
       notNegative(`${name} weight`, w),
@@ -85,33 +85,17 @@ export function yawInertia(items: readonly SpreadItem[]): Either<NothingGiven | 
     aboveZero('gross weight', gross),
   ]);
   if (isLeft(guarded)) return guarded;
-  const centre = quotient(
-    'centre of gravity',
-    sum(
-      null,
-      read.map(({ w, x }) => product(null, w, x)),
-    ),
-    gross,
-    statics,
-  );
-  const index = sum(
+  const centre = result('centre of gravity', over(plus(...read.map(({ w, x }) => times(w, x))), gross), statics);
+  const index = result(
     'yaw inertia index',
-    read.map(({ w, x, l }) => {
-      const off = difference(null, x, centre);
-      const square = product(null, off, off);
-      return product(
-        null,
-        w,
-        l === undefined ? square : sum(null, [square, quotient(null, product(null, l, l), constant(ratio(12)))]),
-      );
-    }),
+    plus(...read.map(({ w, x, l }) => aboutCentre(w, minus(x, centre), l))),
     statics,
   );
   return right({
     gross,
     centre,
     index,
-    radius: squareRoot('radius of gyration', quotient(null, index, gross)),
+    radius: result('radius of gyration', root(over(index, gross))),
     decisions: guarded.right,
     notes: [
       note(
@@ -162,12 +146,12 @@ export function compareLayouts(
     ]);
     if (isLeft(guarded)) return guarded;
     const { gross, centre, index } = one.right;
-    const tongue = quotient(`tongue load, ${name}`, product(null, gross, difference(null, a, centre)), a, statics);
+    const tongue = result(`tongue load, ${name}`, over(times(gross, minus(a, centre)), a), statics);
     compared.push({
       ...one.right,
       name,
       tongue,
-      toFirst: quotient(`index of ${name} over the first`, index, first),
+      toFirst: result(`index of ${name} over the first`, over(index, first)),
       decisions: [...one.right.decisions, ...guarded.right],
     });
   }
