@@ -6,8 +6,9 @@ const src = (file: string): string => fileURLToPath(new URL(`src/${file}`, impor
 /** What `npm run test:quick` leaves out: packing and installing takes a minute, the other three a third of what is left. */
 const slow = [
   'tests/package/tarball.test.ts',
-  'tests/study/agrees.test.ts',
-  'tests/study/ties.test.ts',
+  'tests/study/run/agrees.test.ts',
+  'tests/study/run/other-ways.test.ts',
+  'tests/study/run/ties.test.ts',
   'tests/assessment/fuzz.test.ts',
 ];
 

@@ -4,11 +4,12 @@
  */
 import { readFileSync } from 'node:fs';
 import { orThrow } from '../src/errors.js';
-import { evaluateBlock } from '../src/study/evaluate.js';
 import { range, type Study, study } from '../src/study/index.js';
-import { blockRows, enoughColumns, isVaried, runBlock } from '../src/study/tape.js';
-import { standardMeasure, variantOf } from '../src/study/variant.js';
-import { verdictsFor } from '../src/study/verdicts.js';
+import { alternativeOf } from '../src/study/run/alternative.js';
+import { evaluateBlock } from '../src/study/run/evaluate-block.js';
+import { standardMeasure } from '../src/study/run/measure.js';
+import { verdictsFor } from '../src/study/run/row-marks.js';
+import { blockRows, enoughColumns, isVaried, runBlock } from '../src/study/tape/tape.js';
 import { coreWithMathjs, coreWithQuantities } from './assess.js';
 import { assessByHand, readByHand } from './assess-by-hand.js';
 import { compare, medianTime, table } from './harness.js';
@@ -214,16 +215,16 @@ const sumOf = (columns: readonly ArrayLike<number>[]): number[] =>
   columns.map((column) => Array.from(column).reduce((sum, x) => sum + x, 0));
 
 export function benchStudy(): void {
-  const variant = orThrow(variantOf(base, paths, ['lb', 'in'], standardMeasure));
-  const columns = enoughColumns([], variant.tape, blockRows);
+  const alternative = orThrow(alternativeOf(base, paths, ['lb', 'in'], standardMeasure));
+  const columns = enoughColumns([], alternative.tape, blockRows);
   columns[0]?.set(weights);
   columns[1]?.set(fronts);
   const verdicts = verdictsFor(blockRows);
   const figures = (): readonly Float64Array[] =>
-    variant.figures.map(({ at }) =>
+    alternative.figures.map(({ at }) =>
       isVaried(at) ? (columns[at.column] as Float64Array) : new Float64Array(blockRows).fill(at.value),
     );
-  const judge = (): void => evaluateBlock(variant, columns, blockRows, verdicts, () => new Map());
+  const judge = (): void => evaluateBlock(alternative, columns, blockRows, verdicts, () => new Map());
   judge();
   byHand(weights, fronts, blockRows);
   const [ours, theirs] = [
@@ -233,7 +234,7 @@ export function benchStudy(): void {
   if (ours.length !== theirs.length || ours.some((x, i) => Math.abs(x - (theirs[i] as number)) > 1e-9 * Math.abs(x)))
     throw new Error(`the hand-written loop comes to ${theirs.join()}, the tape to ${ours.join()}`);
   compare(
-    `A study's block of ${blockRows} rows: ${variant.tape.steps.length} steps, ${variant.figures.length} figures, ${variant.shares.length} shares, verdicts`,
+    `A study's block of ${blockRows} rows: ${alternative.tape.steps.length} steps, ${alternative.figures.length} figures, ${alternative.shares.length} shares, verdicts`,
     [
       {
         name: 'by hand: a function of the spec, row by row',
@@ -252,7 +253,7 @@ export function benchStudy(): void {
       {
         name: 'tape, figures and shares',
         run: () => {
-          runBlock(variant.tape, columns, blockRows);
+          runBlock(alternative.tape, columns, blockRows);
           return [1];
         },
       },
@@ -285,7 +286,7 @@ export function benchStudy(): void {
     { name: 'js-quantities, the core of it', rows: 4, run: perRow(coreWithQuantities, 4) },
   ];
   table(
-    'One variant, against other ways to work it out',
+    'One alternative, against other ways to work it out',
     peers.map(({ name, rows, run }) => ({ name, figure: medianTime(run) / rows })),
     'ns a row',
   );

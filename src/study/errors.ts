@@ -26,7 +26,7 @@ export interface TooManyVariants {
   readonly path?: string;
 }
 
-/** The tape and the exact working disagree: a defect of the library, never passed over. */
+/** The tape and the exact working disagree: a defect of the library, always reported. */
 export interface TapeMismatch {
   readonly chapter: 'study';
   readonly tag: 'TapeMismatch';

@@ -3,16 +3,12 @@
  *
  * @module study
  */
-export type { Chunk } from './chunks.js';
-export { type ColumnTable, toColumns } from './columns.js';
-export { type CsvOptions, toCsv, toJsonLines } from './csv.js';
-export type { Design } from './design.js';
+
 export * from './errors.js';
-export type { Header, Point, Row } from './rows.js';
-export { bracketWidth, type HoldingInterval, holdingInterval, type Solution, solveFor } from './solve.js';
-export { type Bar, oneAtATime, type Spread, sample } from './spread.js';
-export { mostRows, type Study, type StudyPlan, study } from './study.js';
-export { type Measure, standardMeasure } from './variant.js';
+export { type ColumnTable, toColumns } from './output/columns.js';
+export { type CsvOptions, toCsv, toJsonLines } from './output/csv.js';
+export type { Header, Point, Row } from './output/rows.js';
+export type { Design } from './plan/design.js';
 export {
   type Alternatives,
   alternatives,
@@ -25,5 +21,12 @@ export {
   triangular,
   uniform,
   type Variation,
-} from './vary.js';
+} from './plan/vary.js';
+export type { Chunk } from './run/buffers.js';
+export { type Measure, standardMeasure } from './run/measure.js';
+export { type Bar, oneAtATime } from './sensitivity/one-at-a-time.js';
+export { type Spread, sample } from './sensitivity/sample.js';
+export { type HoldingInterval, holdingInterval } from './solve/holding-interval.js';
+export { type Solution, solveFor } from './solve/solve.js';
+export { type Study, type StudyPlan, study } from './study.js';
 export { wordsForStudy } from './words.js';

@@ -1,20 +1,23 @@
-/** What-if studies: every combination asked for, at the speed of number loops, exact wherever a limit is near. */
+/** What-if studies: every combination asked for, at the speed of number loops, in exact decimals near every limit. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { assess } from '../assessment/index.js';
 import type { TrailerError } from '../errors.js';
-import { uniformAt } from './chance.js';
-import { type Chunk, Chunks } from './chunks.js';
-import { type ColumnTable, columnsOf } from './columns.js';
-import { type Design, plan } from './design.js';
 import type { StudyError } from './errors.js';
-import { resolve } from './resolve.js';
-import { type Row, rowsOf } from './rows.js';
-import { checkSample } from './sample-check.js';
-import { type Measure, standardMeasure } from './variant.js';
-import type { Variation } from './vary.js';
+import { type ColumnTable, columnsOf } from './output/columns.js';
+import { type Row, rowsOf } from './output/rows.js';
+import { type Design, plan } from './plan/design.js';
+import { designRefusal } from './plan/design-refusal.js';
+import { readPlan } from './plan/read-plan.js';
+import type { Variation } from './plan/vary.js';
+import type { Chunk } from './run/buffers.js';
+import { figureNames } from './run/figure-names.js';
+import { type Measure, standardMeasure } from './run/measure.js';
+import { pointsOf } from './run/points.js';
+import { Runner } from './run/runner.js';
+import { checkSample } from './run/sample-check.js';
+import { tapesFor } from './run/tapes.js';
 
 /** The most rows of a study: what can be counted and addressed without a doubt. */
-export const mostRows = 1_000_000_000;
+const mostRows = 1_000_000_000;
 
 export interface StudyPlan {
   /** A spec as JSON. */
@@ -22,7 +25,7 @@ export interface StudyPlan {
   /** Spec paths and what they take on; or a name and whole alternatives. */
   readonly vary: Readonly<Record<string, Variation>>;
   readonly design: Design;
-  /** The figures of a row; gross, tongue, payload and what is left of every check when nothing is said. */
+  /** The figures of a row; gross, tongue, payload and the reserve of every check by default. */
   readonly measure?: Measure;
   readonly onProgress?: (done: number, of: number) => void;
   readonly signal?: AbortSignal;
@@ -48,9 +51,9 @@ export interface Study {
 /**
  * Which of all these combinations hold, and what limits each?
  *
- * The working of `assess` is recorded once for every whole alternative and read in Float64 for every row; a row that stands
- * within 1e-9 of a limit is decided again with exact decimals, a row for which the program would have gone another way is
- * assessed from its spec, and a sample of rows is assessed and compared before the study is handed over.
+ * The working of `assess` is recorded once for every whole alternative and run in Float64 for every row. A row within
+ * 1e-9 of a limit is decided again with exact decimals; a row for which the program takes another branch gets a tape of its
+ * own or is assessed from its spec; and a sample of rows is assessed and compared before the study is handed over.
  *
  * @param plan the spec, what varies, the design; a grid varies whole alternatives slowest and the last path fastest
  * @returns Left `UnknownPath`, `UnusableVariation`, `TooManyVariants`, `TapeMismatch`, or the error of the spec itself; a point
@@ -66,91 +69,42 @@ export function study({
   onProgress,
   signal,
 }: StudyPlan): Either<TrailerError, Study> {
-  const resolved = resolve(base, vary, measure);
-  if (isLeft(resolved)) return resolved;
-  const { factors, choices, own } = resolved.right;
-  const refused = refusal(design, factors);
+  const read = readPlan(base, vary);
+  if (isLeft(read)) return read;
+  const { factors, choices, own } = read.right;
+  const refused = designRefusal(design, factors);
   if (refused !== undefined) return left(refused);
   const planned = plan(design, choices, factors, own);
-  if (planned.count > mostRows)
-    return left({ chapter: 'study', tag: 'TooManyVariants', count: planned.count, most: mostRows });
-  const chunks = new Chunks(resolved.right, planned, measure);
-  const names = chunks.figureNames();
-  if (isLeft(names)) return names;
-  const sample = Array.from({ length: Math.min(24, planned.count) }, (_, i) =>
-    Math.floor(uniformAt(20_011, i, 0) * planned.count),
-  );
-  const mismatch = checkSample(
-    chunks,
-    sample,
-    names.right.map(({ name }) => name),
-    assess,
-    measure,
-  );
+  const { count } = planned;
+  if (count > mostRows) return left({ chapter: 'study', tag: 'TooManyVariants', count, most: mostRows });
+  const tapes = tapesFor(read.right, measure);
+  const figures = figureNames(tapes);
+  if (isLeft(figures)) return figures;
+  const names = figures.right.map(({ name }) => name);
+  const points = pointsOf(read.right, planned);
+  const runner = new Runner(read.right, planned, points, tapes, measure, names);
+  const mismatch = checkSample({ runner, points, names, measure }, count);
   if (mismatch !== undefined) return left(mismatch);
-  const [first, last] = [
-    (from: number) => Math.max(0, Math.ceil(from)),
-    (to: number) => Math.min(planned.count, Math.ceil(to)),
-  ];
-  const run = (from = 0, to = planned.count): Generator<Chunk, void> =>
-    chunks.run(
-      first(from),
-      last(to),
-      names.right.map(({ name }) => name),
-      onProgress,
-      signal,
-    );
-  const header = { choices, inputs: factors.map(({ path, unit }) => ({ path, unit })), figures: names.right };
+  const first = (from: number): number => Math.max(0, Math.ceil(from));
+  const last = (to: number): number => Math.min(count, Math.ceil(to));
+  const run = (from = 0, to = count): Generator<Chunk, void> => runner.run(first(from), last(to), onProgress, signal);
+  const header = { choices, inputs: factors.map(({ path, unit }) => ({ path, unit })), figures: figures.right };
   return right({
-    count: planned.count,
+    count,
     ...header,
     chunks: run,
-    rows: (from = 0, to = planned.count) => rowsOf(header, run(from, to), first(from), last(to), signal),
-    columns: (from = 0, to = planned.count) =>
-      columnsOf(header, run(from, to), Math.max(0, last(to) - first(from)), signal),
-    specAt: (row) =>
-      isRow(row, planned.count)
-        ? chunks.specAt(row)
-        : left({
-            chapter: 'study',
-            tag: 'UnusableVariation',
-            path: 'row',
-            found: String(row),
-            needed: `a whole number from 0 to ${planned.count - 1}`,
-          }),
+    rows: (from = 0, to = count) => rowsOf(header, run(from, to), first(from), last(to), signal),
+    columns: (from = 0, to = count) => columnsOf(header, run(from, to), Math.max(0, last(to) - first(from)), signal),
+    specAt: (row) => (isRow(row, count) ? right(points.specAt(row)) : left(noSuchRow(row, count))),
   });
 }
 
 const isRow = (row: number, count: number): boolean => Number.isInteger(row) && row >= 0 && row < count;
 
-function refusal(design: Design, factors: readonly { path: string; levels: number }[]): StudyError | undefined {
-  if (design.kind === 'latin hypercube' || design.kind === 'monte carlo') {
-    if (!Number.isInteger(design.runs) || design.runs < 1)
-      return {
-        chapter: 'study',
-        tag: 'UnusableVariation',
-        path: 'design.runs',
-        found: String(design.runs),
-        needed: 'a whole number of runs',
-      };
-    if (!Number.isInteger(design.seed))
-      return {
-        chapter: 'study',
-        tag: 'UnusableVariation',
-        path: 'design.seed',
-        found: String(design.seed),
-        needed: 'a whole number',
-      };
-    return undefined;
-  }
-  const chance = factors.find(({ levels }) => levels === 0);
-  return (
-    chance && {
-      chapter: 'study',
-      tag: 'UnusableVariation',
-      path: chance.path,
-      found: 'a distribution',
-      needed: 'levels or a range for this design, or a sampled design',
-    }
-  );
-}
+const noSuchRow = (row: number, count: number): StudyError => ({
+  chapter: 'study',
+  tag: 'UnusableVariation',
+  path: 'row',
+  found: String(row),
+  needed: `a whole number from 0 to ${count - 1}`,
+});

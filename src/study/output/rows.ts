@@ -1,0 +1,71 @@
+/** A study as records, one a row, made when they are asked for. */
+import type { TrailerError } from '../../errors.js';
+import type { Chunk } from '../run/buffers.js';
+
+/** What the columns of a study are called, and their units. */
+export interface Header {
+  readonly choices: readonly { readonly name: string; readonly choices: readonly string[] }[];
+  readonly inputs: readonly { readonly path: string; readonly unit: string }[];
+  readonly figures: readonly { readonly name: string; readonly unit: string }[];
+}
+
+/** The point of a row: its number, the alternatives chosen, the varied figures by path. */
+export interface Point {
+  readonly row: number;
+  readonly choices: Readonly<Record<string, string>>;
+  readonly inputs: Readonly<Record<string, number>>;
+}
+
+export type Row =
+  | (Point & {
+      readonly answered: true;
+      readonly figures: Readonly<Record<string, number>>;
+      readonly holds: boolean;
+      readonly governs: string;
+    })
+  | (Point & { readonly answered: false; readonly error: TrailerError });
+
+/** The name of a choice; `as specified` when none was taken. */
+export const choiceName = (names: readonly string[], index: number): string =>
+  index < 0 ? 'as specified' : (names[index] ?? '');
+
+export function* rowsOf(
+  header: Header,
+  chunks: Iterable<Chunk>,
+  from: number,
+  to: number,
+  signal?: AbortSignal,
+): Generator<Row, void> {
+  let done = 0;
+  for (const chunk of chunks) {
+    for (let i = 0; i < chunk.rows; i += 1) yield rowOf(header, chunk, i);
+    done += chunk.rows;
+  }
+  if (signal?.aborted === true && from + done < to)
+    yield {
+      row: from + done,
+      choices: {},
+      inputs: {},
+      answered: false,
+      error: { chapter: 'study', tag: 'Aborted', afterRows: done },
+    };
+}
+
+function rowOf({ choices, inputs, figures }: Header, chunk: Chunk, i: number): Row {
+  const point = {
+    row: chunk.start + i,
+    choices: Object.fromEntries(
+      choices.map(({ name, choices: names }, k) => [name, choiceName(names, chunk.choices[k]?.[i] ?? -1)]),
+    ),
+    inputs: Object.fromEntries(inputs.map(({ path }, k) => [path, chunk.inputs[k]?.[i] as number])),
+  };
+  const error = chunk.unanswered.get(i);
+  if (error !== undefined) return { ...point, answered: false, error };
+  return {
+    ...point,
+    answered: true,
+    holds: chunk.holds[i] === 1,
+    governs: chunk.governNames[chunk.governs[i] as number] as string,
+    figures: Object.fromEntries(figures.map(({ name }, k) => [name, chunk.figures[k]?.[i] as number])),
+  };
+}

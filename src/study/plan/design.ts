@@ -1,0 +1,31 @@
+/** Which points a study visits, addressed by row: any slice of a design can be run anywhere and is the same. */
+
+import type { Factor } from './factors.js';
+import { grid } from './grid.js';
+import type { ChoiceFactor, PlannedDesign } from './planned.js';
+import { oneByOne, sampled } from './row-by-row.js';
+
+/** Every combination; one factor after another with the others at the spec's own values; or `runs` sampled points. */
+export type Design =
+  | { readonly kind: 'grid' }
+  | { readonly kind: 'one at a time' }
+  | { readonly kind: 'latin hypercube'; readonly runs: number; readonly seed: number }
+  | { readonly kind: 'monte carlo'; readonly runs: number; readonly seed: number };
+
+/** Plans a design. `own` are the spec's own values of the factors. */
+export function plan(
+  design: Design,
+  choices: readonly ChoiceFactor[],
+  factors: readonly Factor[],
+  own: readonly number[],
+): PlannedDesign {
+  switch (design.kind) {
+    case 'grid':
+      return grid(choices, factors);
+    case 'one at a time':
+      return oneByOne(choices, factors, own);
+    case 'latin hypercube':
+    case 'monte carlo':
+      return sampled(design, choices, factors);
+  }
+}

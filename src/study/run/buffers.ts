@@ -1,0 +1,47 @@
+/** Buffers of one run, reused for every chunk. */
+import type { TrailerError } from '../../errors.js';
+import type { ReadPlan } from '../plan/read-plan.js';
+import { type BlockVerdicts, verdictsFor } from './row-marks.js';
+
+/** About a thousand rows. The arrays are used again for the next chunk: copy what is to be kept. */
+export interface Chunk {
+  readonly start: number;
+  readonly rows: number;
+  readonly choices: readonly Int16Array[];
+  readonly inputs: readonly Float64Array[];
+  readonly figures: readonly Float64Array[];
+  readonly holds: Uint8Array;
+  /** For each row, an index into `governNames`: the check closest to its limit, or all that tie. */
+  readonly governs: Uint16Array;
+  readonly governNames: readonly string[];
+  /** Rows without an answer, by their place in the chunk. */
+  readonly unanswered: ReadonlyMap<number, TrailerError>;
+  /** Rows decided again with exact decimals, or assessed from their spec. */
+  readonly exactRows: number;
+}
+
+/** What one run works in; each run has its own, so that two may be read in turns. */
+export interface Buffers {
+  readonly choices: Int16Array[];
+  readonly inputs: Float64Array[];
+  readonly figures: Float64Array[];
+  readonly holds: Uint8Array;
+  readonly governs: Uint16Array;
+  readonly columns: Float64Array[];
+  readonly verdicts: BlockVerdicts;
+  readonly unanswered: Map<number, TrailerError>;
+}
+
+export function buffersFor(size: number, { choices, factors }: ReadPlan, figures: number): Buffers {
+  const columns = (count: number): Float64Array[] => Array.from({ length: count }, () => new Float64Array(size));
+  return {
+    choices: choices.map(() => new Int16Array(size)),
+    inputs: columns(factors.length),
+    figures: columns(figures),
+    holds: new Uint8Array(size),
+    governs: new Uint16Array(size),
+    columns: [],
+    verdicts: verdictsFor(size),
+    unanswered: new Map(),
+  };
+}

@@ -1,0 +1,36 @@
+/** A row answered by `assess` itself: the exact path, and what the tape is compared with. */
+import { type Either, left, right } from 'fp-ts/lib/Either.js';
+import type { Assessment, MissingFact } from '../../assessment/index.js';
+import type { Measure } from './measure.js';
+
+export interface WholeRow {
+  readonly figures: readonly number[];
+  readonly holds: boolean;
+  readonly governs: string;
+}
+
+export const missingFigure = (name: string): MissingFact => ({
+  chapter: 'assessment',
+  tag: 'MissingFact',
+  question: name,
+  missing: 'facts for it in this alternative',
+});
+
+export function fromAssessment(
+  assessment: Assessment,
+  names: readonly string[],
+  measure: Measure,
+): Either<MissingFact, WholeRow> {
+  const measured = measure(assessment);
+  const figures: number[] = [];
+  for (const name of names) {
+    const figure = Object.hasOwn(measured, name) ? measured[name] : undefined;
+    if (figure === undefined) return left(missingFigure(name));
+    figures.push(figure.value.value.toNumber());
+  }
+  return right({
+    figures,
+    holds: assessment.holds,
+    governs: assessment.tightest.map(({ what }) => what).join(' = ') || 'nothing checked',
+  });
+}

@@ -1,0 +1,155 @@
+/** Runs a planned design chunk by chunk. Rows of one alternative are worked on in place; others are gathered and put back. */
+import { isLeft } from 'fp-ts/lib/Either.js';
+import { assess } from '../../assessment/index.js';
+import type { PlannedDesign } from '../plan/planned.js';
+import type { ReadPlan } from '../plan/read-plan.js';
+import { blockRows } from '../tape/tape.js';
+import type { Alternative } from './alternative.js';
+import { type Buffers, buffersFor, type Chunk } from './buffers.js';
+import type { Measure } from './measure.js';
+import { type Names, namesOf } from './name-index.js';
+import type { Points } from './points.js';
+import { allPlaces, type Group, groupsOf } from './row-groups.js';
+import { fromAssessment } from './rows-by-assess.js';
+import { type OnTape, rowsOnTape } from './rows-on-tape.js';
+import type { OtherWays, Tapes } from './tapes.js';
+
+/** Fewer rows than this are assessed from their specs rather than given a tape of their own. */
+const worthATape = 4;
+
+/** After so many rows that share their tape with no other, the rest of the chunk is assessed row by row. */
+const mostAlone = 16;
+
+export class Runner {
+  private readonly governing: Names = namesOf();
+
+  constructor(
+    private readonly read: ReadPlan,
+    private readonly planned: PlannedDesign,
+    private readonly points: Points,
+    private readonly tapes: Tapes,
+    private readonly measure: Measure,
+    private readonly names: readonly string[],
+  ) {}
+
+  *run(
+    from: number,
+    to: number,
+    onProgress?: (done: number, of: number) => void,
+    signal?: AbortSignal,
+  ): Generator<Chunk, void> {
+    const size = Math.max(0, Math.min(blockRows, to - from));
+    const buffers = buffersFor(size, this.read, this.names.length);
+    for (let start = from; start < to; start += blockRows) {
+      if (signal?.aborted === true) return;
+      const rows = Math.min(blockRows, to - start);
+      yield this.chunk(buffers, start, rows);
+      onProgress?.(start + rows - from, to - from);
+    }
+  }
+
+  private chunk(buffers: Buffers, start: number, rows: number): Chunk {
+    const { choices, inputs, holds, governs, unanswered } = buffers;
+    for (const [k, input] of inputs.entries()) this.planned.fillValues(k, start, rows, input);
+    for (const [k, choice] of choices.entries()) this.planned.fillChoices(k, start, rows, choice);
+    unanswered.clear();
+    let figures: readonly Float64Array[] = buffers.figures;
+    let exactRows = 0;
+    for (const group of groupsOf(choices, rows)) {
+      const done = this.fill(buffers, start, rows, group);
+      figures = done.figures;
+      exactRows += done.exactRows;
+    }
+    return {
+      start,
+      rows,
+      choices,
+      inputs,
+      figures,
+      holds,
+      governs,
+      governNames: this.governing.names,
+      unanswered: new Map(unanswered),
+      exactRows,
+    };
+  }
+
+  private fill(
+    buffers: Buffers,
+    start: number,
+    rows: number,
+    { indexes, places }: Group,
+  ): { figures: readonly Float64Array[]; exactRows: number } {
+    const alternative = this.tapes.alternativeOf(indexes);
+    if (isLeft(alternative)) {
+      const all = places ?? allPlaces(rows);
+      for (const i of all) this.wholeRow(buffers, start, i);
+      return { figures: buffers.figures, exactRows: all.length };
+    }
+    const first = this.onTape(buffers, start, rows, alternative.right, places);
+    if (first.otherWay.length === 0) return first;
+    const found = this.onOtherWays(buffers, start, first.otherWay, this.tapes.otherWays(indexes));
+    for (const i of found.rest) this.wholeRow(buffers, start, i);
+    return { figures: first.figures, exactRows: first.exactRows + found.exactRows + found.rest.length };
+  }
+
+  /** Runs rows that take another branch on the tapes made so far, then on new ones; returns the rows left to assess one by one. */
+  private onOtherWays(
+    buffers: Buffers,
+    start: number,
+    rows: readonly number[],
+    { ways, record, keep }: OtherWays,
+  ): { rest: readonly number[]; exactRows: number } {
+    let rest = rows;
+    let exactRows = 0;
+    const runOn = (way: Alternative): void => {
+      const done = this.onTape(buffers, start, rest.length, way, rest);
+      rest = done.otherWay;
+      exactRows += done.exactRows;
+    };
+    for (const way of ways) if (rest.length > 0) runOn(way);
+    const alone: number[] = [];
+    while (rest.length >= worthATape && alone.length < mostAlone) {
+      const row = rest[0] as number;
+      const way = record(this.points.specAt(start + row));
+      if (way === 'no more') break;
+      if (way !== undefined) runOn(way);
+      // A row without an answer has no tape; a recording made exactly at a decision boundary is valid for no row, not even its own.
+      if (way !== undefined && rest[0] !== row) keep(way);
+      else {
+        alone.push(row);
+        rest = rest.filter((i) => i !== row);
+      }
+    }
+    return { rest: [...alone, ...rest], exactRows };
+  }
+
+  /** Runs rows on one tape, and assesses those whose input no tape can take. */
+  private onTape(
+    buffers: Buffers,
+    start: number,
+    rows: number,
+    alternative: Alternative,
+    places: readonly number[] | undefined,
+  ): OnTape {
+    const done = rowsOnTape({ buffers, alternative, names: this.names, governing: this.governing }, rows, places, (i) =>
+      this.points.figuresAt(start + i),
+    );
+    for (const i of done.whole) this.wholeRow(buffers, start, i);
+    return done;
+  }
+
+  /** A row assessed from its spec. */
+  private wholeRow({ figures, holds, governs, unanswered }: Buffers, start: number, i: number): void {
+    const assessed = assess(this.points.specAt(start + i));
+    const outcome = isLeft(assessed) ? assessed : fromAssessment(assessed.right, this.names, this.measure);
+    unanswered.delete(i);
+    if (isLeft(outcome)) {
+      unanswered.set(i, outcome.left);
+      return;
+    }
+    for (const [k, figure] of outcome.right.figures.entries()) (figures[k] as Float64Array)[i] = figure;
+    holds[i] = outcome.right.holds ? 1 : 0;
+    governs[i] = this.governing.indexOf(outcome.right.governs);
+  }
+}

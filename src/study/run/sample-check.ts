@@ -1,0 +1,71 @@
+/** A sample of rows is assessed from its specs and compared with the tapes before a study is handed over. */
+import { type Either, isLeft } from 'fp-ts/lib/Either.js';
+import { assess } from '../../assessment/index.js';
+import type { TrailerError } from '../../errors.js';
+import type { TapeMismatch } from '../errors.js';
+import { uniformAt } from '../plan/chance.js';
+import type { Chunk } from './buffers.js';
+import type { Measure } from './measure.js';
+import type { Points } from './points.js';
+import { fromAssessment, type WholeRow } from './rows-by-assess.js';
+import type { Runner } from './runner.js';
+
+/** How far a double may be from the exact figure, as a share of it (of one, near zero). */
+const tolerance = 1e-9;
+
+/** What is compared: the runner of the study, and how its rows are assessed. */
+export interface Sampled {
+  readonly runner: Runner;
+  readonly points: Points;
+  readonly names: readonly string[];
+  readonly measure: Measure;
+}
+
+type Difference = Pick<TapeMismatch, 'column' | 'tape' | 'exact'>;
+
+const difference = (column: string, tape: string, exact: string): Difference => ({ column, tape, exact });
+
+/** The first difference between a chunk of one row and what `assess` says of it. */
+function differenceIn(
+  chunk: Chunk,
+  outcome: Either<TrailerError, WholeRow>,
+  names: readonly string[],
+): Difference | undefined {
+  const answered = !chunk.unanswered.has(0);
+  if (isLeft(outcome)) return answered ? difference('answer', 'answered', outcome.left.tag) : undefined;
+  if (!answered) return difference('answer', 'no answer', 'answered');
+  const { figures, holds, governs } = outcome.right;
+  for (const [k, name] of names.entries()) {
+    const [tape, exact] = [chunk.figures[k]?.[0] as number, figures[k] as number];
+    if (!(Math.abs(tape - exact) <= tolerance * Math.max(1, Math.abs(exact))))
+      return difference(name, String(tape), String(exact));
+  }
+  if ((chunk.holds[0] === 1) !== holds) return difference('holds', String(chunk.holds[0] === 1), String(holds));
+  const named = String(chunk.governNames[chunk.governs[0] as number]);
+  return named === governs ? undefined : difference('governs', named, governs);
+}
+
+/** Compares the sampled rows of a study of `count` rows; the first that differs is a defect. */
+export function checkSample({ runner, points, names, measure }: Sampled, count: number): TapeMismatch | undefined {
+  for (const row of sampledRows(count)) {
+    const [chunk] = runner.run(row, row + 1);
+    if (chunk === undefined) continue;
+    const assessed = assess(points.specAt(row));
+    const outcome = isLeft(assessed) ? assessed : fromAssessment(assessed.right, names, measure);
+    const found = differenceIn(chunk, outcome, names);
+    if (found !== undefined) return { chapter: 'study', tag: 'TapeMismatch', row, ...found };
+  }
+  return undefined;
+}
+
+/** Up to this many rows are all compared, and of a large study this many. */
+const wholeSample = 24;
+
+/** Which rows are compared: all of a small study, one in a hundred of a larger one, at most 24, spread by chance. */
+export function sampledRows(count: number): readonly number[] {
+  if (count <= wholeSample) return Array.from({ length: count }, (_, row) => row);
+  const size = Math.min(wholeSample, Math.ceil(count / 100));
+  const rows = new Set<number>();
+  for (let i = 0; rows.size < size; i += 1) rows.add(Math.floor(uniformAt(20_011, i, 0) * count));
+  return [...rows];
+}

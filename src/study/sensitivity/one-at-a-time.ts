@@ -1,0 +1,63 @@
+/** Which input moves a figure most: one factor at a time. */
+import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
+import type { TrailerError } from '../../errors.js';
+import { type StudyPlan, study } from '../study.js';
+
+/** One bar: a figure at the ends of one factor, the others at the spec's own values. */
+export interface Bar {
+  readonly factor: string;
+  readonly low: number;
+  readonly high: number;
+  /** High minus low. */
+  readonly swing: number;
+}
+
+/**
+ * Which input moves this figure most?
+ *
+ * @param plan as for `study`, without the design
+ * @param figure the name of a figure of the study
+ * @returns the figure at the spec's own values and one bar a factor, longest first; unanswered points are left out of their bar
+ * @example orThrow(oneAtATime({ base: spec, vary: { 'cargo.0.front': levels('110 in', '130 in') } }, 'tongue load')).bars[0].factor // cargo.0.front
+ * @source common practice, no source
+ */
+export function oneAtATime(
+  plan: Omit<StudyPlan, 'design'>,
+  figure: string,
+): Either<TrailerError, { readonly base: number; readonly bars: readonly Bar[] }> {
+  const made = study({ ...plan, design: { kind: 'one at a time' } });
+  if (isLeft(made)) return made;
+  const known = made.right.figures.map(({ name }) => name);
+  if (!known.includes(figure)) return left({ chapter: 'study', tag: 'UnknownPath', path: figure, nearest: known });
+  const rows = [...made.right.rows()].flatMap((row) => (row.answered ? [row] : []));
+  const base = rows.find(({ row }) => row === 0)?.figures[figure];
+  if (base === undefined)
+    return left({
+      chapter: 'study',
+      tag: 'NoSolution',
+      path: figure,
+      what: figure,
+      found: 'no answer for the spec as it stands',
+    });
+  const spans = [
+    ...made.right.choices.map(({ name, choices }) => ({ name, size: choices.length })),
+    ...made.right.inputs.map(({ path }) => ({ name: path, size: levelsIn(plan, path) })),
+  ];
+  let start = 1;
+  const bars = spans.flatMap(({ name, size }) => {
+    const own = rows
+      .filter(({ row }) => row >= start && row < start + size)
+      .map(({ figures }) => figures[figure] as number);
+    start += size;
+    if (own.length === 0) return [];
+    const [low, high] = [Math.min(base, ...own), Math.max(base, ...own)];
+    return [{ factor: name, low, high, swing: high - low }];
+  });
+  return right({ base, bars: bars.sort((a, b) => b.swing - a.swing) });
+}
+
+function levelsIn(plan: Omit<StudyPlan, 'design'>, path: string): number {
+  const variation = plan.vary[path];
+  if (variation?.kind === 'levels') return variation.texts.length;
+  return variation?.kind === 'range' ? variation.count : 0;
+}

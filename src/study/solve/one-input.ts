@@ -1,0 +1,34 @@
+/** A spec read for solving over one of its inputs. */
+import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
+import { type Assessment, assess, leavesOf } from '../../assessment/index.js';
+import type { TrailerError } from '../../errors.js';
+import type { Unit } from '../../units/index.js';
+import { type Decimal, editDistance, nearestKeys } from '../../units/internal.js';
+import { type AssessAt, assessAt, type Stretch, stretchesOf } from './stretches-of-one-input.js';
+
+/** A spec, its assessment and the stretches of one of its inputs. */
+export interface Ready {
+  readonly at: AssessAt;
+  readonly own: Decimal;
+  readonly unit: Unit;
+  readonly assessment: Assessment;
+  readonly stretches: readonly Stretch[];
+}
+
+/** The spec assessed and its input cut into stretches; Left `UnknownPath` when the path holds no figure. */
+export function ready(base: unknown, path: string): Either<TrailerError, Ready> {
+  const assessed = assess(base);
+  if (isLeft(assessed)) return assessed;
+  const leaves = leavesOf(assessed.right.spec);
+  const leaf = leaves.get(path);
+  if (leaf?.between === undefined)
+    return left({
+      chapter: 'study',
+      tag: 'UnknownPath',
+      path,
+      nearest: nearestKeys([...leaves.keys()], (other) => editDistance(path, other)),
+    });
+  const { unit, value } = leaf.value;
+  const at = assessAt(base, path, unit, leaf.basis);
+  return right({ at, own: value, unit, assessment: assessed.right, stretches: stretchesOf(at, path, ...leaf.between) });
+}

@@ -1,0 +1,61 @@
+/**
+ * A working flattened to a tape and read in Float64 over blocks of rows.
+ *
+ * What does not depend on a varied input is folded to a number; what is linear between two nonlinear steps is folded to a form;
+ * results of the same columns share a loop. No code is generated; each step is a plain loop. Decimals are never used
+ * in these loops.
+ */
+import { type Decision, type Node, nodesOf } from '../../trace/index.js';
+import { type ColumnBound, tightened } from './bounds.js';
+import { Flattening } from './flatten-working.js';
+import { isVaried, type Operand, type Step } from './steps.js';
+
+/** Rows that are worked on at once: small enough for the columns of a tape to stay in the cache. */
+export const blockRows = 1024;
+
+export interface Tape {
+  /** The paths that vary; one input column each, in the unit of the leaf. */
+  readonly inputs: readonly string[];
+  readonly steps: readonly Step[];
+  /** How many columns there are, the inputs first. */
+  readonly registers: number;
+  /** The column of each output after a block. Outputs of the same form share a column. */
+  readonly outputs: readonly Operand[];
+  /** Between which figures a column must lie for the recorded decisions to fall out as recorded. */
+  readonly bounds: readonly ColumnBound[];
+}
+
+/**
+ * Flattens workings.
+ *
+ * @param outputs the figures wanted, as nodes of one recorded working
+ * @param inputs the spec paths that vary
+ * @param decisions the recorded comparisons on which the program branched
+ */
+export function tapeOf(outputs: readonly Node[], inputs: readonly string[], decisions: readonly Decision[] = []): Tape {
+  const flattening = new Flattening(inputs);
+  const sides = decisions.flatMap(({ left, right }) => [left, right]);
+  for (const node of nodesOf([...outputs, ...sides])) flattening.formOf(node);
+  const bounds = decisions.flatMap((decision) => flattening.bound(decision));
+  const operands = flattening.outputs(outputs);
+  return {
+    inputs,
+    steps: flattening.steps,
+    registers: flattening.registers,
+    outputs: operands,
+    bounds: tightened(bounds),
+  };
+}
+
+/** Enough columns for a tape, of so many rows; those there are already are used again. */
+export function enoughColumns(columns: Float64Array[], tape: Tape, rows: number): Float64Array[] {
+  while (columns.length < tape.registers) columns.push(new Float64Array(rows));
+  return columns;
+}
+
+/** Runs a block whose input columns are filled; `tape.outputs` tells where the figures are afterwards. */
+export function runBlock(tape: Tape, columns: readonly Float64Array[], rows: number): void {
+  for (const step of tape.steps) step.run(columns, rows);
+}
+
+export { isVaried };
