@@ -9,24 +9,9 @@ import { changed } from '../plan/spec-paths.js';
 import { type ColumnBound, guardShare, tightened } from '../tape/bounds.js';
 import type { Operand } from '../tape/steps.js';
 import { isVaried, type Tape, tapeOf } from '../tape/tape.js';
+import { variesWith } from './exact-rows.js';
 import type { Measure } from './measure.js';
-
-/** A reserve without a share used: a part against its GAWR, or a load that must not be negative. */
-export interface Guarded {
-  readonly node: Node;
-  readonly at: Operand;
-  /** Near zero means within this much, in the unit of the figure. */
-  readonly edge: number;
-}
-
-/** The share used of a check as `times x figure + plus`: read off the reserve where the limit does not vary. */
-export interface Share {
-  readonly name: string;
-  readonly check: Check;
-  readonly at: Operand;
-  readonly times: number;
-  readonly plus: number;
-}
+import { distinctReserves, distinctShares, type Guarded, type Share } from './shares.js';
 
 export interface Alternative {
   readonly spec: unknown;
@@ -34,7 +19,9 @@ export interface Alternative {
   readonly tape: Tape;
   readonly figures: readonly { readonly name: string; readonly node: Node; readonly at: Operand }[];
   readonly reserves: readonly Guarded[];
-  /** The shares used, one for each distinct check; equal checks of equal axles are one, under both names. */
+  /** Whether a node depends on a varied input. */
+  readonly varies: (node: Node) => boolean;
+  /** The shares used, one for each distinct check. */
   readonly shares: readonly Share[];
   /** The range of each input; empty when this alternative has no such figure, or has it in another unit. */
   readonly inputBounds: readonly ColumnBound[];
@@ -42,22 +29,6 @@ export interface Alternative {
   readonly allBounds: readonly ColumnBound[];
   /** True when a reserve that does not vary is over: then no row of this alternative holds. */
   readonly overAnyway: boolean;
-}
-
-const sameOperand = (a: Operand, b: Operand): boolean =>
-  isVaried(a) ? isVaried(b) && a.column === b.column : !isVaried(b) && a.value === b.value;
-
-/** Groups figures of one tape column, so that a structural tie is one entry under joined names. */
-function distinct<T extends { readonly name: string; readonly at: Operand; readonly times?: number }>(
-  entries: readonly T[],
-): readonly T[] {
-  const found: T[] = [];
-  for (const entry of entries) {
-    const index = found.findIndex(({ at, times }) => sameOperand(at, entry.at) && times === entry.times);
-    if (index < 0) found.push(entry);
-    else found[index] = { ...(found[index] as T), name: `${found[index]?.name} = ${entry.name}` };
-  }
-  return found;
 }
 
 /** The decisions behind the pressures that the tires need, when a measured figure rests on one of them. */
@@ -71,12 +42,9 @@ function pressureDecisions({ pressures }: Assessment, measured: readonly Derived
 /** The figure a share is read off: the reserve, `1 - reserve / limit`, unless the limit varies too. */
 function shareNode(
   { reserve, limit, used }: Check,
-  inputs: readonly string[],
+  varies: (node: Node) => boolean,
 ): { readonly node: Node; readonly times: number; readonly plus: number } {
-  const varies = nodesOf([limit.why]).some(
-    (node) => node.kind === 'given' && node.path !== undefined && inputs.includes(node.path),
-  );
-  return varies
+  return varies(limit.why)
     ? { node: used.why, times: 1, plus: 0 }
     : { node: reserve.why, times: -1 / limit.value.value.toNumber(), plus: 1 };
 }
@@ -116,6 +84,7 @@ export function alternativeOf(
   if (isLeft(assessed)) return assessed;
   const assessment = assessed.right;
   const { checks, partChecks, mustPress, weighed } = assessment;
+  const varies = variesWith(inputs);
   const measured = Object.entries(measure(assessment));
   const decisions = [
     ...assessment.decisions,
@@ -134,7 +103,7 @@ export function alternativeOf(
     edge: 4 * guardShare * (gross + Math.abs(load.value.value.toNumber())),
   }));
   const guarded = [...parts, ...pressing];
-  const spoken = checks.map((check) => ({ check, ...shareNode(check, inputs) }));
+  const spoken = checks.map((check) => ({ check, ...shareNode(check, varies) }));
   const tape = tapeOf(
     [...measured.map(([, { why }]) => why), ...guarded.map(({ node }) => node), ...spoken.map(({ node }) => node)],
     inputs,
@@ -144,7 +113,15 @@ export function alternativeOf(
   const take = (): Operand => tape.outputs[next++] as Operand;
   const figures = measured.map(([name, { why }]) => ({ name, node: why, at: take() }));
   const reserves: Guarded[] = guarded.map((each) => ({ ...each, at: take() }));
-  const shares = spoken.map(({ check, times, plus }): Share => ({ name: check.what, check, at: take(), times, plus }));
+  const shares = spoken.map(
+    ({ check, times, plus }, place): Share => ({
+      named: [{ place, name: check.what }],
+      check,
+      at: take(),
+      times,
+      plus,
+    }),
+  );
   const leaves = leavesOf(assessment.spec);
   const inputBounds = inputs.map((path, column) => inputBound(leaves.get(path), units[column], column));
   const fixed = [
@@ -156,8 +133,9 @@ export function alternativeOf(
     assessment,
     tape,
     figures,
-    shares: distinct(shares),
-    reserves: distinct(reserves.filter(({ at }) => isVaried(at)).map((reserve) => ({ ...reserve, name: '' }))),
+    shares: distinctShares(shares),
+    reserves: distinctReserves(reserves.filter(({ at }) => isVaried(at))),
+    varies,
     inputBounds,
     allBounds: tightened([...inputBounds, ...tape.bounds]),
     overAnyway: fixed.some(({ value }) => value.value.isNegative()),

@@ -32,6 +32,10 @@ export const verdictsFor = (rows: number): BlockVerdicts => ({
   spare: new Float64Array(rows),
 });
 
+/** Whether the tape answers a row: its input is in range and it takes the recorded branches. */
+export const isAnswered = ({ marks }: BlockVerdicts, row: number): boolean =>
+  ((marks[row] as number) & (mark.elsewhere | mark.otherWay)) === 0;
+
 /** Marks a row. */
 export function setMark(verdicts: BlockVerdicts, row: number, as: number): void {
   verdicts.marks[row] = (verdicts.marks[row] as number) | as;

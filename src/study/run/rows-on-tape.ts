@@ -7,6 +7,7 @@ import { evaluateBlock } from './evaluate-block.js';
 import type { Names } from './name-index.js';
 import { figureColumns, gather, sortMarked } from './row-groups.js';
 import { missingFigure } from './rows-by-assess.js';
+import { nameOfTie } from './shares.js';
 
 /** Inputs of a tape run: the buffers, the recorded alternative, the figures asked for, the names of governing checks. */
 export interface TapeRun {
@@ -57,12 +58,14 @@ function putVerdicts(
   placeOf: (j: number) => number,
 ): void {
   const own =
-    shares.length === 0 ? [governing.indexOf('nothing checked')] : shares.map(({ name }) => governing.indexOf(name));
+    shares.length === 0
+      ? [governing.indexOf('nothing checked')]
+      : shares.map((share) => governing.indexOf(nameOfTie([share])));
   for (let j = 0; j < count; j += 1) {
     const i = placeOf(j);
     holds[i] = verdicts.holds[j] as number;
     governs[i] = own[verdicts.governs[j] as number] as number;
   }
   for (const [j, tied] of verdicts.ties)
-    governs[placeOf(j)] = governing.indexOf(tied.map((k) => shares[k]?.name).join(' = '));
+    governs[placeOf(j)] = governing.indexOf(nameOfTie(tied.flatMap((k) => shares[k] ?? [])));
 }

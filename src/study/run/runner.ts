@@ -114,7 +114,7 @@ export class Runner {
       const way = record(this.points.specAt(start + row));
       if (way === 'no more') break;
       if (way !== undefined) runOn(way);
-      // A row without an answer has no tape; a recording made exactly at a decision boundary is valid for no row, not even its own.
+      // A row without an answer has no tape.
       if (way !== undefined && rest[0] !== row) keep(way);
       else {
         alone.push(row);

@@ -1,6 +1,10 @@
-/** Recorded decisions as bounds on columns: a row inside all of them went the same way as the recorded working. */
+/**
+ * Recorded decisions as bounds on columns: a row inside all of them takes the branches of the recorded working.
+ *
+ * Around the end of a bound there is a band in which a double cannot tell the side. A row in the band is asked the comparison
+ * itself in exact decimals, so a decision recorded on a tie has rows of its own like any other.
+ */
 import { type Decision, holdsFor } from '../../trace/index.js';
-import { type Form, isFixed } from './linear-forms.js';
 
 /** The share of a figure within which a double is not trusted to know its side. */
 export const guardShare = 1e-9;
@@ -12,20 +16,36 @@ export interface ColumnBound {
   readonly high: number;
 }
 
+/** A decision on a column: the interior in which doubles are sure of it, and what is needed to ask it outside. */
+export interface DecisionBound extends ColumnBound {
+  readonly decision: Decision;
+  /** Left side minus right side is `times x column + plus`. */
+  readonly times: number;
+  readonly plus: number;
+  /** Up to this difference a double cannot tell the side. */
+  readonly band: number;
+}
+
+/** The outcome of a decision for a figure on its column. */
+export type Outcome = 'as recorded' | 'another branch' | 'too near to tell';
+
+export function outcomeFor({ decision, times, plus, band }: DecisionBound, x: number): Outcome {
+  const gap = times * x + plus;
+  if (Math.abs(gap) <= band) return 'too near to tell';
+  const { comparison, holds } = decision;
+  return !Number.isNaN(gap) && holdsFor(gap < 0 ? -1 : 1, comparison) === holds ? 'as recorded' : 'another branch';
+}
+
+/** The band around zero of a difference; `size` is the magnitude of its parts. */
+export const bandOf = (size: number): number => 4 * guardShare * size + Number.MIN_VALUE;
+
 /**
- * The bound that a decision puts on the difference of its sides, as a form: on the recorded side of zero, the guard band kept
- * away. `size` is how large the parts of the difference are, for the band. Nothing for a decision that does not vary.
+ * The interior of a decision on the difference of its sides: the recorded side of zero without the band.
  *
- * Where both sides of zero went the same way (`is it equal? no`), the recorded side is kept to; the other has a tape of its own.
- * Recorded equality is nothing that a double could tell: no row is inside.
+ * Where both sides of zero have one outcome (`is it equal? no`), the interior is the recorded side; the other side is outside
+ * the interior and still as recorded. A decision that holds on a tie only has no interior: each of its rows is asked.
  */
-export function boundOf(
-  { comparison, holds, left, right }: Decision,
-  gap: Form,
-  size: number,
-): Omit<ColumnBound, 'column'> | undefined {
-  if (isFixed(gap)) return undefined;
-  const band = 4 * guardShare * size + Number.MIN_VALUE;
+export function interiorOf({ comparison, holds, left, right }: Decision, band: number): Omit<ColumnBound, 'column'> {
   const order = left.value.value.comparedTo(right.value.value);
   const both = holdsFor(-1, comparison) === holdsFor(1, comparison);
   const below = holdsFor(-1, comparison) === holds && (!both || order < 0);
@@ -47,15 +67,26 @@ export function onColumn(
 
 /** One bound a column: the highest low end and the lowest high end. */
 export function tightened(bounds: readonly ColumnBound[]): readonly ColumnBound[] {
-  const byColumn = new Map<number, ColumnBound>();
+  const columns = new Map<number, ColumnBound>();
   for (const { column, low, high } of bounds) {
-    const found = byColumn.get(column);
-    byColumn.set(
+    const found = columns.get(column);
+    columns.set(
       column,
       found === undefined
         ? { column, low, high }
         : { column, low: Math.max(low, found.low), high: Math.min(high, found.high) },
     );
   }
-  return [...byColumn.values()];
+  return [...columns.values()];
+}
+
+/** The decisions on each column. */
+export function byColumn(bounds: readonly DecisionBound[]): ReadonlyMap<number, readonly DecisionBound[]> {
+  const columns = new Map<number, DecisionBound[]>();
+  for (const bound of bounds) {
+    const found = columns.get(bound.column);
+    if (found === undefined) columns.set(bound.column, [bound]);
+    else found.push(bound);
+  }
+  return columns;
 }

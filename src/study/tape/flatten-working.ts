@@ -1,6 +1,6 @@
 /** From nodes to a tape: forms of nodes, columns of forms, steps in the order in which they may run. */
 import type { Computed, Decision, Node } from '../../trace/index.js';
-import { boundOf, type ColumnBound, onColumn } from './bounds.js';
+import { bandOf, type DecisionBound, interiorOf, onColumn } from './bounds.js';
 import { columnForm, type Form, formKey, gapOf, isFixed, linearStep, numberForm } from './linear-forms.js';
 import { linearRuns, type Target } from './loops/linear-runs.js';
 import { type Argument, type Operand, runsOf, type Step } from './steps.js';
@@ -83,18 +83,19 @@ export class Flattening {
   }
 
   /** The bound of a decision on a column: on the only column of its sides, or on the column of their difference. */
-  bound(decision: Decision): readonly ColumnBound[] {
+  bound(decision: Decision): readonly DecisionBound[] {
     const [left, right] = [this.formOf(decision.left), this.formOf(decision.right)];
     const gap = gapOf(left, right);
-    const size =
+    const argument = isFixed(gap) ? undefined : this.argument(gap);
+    if (argument === undefined || !('column' in argument)) return [];
+    const band = bandOf(
       Math.abs(left.at.toNumber()) +
-      Math.abs(right.at.toNumber()) +
-      Math.abs(decision.left.value.value.toNumber()) +
-      Math.abs(decision.right.value.value.toNumber());
-    const bound = boundOf(decision, gap, size);
-    if (bound === undefined) return [];
-    const argument = this.argument(gap);
-    return 'column' in argument ? [onColumn(bound, argument.column, argument.times, argument.plus)] : [];
+        Math.abs(right.at.toNumber()) +
+        Math.abs(decision.left.value.value.toNumber()) +
+        Math.abs(decision.right.value.value.toNumber()),
+    );
+    const { column, times, plus } = argument;
+    return [{ ...onColumn(interiorOf(decision, band), column, times, plus), decision, times, plus, band }];
   }
 
   /** The operands of the outputs; outputs of the same columns run together, last. */

@@ -6,7 +6,7 @@
  * in these loops.
  */
 import { type Decision, type Node, nodesOf } from '../../trace/index.js';
-import { type ColumnBound, tightened } from './bounds.js';
+import { byColumn, type ColumnBound, type DecisionBound, tightened } from './bounds.js';
 import { Flattening } from './flatten-working.js';
 import { isVaried, type Operand, type Step } from './steps.js';
 
@@ -23,6 +23,8 @@ export interface Tape {
   readonly outputs: readonly Operand[];
   /** Between which figures a column must lie for the recorded decisions to fall out as recorded. */
   readonly bounds: readonly ColumnBound[];
+  /** The decisions behind those bounds, by column. */
+  readonly decisions: ReadonlyMap<number, readonly DecisionBound[]>;
 }
 
 /**
@@ -44,6 +46,7 @@ export function tapeOf(outputs: readonly Node[], inputs: readonly string[], deci
     registers: flattening.registers,
     outputs: operands,
     bounds: tightened(bounds),
+    decisions: byColumn(bounds),
   };
 }
 

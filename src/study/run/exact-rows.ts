@@ -1,0 +1,80 @@
+/** Exact figures of single rows, for comparisons that doubles cannot decide. */
+import { type Decision, decimalReading, holdsFor, type Node, readOperation } from '../../trace/index.js';
+import type { Decimal } from '../../units/index.js';
+import { compareDecimals } from '../../units/internal.js';
+
+/** The exact figures of a row, by path: the leaves that vary take them. */
+export type FiguresOf = (row: number) => ReadonlyMap<string, Decimal>;
+
+/** Whether a node depends on one of these inputs. */
+export function variesWith(inputs: readonly string[]): (node: Node) => boolean {
+  const known = new Map<Node, boolean>();
+  const varies = (node: Node): boolean => {
+    const found = known.get(node);
+    if (found !== undefined) return found;
+    const made =
+      node.kind === 'computed'
+        ? node.of.some(varies)
+        : node.kind === 'given' && node.path !== undefined && inputs.includes(node.path);
+    known.set(node, made);
+    return made;
+  };
+  return varies;
+}
+
+interface ExactRow {
+  readonly leaves: ReadonlyMap<string, Decimal>;
+  readonly figures: Map<Node, Decimal>;
+}
+
+/** Reads what varies again in decimals, each node once a row; what does not vary is taken as recorded. */
+export class ExactRows {
+  private readonly rows = new Map<number, ExactRow>();
+
+  constructor(
+    private readonly varies: (node: Node) => boolean,
+    private readonly figuresOf: FiguresOf,
+  ) {}
+
+  /** The figure of a node on a row. Throws a `RangeError` where a divisor is zero. */
+  figure(row: number, node: Node): Decimal {
+    return this.varies(node) ? this.read(this.rowOf(row), node) : node.value.value;
+  }
+
+  /** -1, 0 or 1: how the figures of two nodes compare on a row. */
+  order(row: number, left: Node, right: Node): -1 | 0 | 1 {
+    return compareDecimals(this.figure(row, left), this.figure(row, right));
+  }
+
+  /** Whether a recorded decision has the same outcome on a row; it has not where a side has no figure. */
+  asRecorded(row: number, { left, right, comparison, holds }: Decision): boolean {
+    try {
+      return holdsFor(this.order(row, left, right), comparison) === holds;
+    } catch (reason) {
+      if (reason instanceof RangeError) return false;
+      throw reason;
+    }
+  }
+
+  private rowOf(row: number): ExactRow {
+    const found = this.rows.get(row);
+    if (found !== undefined) return found;
+    const made = { leaves: this.figuresOf(row), figures: new Map<Node, Decimal>() };
+    this.rows.set(row, made);
+    return made;
+  }
+
+  private read(row: ExactRow, node: Node): Decimal {
+    if (!this.varies(node)) return node.value.value;
+    if (node.kind !== 'computed') return (node.kind === 'given' && row.leaves.get(node.path ?? '')) || node.value.value;
+    const found = row.figures.get(node);
+    if (found !== undefined) return found;
+    const figure = readOperation(
+      node,
+      node.of.map((part) => this.read(row, part)),
+      decimalReading,
+    );
+    row.figures.set(node, figure);
+    return figure;
+  }
+}

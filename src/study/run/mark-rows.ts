@@ -1,0 +1,49 @@
+/** Rows that the tape of a block cannot answer: an input out of range, or another branch of the program. */
+import { type ColumnBound, type DecisionBound, outcomeFor } from '../tape/bounds.js';
+import { outside, outsideTwo } from '../tape/loops/bound-loops.js';
+import type { Block } from './block.js';
+import { mark, setMark } from './row-marks.js';
+
+const valueAt = ({ columns }: Block, column: number, row: number): number =>
+  (columns[column] as Float64Array)[row] as number;
+
+const isInside = (block: Block, { column, low, high }: ColumnBound, row: number): boolean => {
+  const x = valueAt(block, column, row);
+  return x >= low && x <= high;
+};
+
+/** The mark of a row outside some bound. Comparisons that doubles cannot decide are asked in decimals, last. */
+function markOf(block: Block, row: number): number {
+  const { inputBounds, tape } = block.alternative;
+  if (!inputBounds.every((bound) => isInside(block, bound, row))) return mark.elsewhere;
+  const near: DecisionBound[] = [];
+  for (const bound of tape.bounds) {
+    if (isInside(block, bound, row)) continue;
+    for (const decision of tape.decisions.get(bound.column) ?? []) {
+      const outcome = outcomeFor(decision, valueAt(block, bound.column, row));
+      if (outcome === 'another branch') return mark.otherWay;
+      if (outcome === 'too near to tell') near.push(decision);
+    }
+  }
+  if (near.length === 0) return 0;
+  return near.every(({ decision }) => block.exact.asRecorded(row, decision)) ? mark.exact : mark.otherWay;
+}
+
+/** Marks every row outside a bound. */
+export function markOutsiders(block: Block): void {
+  const {
+    alternative: { allBounds },
+    rows,
+    verdicts,
+  } = block;
+  const found = (row: number): void => {
+    const as = verdicts.marks[row] === 0 ? markOf(block, row) : 0;
+    if (as !== 0) setMark(verdicts, row, as);
+  };
+  const values = ({ column }: ColumnBound): Float64Array => block.columns[column] as Float64Array;
+  for (let k = 0; k < allBounds.length; k += 2) {
+    const [a, b] = [allBounds[k] as ColumnBound, allBounds[k + 1]];
+    if (b === undefined) outside(values(a), a.low, a.high, rows, found);
+    else outsideTwo(values(a), a.low, a.high, values(b), b.low, b.high, rows, found);
+  }
+}
