@@ -16,14 +16,16 @@ import {
   constant,
   type Derived,
   decide,
-  difference,
   inInches,
   inPounds,
+  minus,
   type NotAWholeCount,
   type OutsideItsRange,
-  product,
+  over,
   quotient,
+  result,
   statics,
+  times,
 } from '../trace/index.js';
 import { inch, lb } from '../units/index.js';
 import type { Spec } from './codec.js';
@@ -100,10 +102,9 @@ function offLevelOf({ trailer: { sharing, ballAboveLevel, axles } }: Spec, { bal
 function placeOf(item: Item, axlesAt: Derived<'in'>): Derived<'in'> {
   if ('at' in item) return inInches(`${item.name} position`, item.at);
   const own = inPounds(`${item.name} weight`, item.weight);
-  return quotient(
+  return result(
     `${item.name} position`,
-    product(null, difference(null, own, inPounds(`${item.name} tongue load`, item.tongue)), axlesAt),
-    own,
+    over(times(minus(own, inPounds(`${item.name} tongue load`, item.tongue)), axlesAt), own),
   );
 }
 

@@ -11,7 +11,7 @@ import {
   type ShareBand,
 } from '../load/index.js';
 import type { Rating } from '../ratings/index.js';
-import { constant, converted, type Derived, inPounds, type OutsideItsRange, product } from '../trace/index.js';
+import { constant, type Derived, inPounds, inUnit, type OutsideItsRange, product } from '../trace/index.js';
 import { ratio } from '../units/index.js';
 import type { Spec, TrailerSpec } from './codec.js';
 import type { Stack } from './stack.js';
@@ -25,7 +25,7 @@ export interface Carry {
 /** The tongue share to hold: the one it is loaded to, or the whole band of the guideline. */
 export function shareBand(spec: Spec, band: Guideline): ShareBand {
   if (spec.tongueShare === undefined) return band;
-  const share = converted(null, spec.tongueShare as Derived<'%'>, 'ratio');
+  const share = inUnit(spec.tongueShare as Derived<'%'>, 'ratio');
   return { low: share, high: share };
 }
 

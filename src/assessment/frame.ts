@@ -16,9 +16,9 @@ import {
   converted,
   type Decision,
   type Derived,
-  difference,
   inInches,
   inPounds,
+  minus,
   product,
   renamed,
   sum,
@@ -94,7 +94,7 @@ export function longer(
   if (isLeft(growth)) return growth;
   const base = converted(
     'deck length',
-    difference(null, inInches('deck rear end', deck.rear), inInches('deck front end', deck.front)),
+    minus(inInches('deck rear end', deck.rear), inInches('deck front end', deck.front)),
     'ft',
   );
   const lengths = [base, ...[2, 4, 6].map((more) => sum(`deck length + ${more} ft`, [base, constant(foot(more))]))];

@@ -17,7 +17,7 @@ import {
   screen,
   weightClassForFacts,
 } from '../rules/index.js';
-import { constant, type Derived, decide, greatestOf, inInches, inPounds, sum } from '../trace/index.js';
+import { constant, type Derived, decide, greatestOf, inInches, inPounds, plus, sum } from '../trace/index.js';
 import { inch, lb } from '../units/index.js';
 import type { Spec } from './codec.js';
 import type { NotChecked } from './not-checked.js';
@@ -64,11 +64,11 @@ function groupsOf({
   )
     return right(undefined);
   const base = inInches('wheelbase', wheelbase);
-  const ball = sum(null, [base, inInches('overhang', overhang)]);
+  const ball = plus(base, inInches('overhang', overhang));
   const axles = [
     { behind: constant(inch(0)), weight: hitched.front },
     { behind: base, weight: hitched.rear },
-    ...group.axles.map(({ at }, i) => ({ behind: sum(null, [ball, at]), weight: (axleLoads[i] as AxleLoad).load })),
+    ...group.axles.map(({ at }, i) => ({ behind: plus(ball, at), weight: (axleLoads[i] as AxleLoad).load })),
   ];
   // A lifted axle is told by the checks; it has no group to be weighed in.
   if (axles.some(({ weight }) => !decide(weight, '>', nothing).holds)) return right(undefined);

@@ -1,6 +1,6 @@
 /** Loads that must press down: where one is below zero, the ball, an axle or a side has left what it stood on, and no rating speaks of that. */
-import { constant, type Decision, type Derived, decide, difference, quotient } from '../trace/index.js';
-import { lb, ratio } from '../units/index.js';
+import { constant, type Decision, type Derived, decide, difference, over } from '../trace/index.js';
+import { lb } from '../units/index.js';
 import type { AttitudePart } from './attitude.js';
 import type { OffLevelHitch, TowPart } from './tow.js';
 import type { Weighed } from './weigh.js';
@@ -31,7 +31,7 @@ const axlesOf = (
 function sidesOffLevel({ sides, offLevel }: AttitudePart): readonly Pressing[] {
   const change = offLevel?.tongueChange;
   if (sides === undefined || change === undefined) return [];
-  const lost = quotient(null, change, constant(ratio(2)));
+  const lost = over(change, 2);
   return [
     { what: 'left side off level', load: difference('left side, off level', sides.left, lost) },
     { what: 'right side off level', load: difference('right side, off level', sides.right, lost) },

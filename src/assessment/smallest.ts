@@ -1,7 +1,7 @@
 /** The smallest of several builds that does a job with something in reserve. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import type { TrailerError } from '../errors.js';
-import { type AnyWeight, asDerived, type Derived, difference, inPounds } from '../trace/index.js';
+import { type AnyWeight, asDerived, type Derived, inPounds, minus, result } from '../trace/index.js';
 import { lb } from '../units/index.js';
 import { compareDecimals } from '../units/internal.js';
 import { type Assessment, assess } from './assess.js';
@@ -38,7 +38,7 @@ function judge(name: string, assessment: Assessment, need: Derived<'lb'>, reserv
     .filter(({ verdict }) => verdict === 'over')
     .map(({ what }) => `${what} is over`);
   const rest =
-    carry === undefined ? undefined : difference('payload left', difference(null, carry.payload.most, need), reserve);
+    carry === undefined ? undefined : result('payload left', minus(minus(carry.payload.most, need), reserve));
   const short =
     rest === undefined
       ? ['its payload is not known']

@@ -2,7 +2,18 @@
 import type { TandemSplit, WheelShares } from '../load/index.js';
 import { type Check, checkLoad, rating, weight } from '../ratings/index.js';
 import type { WeightDistribution } from '../towing/index.js';
-import { constant, type Derived, difference, greatestOf, product, quotient, renamed, sum } from '../trace/index.js';
+import {
+  constant,
+  type Derived,
+  greatestOf,
+  minus,
+  over,
+  plus,
+  quotient,
+  renamed,
+  result,
+  times,
+} from '../trace/index.js';
 import { ratio } from '../units/index.js';
 import type { AttitudePart } from './attitude.js';
 import type { Stack } from './stack.js';
@@ -63,10 +74,9 @@ function level(
           const load = loads[i]?.load;
           return tire === undefined || load === undefined
             ? undefined
-            : quotient(
+            : result(
                 `${tire.of} tire load, heavier side`,
-                product(null, heavier, quotient(null, load, balance.axleLoad)),
-                constant(ratio(tire.spec.count / 2)),
+                over(times(heavier, over(load, balance.axleLoad)), constant(ratio(tire.spec.count / 2))),
               );
         });
   return { how: 'level', loads, onTires: onTiresOf(stack, loads, 'level'), onHeavierSide };
@@ -83,7 +93,7 @@ function changed(how: How, stack: Stack, from: Standing, axles: readonly Derived
     const [now, before] = [onTires[i], from.onTires[i]];
     return heavier === undefined || now === undefined || before === undefined
       ? undefined
-      : sum(`${stack.tires[i]?.of} tire load, heavier side${suffix(how)}`, [heavier, difference(null, now, before)]);
+      : result(`${stack.tires[i]?.of} tire load, heavier side${suffix(how)}`, plus(heavier, minus(now, before)));
   });
   return { how, loads, onTires, onHeavierSide };
 }
@@ -92,7 +102,7 @@ function changed(how: How, stack: Stack, from: Standing, axles: readonly Derived
 function together({ group }: Stack, offLevel: TandemSplit, bars: WeightDistribution): readonly Derived<'lb'>[] {
   const added = group?.loads(bars.ontoTrailer) ?? [];
   return added.map((load, i) =>
-    sum(null, [offLevel.loads[i] as Derived<'lb'>, renamed(`put on axle ${i + 1} by the bars`, load)]),
+    plus(offLevel.loads[i] as Derived<'lb'>, renamed(`put on axle ${i + 1} by the bars`, load)),
   );
 }
 

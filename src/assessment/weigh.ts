@@ -13,16 +13,18 @@ import type { MembersError } from '../members/index.js';
 import { type Note, note } from '../ratings/index.js';
 import { leverScale, type TowingError } from '../towing/index.js';
 import {
-  converted,
   type Decision,
   type Derived,
   decide,
   difference,
   inInches,
   inPounds,
-  product,
+  inUnit,
+  minus,
   renamed,
+  result,
   sum,
+  times,
 } from '../trace/index.js';
 import type { CargoSpec, CurbSpec, Spec } from './codec.js';
 import { builtUp } from './frame.js';
@@ -67,12 +69,11 @@ function againstScale(
     [gap],
   );
   if (tolerance === undefined) return { notes: [governs], decisions: [] };
-  const allowed = product(
+  const allowed = result(
     'tolerance of the built-up weight',
-    built.weight,
-    converted(null, tolerance as Derived<'%'>, 'ratio'),
+    times(built.weight, inUnit(tolerance as Derived<'%'>, 'ratio')),
   );
-  const decisions = [decide(gap, '<=', allowed), decide(difference(null, built.weight, weighed), '<=', allowed)];
+  const decisions = [decide(gap, '<=', allowed), decide(minus(built.weight, weighed), '<=', allowed)];
   const agrees = decisions.every(({ holds }) => holds);
   const says = agrees
     ? note('BuiltUpAgrees', 'The built-up weight agrees with the scale within the tolerance stated for its items.', [

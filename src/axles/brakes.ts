@@ -6,17 +6,19 @@ import {
   type AnyShare,
   type AnyWeight,
   asDerived,
+  asForce,
   constant,
-  converted,
   type Decision,
   type Derived,
   decide,
   inPounds,
-  product,
+  inUnit,
+  over,
   quotient,
+  result,
   statics,
   sum,
-  weightAsForce,
+  times,
 } from '../trace/index.js';
 import { ratio } from '../units/index.js';
 import type { HardwareError } from './hardware-errors.js';
@@ -155,9 +157,9 @@ export interface BrakeTorqueQuestion {
  */
 export function brakeTorque(question: BrakeTorqueQuestion): Either<HardwareError, Derived<'lbf*ft'>> {
   const braked = inPounds('braked weight', question.braked);
-  const share = converted(null, asDerived('braking share', question.share), 'ratio');
+  const share = inUnit(asDerived('braking share', question.share), 'ratio');
   const count = constant(ratio(Number.isFinite(question.brakes) ? question.brakes : 0), 'number of brakes');
-  const radius = converted(null, asDerived('loaded radius', question.loadedRadius), 'in');
+  const radius = inUnit(asDerived('loaded radius', question.loadedRadius), 'in');
   const positive = allPositive([
     ['braked weight', braked],
     ['braking share', share],
@@ -165,8 +167,6 @@ export function brakeTorque(question: BrakeTorqueQuestion): Either<HardwareError
     ['loaded radius', radius],
   ]);
   if (isLeft(positive)) return positive;
-  const force = product('braking force', weightAsForce(null, braked), share);
-  return right(
-    converted('torque of one brake', quotient(null, product(null, force, radius), count, statics), 'lbf*ft'),
-  );
+  const force = result('braking force', times(asForce(braked), share));
+  return right(result('torque of one brake', inUnit(over(times(force, radius), count), 'lbf*ft'), statics));
 }

@@ -10,10 +10,14 @@ import {
   type Known,
   leastOf,
   type Name,
+  over,
+  plus,
   product,
   quotient,
+  result,
   type Source,
   sum,
+  times,
 } from '../trace/index.js';
 import { quantity, ratio } from '../units/index.js';
 import type { AxlesError } from './errors.js';
@@ -79,18 +83,10 @@ function alike(axles: readonly StandingAxle[], notes: readonly Note[]): AxleGrou
   const capacityFor: CapacityFor = (name, each) =>
     one
       ? (each[0] as Derived<'lb'>)
-      : product(
-          name,
-          leastOf(
-            null,
-            each.filter((limit) => limit !== undefined),
-          ),
-          count,
-          sharingSource,
-        );
+      : product(name, leastOf(each.filter((limit) => limit !== undefined)), count, sharingSource);
   return {
     axles,
-    at: one ? (positions[0] as Derived<'in'>) : quotient('axle group position', sum(null, positions), count),
+    at: one ? (positions[0] as Derived<'in'>) : result('axle group position', over(plus(...positions), count)),
     capacity: capacityFor('axle group capacity', ratings),
     limits: limitsByPart(axles, capacityFor),
     sumOfRatings: one ? (ratings[0] as Derived<'lb'>) : sum('sum of axle ratings', ratings),
@@ -109,12 +105,12 @@ function byRate(
 ): AxleGroup {
   const total = sum('sum of spring rates', rates);
   const first = rates[0] as Derived<'lb/in'>;
-  const shares = rates.map((rate) => quotient(null, rate, first));
-  const allShares = quotient(null, total, first);
-  const moments = axles.map(({ at }, i) => product(null, rates[i] as Derived<'lb/in'>, at));
+  const shares = rates.map((rate) => over(rate, first));
+  const allShares = over(total, first);
+  const moments = axles.map(({ at }, i) => times(rates[i] as Derived<'lb/in'>, at));
   /** What the group carries when one axle is full. */
   const whenFull = (limit: Derived<'lb'>, i: number): Derived<'lb'> =>
-    quotient(null, product(null, limit, allShares), shares[i] as Derived<'ratio'>);
+    over(times(limit, allShares), shares[i] as Derived<'ratio'>);
   const capacityFor: CapacityFor = (name, each) =>
     leastOf(
       name,
@@ -124,14 +120,14 @@ function byRate(
   const ratings = axles.map(({ system }) => system.rating);
   return {
     axles,
-    at: quotient('axle group position', sum(null, moments), total),
+    at: result('axle group position', over(plus(...moments), total)),
     capacity: capacityFor('axle group capacity', ratings),
     limits: axles.map(({ system }, i) => ({ name: system.label, limit: whenFull(system.rating, i) })),
     sumOfRatings: sum('sum of axle ratings', ratings),
     capacityFor,
     loads: (load) =>
       axles.map(({ system }, i) =>
-        quotient(`${system.label} load`, product(null, load, shares[i] as Derived<'ratio'>), allShares, sharingSource),
+        result(`${system.label} load`, over(times(load, shares[i] as Derived<'ratio'>), allShares), sharingSource),
       ),
     notes: [note('SharedByRate', 'Independent axles share by their spring rates, the trailer standing level.')],
     decisions,

@@ -3,17 +3,18 @@ import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import {
   type AnyWeight,
   asDerived,
+  asForce,
   constant,
-  converted,
   type Derived,
   inPounds,
+  inUnit,
   type Known,
-  product,
-  quotient,
+  over,
+  result,
   type Source,
-  weightAsForce,
+  times,
 } from '../trace/index.js';
-import { gravity, ratio, type UnitOf } from '../units/index.js';
+import { gravity, type UnitOf } from '../units/index.js';
 import type { HardwareError } from './hardware-errors.js';
 import { allPositive } from './hardware-guards.js';
 
@@ -32,17 +33,14 @@ export function deceleration(
   force: Known<UnitOf<'force'>>,
   weight: AnyWeight,
 ): Either<HardwareError, Derived<'ft/s2'>> {
-  const [held, moved] = [
-    converted(null, asDerived('braking force', force), 'lbf'),
-    inPounds('weight to be stopped', weight),
-  ];
+  const [held, moved] = [inUnit(asDerived('braking force', force), 'lbf'), inPounds('weight to be stopped', weight)];
   const positive = allPositive([
     ['braking force', held],
     ['weight to be stopped', moved],
   ]);
   if (isLeft(positive)) return positive;
-  const standard = converted(null, constant(gravity(1), 'standard gravity'), 'ft/s2');
-  return right(product('deceleration', quotient(null, held, weightAsForce(null, moved)), standard, kinematics));
+  const standard = inUnit(constant(gravity(1), 'standard gravity'), 'ft/s2');
+  return right(result('deceleration', times(over(held, asForce(moved)), standard), kinematics));
 }
 
 /**
@@ -60,14 +58,11 @@ export function stoppingDistance(
   speed: Known<UnitOf<'speed'>>,
   slowing: Known<UnitOf<'acceleration'>>,
 ): Either<HardwareError, Derived<'ft'>> {
-  const [v, a] = [
-    converted(null, asDerived('speed', speed), 'ft/s'),
-    converted(null, asDerived('deceleration', slowing), 'ft/s2'),
-  ];
+  const [v, a] = [inUnit(asDerived('speed', speed), 'ft/s'), inUnit(asDerived('deceleration', slowing), 'ft/s2')];
   const positive = allPositive([
     ['speed', v],
     ['deceleration', a],
   ]);
   if (isLeft(positive)) return positive;
-  return right(quotient('stopping distance', product(null, v, v), product(null, constant(ratio(2)), a), kinematics));
+  return right(result('stopping distance', over(times(v, v), times(2, a)), kinematics));
 }

@@ -4,14 +4,16 @@ import {
   type AnyLength,
   asDerived,
   constant,
-  converted,
   type Derived,
   fromTable,
+  inUnit,
   type NotTabulated,
   notTabulated,
+  over,
   quotient,
+  result,
   type Source,
-  sine,
+  sin,
 } from '../trace/index.js';
 import { degree, quantity, ratio } from '../units/index.js';
 import { nearestKeys } from '../units/internal.js';
@@ -112,12 +114,12 @@ export function boltCircle(
   betweenNeighbours: AnyLength,
   studs: 4 | 5 | 6 | 8 | 10,
 ): Either<HardwareError, Derived<'in'>> {
-  const chord = converted(null, asDerived('between neighbouring studs', betweenNeighbours), 'in');
+  const chord = inUnit(asDerived('between neighbouring studs', betweenNeighbours), 'in');
   const positive = allPositive([['between neighbouring studs', chord]]);
   if (isLeft(positive)) return positive;
   const halfAngle = quotient('half the angle between studs', constant(degree(180)), constant(ratio(studs)));
   return right(
-    quotient('bolt circle', chord, sine(null, halfAngle), {
+    result('bolt circle', over(chord, sin(halfAngle)), {
       id: 'geometry',
       title: 'plane geometry, derived',
       grade: 'derived',

@@ -13,12 +13,16 @@ import {
   inInches,
   inPounds,
   inPoundsPerInch,
+  minus,
   type NotAWholeCount,
   type OutsideItsRange,
-  product,
+  over,
+  plus,
   quotient,
+  result,
   statics,
   sum,
+  times,
   wholeCount,
 } from '../trace/index.js';
 import { compare, inch, lb } from '../units/index.js';
@@ -121,10 +125,10 @@ function byArms(
   const rear = inInches('rear rocker arm', rearArm);
   const guarded = allHold([aboveZero('front rocker arm', front), aboveZero('rear rocker arm', rear)]);
   if (isLeft(guarded)) return guarded;
-  const both = sum(null, [front, rear]);
+  const both = plus(front, rear);
   const loads = [
-    quotient('front axle load', product(null, load, rear), both, statics),
-    quotient('rear axle load', product(null, load, front), both, statics),
+    result('front axle load', over(times(load, rear), both), statics),
+    result('rear axle load', over(times(load, front), both), statics),
   ];
   return right({
     loads,
@@ -156,28 +160,22 @@ function bySprings(
   );
   const first = sum(
     'sum of rate x place',
-    sprung.map(({ a, k }) => product(null, k, a)),
+    sprung.map(({ a, k }) => times(k, a)),
   );
   const second = sum(
     'sum of rate x place x place',
-    sprung.map(({ a, k }) => product(null, product(null, k, a), a)),
+    sprung.map(({ a, k }) => times(k, a, a)),
   );
   const changes = sprung.map(({ a, k }, i) => {
-    const travel = quotient(
+    const travel = result(
       `share of the rise felt at axle ${i + 1}`,
-      difference(null, second, product(null, first, a)),
-      second,
+      over(minus(second, times(first, a)), second),
       statics,
     );
-    return product(`unloading of axle ${i + 1}`, product(null, k, rise), travel);
+    return result(`unloading of axle ${i + 1}`, times(k, rise, travel));
   });
   const loads = sprung.map(({ k }, i) =>
-    difference(
-      `load of axle ${i + 1}`,
-      product(null, load, quotient(null, k, rates)),
-      changes[i] as Derived<'lb'>,
-      statics,
-    ),
+    result(`load of axle ${i + 1}`, minus(times(load, over(k, rates)), changes[i] as Derived<'lb'>), statics),
   );
   const off = loads.filter(({ value }) => compare(value, lb(0)) < 0);
   return right({

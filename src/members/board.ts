@@ -5,17 +5,18 @@ import {
   type AnyLength,
   aboveZero,
   allHold,
-  converted,
   type Derived,
   findRow,
   fromTable,
   inInches,
   inPoundsPerCubicFoot,
-  product,
-  quotient,
+  inUnit,
+  over,
+  result,
+  times,
 } from '../trace/index.js';
 import { inch } from '../units/index.js';
-import { number, pi } from './constants.js';
+import { pi } from './constants.js';
 import { lumberSizes } from './data/lumber-sizes.js';
 import type { MembersError } from './errors.js';
 import type { Member } from './member.js';
@@ -86,12 +87,8 @@ export function board(size: BoardSize, wood: Wood): Either<MembersError, Board> 
     thickness,
     width,
     density: density.right,
-    weightPerFoot: product(
-      `${name} weight per foot`,
-      density.right,
-      converted(null, product(null, thickness, width), 'ft2'),
-    ),
-    weightPerSquareFoot: product(`${name} weight per square foot`, density.right, converted(null, thickness, 'ft')),
+    weightPerFoot: result(`${name} weight per foot`, times(density.right, inUnit(times(thickness, width), 'ft2'))),
+    weightPerSquareFoot: result(`${name} weight per square foot`, times(density.right, inUnit(thickness, 'ft'))),
   });
 }
 
@@ -120,7 +117,7 @@ export function flatBar(thickness: AnyLength, width: AnyLength, density: AnyDens
     ? tested
     : right({
         designation: 'flat bar',
-        weightPerFoot: product('bar weight per foot', perCubicFoot, converted(null, product(null, t, b), 'ft2')),
+        weightPerFoot: result('bar weight per foot', times(perCubicFoot, inUnit(times(t, b), 'ft2'))),
       });
 }
 
@@ -138,9 +135,9 @@ export function roundBar(diameter: AnyLength, density: AnyDensity): Either<Membe
   const [d, perCubicFoot] = [inInches('bar diameter', diameter), inPoundsPerCubicFoot('density', density)];
   const tested = allHold([aboveZero('bar diameter', d), aboveZero('density', perCubicFoot)]);
   if (isLeft(tested)) return tested;
-  const area = quotient('bar area', product(null, pi, squared(d)), number(4));
+  const area = result('bar area', over(times(pi, squared(d)), 4));
   return right({
     designation: 'round bar',
-    weightPerFoot: product('bar weight per foot', perCubicFoot, converted(null, area, 'ft2')),
+    weightPerFoot: result('bar weight per foot', times(perCubicFoot, inUnit(area, 'ft2'))),
   });
 }

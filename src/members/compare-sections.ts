@@ -1,7 +1,6 @@
 /** Two sections side by side: what is saved in weight and what is given up in strength. */
-import { constant, type Decision, type Derived, decide, product, quotient } from '../trace/index.js';
+import { constant, type Decision, type Derived, decide, quotient, times } from '../trace/index.js';
 import { ratio, showBrief } from '../units/index.js';
-import { number } from './constants.js';
 import type { Member } from './member.js';
 
 /** A published section or one computed from its outline. */
@@ -35,7 +34,7 @@ const side = ({ designation, weightPerFoot, Sx }: Comparable): SideBySide => ({
   SxPerPound: quotient(`${designation} Sx per lb/ft`, Sx, weightPerFoot),
 });
 
-const perCent = (share: Derived<'ratio'>): string => `${showBrief(product(null, share, number(100)).value, 0)} %`;
+const perCent = (share: Derived<'ratio'>): string => `${showBrief(times(share, 100).value, 0)} %`;
 
 const same = constant(ratio(1));
 

@@ -1,5 +1,5 @@
 /** Parts put together: area, centre of gravity, second moments by the parallel-axis theorem. */
-import { type Derived, difference, product, quotient, sum } from '../trace/index.js';
+import { type Derived, minus, over, plus, result, times } from '../trace/index.js';
 import { net, type Part, squared } from './parts.js';
 
 /** About an axis of symmetry, parts are placed from that axis; about any other, from an edge, and the axis is found first. */
@@ -19,10 +19,12 @@ const ownOf = { x: 'Iy', y: 'Ix' } as const;
 
 function centre(symbol: string, parts: readonly Part[], along: Along, area: Derived<'in2'>): Derived<'in'> {
   const moved = parts.filter((part) => part[along] !== undefined);
-  return quotient(
+  return result(
     symbol,
-    net(null, moved, (part) => product(null, part.area, part[along] as Derived<'in'>)),
-    area,
+    over(
+      net(undefined, moved, (part) => times(part.area, part[along] as Derived<'in'>)),
+      area,
+    ),
   );
 }
 
@@ -38,8 +40,8 @@ function secondMoment(
     const own = part[ownOf[along]];
     const from = part[along];
     if (from === undefined) return own as Derived<'in4'>;
-    const shifted = product(null, part.area, squared(axis === undefined ? from : difference(null, from, axis)));
-    return own === undefined ? shifted : sum(null, [own, shifted]);
+    const shifted = times(part.area, squared(axis === undefined ? from : minus(from, axis)));
+    return own === undefined ? shifted : plus(own, shifted);
   });
 }
 

@@ -1,14 +1,16 @@
 /** Fillets and rounded toes: what a rounded corner adds to, or takes from, a sharp one. All per radius, radius squared, radius^4. */
 import {
-  arcTangent,
+  arctan,
   constant,
   type Derived,
   difference,
-  product,
-  quotient,
+  minus,
+  over,
+  plus,
+  result,
   sine,
-  sum,
   tangent,
+  times,
 } from '../trace/index.js';
 import { degree } from '../units/index.js';
 import { number, pi } from './constants.js';
@@ -29,14 +31,10 @@ export interface Corner {
 
 /** A square corner: area `1 - pi/4`, centre of gravity `(10 - 3 pi) / (3 (4 - pi))`, second moment about a leg `1 - 5 pi/16`. */
 export function squareCorner(): Corner {
-  const area = difference('corner area per r2', number(1), quotient(null, pi, number(4)));
-  const from = quotient(
-    'corner centre of gravity per r',
-    difference(null, number(10), product(null, number(3), pi)),
-    product(null, number(3), difference(null, number(4), pi)),
-  );
-  const aboutLeg = difference(null, number(1), quotient(null, product(null, number(5), pi), number(16)));
-  const own = difference('corner own second moment per r4', aboutLeg, product(null, area, product(null, from, from)));
+  const area = result('corner area per r2', minus(1, over(pi, 4)));
+  const from = result('corner centre of gravity per r', over(minus(10, times(3, pi)), times(3, minus(4, pi))));
+  const aboutLeg = minus(1, over(times(5, pi), 16));
+  const own = result('corner own second moment per r4', minus(aboutLeg, times(area, times(from, from))));
   return { area, leg: number(1), up: from, away: from, own };
 }
 
@@ -46,24 +44,16 @@ export function squareCorner(): Corner {
  */
 export function slopedCorner(slope: Derived<'ratio'>): Corner {
   const right = constant(degree(90));
-  const halfAngle = quotient('half the corner angle', sum(null, [right, arcTangent(null, slope)]), number(2));
-  const other = difference(null, right, halfAngle);
+  const halfAngle = result('half the corner angle', over(plus(right, arctan(slope)), 2));
+  const other = minus(right, halfAngle);
   const cotangent = tangent('cot h', other);
   const sineOf = sine('sin h', halfAngle);
   const cosine = sine('cos h', other);
-  const arc = product('half the arc', quotient(null, other, constant(degree(180))), pi);
+  const arc = result('half the arc', times(over(other, constant(degree(180))), pi));
   const area = difference('corner area per r2', cotangent, arc);
-  const toCentre = quotient(null, number(1), sineOf);
-  const kite = quotient(
-    null,
-    product(null, cotangent, sum(null, [product(null, cotangent, cosine), toCentre])),
-    number(3),
-  );
-  const sector = difference(
-    null,
-    product(null, arc, toCentre),
-    quotient(null, product(null, number(2), cosine), number(3)),
-  );
-  const along = quotient('corner centre of gravity on the bisector per r', difference(null, kite, sector), area);
-  return { area, leg: cotangent, up: product(null, along, cosine), away: product(null, along, sineOf) };
+  const toCentre = over(1, sineOf);
+  const kite = over(times(cotangent, plus(times(cotangent, cosine), toCentre)), 3);
+  const sector = minus(times(arc, toCentre), over(times(2, cosine), 3));
+  const along = result('corner centre of gravity on the bisector per r', over(minus(kite, sector), area));
+  return { area, leg: cotangent, up: times(along, cosine), away: times(along, sineOf) };
 }

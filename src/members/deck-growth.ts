@@ -18,9 +18,13 @@ import {
   inPoundsPerFoot,
   inPoundsPerSquareFoot,
   type Known,
+  minus,
+  over,
+  plus,
   product,
-  quotient,
+  result,
   sum,
+  times,
 } from '../trace/index.js';
 import type { Unit } from '../units/index.js';
 import type { MembersError } from './errors.js';
@@ -74,7 +78,7 @@ export function weightPerFootOfDeck(growth: DeckGrowth): Either<MembersError, Gr
     ];
     parts.push(() => ({
       name,
-      perFoot: quotient(`${name} per foot of deck`, product(null, member.weightPerFoot, long), apart),
+      perFoot: result(`${name} per foot of deck`, over(times(member.weightPerFoot, long), apart)),
     }));
   }
   for (const { name, width, weight } of growth.surfaces) {
@@ -153,7 +157,7 @@ export function payloadByLength(design: LengthsOfOneDesign): Either<MembersError
   const decisions: Decision[] = [...tested.right];
   const rows: PayloadAtLength[] = [];
   for (const length of lengths) {
-    const emptyWeight = sum('empty weight', [base, product(null, perFoot, difference(null, length, baseLength))]);
+    const emptyWeight = result('empty weight', plus(base, times(perFoot, minus(length, baseLength))));
     const light = allHold([aboveZero('empty weight at this length', emptyWeight)]);
     if (isLeft(light)) return light;
     const within = decide(emptyWeight, '<=', gvwr);

@@ -5,14 +5,14 @@ import {
   type AnyLength,
   aboveZero,
   allHold,
-  converted,
   inInches,
   inPoundsPerSquareFoot,
-  product,
-  quotient,
-  sum,
+  inUnit,
+  over,
+  plus,
+  result,
+  times,
 } from '../trace/index.js';
-import { number } from './constants.js';
 import type { MembersError } from './errors.js';
 import { type WeightList, weighAll } from './frame-weight.js';
 
@@ -52,7 +52,7 @@ export const deckWeight = (deck: Deck): Either<MembersError, WeightList> =>
       aboveZero(`${name} weight per square foot`, surface),
     ]);
     if (isLeft(tested)) return tested;
-    const weight = product(`${name} weight`, surface, converted(null, product(null, length, width), 'ft2'));
-    const at = sum(`${name} position`, [inInches(`${name} front edge`, area.from), quotient(null, length, number(2))]);
+    const weight = result(`${name} weight`, times(surface, inUnit(times(length, width), 'ft2')));
+    const at = result(`${name} position`, plus(inInches(`${name} front edge`, area.from), over(length, 2)));
     return right({ line: { name, weight, at }, decisions: tested.right });
   });

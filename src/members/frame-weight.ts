@@ -4,17 +4,18 @@ import {
   aboveZero,
   allHold,
   asDerived,
-  converted,
   type Decision,
   type Derived,
   inInches,
   inPounds,
-  product,
-  quotient,
+  inUnit,
+  over,
+  plus,
+  result,
   sum,
+  times,
   whole,
 } from '../trace/index.js';
-import { number } from './constants.js';
 import type { CutLine, CutList, SpacedLine } from './cut-list.js';
 import type { MembersError } from './errors.js';
 import { countOf, placeOf } from './spacing.js';
@@ -47,7 +48,7 @@ function weightOf(
   length: Derived<'in'>,
   count: Derived<'ratio'>,
 ): Derived<'lb'> {
-  return product(`${name} weight`, product(null, perFoot, converted(null, length, 'ft')), count);
+  return result(`${name} weight`, times(perFoot, inUnit(length, 'ft'), count));
 }
 
 function weighSpaced(line: SpacedLine, length: Derived<'in'>): Either<MembersError, Weighed> {
@@ -94,7 +95,7 @@ function weigh(line: CutLine): Either<MembersError, Weighed> {
   const at =
     'at' in line
       ? inInches(`${name} position`, line.at)
-      : sum(`${name} position`, [inInches(`${name} front end`, line.from), quotient(null, length, number(2))]);
+      : result(`${name} position`, plus(inInches(`${name} front end`, line.from), over(length, 2)));
   return right({
     line: { name, weight: weightOf(name, line.member.weightPerFoot, length, count), at, count },
     decisions: tested.right,

@@ -1,11 +1,23 @@
 /** Hollow outlines in parts: rectangular tube with rounded corners, round tube and pipe. */
-import { constant, type Derived, difference, fromMemory, type Guard, inInches, product } from '../trace/index.js';
+import {
+  constant,
+  type Derived,
+  difference,
+  fromMemory,
+  type Guard,
+  inInches,
+  minus,
+  over,
+  product,
+  result,
+  times,
+} from '../trace/index.js';
 import { ratio } from '../units/index.js';
 import { squareCorner } from './corners.js';
 import type { MembersError } from './errors.js';
 import { aSize, fits } from './fits.js';
 import type { RectangularTube, RoundTube, WallForProperties } from './outline.js';
-import { disc, fourth, half, type Part, rectangle, squared, twice } from './parts.js';
+import { disc, fourth, type Part, rectangle, squared } from './parts.js';
 import type { Taken } from './taken.js';
 
 /** The share of the nominal wall that counts as design wall in common welded tube. */
@@ -32,15 +44,15 @@ function rounded(
   radius: Derived<'in'>,
   inner: boolean,
 ): readonly Part[] {
-  const own = product(null, corner.own as Derived<'ratio'>, fourth(radius));
-  const from = product(null, corner.up, radius);
+  const own = times(corner.own as Derived<'ratio'>, fourth(radius));
+  const from = times(corner.up, radius);
   const cut: Part = {
     times: 4,
     area: product(`${name} corner area`, corner.area, squared(radius)),
     Ix: own,
     Iy: own,
-    x: difference(null, half(null, width), from),
-    y: difference(null, half(null, height), from),
+    x: minus(over(width, 2), from),
+    y: minus(over(height, 2), from),
   };
   const body = rectangle(name, width, height, { times: 1 });
   return inner ? [{ ...body, hole: true }, cut] : [body, { ...cut, hole: true }];
@@ -54,14 +66,14 @@ export function takeRectangularTube(outline: RectangularTube): Taken {
   const design = wallFor(outline.properties, nominal);
   const radiusFor = (wall: Derived<'in'>): Derived<'in'> =>
     outline.outsideRadius === 'twice the wall'
-      ? twice('outside corner radius', wall)
+      ? result('outside corner radius', times(2, wall))
       : inInches('outside corner radius', outline.outsideRadius);
   const partsFor = (wall: Derived<'in'>) => (): readonly Part[] => [
     ...rounded('outside', width, height, radiusFor(wall), false),
     ...rounded(
       'inside',
-      difference(null, width, twice(null, wall)),
-      difference(null, height, twice(null, wall)),
+      minus(width, times(2, wall)),
+      minus(height, times(2, wall)),
       difference('inside corner radius', radiusFor(wall), wall),
       true,
     ),
@@ -69,10 +81,10 @@ export function takeRectangularTube(outline: RectangularTube): Taken {
   const guardsFor = (wall: Derived<'in'>, name: string): readonly Guard<MembersError>[] => [
     ...aSize(name, wall),
     fits('outside corner radius', radiusFor(wall), '>=', wall, 'at least the wall'),
-    fits('outside corners', twice(null, radiusFor(wall)), '<=', width, 'no wider than the tube'),
-    fits('outside corners', twice(null, radiusFor(wall)), '<=', height, 'no higher than the tube'),
-    fits('both walls', twice(null, wall), '<', width, 'less than the width'),
-    fits('both walls', twice(null, wall), '<', height, 'less than the height'),
+    fits('outside corners', times(2, radiusFor(wall)), '<=', width, 'no wider than the tube'),
+    fits('outside corners', times(2, radiusFor(wall)), '<=', height, 'no higher than the tube'),
+    fits('both walls', times(2, wall), '<', width, 'less than the width'),
+    fits('both walls', times(2, wall), '<', height, 'less than the height'),
   ];
   return {
     guards: [
@@ -97,11 +109,11 @@ export function takeRoundTube(outline: RoundTube): Taken {
   const design = wallFor(outline.properties, nominal);
   const partsFor = (wall: Derived<'in'>) => (): readonly Part[] => [
     disc('outside', outside, { times: 1 }),
-    disc('inside', difference('inside diameter', outside, twice(null, wall)), { times: 1, hole: true }),
+    disc('inside', result('inside diameter', minus(outside, times(2, wall))), { times: 1, hole: true }),
   ];
   const guardsFor = (wall: Derived<'in'>, name: string): readonly Guard<MembersError>[] => [
     ...aSize(name, wall),
-    fits('both walls', twice(null, wall), '<=', outside, 'no more than the diameter'),
+    fits('both walls', times(2, wall), '<=', outside, 'no more than the diameter'),
   ];
   return {
     guards: [

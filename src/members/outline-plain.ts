@@ -1,8 +1,19 @@
 /** Bent and plain outlines in parts: formed channel, angle, flat. */
-import { type Derived, difference, inInches, notNegative, sum } from '../trace/index.js';
+import {
+  type Derived,
+  difference,
+  inInches,
+  minus,
+  notNegative,
+  over,
+  plus,
+  result,
+  sum,
+  times,
+} from '../trace/index.js';
 import { aSize, fits } from './fits.js';
 import type { Angle, Flat, FormedChannel } from './outline.js';
-import { half, type Part, quarterRing, rectangle, twice } from './parts.js';
+import { type Part, quarterRing, rectangle } from './parts.js';
 import type { Taken } from './taken.js';
 
 /** Straight web, two straight flanges, two quarter rings; gross, not the effective width of a thin section. */
@@ -12,22 +23,22 @@ export function takeFormed(outline: FormedChannel): Taken {
   const thickness = inInches('thickness', outline.thickness);
   const inside = inInches('inside bend radius', outline.insideRadius);
   const outside = sum('outside bend radius', [inside, thickness]);
-  const straightWeb = difference('straight web', depth, twice(null, outside));
+  const straightWeb = result('straight web', minus(depth, times(2, outside)));
   const straightFlange = difference('straight flange', width, outside);
   const parts = (): readonly Part[] => {
     const bend = quarterRing(inside, outside);
     return [
-      rectangle('straight web', thickness, straightWeb, { times: 1, x: half(null, thickness) }),
+      rectangle('straight web', thickness, straightWeb, { times: 1, x: over(thickness, 2) }),
       rectangle('straight flange', straightFlange, thickness, {
         times: 2,
-        x: sum(null, [outside, half(null, straightFlange)]),
-        y: half(null, difference(null, depth, thickness)),
+        x: plus(outside, over(straightFlange, 2)),
+        y: over(minus(depth, thickness), 2),
       }),
       {
         times: 2,
         area: bend.area,
-        x: difference(null, outside, bend.fromCentre),
-        y: sum(null, [half(null, straightWeb), bend.fromCentre]),
+        x: minus(outside, bend.fromCentre),
+        y: plus(over(straightWeb, 2), bend.fromCentre),
         Ix: bend.own,
         Iy: bend.own,
       },
@@ -39,7 +50,7 @@ export function takeFormed(outline: FormedChannel): Taken {
       ...aSize('thickness', thickness),
       notNegative('inside bend radius', inside),
       fits('flange width', width, '>=', outside, 'at least the outside bend radius'),
-      fits('depth', depth, '>=', twice(null, outside), 'at least twice the outside bend radius'),
+      fits('depth', depth, '>=', times(2, outside), 'at least twice the outside bend radius'),
     ],
     parts,
     width,
@@ -56,11 +67,11 @@ export function takeAngle(outline: Angle): Taken {
   const thickness = inInches('thickness', outline.thickness);
   const rest = difference('flat leg beside the upright', flat, thickness);
   const parts = (): readonly Part[] => [
-    rectangle('upright leg', thickness, upright, { times: 1, x: half(null, thickness), y: half(null, upright) }),
+    rectangle('upright leg', thickness, upright, { times: 1, x: over(thickness, 2), y: over(upright, 2) }),
     rectangle('flat leg', rest, thickness, {
       times: 1,
-      x: sum(null, [thickness, half(null, rest)]),
-      y: half(null, thickness),
+      x: plus(thickness, over(rest, 2)),
+      y: over(thickness, 2),
     }),
   ];
   return {

@@ -5,19 +5,22 @@ import {
   type Derived,
   difference,
   inInches,
+  minus,
   notNegative,
+  over,
+  plus,
   product,
-  quotient,
-  sum,
+  result,
+  times,
 } from '../trace/index.js';
 import { number } from './constants.js';
 import { type Corner, slopedCorner, squareCorner } from './corners.js';
 import { aSize, fits } from './fits.js';
 import type { ParallelBeam, ParallelChannel, TaperedBeam, TaperedChannel } from './outline.js';
-import { fourth, half, type Part, rectangle, squared, twice, wedge } from './parts.js';
+import { fourth, type Part, rectangle, squared, wedge } from './parts.js';
 import type { Taken } from './taken.js';
 
-const third = (a: Derived<'in'>): Derived<'in'> => quotient(null, a, number(3));
+const third = (a: Derived<'in'>): Derived<'in'> => over(a, 3);
 const isChannel = (kind: string): boolean => kind.endsWith('channel');
 
 /** A corner piece at its place: `x`, `y` are those of the corner; the piece lies toward `xSign`, `ySign` of it. */
@@ -27,14 +30,14 @@ function cornerPart(
   radius: Derived<'in'>,
   at: { times: 2 | 4; x: Derived<'in'>; y: Derived<'in'>; hole?: true },
 ): Part {
-  const [up, away] = [product(null, corner.up, radius), product(null, corner.away, radius)];
-  const own = corner.own === undefined ? undefined : product(null, corner.own, fourth(radius));
+  const [up, away] = [times(corner.up, radius), times(corner.away, radius)];
+  const own = corner.own === undefined ? undefined : times(corner.own, fourth(radius));
   return {
     times: at.times,
     area: product(`${name} area`, corner.area, squared(radius)),
     ...(at.hole && { hole: at.hole }),
-    x: at.hole ? difference(null, at.x, away) : sum(null, [at.x, away]),
-    y: at.hole ? sum(null, [at.y, up]) : difference(null, at.y, up),
+    x: at.hole ? minus(at.x, away) : plus(at.x, away),
+    y: at.hole ? plus(at.y, up) : minus(at.y, up),
     ...(own && { Ix: own, Iy: own }),
   };
 }
@@ -54,33 +57,33 @@ export function takeRolled(outline: TaperedChannel | TaperedBeam | ParallelBeam 
   const corner = (): Corner => (made ??= slope === undefined ? squareCorner() : slopedCorner(slope));
   const overhang = channel
     ? difference('flange overhang', width, web)
-    : half('flange overhang', difference(null, width, web));
+    : result('flange overhang', over(minus(width, web), 2));
   const rise = slope && product('flange taper', slope, overhang);
-  const tip = rise ? difference('flange at the tip', flange, half(null, rise)) : flange;
-  const thick = rise ? sum('flange at the root', [flange, half(null, rise)]) : flange;
-  const top = half('half the depth', depth);
-  const tipFace = difference(null, top, tip);
-  const face = channel ? web : half(null, web);
-  const edge = channel ? width : half(null, width);
-  const times = channel ? 2 : 4;
+  const tip = rise ? result('flange at the tip', minus(flange, over(rise, 2))) : flange;
+  const thick = rise ? result('flange at the root', plus(flange, over(rise, 2))) : flange;
+  const top = result('half the depth', over(depth, 2));
+  const tipFace = minus(top, tip);
+  const face = channel ? web : over(web, 2);
+  const edge = channel ? width : over(width, 2);
+  const copies = channel ? 2 : 4;
   const parts = (): readonly Part[] => [
-    rectangle('web', web, depth, { times: 1, ...(channel && { x: half(null, web) }) }),
+    rectangle('web', web, depth, { times: 1, ...(channel && { x: over(web, 2) }) }),
     rectangle('flange', overhang, tip, {
-      times,
-      x: sum(null, [face, half(null, overhang)]),
-      y: difference(null, top, half(null, tip)),
+      times: copies,
+      x: plus(face, over(overhang, 2)),
+      y: minus(top, over(tip, 2)),
     }),
     ...(rise
       ? [
           wedge('taper', overhang, rise, {
-            times,
-            x: sum(null, [face, third(overhang)]),
-            y: difference(null, tipFace, third(rise)),
+            times: copies,
+            x: plus(face, third(overhang)),
+            y: minus(tipFace, third(rise)),
           }),
         ]
       : []),
-    cornerPart('fillet', corner(), root, { times, x: face, y: difference(null, top, thick) }),
-    ...(toe ? [cornerPart('toe', corner(), toe, { times, x: edge, y: tipFace, hole: true })] : []),
+    cornerPart('fillet', corner(), root, { times: copies, x: face, y: minus(top, thick) }),
+    ...(toe ? [cornerPart('toe', corner(), toe, { times: copies, x: edge, y: tipFace, hole: true })] : []),
   ];
   return {
     guards: [
@@ -91,10 +94,8 @@ export function takeRolled(outline: TaperedChannel | TaperedBeam | ParallelBeam 
       ...(toe ? [notNegative('toe radius', toe)] : []),
       ...(slope ? [notNegative('flange slope', slope), atMost('flange slope', slope, number(1))] : []),
       fits('flange width', width, '>', web, 'wider than the web'),
-      fits('both flanges at the root', twice(null, thick), '<', depth, 'less than the depth'),
-      ...(rise
-        ? [fits('flange thickness', flange, '>', half(null, rise), 'thick enough for its slope to the tip')]
-        : []),
+      fits('both flanges at the root', times(2, thick), '<', depth, 'less than the depth'),
+      ...(rise ? [fits('flange thickness', flange, '>', over(rise, 2), 'thick enough for its slope to the tip')] : []),
     ],
     further: () => [
       fits(
@@ -108,7 +109,7 @@ export function takeRolled(outline: TaperedChannel | TaperedBeam | ParallelBeam 
         'root radius',
         product('fillet along the web', corner().leg, root),
         '<=',
-        difference(null, top, thick),
+        minus(top, thick),
         'no longer than half the web between the flanges',
       ),
       ...(toe
@@ -122,7 +123,7 @@ export function takeRolled(outline: TaperedChannel | TaperedBeam | ParallelBeam 
             ),
             fits(
               'root and toe radius',
-              sum(null, [product(null, corner().leg, root), product(null, corner().leg, toe)]),
+              plus(times(corner().leg, root), times(corner().leg, toe)),
               '<=',
               overhang,
               'no longer together than the flange overhang',

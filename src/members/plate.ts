@@ -6,15 +6,16 @@ import {
   type AnyLength,
   aboveZero,
   allHold,
-  converted,
   type Derived,
   findRow,
   fromTable,
   inInches,
   inPoundsPerCubicFoot,
+  inUnit,
   needsVerification,
-  product,
+  result,
   type Source,
+  times,
 } from '../trace/index.js';
 import { inch, lbPerFt2 } from '../units/index.js';
 import { expandedMetal } from './data/expanded-metal.js';
@@ -39,9 +40,7 @@ export function plateWeight(thickness: AnyLength, density: AnyDensity): Either<M
   const inches = inInches('thickness', thickness);
   const perCubicFoot = inPoundsPerCubicFoot('density', density);
   const tested = allHold([aboveZero('thickness', inches), aboveZero('density', perCubicFoot)]);
-  return isLeft(tested)
-    ? tested
-    : right(product('weight per square foot', perCubicFoot, converted(null, inches, 'ft')));
+  return isLeft(tested) ? tested : right(result('weight per square foot', times(perCubicFoot, inUnit(inches, 'ft'))));
 }
 
 /** The gauge systems of steel sheet. Gauge 10 is 5.624, 5.492, 5.779 or 5.625 lb/ft2: the number alone says nothing. */

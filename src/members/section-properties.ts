@@ -4,15 +4,17 @@ import {
   type AnyDensity,
   aboveZero,
   allHold,
-  converted,
   type Decision,
   type Derived,
-  difference,
   greatestOf,
   inPoundsPerCubicFoot,
-  product,
+  inUnit,
+  minus,
+  over,
   quotient,
-  squareRoot,
+  result,
+  root,
+  times,
 } from '../trace/index.js';
 import { type Composed, compose } from './compose.js';
 import type { MembersError } from './errors.js';
@@ -21,7 +23,7 @@ import type { Outline } from './outline.js';
 import { takeRectangularTube, takeRoundTube } from './outline-hollow.js';
 import { takeAngle, takeFlat, takeFormed } from './outline-plain.js';
 import { takeRolled } from './outline-rolled.js';
-import { half, net } from './parts.js';
+import { net } from './parts.js';
 import type { Taken } from './taken.js';
 
 /** Gross properties; x is the horizontal axis, y the upright one. */
@@ -68,13 +70,12 @@ function modulus(
   whole: Derived<'in'>,
   centre: Derived<'in'> | undefined,
 ): Derived<'in3'> {
-  const farther =
-    centre === undefined ? half(null, whole) : greatestOf(null, [centre, difference(null, whole, centre)]);
+  const farther = centre === undefined ? over(whole, 2) : greatestOf([centre, minus(whole, centre)]);
   return quotient(symbol, I, farther);
 }
 
 const gyration = (symbol: string, I: Derived<'in4'>, area: Derived<'in2'>): Derived<'in'> =>
-  squareRoot(symbol, quotient(null, I, area));
+  result(symbol, root(over(I, area)));
 
 function assemble(
   outline: Outline,
@@ -90,9 +91,9 @@ function assemble(
     outline,
     area: all.area,
     decisions,
-    weightPerFoot: product('weight per foot', density, converted(null, weighed, 'ft2')),
-    fromBack: all.x ?? half('half the width', taken.width),
-    fromBottom: all.y ?? half('half the height', taken.height),
+    weightPerFoot: result('weight per foot', times(density, inUnit(weighed, 'ft2'))),
+    fromBack: all.x ?? result('half the width', over(taken.width, 2)),
+    fromBottom: all.y ?? result('half the height', over(taken.height, 2)),
     Ix: all.Ix,
     Sx: modulus('Sx', all.Ix, taken.height, all.y),
     rx: gyration('rx', all.Ix, all.area),

@@ -13,14 +13,16 @@ import {
   findRow,
   fromTable,
   inPoundsPerCubicFoot,
-  product,
-  quotient,
-  sum,
+  inUnit,
+  over,
+  plus,
+  result,
   type Table,
+  times,
   zeroIn,
 } from '../trace/index.js';
 import { lbPerFt3, percent, ratio } from '../units/index.js';
-import { number, waterDensity } from './constants.js';
+import { waterDensity } from './constants.js';
 import { ndsGravity } from './data/nds-gravity.js';
 import { treatedWood } from './data/treated-wood.js';
 import { woodDensity } from './data/wood-density.js';
@@ -54,16 +56,9 @@ function byNds(species: string, moisture: AnyShare): Either<MembersError, Derive
   const tested = allHold(between('moisture', share, zeroIn('%'), mostMoisture, 'included'));
   if (isLeft(tested)) return tested;
   const dry = gravity(species, found.right.gravity, ndsGravity);
-  const part = converted(null, share, 'ratio');
-  const swollen = quotient(null, dry, sum(null, [number(1), product(null, number('0.9'), product(null, dry, part))]));
-  return right(
-    product(
-      `${species} density`,
-      product(null, waterDensity, swollen),
-      sum(null, [number(1), part]),
-      ndsGravity.source,
-    ),
-  );
+  const part = inUnit(share, 'ratio');
+  const swollen = over(dry, plus(1, times(0.9, times(dry, part))));
+  return right(result(`${species} density`, times(waterDensity, swollen, plus(1, part)), ndsGravity.source));
 }
 
 /**
@@ -90,7 +85,7 @@ export function densityOfWood(wood: Wood): Either<MembersError, Derived<'lb/ft3'
       if (isLeft(found)) return found;
       if (!('at12' in found.right)) return empty(woodDensity, wood.species, 'specific gravity at 12 %');
       const at12 = gravity(wood.species, found.right.at12, woodDensity, found.right.source);
-      return right(product(`${wood.species} density at 12 %`, product(null, waterDensity, at12), number('1.12')));
+      return right(result(`${wood.species} density at 12 %`, times(waterDensity, at12, 1.12)));
     }
     case 'air-dry range': {
       const found = findRow(woodDensity, (row) => row.species, wood.species);

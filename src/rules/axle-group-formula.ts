@@ -1,5 +1,5 @@
 /** The published formula for a group of axles, and its rounding. */
-import { constant, type Derived, difference, product, quotient, rounded, type Source, sum } from '../trace/index.js';
+import { constant, type Derived, difference, over, plus, result, rounded, type Source, times } from '../trace/index.js';
 import { foot, lb, lbPerFt, type RoundingMode, ratio } from '../units/index.js';
 
 export const bridgeLaw: Source = {
@@ -47,13 +47,9 @@ export function axleGroupFormula(
       ? length
       : rounded('length as counted', length, foot(1), lengthModes[options.lengthRounding]);
   const fewer = difference('axles less one', axles, constant(ratio(1)));
-  const spread = product(null, product(null, constant(lbPerFt(500)), used), axles);
-  const fixed = product(
-    null,
-    product(null, constant(lb(500)), sum(null, [product(null, constant(ratio(12)), axles), constant(ratio(36))])),
-    fewer,
-  );
-  const exact = quotient('formula weight', sum(null, [spread, fixed]), fewer, bridgeLaw);
+  const spread = times(constant(lbPerFt(500)), used, axles);
+  const fixed = times(constant(lb(500)), plus(times(12, axles), 36), fewer);
+  const exact = result('formula weight', over(plus(spread, fixed), fewer), bridgeLaw);
   return {
     exact,
     limit: rounded('formula limit', exact, lb(500), options.tie === 'up' ? 'nearest' : 'nearest-down', bridgeLaw),

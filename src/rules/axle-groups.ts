@@ -129,7 +129,7 @@ export function limitOf(
   const pair = sum('two tandems', [tandem, tandem], bridgeLaw);
   return {
     kind: 'two tandems',
-    limit: leastOf('axle group limit', [greatestOf(null, [byFormula, pair]), gross], bridgeLaw),
+    limit: leastOf('axle group limit', [greatestOf([byFormula, pair]), gross], bridgeLaw),
     byFormula,
     exact,
     decisions,

@@ -10,6 +10,7 @@ import {
   type Derived,
   decide,
   difference,
+  inUnit,
   sum,
 } from '../trace/index.js';
 import { dimensionOf, show } from '../units/index.js';
@@ -56,7 +57,7 @@ function place(axles: readonly PlacedAxle[]): Either<RulesError, readonly Axle[]
       );
     const weighed = axle.weight === undefined ? undefined : pounds(`axle ${i + 1} weight`, axle.weight);
     if (weighed !== undefined && isLeft(weighed)) return weighed;
-    placed.push({ at: converted(null, at, 'in'), weight: weighed?.right });
+    placed.push({ at: inUnit(at, 'in'), weight: weighed?.right });
   }
   return right(placed);
 }

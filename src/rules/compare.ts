@@ -1,11 +1,11 @@
 /** One condition of one rule against the facts: the comparison, written out, and how far the line is away. */
 import {
-  converted,
   type Decision,
   type Derived,
   decide,
   difference,
   fromTable,
+  inUnit,
   leastOf,
   product,
 } from '../trace/index.js';
@@ -32,8 +32,8 @@ export interface Answer {
 /** A working in whatever unit the rule prints; that both sides have one dimension was checked when the rule was read. */
 type Same = Derived<'lb'>;
 
-const inUnit = (part: Partly<Unit>, unit: Unit): Partly<'lb'> => ({
-  figure: part.figure === undefined ? undefined : converted(null, part.figure as Same, unit as 'lb'),
+const partIn = (part: Partly<Unit>, unit: Unit): Partly<'lb'> => ({
+  figure: part.figure === undefined ? undefined : inUnit(part.figure as Same, unit as 'lb'),
   missing: part.missing,
 });
 
@@ -48,7 +48,7 @@ function draw(rule: Rule, line: Line, unit: Unit, facts: Facts): Drawn {
     return { figure: printed, missing: [], text: show(printed.value) };
   }
   if ('times' in line) {
-    const of = inUnit(resolve(facts, line.of), unit);
+    const of = partIn(resolve(facts, line.of), unit);
     // A lower bound is not enough to draw a line with.
     if (of.figure === undefined || of.missing.length > 0)
       return { figure: undefined, missing: of.missing, text: `${line.times} x ${line.of} (not known)` };
@@ -87,7 +87,7 @@ const yesNo = (holds: boolean | undefined): string => (holds === undefined ? 'ca
 export function answer(rule: Rule, condition: Condition, facts: Facts): Answer {
   const { test, operator, unit } = condition;
   const whole = resolve(facts, test);
-  const { figure, missing } = inUnit(whole, unit);
+  const { figure, missing } = partIn(whole, unit);
   const line = draw(rule, condition.line, unit, facts);
   if (figure === undefined || whole.figure === undefined)
     return {

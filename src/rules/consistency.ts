@@ -1,6 +1,6 @@
 /** Facts that cannot all be true are refused before any rule is asked. Only what is really contradictory is. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { converted, type Decision, type Derived, decide } from '../trace/index.js';
+import { type Decision, type Derived, decide, inUnit } from '../trace/index.js';
 import { dimensionOf, show, type UnitOf } from '../units/index.js';
 import { signOf } from '../units/internal.js';
 import { type RulesError, rulesError } from './errors.js';
@@ -81,7 +81,7 @@ export function consistent(facts: Facts): Either<RulesError, readonly Decision[]
       Derived<UnitOf<'mass'>> | undefined,
     ];
     if (low === undefined || high === undefined) continue;
-    const decision = decide(converted(null, low, 'lb'), '<=', converted(null, high, 'lb'));
+    const decision = decide(inUnit(low, 'lb'), '<=', inUnit(high, 'lb'));
     decisions.push(decision);
     if (!decision.holds) {
       return left(

@@ -3,13 +3,13 @@ import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import {
   type AnyWeight,
   asDerived,
-  converted,
   type Decision,
   type Derived,
   decide,
   difference,
   fromTable,
   type Grade,
+  inUnit,
   needsVerification,
   type Source,
 } from '../trace/index.js';
@@ -86,7 +86,7 @@ export function weightClassFor(table: StepTable, figure: AnyWeight): Either<Rule
         needed: 'a weight greater than zero',
       }),
     );
-  const weighed = converted(null, taken, table.unit) as Derived<'lb'>;
+  const weighed = inUnit(taken, table.unit) as Derived<'lb'>;
   const decisions: Decision[] = [];
   for (const [i, step] of table.steps.entries()) {
     const line = fromTable(`step ${step.class}`, quantity(step.upTo, table.unit), {

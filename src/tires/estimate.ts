@@ -9,10 +9,10 @@ import {
   decide,
   given,
   type Known,
+  over,
   power,
-  product,
-  quotient,
   rounded,
+  times,
 } from '../trace/index.js';
 import { lb, psi, ratio, show, showBrief } from '../units/index.js';
 import { sources } from './data/sources.js';
@@ -90,19 +90,8 @@ export function estimateLoadAtPressure(
       rated: showBrief(ratedPressure.right.value),
     });
   const low = decide(run.right, '<', lowestTabulated);
-  const share = power(
-    'share of the rated load',
-    quotient(null, run.right, ratedPressure.right),
-    n,
-    sources.safeExponent,
-  );
-  const load = rounded(
-    'estimated load at pressure',
-    product(null, most.right, share),
-    lb(10),
-    'down',
-    sources.safeExponent,
-  );
+  const share = power('share of the rated load', over(run.right, ratedPressure.right), n, sources.safeExponent);
+  const load = rounded('estimated load at pressure', times(most.right, share), lb(10), 'down', sources.safeExponent);
   const notes = low.holds
     ? [
         estimateNote,

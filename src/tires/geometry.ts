@@ -10,9 +10,11 @@ import {
   fromTable,
   given,
   type Known,
+  over,
   product,
-  quotient,
+  result,
   sum,
+  times,
 } from '../trace/index.js';
 import { inch, quantity, ratio, show } from '../units/index.js';
 import { sources } from './data/sources.js';
@@ -63,7 +65,7 @@ export function revolutionsPerMile(diameter: Known<'in'>): Either<NotPositive, D
 const mile = converted('mile in inches', constant(quantity(1, 'mi')), 'in');
 const rolling = constant(ratio('3.05'), 'rolling factor', sources.revolutions);
 const turns = (outside: Derived<'in'>): Derived<'ratio'> =>
-  quotient('revolutions a mile', mile, product(null, rolling, outside), sources.revolutions);
+  result('revolutions a mile', over(mile, times(rolling, outside)), sources.revolutions);
 
 function publishedDiameters(d: Designation): readonly PublishedDiameter[] {
   const key = sizeKey(d);

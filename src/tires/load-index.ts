@@ -7,7 +7,7 @@ import {
   fromTable,
   type NotTabulated,
   notTabulated,
-  quotient,
+  over,
   rounded,
   type Table,
 } from '../trace/index.js';
@@ -61,7 +61,7 @@ export function loadIndex(index: number): Either<NotTabulated, LoadIndex> {
     key: row[0],
     source: table.source,
   });
-  const pounds = quotient(null, load, printedPound, sources.printedPounds);
+  const pounds = over(load, printedPound);
   return right({
     index,
     kg: load,

@@ -8,12 +8,16 @@ import {
   type Derived,
   decide,
   given,
+  inUnit,
   type Known,
-  power,
+  over,
+  plus,
   product,
   quotient,
+  result,
   rounded,
-  sum,
+  times,
+  toThe,
 } from '../trace/index.js';
 import { type Digits, kg, kPa, mm, percent, ratio, show, showBrief } from '../units/index.js';
 import { sources } from './data/sources.js';
@@ -69,16 +73,12 @@ export function estimatePMetricLoad(
   const width = inMm('S70', given('section width', size.width, 'label'));
   const rim = inMm(
     'Dr',
-    rounded('rim in mm', converted(null, given('rim', size.rim, 'label'), 'mm'), mm(1), 'nearest', sources.pl2),
+    rounded('rim in mm', inUnit(given('rim', size.rim, 'label'), 'mm'), mm(1), 'nearest', sources.pl2),
   );
   const factor = given('formula factor', ratio('0.0000667'), 'estimated');
-  const sd = product('Sd', sum(null, [fixed('0.34848'), product(null, fixed('0.6497'), aspect)]), width, sources.pl2);
-  const root = power(null, quotient(null, asked, constant(kPa(1))), fixed('0.5'));
-  const figure = product(
-    null,
-    product(null, product(null, factor, root), power(null, sd, fixed('1.39'))),
-    sum(null, [rim, sd]),
-  );
+  const sd = result('Sd', times(plus(fixed('0.34848'), times(fixed('0.6497'), aspect)), width), sources.pl2);
+  const root = toThe(over(asked, constant(kPa(1))), fixed('0.5'));
+  const figure = times(factor, root, toThe(sd, fixed('1.39')), plus(rim, sd));
   const load = product('P-metric formula load', figure, constant(kg(1)), sources.pl2);
   return right({
     load: converted('estimated P-metric load', load, 'lb'),

@@ -1,6 +1,6 @@
 /** The pressure at which a tire's rating holds. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { constant, converted, type Decision, type Derived, decide } from '../trace/index.js';
+import { constant, type Decision, type Derived, decide, inUnit } from '../trace/index.js';
 import { kPa } from '../units/index.js';
 import type { Designation } from './designation.js';
 import type { TiresError } from './errors.js';
@@ -25,7 +25,7 @@ export function asPrinted(d: Designation, pressure: Derived<'psi'>): AtPressure 
   const row = familyPressureTable.rows.find(([family, at]) => family === d.family && at === letter);
   const range = row === undefined || letter === undefined ? undefined : rangePressure(d.family, letter);
   if (row === undefined || range === undefined || isLeft(range)) return { pressure, decisions: [] };
-  const same = decide(pressure, '=', converted(null, constant(kPa(row[3])), 'psi'));
+  const same = decide(pressure, '=', inUnit(constant(kPa(row[3])), 'psi'));
   return { pressure: same.holds ? range.right.pressure : pressure, decisions: [same] };
 }
 

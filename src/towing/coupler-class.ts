@@ -2,6 +2,7 @@
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import {
   type AnyWeight,
+  asForce,
   type Decision,
   type Derived,
   decide,
@@ -9,9 +10,9 @@ import {
   inPounds,
   type NotTabulated,
   notTabulated,
-  product,
   renamed,
-  weightAsForce,
+  result,
+  times,
 } from '../trace/index.js';
 import { inch, lb, lbf, ratio, show } from '../units/index.js';
 import { type CouplerClassRow, couplerClasses, type PrintedStrength } from './data/coupler-classes.js';
@@ -48,7 +49,7 @@ function strength(
   gross: Derived<'lb'>,
 ): Derived<'lbf'> {
   if ('lbf' in printed) return fromTable(symbol, lbf(printed.lbf), from(row));
-  return product(symbol, weightAsForce(null, gross), fromTable(`factor of ${symbol}`, ratio(printed.times), from(row)));
+  return result(symbol, times(asForce(gross), fromTable(`factor of ${symbol}`, ratio(printed.times), from(row))));
 }
 
 /**

@@ -4,17 +4,17 @@ import {
   type AnyShare,
   asDerived,
   constant,
-  converted,
   type Decision,
   type Derived,
   decide,
+  inUnit,
   type Node,
 } from '../trace/index.js';
 import { quantity, type Unit } from '../units/index.js';
 import type { BelowZero, NotAboveZero, NotAShare } from './errors.js';
 
 export const plainShare = (symbol: string, figure: AnyShare): Derived<'ratio'> =>
-  converted(null, asDerived(symbol, figure), 'ratio');
+  inUnit(asDerived(symbol, figure), 'ratio');
 
 /** Zero in a unit, for comparisons. */
 export const noneOf = <U extends Unit>(unit: U): Derived<U> => constant(quantity(0, unit));

@@ -10,11 +10,13 @@ import {
   decide,
   given,
   inInches,
+  over,
+  plus,
   product,
-  quotient,
+  result,
   type Source,
-  sum,
   type Terms,
+  times,
 } from '../trace/index.js';
 import { ratio, type Unit } from '../units/index.js';
 import { publishedOverhangBound } from './data/sources.js';
@@ -72,7 +74,7 @@ function placed<U extends Unit>(
         ? 'an overhang of zero or less: the ball is ahead of the axle'
         : 'an overhang of zero or more, or the hitch called a gooseneck',
     );
-  const behindFront = decide(sum(null, [overhang, front] as readonly Derived<U>[] as Terms<U>), '>', none);
+  const behindFront = decide(plus(...([overhang, front] as readonly Derived<U>[] as Terms<U>)), '>', none);
   if (!behindFront.holds) return contradicts('a ball behind the front axle');
   const over = decide(overhang, '=', none);
   return right({ notes: over.holds ? [overAxle] : [], decisions: [side, behindFront, over] });
@@ -112,20 +114,19 @@ const sourceOf = (lever: Lever): Source | undefined =>
 /** What a load on the ball takes off the front axle: `load x overhang / wheelbase`; negative when it adds. */
 export function takenOffFront(symbol: string, lever: Lever, load: Derived<'lb'>): Derived<'lb'> {
   if (lever.by === 'share') return product(symbol, load, lever.share, sourceOf(lever));
-  return quotient(symbol, product(null, load, lever.overhang), lever.wheelbase);
+  return result(symbol, over(times(load, lever.overhang), lever.wheelbase));
 }
 
 /** The load on the ball that puts this much on the rear axle: `slack x b / (b + o)`. */
 export function tongueForRear(symbol: string, lever: Lever, slack: Derived<'lb'>): Derived<'lb'> {
-  if (lever.by === 'share')
-    return quotient(symbol, slack, sum(null, [constant(ratio(1)), lever.share]), sourceOf(lever));
+  if (lever.by === 'share') return result(symbol, over(slack, plus(1, lever.share)), sourceOf(lever));
   const { wheelbase, overhang } = lever;
-  return quotient(symbol, product(null, slack, wheelbase), sum(null, [wheelbase, overhang]));
+  return result(symbol, over(times(slack, wheelbase), plus(wheelbase, overhang)));
 }
 
 /** The same for a front axle that a gooseneck loads: `slack x b / -o`. The caller has ruled out an overhang of zero. */
 export function tongueForFront(symbol: string, lever: Lever, slack: Derived<'lb'>): Derived<'lb'> {
   const ahead = constant(ratio(-1));
-  if (lever.by === 'share') return quotient(symbol, slack, product(null, ahead, lever.share));
-  return quotient(symbol, product(null, slack, lever.wheelbase), product(null, ahead, lever.overhang));
+  if (lever.by === 'share') return result(symbol, over(slack, times(ahead, lever.share)));
+  return result(symbol, over(times(slack, lever.wheelbase), times(ahead, lever.overhang)));
 }

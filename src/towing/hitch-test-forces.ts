@@ -2,13 +2,14 @@
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import {
   type AnyWeight,
+  asForce,
   type Decision,
   type Derived,
   fromTable,
   inPounds,
-  product,
-  sum,
-  weightAsForce,
+  plus,
+  result,
+  times,
 } from '../trace/index.js';
 import { lbf, quantity, ratio } from '../units/index.js';
 import { type HitchTestRow, hitchTestForceTable } from './data/hitch-test-forces.js';
@@ -62,7 +63,7 @@ export function hitchTestForces(rating: AnyWeight, hitch: HitchTestRow['hitch'])
         step: row.step,
         component,
         direction: row.direction,
-        force: sum(`step ${row.step} ${component}`, [product(null, slope, weightAsForce(null, r)), intercept]),
+        force: result(`step ${row.step} ${component}`, plus(times(slope, asForce(r)), intercept)),
       },
     ];
   });

@@ -8,9 +8,11 @@ import {
   type Decision,
   type Derived,
   inPounds,
+  over,
   product,
-  quotient,
+  result,
   statics,
+  times,
 } from '../trace/index.js';
 import type { TowingError } from './errors.js';
 import { allAboveZero, plainShare } from './figures.js';
@@ -56,7 +58,7 @@ export function jackLoad(question: JackQuestion): Either<TowingError, JackLoad> 
   if (isLeft(above)) return above;
   const spot = jackSpot(question);
   if (isLeft(spot)) return spot;
-  const foot = quotient('load at the jack foot', product(null, tongue, spot.right.axles), spot.right.ahead, statics);
+  const foot = result('load at the jack foot', over(times(tongue, spot.right.axles), spot.right.ahead), statics);
   return right({
     foot,
     check: checkLoad(rating('jack', limit), weight('jack load', product('jack load with margin', foot, margin))),

@@ -9,10 +9,13 @@ import {
   difference,
   inInches,
   inPounds,
-  product,
+  minus,
+  over,
   quotient,
+  result,
   statics,
   sum,
+  times,
 } from '../trace/index.js';
 import type { TowingError } from './errors.js';
 import { allAboveZero, noneBelowZero } from './figures.js';
@@ -75,18 +78,13 @@ export function leverScale(question: LeverScaleQuestion): Either<TowingError, Le
 
   const beam = sum('length of the beam', [p, q]);
   const factor = quotient('factor of the beam', beam, p);
-  const atPoint = quotient(
-    'load where the tongue rests',
-    product(null, difference(null, reading, tare), beam),
-    p,
-    statics,
-  );
+  const atPoint = result('load where the tongue rests', over(times(minus(reading, tare), beam), p), statics);
   const decisions = [...above.right, ...others.right, heavier];
   if (question.tongueRestsAt === 'coupler') return right({ atPoint, tongue: atPoint, factor, decisions });
   const spot = jackSpot(question.tongueRestsAt);
   if (isLeft(spot)) return spot;
   const { ahead, axles } = spot.right;
-  const tongue = quotient('tongue load', product(null, atPoint, ahead), axles, statics);
+  const tongue = result('tongue load', over(times(atPoint, ahead), axles), statics);
   return right({ atPoint, tongue, factor, decisions: [...decisions, ...spot.right.decisions] });
 }
 

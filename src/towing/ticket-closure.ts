@@ -5,12 +5,13 @@ import {
   type Decision,
   type Derived,
   decide,
-  difference,
   fromMemory,
   fromTable,
   greatestOf,
   leastOf,
+  minus,
   product,
+  result,
 } from '../trace/index.js';
 import { lb, ratio } from '../units/index.js';
 import type { TicketsDoNotClose } from './errors.js';
@@ -46,7 +47,7 @@ export function closed(
   readings: number,
   division: Derived<'lb'>,
 ): Either<TicketsDoNotClose, { readonly closure: Closure; readonly decisions: readonly Decision[] }> {
-  const gap = difference(`gap, ${what}`, greatestOf(null, [first, second]), leastOf(null, [first, second]));
+  const gap = result(`gap, ${what}`, minus(greatestOf([first, second]), leastOf([first, second])));
   const allowed = roundingOf(`allowed, ${what}`, readings, division);
   const within = decide(gap, '<=', allowed);
   if (within.holds) return right({ closure: { what, first, second, gap, allowed }, decisions: [within] });

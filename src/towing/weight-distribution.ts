@@ -7,17 +7,21 @@ import {
   type AnyShare,
   type AnyWeight,
   asDerived,
-  converted,
   type Decision,
   type Derived,
   decide,
   difference,
   inInches,
   inPounds,
+  inUnit,
+  over,
+  plus,
   product,
   quotient,
+  result,
   statics,
   sum,
+  times,
 } from '../trace/index.js';
 import type { TowingError } from './errors.js';
 import { allAboveZero, aShare, noneBelowZero, noneOf, plainShare } from './figures.js';
@@ -94,12 +98,12 @@ function momentOf(
     if (isLeft(fraction)) return fraction;
     const lost = decide(offFront, '>', noneOf('lb'));
     if (!lost.holds) return left({ chapter: 'towing', tag: 'NothingToRestore', offFront: offFront.value });
-    const wanted = product(null, product(null, product(null, share, tongue), o), a);
-    return right({ moment: quotient('hitch moment', wanted, sum(null, [a, o])), decisions: [...fraction.right, lost] });
+    const wanted = times(share, tongue, o, a);
+    return right({ moment: result('hitch moment', over(wanted, plus(a, o))), decisions: [...fraction.right, lost] });
   }
   const moment =
     'moment' in bars
-      ? converted(null, asDerived('hitch moment', bars.moment), 'lb*in')
+      ? inUnit(asDerived('hitch moment', bars.moment), 'lb*in')
       : 'trailerGain' in bars
         ? product('hitch moment', inPounds('gain of the trailer axles', bars.trailerGain), a)
         : product(
@@ -173,20 +177,10 @@ export function weightDistribution(question: WeightDistributionQuestion): Either
   const setting = momentOf(question.bars, a, o, tongue, hitched.offFront);
   if (isLeft(setting)) return setting;
   const { moment } = setting.right;
-  const across = product(null, a, b);
+  const across = times(a, b);
   const ontoTrailer = quotient('put on the trailer axles by the bars', moment, a, statics);
-  const ontoFront = quotient(
-    'put on the front axle by the bars',
-    product(null, moment, sum(null, [a, o])),
-    across,
-    statics,
-  );
-  const offRear = quotient(
-    'taken off the rear axle by the bars',
-    product(null, moment, sum(null, [a, o, b])),
-    across,
-    statics,
-  );
+  const ontoFront = result('put on the front axle by the bars', over(times(moment, plus(a, o)), across), statics);
+  const offRear = result('taken off the rear axle by the bars', over(times(moment, plus(a, o, b)), across), statics);
 
   const barsOff: RigLoads = {
     front: hitched.front,

@@ -5,7 +5,7 @@
  * a formula ends in. A number in a formula is a plain number of that formula: `over(times(pi, d, d), 4)`.
  */
 
-import { ratio, type SameDimension, type Unit } from '../units/index.js';
+import { type Quantity, type RoundingMode, ratio, type SameDimension, type Unit } from '../units/index.js';
 import type { Divisor, Multiplier, Product, Quotient } from '../units/products.js';
 import { constant } from './leaves.js';
 import type { Derived, Node } from './node.js';
@@ -20,6 +20,7 @@ import {
   quotient,
   type Rootable,
   type RootOf,
+  rounded,
   sine,
   squareRoot,
   sum,
@@ -131,3 +132,7 @@ export const inUnit = <U extends Unit, T extends SameDimension<U>>(a: Derived<U>
 
 /** The weight as the force it presses with, inside a formula. @example asForce(given('gross', lb(12400))) // 12,400 lbf */
 export const asForce = (weight: Derived<'lb'>): Derived<'lbf'> => weightAsForce(null, weight);
+
+/** The figure rounded to a multiple of a step, inside a formula. @example roundTo(given('spaces', ratio('10.5')), ratio(1), 'up') // 11 */
+export const roundTo = <U extends Unit>(a: Derived<U>, step: Quantity<NoInfer<U>>, mode: RoundingMode): Derived<U> =>
+  rounded(null, a, step, mode);

@@ -16,6 +16,7 @@ import {
   greatestOf,
   inPsi,
   type Known,
+  minus,
   product,
   quotient,
 } from '../../trace/index.js';
@@ -164,7 +165,7 @@ export function beam(spans: Spans, loads: readonly Load[], member: BeamMember): 
   );
   const sizes = stations.map(({ name, moment }) => ({
     name,
-    size: greatestOf(null, [moment, difference(null, noMoment, moment)]),
+    size: greatestOf([moment, minus(noMoment, moment)]),
   }));
   const greatest = greatestOf(
     'greatest moment',

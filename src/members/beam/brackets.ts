@@ -1,7 +1,6 @@
 /** Step functions: a load counts at a place only as far as the place lies beyond it. Moment and elastic curve in one formula each. */
-import { constant, type Derived, difference, greatestOf, product, quotient, sum } from '../../trace/index.js';
+import { constant, type Derived, greatestOf, minus, over, plus, result, times } from '../../trace/index.js';
 import { inch } from '../../units/index.js';
-import { number } from '../constants.js';
 import type { Placed } from './loads.js';
 import type { Reactions } from './reactions.js';
 import type { Supports } from './spans.js';
@@ -9,11 +8,9 @@ import type { Supports } from './spans.js';
 const zero = constant(inch(0));
 
 /** How far x lies beyond a place; zero when it does not. */
-export const beyond = (x: Derived<'in'>, place: Derived<'in'>): Derived<'in'> =>
-  greatestOf(null, [difference(null, x, place), zero]);
+export const beyond = (x: Derived<'in'>, place: Derived<'in'>): Derived<'in'> => greatestOf([minus(x, place), zero]);
 
-const timesCube = (force: Derived<'lbf'>, b: Derived<'in'>): Derived<'lbf*in3'> =>
-  product(null, product(null, product(null, force, b), b), b);
+const timesCube = (force: Derived<'lbf'>, b: Derived<'in'>): Derived<'lbf*in3'> => times(force, b, b, b);
 
 /** `M(x) = R <x - a> - P <x - p> - w/2 (<x - s>^2 - <x - e>^2)`; sagging is positive. */
 export function momentAt(
@@ -23,17 +20,14 @@ export function momentAt(
   supports: Supports,
   reactions: Reactions,
 ): Derived<'lbf*in'> {
-  const held = sum(null, [
-    product(null, reactions.left, beyond(x, supports.left)),
-    product(null, reactions.right, beyond(x, supports.right)),
-  ]);
+  const held = plus(times(reactions.left, beyond(x, supports.left)), times(reactions.right, beyond(x, supports.right)));
   const taken = loads.map((load): Derived<'lbf*in'> => {
-    if (load.kind === 'point') return product(null, load.force, beyond(x, load.at));
+    if (load.kind === 'point') return times(load.force, beyond(x, load.at));
     const [s, e] = [beyond(x, load.from), beyond(x, load.to)];
-    const squares = (b: Derived<'in'>): Derived<'lbf*in'> => product(null, product(null, load.intensity, b), b);
-    return quotient(null, difference(null, squares(s), squares(e)), number(2));
+    const squares = (b: Derived<'in'>): Derived<'lbf*in'> => times(load.intensity, b, b);
+    return over(minus(squares(s), squares(e)), 2);
   });
-  return difference(`moment at ${name}`, held, sum(null, taken));
+  return result(`moment at ${name}`, minus(held, plus(...taken)));
 }
 
 /** The moment integrated twice: `R/6 <>^3 - P/6 <>^3 - w/24 (<x - s>^4 - <x - e>^4)`. */
@@ -44,14 +38,14 @@ export function twiceIntegrated(
   supports: Supports,
   reactions: Reactions,
 ): Derived<'lbf*in3'> {
-  const held = sum(null, [
+  const held = plus(
     timesCube(reactions.left, beyond(x, supports.left)),
     timesCube(reactions.right, beyond(x, supports.right)),
-  ]);
+  );
   const taken = loads.map((load): Derived<'lbf*in3'> => {
     if (load.kind === 'point') return timesCube(load.force, beyond(x, load.at));
-    const fourths = (b: Derived<'in'>): Derived<'lbf*in3'> => timesCube(product(null, load.intensity, b), b);
-    return quotient(null, difference(null, fourths(beyond(x, load.from)), fourths(beyond(x, load.to))), number(4));
+    const fourths = (b: Derived<'in'>): Derived<'lbf*in3'> => timesCube(times(load.intensity, b), b);
+    return over(minus(fourths(beyond(x, load.from)), fourths(beyond(x, load.to))), 4);
   });
-  return quotient(symbol, difference(null, held, sum(null, taken)), number(6));
+  return result(symbol, over(minus(held, plus(...taken)), 6));
 }

@@ -1,5 +1,5 @@
 /** The elastic curve: double integration of the moment, with no deflection at either support. */
-import { constant, type Derived, difference, product, quotient } from '../../trace/index.js';
+import { constant, type Derived, difference, minus, over, result, times } from '../../trace/index.js';
 import { inch, quantity } from '../../units/index.js';
 import { twiceIntegrated } from './brackets.js';
 import type { Placed } from './loads.js';
@@ -27,8 +27,8 @@ export function elasticCurve(
     atLeft,
   );
   return (name, x) => {
-    const chord = product(null, rise, quotient(null, difference(null, x, supports.left), supports.span));
-    const up = difference(null, difference(null, integral(`integral at ${name}`, x), atLeft), chord);
-    return quotient(`deflection at ${name}`, difference(null, none, up), stiffness);
+    const chord = times(rise, over(minus(x, supports.left), supports.span));
+    const up = minus(minus(integral(`integral at ${name}`, x), atLeft), chord);
+    return result(`deflection at ${name}`, over(minus(none, up), stiffness));
   };
 }

@@ -3,6 +3,7 @@ import {
   type AnyLength,
   above,
   asDerived,
+  asForce,
   between,
   constant,
   converted,
@@ -11,9 +12,8 @@ import {
   type Guard,
   inInches,
   type Known,
-  product,
   quotient,
-  weightAsForce,
+  times,
 } from '../../trace/index.js';
 import { foot, inch, type UnitOf } from '../../units/index.js';
 import type { Member } from '../member.js';
@@ -89,7 +89,7 @@ export function placeLoad(
  */
 export function ownWeight(member: Member, from: AnyLength, to: AnyLength): SpreadLoad {
   const aFoot = constant(foot(1));
-  const force = weightAsForce(null, product(null, member.weightPerFoot, aFoot));
+  const force = asForce(times(member.weightPerFoot, aFoot));
   return {
     kind: 'spread',
     name: `${member.designation} own weight`,

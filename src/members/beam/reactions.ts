@@ -1,6 +1,5 @@
 /** What the supports bear, from the balance of moments. */
-import { type Derived, difference, product, quotient, statics, sum } from '../../trace/index.js';
-import { half } from '../parts.js';
+import { type Derived, minus, over, plus, product, quotient, statics, sum, times } from '../../trace/index.js';
 import type { Placed } from './loads.js';
 import type { Supports } from './spans.js';
 
@@ -15,7 +14,7 @@ function resultant(load: Placed): { readonly force: Derived<'lbf'>; readonly at:
     ? load
     : {
         force: product(`${load.name} resultant`, load.intensity, load.length),
-        at: half(null, sum(null, [load.from, load.to])),
+        at: over(plus(load.from, load.to), 2),
       };
 }
 
@@ -24,11 +23,11 @@ export function reactionsOf(loads: readonly Placed[], { left, right, span }: Sup
   const all = loads.map(resultant);
   const aboutLeft = sum(
     'moment about the left support',
-    all.map(({ force, at }) => product(null, force, difference(null, at, left))),
+    all.map(({ force, at }) => times(force, minus(at, left))),
   );
   const aboutRight = sum(
     'moment about the right support',
-    all.map(({ force, at }) => product(null, force, difference(null, right, at))),
+    all.map(({ force, at }) => times(force, minus(right, at))),
   );
   return {
     left: quotient('left reaction', aboutRight, span, statics),

@@ -1,5 +1,5 @@
 /** Shear on either side of a place, and the places inside a spread load where it is nothing. */
-import { constant, type Derived, decide, difference, product, quotient, sum } from '../../trace/index.js';
+import { constant, type Derived, decide, minus, over, plus, result, times } from '../../trace/index.js';
 import { lbf, quantity } from '../../units/index.js';
 import { beyond } from './brackets.js';
 import type { Placed, Spread } from './loads.js';
@@ -12,7 +12,7 @@ const noIntensity = constant(quantity(0, 'lbf/in'));
 
 /** What of a spread load stands left of a place. */
 const leftOf = ({ intensity, from, to }: Spread, x: Derived<'in'>): Derived<'lbf'> =>
-  product(null, intensity, difference(null, beyond(x, from), beyond(x, to)));
+  times(intensity, minus(beyond(x, from), beyond(x, to)));
 
 /** A shear diagram: `V = R - P - w <x - s>`, counting what stands left of the place; up on the left part is positive. */
 export function shearDiagram(
@@ -35,7 +35,7 @@ export function shearDiagram(
       if (load.kind === 'spread') return [leftOf(load, at)];
       return counts(load.at) ? [load.force] : [];
     });
-    return difference(`shear ${side} of ${name}`, sum(null, [noForce, ...up]), sum(null, [noForce, ...down]));
+    return result(`shear ${side} of ${name}`, minus(plus(noForce, ...up), plus(noForce, ...down)));
   };
 }
 
@@ -51,10 +51,7 @@ function intensityBetween(
       load.kind === 'spread' && keep(decide(load.from, '<=', from)) && keep(decide(load.to, '>=', to)),
   );
   if (covering.length === 0) return undefined;
-  const intensity = sum(
-    null,
-    covering.map((load) => load.intensity),
-  );
+  const intensity = plus(...covering.map((load) => load.intensity));
   return keep(decide(intensity, '=', noIntensity)) ? undefined : intensity;
 }
 
@@ -69,7 +66,7 @@ export function zeroShear(
     const here = stations[i] as Station;
     const intensity = intensityBetween(here.at, next.at, loads, keep);
     if (intensity === undefined) return [];
-    const at = sum('place of no shear', [here.at, quotient(null, shear(here, 'right'), intensity)]);
+    const at = result('place of no shear', plus(here.at, over(shear(here, 'right'), intensity)));
     return keep(decide(at, '>', here.at)) && keep(decide(at, '<', next.at))
       ? [{ name: `no shear past ${here.name}`, at }]
       : [];

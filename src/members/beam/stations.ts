@@ -6,11 +6,11 @@ import {
   type Derived,
   decide,
   inInches,
-  quotient,
-  sum,
+  over,
+  plus,
+  result,
 } from '../../trace/index.js';
 import { inch } from '../../units/index.js';
-import { number } from '../constants.js';
 import type { Placed } from './loads.js';
 import type { Supports } from './spans.js';
 
@@ -48,7 +48,7 @@ export function fixedStations(
   const places: Station[] = [
     { name: 'left end', at: constant(inch(0)) },
     { name: 'left support', at: supports.left, held: true },
-    { name: 'midspan', at: sum('midspan', [supports.left, quotient(null, supports.span, number(2))]) },
+    { name: 'midspan', at: result('midspan', plus(supports.left, over(supports.span, 2))) },
     { name: 'right support', at: supports.right, held: true },
     { name: 'right end', at: supports.end },
     ...loads.flatMap((load): Station[] =>
