@@ -139,7 +139,10 @@ function stepsOf(local: LocalRules | undefined, facts: Facts): Pick<LinesPart, '
 /** Makes a value at the first question and keeps it. */
 function once<A>(make: () => A): () => A {
   let made: { readonly value: A } | undefined;
-  return () => (made ??= { value: make() }).value;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
+  };
 }
 
 /**

@@ -33,7 +33,8 @@ const firstColumn = 36;
 function checkRow(check: Check, tightest: boolean): string {
   // A load below zero uses nothing of its limit, and is not well either.
   const lifts = compare(check.load.value, lb(0)) < 0;
-  const name = `${check.verdict === 'over' ? 'OVER' : lifts ? 'LIFT' : '  ok'}${tightest ? '* ' : '  '}${check.what}`;
+  const well = lifts ? 'LIFT' : '  ok';
+  const name = `${check.verdict === 'over' ? 'OVER' : well}${tightest ? '* ' : '  '}${check.what}`;
   const limitAndLoad = [
     bare(loadInPrint(check.load.value)),
     bare(capacityInPrint(check.limit.value)),
@@ -62,7 +63,7 @@ function weightLines({ weighed, axleLoads, advice, pressures }: Assessment): rea
     ...(curb ? [entry('trailer, empty', loadInPrint(curb.value), curb.why.basis)] : []),
     ...(gross ? [entry('gross weight', loadInPrint(gross.value), gross.why.basis)] : []),
     ...(balance
-      ? [entry('tongue load', loadInPrint(balance.tongue.value), shareInPrint(balance.tongueShare.value) + ' of gross')]
+      ? [entry('tongue load', loadInPrint(balance.tongue.value), `${shareInPrint(balance.tongueShare.value)} of gross`)]
       : []),
     ...axleLoads.map(({ of, load }) => entry(`${of} load`, loadInPrint(load.value))),
     ...pressures.map(({ of, needed }) =>
@@ -134,12 +135,9 @@ function answer({ checks: loads, partChecks, lifted, attention, notChecked }: As
       : ` ${notChecked.length} question${notChecked.length === 1 ? ' is' : 's are'} open: see below.`;
   const besides = attention.length === 0 ? '' : ` Not well besides: ${attention.map(noteText).join('; ')}.`;
   if (checks.length === 0) return `Nothing could be checked.${besides}${open}`;
-  const told =
-    over > 0
-      ? `${over} of ${checks.length} checks ${over === 1 ? 'is' : 'are'} over.`
-      : lift === '' && attention.length === 0
-        ? `All ${checks.length} checks are within their limits.`
-        : 'No check is over.';
+  const allWithin = lift === '' && attention.length === 0;
+  const noneOver = allWithin ? `All ${checks.length} checks are within their limits.` : 'No check is over.';
+  const told = over > 0 ? `${over} of ${checks.length} checks ${over === 1 ? 'is' : 'are'} over.` : noneOver;
   return `${told}${lift}${besides}${open}`;
 }
 

@@ -63,8 +63,11 @@ function judge(name: string, assessment: Assessment, need: Derived<'lb'>, reserv
   };
 }
 
-const order = (a: Derived<'lb'> | undefined, b: Derived<'lb'> | undefined): number =>
-  a === undefined ? (b === undefined ? 0 : 1) : b === undefined ? -1 : compareDecimals(a.value.value, b.value.value);
+/** Lighter first; what is not known comes last. */
+function order(a: Derived<'lb'> | undefined, b: Derived<'lb'> | undefined): number {
+  if (a === undefined || b === undefined) return Number(a === undefined) - Number(b === undefined);
+  return compareDecimals(a.value.value, b.value.value);
+}
 
 /**
  * Which is the smallest of these that carries it?

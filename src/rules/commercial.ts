@@ -81,8 +81,9 @@ export function licenceGroup(combination: CombinationWeights): Either<RulesError
   const heavy = decide(gcwr, whole.operator, whole.line);
   const heavyTowed = decide(towed, pulled.operator, pulled.line);
   const heavyAlone = decide(powerUnit, alone.operator, alone.line);
+  const byItself = heavyAlone.holds ? 'B' : 'none by weight';
   return right({
-    group: heavy.holds && heavyTowed.holds ? 'A' : heavyAlone.holds ? 'B' : 'none by weight',
+    group: heavy.holds && heavyTowed.holds ? 'A' : byItself,
     rating: rating.right,
     distances: [
       difference('distance to the combination line', gcwr, whole.line),

@@ -81,7 +81,10 @@ function written(figure: Same, line: Same | undefined, original: Derived<Unit>):
   return original.value.unit === figure.value.unit ? here : `${here} (${show(original.value)})`;
 }
 
-const yesNo = (holds: boolean | undefined): string => (holds === undefined ? 'cannot tell' : holds ? 'yes' : 'no');
+function yesNo(holds: boolean | undefined): string {
+  if (holds === undefined) return 'cannot tell';
+  return holds ? 'yes' : 'no';
+}
 
 /** Puts one condition to the facts. The fact is converted to the printed unit, exactly; the line stays as printed. */
 export function answer(rule: Rule, condition: Condition, facts: Facts): Answer {

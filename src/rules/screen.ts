@@ -33,16 +33,20 @@ export interface Screening {
 }
 
 /** All of them: no when one is no, otherwise not known when one is not known. */
-const all = (answers: readonly Answer[]): boolean | undefined =>
-  answers.some(({ holds }) => holds === false)
-    ? false
-    : answers.some(({ holds }) => holds === undefined)
-      ? undefined
-      : true;
+/** Of three values: no if any is no, else unknown if any is unknown. */
+function allOf(values: readonly (boolean | undefined)[]): boolean | undefined {
+  if (values.includes(false)) return false;
+  return values.includes(undefined) ? undefined : true;
+}
+
+const all = (answers: readonly Answer[]): boolean | undefined => allOf(answers.map(({ holds }) => holds));
 
 const not = (holds: boolean | undefined): boolean | undefined => (holds === undefined ? undefined : !holds);
-const both = (a: boolean | undefined, b: boolean | undefined): boolean | undefined =>
-  a === false || b === false ? false : a === undefined || b === undefined ? undefined : true;
+
+function outcomeOf(follows: boolean | undefined): Outcome {
+  if (follows === undefined) return 'cannot tell';
+  return follows ? 'applies' : 'does not apply';
+}
 
 function judge(rule: Rule, base: Rule | undefined, facts: Facts): Finding {
   const reach = [
@@ -52,12 +56,12 @@ function judge(rule: Rule, base: Rule | undefined, facts: Facts): Finding {
   ];
   const tested = rule.all.map((condition) => answer(rule, condition, facts));
   const met = all(tested);
-  const follows = both(all(reach), rule.effectWhen === 'holds' ? met : not(met));
+  const follows = allOf([all(reach), rule.effectWhen === 'holds' ? met : not(met)]);
   const answers = [...reach, ...tested];
   return {
     rule,
     answers,
-    outcome: follows === undefined ? 'cannot tell' : follows ? 'applies' : 'does not apply',
+    outcome: outcomeOf(follows),
     missing: follows === undefined ? [...new Set(answers.flatMap(({ missing }) => missing))] : [],
     verify:
       needsVerification(rule.grade, 'regulation') ||

@@ -31,8 +31,8 @@ const last = 200;
 
 function rowOf(index: number): Either<NotTabulated, { row: LoadIndexRow; table: Table<LoadIndexRow> }> {
   if (!Number.isInteger(index) || index < 0 || index > last) {
-    const nearest = !(index >= 0) ? '0' : index > last ? String(last) : String(Math.round(index));
-    return left(notTabulated('load index 0-200', String(index), [nearest]));
+    const nearest = Math.min(Math.max(Math.round(index) || 0, 0), last);
+    return left(notTabulated('load index 0-200', String(index), [String(nearest)]));
   }
   const table = index > 180 ? loadIndexHighTable : loadIndexTable;
   return map((row: LoadIndexRow) => ({ row, table }))(findRow(table, ([key]) => key, String(index)));

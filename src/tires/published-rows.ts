@@ -61,7 +61,8 @@ function allRows(): ReadonlyMap<string, readonly PublishedRow[]> {
     const { key } = keyOf(row.size);
     rows.set(key, [...(rows.get(key) ?? []), row]);
   }
-  return (bySize = rows);
+  bySize = rows;
+  return rows;
 }
 
 const radial = (construction: Construction): boolean => construction === 'R' || construction === 'ZR';

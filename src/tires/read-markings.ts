@@ -88,7 +88,10 @@ function readLoadRangeWords(scan: Scan, found: Markings, at: number): void {
 }
 
 function readRangeBehindWord(scan: Scan, found: Markings, letter: string, at: number): void {
-  if (letter !== '') return readRange(scan, found, letter, at + 2);
+  if (letter !== '') {
+    readRange(scan, found, letter, at + 2);
+    return;
+  }
   skipSpaces(scan);
   if (!take(scan, ':')) take(scan, '-');
   skipSpaces(scan);

@@ -1,8 +1,10 @@
 /** Writing a designation in one canonical form. */
 import type { Construction, Designation, ServiceDescription, TireSize } from './designation.js';
 
-const mark = (construction: Construction, bias: string, unstated: string): string =>
-  construction === 'D' ? bias : construction === 'unstated' ? unstated : construction;
+function mark(construction: Construction, bias: string, unstated: string): string {
+  if (construction === 'D') return bias;
+  return construction === 'unstated' ? unstated : construction;
+}
 
 /** A width or diameter with at least so many decimals. */
 const decimals = (text: string, places: number): string => {

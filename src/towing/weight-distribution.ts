@@ -85,6 +85,14 @@ export interface WeightDistribution {
 
 type Setting = { readonly moment: Derived<'lb*in'>; readonly decisions: readonly Decision[] };
 
+/** The moment of both bars at the hitch head, as it is stated: by itself, by what the trailer axles gained, or by the lift at the bar ends. */
+function momentAsStated(bars: Exclude<BarSetting, { readonly restore: AnyShare }>, a: Derived<'in'>): Derived<'lb*in'> {
+  if ('moment' in bars) return inUnit(asDerived('hitch moment', bars.moment), 'lb*in');
+  if ('trailerGain' in bars) return product('hitch moment', inPounds('gain of the trailer axles', bars.trailerGain), a);
+  const lift = inPounds('lift at the bar ends', bars.barLoad);
+  return product('hitch moment', lift, inInches('bar length', bars.barLength));
+}
+
 function momentOf(
   bars: BarSetting,
   a: Derived<'in'>,
@@ -101,16 +109,7 @@ function momentOf(
     const wanted = times(share, tongue, o, a);
     return right({ moment: result('hitch moment', over(wanted, plus(a, o))), decisions: [...fraction.right, lost] });
   }
-  const moment =
-    'moment' in bars
-      ? inUnit(asDerived('hitch moment', bars.moment), 'lb*in')
-      : 'trailerGain' in bars
-        ? product('hitch moment', inPounds('gain of the trailer axles', bars.trailerGain), a)
-        : product(
-            'hitch moment',
-            inPounds('lift at the bar ends', bars.barLoad),
-            inInches('bar length', bars.barLength),
-          );
+  const moment = momentAsStated(bars, a);
   const lifts = noneBelowZero([['hitch moment', moment]]);
   return isLeft(lifts) ? lifts : right({ moment, decisions: lifts.right });
 }

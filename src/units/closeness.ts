@@ -2,7 +2,7 @@
  * When two figures count as one: trailers of round numbers sit exactly on their limits, and a quotient cut at 34 digits must
  * not turn a tie into a difference.
  */
-import { Decimal, signOf, zero } from './decimal.js';
+import { type Decimal, signOf, zero } from './decimal.js';
 
 /**
  * Whether `small` is at most 10^-places of `large`, whatever their signs. The powers of ten settle it, save where they meet;
