@@ -5,8 +5,9 @@
  * high, the rear axle carries the more.
  */
 import assert from 'node:assert/strict';
+import { tandemSplit } from '../../src/axles/index.js';
 import { orThrow } from '../../src/errors.js';
-import { levelDrop, tandemSplit } from '../../src/load/index.js';
+import { levelDrop } from '../../src/load/index.js';
 import { inch, lbPerInch } from '../../src/units/index.js';
 import { inches, loaded, loadUp, tell } from './yard.js';
 

@@ -1,11 +1,10 @@
 /** How the laden trailer stands: side to side, off level on independent axles, and how its weight is spread along it. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
+import { type AxlesError, type TandemSplit, tandemSplit } from '../axles/index.js';
 import {
   type Item,
   type LoadError,
   lateralCentre,
-  type TandemSplit,
-  tandemSplit,
   type WheelShares,
   wheelShares,
   type YawInertia,
@@ -38,7 +37,7 @@ export interface AttitudePart extends Part {
   readonly yaw?: YawInertia;
 }
 
-type Found = Either<LoadError | OutsideItsRange | NotAWholeCount, AttitudePart>;
+type Found = Either<AxlesError | LoadError | OutsideItsRange | NotAWholeCount, AttitudePart>;
 
 const nothing = constant(lb(0));
 const takenAsEven = note(
@@ -88,9 +87,7 @@ function sidesOf({ trailer: { track }, cargo = [] }: Spec, { trailer, cargo: pla
 /** Independent axles with known rates, the ball off the height at which the trailer stands level. */
 function offLevelOf({ trailer: { sharing, ballAboveLevel, axles } }: Spec, { balance }: Weighed): Found {
   if (sharing !== 'independent' || axles.length < 2) return right(emptyPart);
-  const sprung = axles.flatMap(({ at, rate }) =>
-    at === undefined || rate === undefined ? [] : [{ at, rate: rate as Derived<'lb/in'> }],
-  );
+  const sprung = axles.flatMap(({ at, rate }) => (at === undefined || rate === undefined ? [] : [{ at, rate }]));
   if (ballAboveLevel === undefined || sprung.length < axles.length || balance === undefined)
     return right(open('independent axles off level', 'spring rates, and how far the ball stands from level'));
   const split = tandemSplit(balance.axleLoad, { suspension: 'independent', axles: sprung, ballAboveLevel });

@@ -1,5 +1,7 @@
 /** What a spec's build may carry: every limit it knows, on the whole, on the axles, on the tongue. */
+
 import { type Either, isRight } from 'fp-ts/lib/Either.js';
+import { groupCapacity } from '../axles/index.js';
 import {
   type Guideline,
   type LadenLimit,
@@ -42,7 +44,8 @@ export function tiresAsRun(stack: Stack): Derived<'lb'> | undefined {
   const { group, tires } = stack;
   return group === undefined || tires.every((tire) => tire?.asRun === undefined)
     ? undefined
-    : group.capacityFor(
+    : groupCapacity(
+        group,
         'axle group by tires as they run',
         tires.map((_, i) => tiresOfAxle(stack, i)),
       );

@@ -1,5 +1,6 @@
 /** The ways the laden trailer stands - level, off level, with the bars set, both together, each with its heavier side - and what its axles and tires carry in each. */
-import type { TandemSplit, WheelShares } from '../load/index.js';
+import { axleLoads, type TandemSplit } from '../axles/index.js';
+import type { WheelShares } from '../load/index.js';
 import { type Check, checkLoad, rating, weight } from '../ratings/index.js';
 import type { WeightDistribution } from '../towing/index.js';
 import {
@@ -47,7 +48,7 @@ export interface Standing {
 
 /** The load on each axle standing level, bars off; none when the balance is not known. */
 export function axleLoadsOf(stack: Stack, { balance }: Weighed): readonly AxleLoad[] {
-  const loads = balance === undefined ? [] : (stack.group?.loads(balance.axleLoad) ?? []);
+  const loads = balance === undefined || stack.group === undefined ? [] : axleLoads(stack.group, balance.axleLoad);
   return loads.map((load, index) => ({ of: `axle ${index + 1}`, load }));
 }
 
@@ -100,7 +101,7 @@ function changed(how: How, stack: Stack, from: Standing, axles: readonly Derived
 
 /** What the bars put on the axles comes on top of what stands there off level. */
 function together({ group }: Stack, offLevel: TandemSplit, bars: WeightDistribution): readonly Derived<'lb'>[] {
-  const added = group?.loads(bars.ontoTrailer) ?? [];
+  const added = group === undefined ? [] : axleLoads(group, bars.ontoTrailer);
   return added.map((load, i) =>
     plus(offLevel.loads[i] as Derived<'lb'>, renamed(`put on axle ${i + 1} by the bars`, load)),
   );
@@ -110,15 +111,15 @@ function together({ group }: Stack, offLevel: TandemSplit, bars: WeightDistribut
 export function standingsOf(
   stack: Stack,
   weighed: Weighed,
-  axleLoads: readonly AxleLoad[],
+  levelLoads: readonly AxleLoad[],
   { sides, offLevel }: AttitudePart,
   { bars }: TowPart,
 ): readonly [Standing, ...Standing[]] {
-  const flat = level(stack, weighed, axleLoads, sides);
+  const flat = level(stack, weighed, levelLoads, sides);
   return [
     flat,
     ...(offLevel ? [changed('off level', stack, flat, offLevel.loads)] : []),
-    ...(bars && stack.group ? [changed('bars on', stack, flat, stack.group.loads(bars.barsOn.trailerAxles))] : []),
+    ...(bars && stack.group ? [changed('bars on', stack, flat, axleLoads(stack.group, bars.barsOn.trailerAxles))] : []),
     ...(offLevel && bars ? [changed('bars on and off level', stack, flat, together(stack, offLevel, bars))] : []),
   ];
 }

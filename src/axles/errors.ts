@@ -46,20 +46,4 @@ export interface RatingNotPositive {
   readonly path?: string;
 }
 
-/** A spring rate of zero or less carries nothing, so the load cannot be shared by rates. */
-export interface SpringRateNotPositive {
-  readonly chapter: 'axles';
-  readonly tag: 'SpringRateNotPositive';
-  readonly of: string;
-  readonly rate: Quantity<'lb/in'>;
-  readonly path?: string;
-}
-
-export type AxlesError =
-  | GawrAboveParts
-  | AxleUnknown
-  | NoAxles
-  | SharingUnknown
-  | RatingNotPositive
-  | SpringRateNotPositive
-  | HardwareError;
+export type AxlesError = GawrAboveParts | AxleUnknown | NoAxles | SharingUnknown | RatingNotPositive | HardwareError;

@@ -1,41 +1,26 @@
 /** Axles that stand together and share a load. How they share it is an argument, never a default. */
-import { type Either, left, right } from 'fp-ts/lib/Either.js';
+import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type Bound, type Note, note } from '../ratings/index.js';
 import {
-  asDerived,
-  constant,
+  aboveZero,
+  allHold,
   type Decision,
   type Derived,
-  decide,
-  type Known,
-  leastOf,
-  type Name,
+  inPoundsPerInch,
+  type OutsideItsRange,
   over,
   plus,
-  product,
-  quotient,
   result,
-  type Source,
-  sum,
   times,
 } from '../trace/index.js';
-import { quantity, ratio } from '../units/index.js';
-import type { AxlesError } from './errors.js';
-import type { AxleSystem } from './system.js';
-
-/** An axle system and where it stands, in inches behind the coupler. */
-export interface StandingAxle {
-  readonly system: AxleSystem;
-  readonly at: Derived<'in'>;
-  /** Spring rate of the axle, both sides together; needed for more than two independent axles. */
-  readonly rate?: Known<'lb/in'> | undefined;
-}
+import type { NoAxles, SharingUnknown } from './errors.js';
+import { groupCapacity, type SharedAxles, type StandingAxle } from './group-loads.js';
+import { springShares, whenOneCarries } from './spring-shares.js';
 
 /** Equalised: rockers make the axles carry alike. Independent: each has its own springs; alike only when level and of one rate. */
 export type Sharing = 'equalised' | 'independent';
 
-export interface AxleGroup {
-  readonly axles: readonly StandingAxle[];
+export interface AxleGroup extends SharedAxles {
   /** Where the load of the group acts, in inches behind the coupler. */
   readonly at: Derived<'in'>;
   /** What the group may carry, shared as assumed: limited by the axle that reaches its rating first. */
@@ -44,55 +29,28 @@ export interface AxleGroup {
   readonly limits: readonly Bound[];
   /** The plain sum of the axle ratings, as a label reader adds them. */
   readonly sumOfRatings: Derived<'lb'>;
-  /** What the group carries, shared as assumed, when each axle may carry no more than this, by its tires as they run, say. An axle without a limit is `undefined`; one axle at least has one. */
-  readonly capacityFor: (name: Name, eachAxle: readonly (Derived<'lb'> | undefined)[]) => Derived<'lb'>;
-  /** The load on each axle when the group carries `load`. */
-  readonly loads: (load: Derived<'lb'>) => readonly Derived<'lb'>[];
   readonly notes: readonly Note[];
   readonly decisions: readonly Decision[];
 }
 
-const sharingSource: Source = {
-  id: 'sharing',
-  title: 'static equilibrium of the stated suspension, derived',
-  grade: 'derived',
-};
-
-const noRate = constant(quantity(0, 'lb/in'));
-
-type CapacityFor = AxleGroup['capacityFor'];
-
 /** The same part of every axle, kind by kind. */
-function limitsByPart(axles: readonly StandingAxle[], capacityFor: CapacityFor): readonly Bound[] {
-  const bounds = axles.flatMap(({ system }) => system.governed.limits);
+function limitsByPart(group: SharedAxles): readonly Bound[] {
+  const bounds = group.axles.flatMap(({ system }) => system.governed.limits);
   const names = [...new Set(bounds.map(({ name }) => name))];
-  return names.map((name) => ({
-    name,
-    limit: capacityFor(
-      `axle group by ${name}`,
-      bounds.filter((bound) => bound.name === name).map(({ limit }) => limit),
-    ),
-  }));
+  const of = (part: string): readonly Derived<'lb'>[] =>
+    bounds.filter(({ name }) => name === part).map(({ limit }) => limit);
+  return names.map((name) => ({ name, limit: groupCapacity(group, `axle group by ${name}`, of(name)) }));
 }
 
 function alike(axles: readonly StandingAxle[], notes: readonly Note[]): AxleGroup {
-  const count = constant(ratio(axles.length), undefined);
+  const [ratings, places] = [axles.map(({ system }) => system.rating), axles.map(({ at }) => at)];
   const one = axles.length === 1;
-  const ratings = axles.map(({ system }) => system.rating);
-  const positions = axles.map(({ at }) => at);
-  const capacityFor: CapacityFor = (name, each) =>
-    one
-      ? (each[0] as Derived<'lb'>)
-      : product(name, leastOf(each.filter((limit) => limit !== undefined)), count, sharingSource);
   return {
     axles,
-    at: one ? (positions[0] as Derived<'in'>) : result('axle group position', over(plus(...positions), count)),
-    capacity: capacityFor('axle group capacity', ratings),
-    limits: limitsByPart(axles, capacityFor),
-    sumOfRatings: one ? (ratings[0] as Derived<'lb'>) : sum('sum of axle ratings', ratings),
-    capacityFor,
-    loads: (load) =>
-      axles.map(({ system }) => (one ? load : quotient(`${system.label} load`, load, count, sharingSource))),
+    at: one ? (places[0] as Derived<'in'>) : result('axle group position', over(plus(...places), axles.length)),
+    capacity: groupCapacity({ axles }, 'axle group capacity', ratings),
+    limits: limitsByPart({ axles }),
+    sumOfRatings: one ? (ratings[0] as Derived<'lb'>) : result('sum of axle ratings', plus(...ratings)),
     notes,
     decisions: [],
   };
@@ -100,35 +58,21 @@ function alike(axles: readonly StandingAxle[], notes: readonly Note[]): AxleGrou
 
 function byRate(
   axles: readonly StandingAxle[],
-  rates: readonly Derived<'lb/in'>[],
+  rates: readonly [Derived<'lb/in'>, ...Derived<'lb/in'>[]],
   decisions: readonly Decision[],
 ): AxleGroup {
-  const total = sum('sum of spring rates', rates);
-  const first = rates[0] as Derived<'lb/in'>;
-  const shares = rates.map((rate) => over(rate, first));
-  const allShares = over(total, first);
+  const springs = springShares(rates);
   const moments = axles.map(({ at }, i) => times(rates[i] as Derived<'lb/in'>, at));
-  /** What the group carries when one axle is full. */
-  const whenFull = (limit: Derived<'lb'>, i: number): Derived<'lb'> =>
-    over(times(limit, allShares), shares[i] as Derived<'ratio'>);
-  const capacityFor: CapacityFor = (name, each) =>
-    leastOf(
-      name,
-      each.flatMap((limit, i) => (limit === undefined ? [] : [whenFull(limit, i)])),
-      sharingSource,
-    );
   const ratings = axles.map(({ system }) => system.rating);
+  const full = (rating: Derived<'lb'>, i: number): Derived<'lb'> =>
+    whenOneCarries(rating, springs.each[i] as Derived<'ratio'>, springs);
   return {
     axles,
-    at: result('axle group position', over(plus(...moments), total)),
-    capacity: capacityFor('axle group capacity', ratings),
-    limits: axles.map(({ system }, i) => ({ name: system.label, limit: whenFull(system.rating, i) })),
-    sumOfRatings: sum('sum of axle ratings', ratings),
-    capacityFor,
-    loads: (load) =>
-      axles.map(({ system }, i) =>
-        result(`${system.label} load`, over(times(load, shares[i] as Derived<'ratio'>), allShares), sharingSource),
-      ),
+    springs,
+    at: result('axle group position', over(plus(...moments), springs.sum)),
+    capacity: groupCapacity({ axles, springs }, 'axle group capacity', ratings),
+    limits: axles.map(({ system }, i) => ({ name: system.label, limit: full(system.rating, i) })),
+    sumOfRatings: result('sum of axle ratings', plus(...ratings)),
     notes: [note('SharedByRate', 'Independent axles share by their spring rates, the trailer standing level.')],
     decisions,
   };
@@ -144,27 +88,25 @@ function byRate(
  *
  * @param axles from the front; positions in inches behind the coupler
  * @param sharing read it off the suspension: rockers or walking beams are equalised, torsion axles are independent
- * @returns capacity in lb, its place in inches, the capacity part by part, the load on each axle; Left `NoAxles`, `SpringRateNotPositive`,
- * `SharingUnknown` for more than two independent axles without spring rates
+ * @returns capacity in lb, its place in inches, the capacity part by part; Left `NoAxles`, `OutsideItsRange` for a spring rate of
+ * zero or less, `SharingUnknown` for more than two independent axles without spring rates
  * @example orThrow(axleGroup([front, rear], 'equalised')).capacity // 10,400 lb for two 5,200 lb axles
  * @source static equilibrium, derived; that two 5,200 lb axles carry 10,400 lb: common practice, no source
  */
-export function axleGroup(axles: readonly StandingAxle[], sharing: Sharing): Either<AxlesError, AxleGroup> {
+export function axleGroup(
+  axles: readonly StandingAxle[],
+  sharing: Sharing,
+): Either<NoAxles | SharingUnknown | OutsideItsRange, AxleGroup> {
   if (axles.length === 0) return left({ chapter: 'axles', tag: 'NoAxles' });
   if (axles.length === 1 || sharing === 'equalised') return right(alike(axles, []));
-  const rates = axles.flatMap(({ rate, system }) =>
-    rate === undefined ? [] : [asDerived(`${system.label} spring rate`, rate)],
+  const springs = axles.flatMap(({ rate, system: { label } }) =>
+    rate === undefined ? [] : [{ what: `${label} spring rate`, rate: inPoundsPerInch(`${label} spring rate`, rate) }],
   );
-  const above = rates.map((rate) => decide(rate, '>', noRate));
-  const flat = above.findIndex(({ holds }) => !holds);
-  if (flat >= 0)
-    return left({
-      chapter: 'axles',
-      tag: 'SpringRateNotPositive',
-      of: axles.filter(({ rate }) => rate !== undefined)[flat]?.system.label ?? 'an axle',
-      rate: (rates[flat] as Derived<'lb/in'>).value,
-    });
-  if (rates.length === axles.length) return right(byRate(axles, rates, above));
+  const guarded = allHold(springs.map(({ what, rate }) => aboveZero(what, rate)));
+  if (isLeft(guarded)) return guarded;
+  const [first, ...others] = springs.map(({ rate }) => rate);
+  if (first !== undefined && springs.length === axles.length)
+    return right(byRate(axles, [first, ...others], guarded.right));
   if (axles.length > 2) return left({ chapter: 'axles', tag: 'SharingUnknown', axles: axles.length });
   return right(
     alike(axles, [

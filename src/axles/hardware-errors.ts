@@ -1,6 +1,5 @@
 /** What can go wrong with brakes and wheels: plain data and its words. */
-import type { AskedFoundNeeded, Quantity, Unit } from '../units/index.js';
-import { show } from '../units/index.js';
+import { mustBe, type Quantity, show, type Unit, type Words } from '../units/index.js';
 
 /** A rating, weight or length that must be greater than zero is not. */
 export interface HardwareNotAboveZero {
@@ -21,15 +20,13 @@ export interface NoBrakes {
 
 export type HardwareError = HardwareNotAboveZero | NoBrakes;
 
-export function wordsForHardware(error: HardwareError): AskedFoundNeeded {
+export function wordsForHardware(error: HardwareError): Words {
   switch (error.tag) {
     case 'HardwareNotAboveZero':
-      return { asked: error.what, found: show(error.found), needed: 'a figure greater than zero' };
-    case 'NoBrakes':
-      return {
-        asked: 'the capacity of the brakes',
-        found: error.axles.length === 0 ? 'no axles' : `no brakes on ${error.axles.join(', ')}`,
-        needed: 'at least one axle with a pair of brakes',
-      };
+      return mustBe(error.what, show(error.found), 'greater than zero');
+    case 'NoBrakes': {
+      const found = error.axles.length === 0 ? 'no axles' : `no brakes on ${error.axles.join(', ')}`;
+      return `the brakes have no capacity: ${found}; give at least one axle with a pair of brakes`;
+    }
   }
 }

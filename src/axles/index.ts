@@ -5,6 +5,10 @@
  */
 export * from './errors.js';
 export * from './group.js';
+export { axleLoads, groupCapacity, type SharedAxles, type StandingAxle } from './group-loads.js';
 export * from './hardware.js';
+export * from './load-split.js';
+export type { SpringShares } from './spring-shares.js';
+export type * from './suspension.js';
 export * from './system.js';
 export { wordsForAxles } from './words.js';

@@ -43,14 +43,6 @@ export interface RampTooShort {
   readonly path?: string;
 }
 
-/** Independent axles share by their springs, and the springs are not known. */
-export interface SpringRatesMissing {
-  readonly chapter: 'load';
-  readonly tag: 'SpringRatesMissing';
-  readonly axles: number;
-  readonly path?: string;
-}
-
 /** A list that may not be empty: items, edges, parts of a tiedown. */
 export interface NothingGiven {
   readonly chapter: 'load';
@@ -93,7 +85,6 @@ export type LoadError =
   | BalanceError
   | NoLimits
   | RampTooShort
-  | SpringRatesMissing
   | NothingGiven
   | NothingLimits
   | MachineAxleLoadsMissing

@@ -18,8 +18,6 @@ export function wordsForLoad(error: LoadError): Words {
       return 'no rating limits the payload; give the GVWR from the label, or another rating';
     case 'RampTooShort':
       return mustBe('the ramp length', showBrief(error.length), `at least the deck height, ${showBrief(error.height)}`);
-    case 'SpringRatesMissing':
-      return `how ${error.axles} independent axles share their load cannot be told; give the spring rate and place of each axle, and how far the ball is from level height`;
     case 'NothingGiven':
       return `no ${error.what} given; give at least one`;
     case 'NothingLimits':

@@ -25,10 +25,6 @@ const errors: { readonly [T in LoadError['tag']]: [Extract<LoadError, { tag: T }
     { chapter: 'load', tag: 'RampTooShort', height: inch(34), length: inch(30) },
     'the ramp length is 30 in; it must be at least the deck height, 34 in',
   ],
-  SpringRatesMissing: [
-    { chapter: 'load', tag: 'SpringRatesMissing', axles: 3 },
-    'how 3 independent axles share their load cannot be told; give the spring rate and place of each axle, and how far the ball is from level height',
-  ],
   NothingGiven: [
     { chapter: 'load', tag: 'NothingGiven', what: 'parts of the tiedown' },
     'no parts of the tiedown given; give at least one',

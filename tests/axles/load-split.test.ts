@@ -1,7 +1,8 @@
+/** How axles share a load: rockers alike, springs by their rates and the attitude. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { lateralCentre, levelDrop, tandemSplit, wheelShares } from '../../src/load/index.js';
-import { inch, kg, lb, quantity, show, showBrief } from '../../src/units/index.js';
+import { tandemSplit } from '../../src/axles/index.js';
+import { inch, kg, lb, quantity, showBrief } from '../../src/units/index.js';
 import { leftOf, rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
 
@@ -77,8 +78,8 @@ describe('tandemSplit', () => {
   });
   it('cannot say for three independent axles without rates', () => {
     expect(leftOf(tandemSplit(lb(11000), { suspension: 'independent, level', axles: 3 }))).toEqual({
-      chapter: 'load',
-      tag: 'SpringRatesMissing',
+      chapter: 'axles',
+      tag: 'SharingUnknown',
       axles: 3,
     });
     expect(rightOf(tandemSplit(lb(11000), { suspension: 'independent, level', axles: 2 })).notes[0]?.tag).toBe(
@@ -86,10 +87,10 @@ describe('tandemSplit', () => {
     );
   });
   it('refuses no axles, half an axle and a spring of no rate', () => {
-    expect(leftOf(tandemSplit(lb(1), { suspension: 'equalised', axles: 0 })).tag).toBe('NotAWholeCount');
-    expect(leftOf(tandemSplit(lb(1), { suspension: 'equalised', axles: 1.5 })).tag).toBe('NotAWholeCount');
+    for (const axles of [0, 1.5, 21, 1e9])
+      expect(leftOf(tandemSplit(lb(11000), { suspension: 'equalised', axles })).tag).toBe('NotAWholeCount');
     expect(leftOf(tandemSplit(lb(1), { suspension: 'independent', axles: [], ballAboveLevel: inch(0) })).tag).toBe(
-      'NothingGiven',
+      'NoAxles',
     );
     expect(
       leftOf(
@@ -103,45 +104,5 @@ describe('tandemSplit', () => {
     expect(leftOf(tandemSplit(lb(1), { suspension: 'unequal rockers', frontArm: inch(0), rearArm: inch(8) })).tag).toBe(
       'OutsideItsRange',
     );
-  });
-});
-
-describe('side to side', () => {
-  it('4 in off an 80 in track: 55 % on that side', () => {
-    const shares = rightOf(wheelShares(lb(6000), inch(4), inch(80)));
-    expect([show(shares.left.value), show(shares.right.value), show(shares.rightShare.value)]).toEqual([
-      '2,700 lb',
-      '3,300 lb',
-      '0.55',
-    ]);
-    expectReplays(shares.left, shares.right, shares.rightShare);
-  });
-  it('says when a side lifts', () => {
-    expect(rightOf(wheelShares(lb(6000), inch(-41), inch(80))).notes[0]?.tag).toBe('SideLifts');
-  });
-  it('finds the lateral centre', () => {
-    const centre = rightOf(
-      lateralCentre([
-        { name: 'trailer', weight: lb(3000), rightOfMiddle: inch(0) },
-        { name: 'bucket', weight: lb(1000), rightOfMiddle: inch(20) },
-      ]),
-    );
-    expect(show(centre.rightOfMiddle.value)).toBe('5 in');
-    expectReplays(centre.rightOfMiddle, centre.weight);
-  });
-  it('refuses no track, no items, no weight', () => {
-    for (const axles of [0, 1.5, 21, 1e9])
-      expect(leftOf(tandemSplit(lb(11000), { suspension: 'equalised', axles })).tag).toBe('NotAWholeCount');
-    expect(leftOf(wheelShares(lb(6000), inch(4), inch(0))).tag).toBe('OutsideItsRange');
-    expect(leftOf(lateralCentre([])).tag).toBe('NothingGiven');
-    expect(leftOf(lateralCentre([{ name: 'air', weight: lb(0), rightOfMiddle: inch(0) }])).tag).toBe('OutsideItsRange');
-  });
-});
-
-describe('levelDrop', () => {
-  it('drops, or rises', () => {
-    expect(show(levelDrop(inch(23), inch(19)).drop.value)).toBe('4 in');
-    expect(levelDrop(inch(17), inch(19)).notes[0]?.tag).toBe('Rise');
-    expectReplays(levelDrop(inch(23), inch(19)).drop);
   });
 });
