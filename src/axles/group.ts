@@ -15,7 +15,7 @@ import {
 } from '../trace/index.js';
 import type { NoAxles, SharingUnknown } from './errors.js';
 import { groupCapacity, type SharedAxles, type StandingAxle } from './group-loads.js';
-import { springShares, whenOneCarries } from './spring-shares.js';
+import { type AxleSpring, springShares, whenOneCarries } from './spring-shares.js';
 
 /** Equalised: rockers make the axles carry alike. Independent: each has its own springs; alike only when level and of one rate. */
 export type Sharing = 'equalised' | 'independent';
@@ -58,11 +58,11 @@ function alike(axles: readonly StandingAxle[], notes: readonly Note[]): AxleGrou
 
 function byRate(
   axles: readonly StandingAxle[],
-  rates: readonly [Derived<'lb/in'>, ...Derived<'lb/in'>[]],
+  rates: readonly [AxleSpring, ...AxleSpring[]],
   decisions: readonly Decision[],
 ): AxleGroup {
   const springs = springShares(rates);
-  const moments = axles.map(({ at }, i) => times(rates[i] as Derived<'lb/in'>, at));
+  const moments = axles.map(({ at }, i) => times((rates[i] as AxleSpring).rate, at));
   const ratings = axles.map(({ system }) => system.rating);
   const full = (rating: Derived<'lb'>, i: number): Derived<'lb'> =>
     whenOneCarries(rating, springs.each[i] as Derived<'ratio'>, springs);
@@ -100,11 +100,11 @@ export function axleGroup(
   if (axles.length === 0) return left({ chapter: 'axles', tag: 'NoAxles' });
   if (axles.length === 1 || sharing === 'equalised') return right(alike(axles, []));
   const springs = axles.flatMap(({ rate, system: { label } }) =>
-    rate === undefined ? [] : [{ what: `${label} spring rate`, rate: inPoundsPerInch(`${label} spring rate`, rate) }],
+    rate === undefined ? [] : [{ of: label, rate: inPoundsPerInch(`${label} spring rate`, rate) }],
   );
-  const guarded = allHold(springs.map(({ what, rate }) => aboveZero(what, rate)));
+  const guarded = allHold(springs.map(({ of, rate }) => aboveZero(`${of} spring rate`, rate)));
   if (isLeft(guarded)) return guarded;
-  const [first, ...others] = springs.map(({ rate }) => rate);
+  const [first, ...others] = springs;
   if (first !== undefined && springs.length === axles.length)
     return right(byRate(axles, [first, ...others], guarded.right));
   if (axles.length > 2) return left({ chapter: 'axles', tag: 'SharingUnknown', axles: axles.length });

@@ -100,23 +100,21 @@ function bySprings(load: Derived<'lb'>, { axles, ballAboveLevel }: IndependentSp
   const rise = inInches('ball above level', ballAboveLevel);
   const sprung = axles.map(({ at, rate }, i) => ({
     a: inInches(`place of axle ${i + 1}`, at),
-    k: inPoundsPerInch(`spring rate of axle ${i + 1}`, rate),
+    of: `axle ${i + 1}`,
+    rate: inPoundsPerInch(`spring rate of axle ${i + 1}`, rate),
   }));
   const [first, ...others] = sprung;
   if (first === undefined) return left({ chapter: 'axles', tag: 'NoAxles' });
   const guarded = allHold(
-    sprung.flatMap(({ a, k }, i) => [
-      aboveZero(`place of axle ${i + 1}`, a),
-      aboveZero(`spring rate of axle ${i + 1}`, k),
-    ]),
+    sprung.flatMap(({ a, of, rate }) => [aboveZero(`place of ${of}`, a), aboveZero(`spring rate of ${of}`, rate)]),
   );
   if (isLeft(guarded)) return guarded;
-  const springs = springShares([first.k, ...others.map(({ k }) => k)]);
-  const ka = result('sum of rate x place', plus(...sprung.map(({ a, k }) => times(k, a))));
-  const kaa = result('sum of rate x place x place', plus(...sprung.map(({ a, k }) => times(k, a, a))));
-  const changes = sprung.map(({ a, k }, i) => {
-    const felt = result(`share of the rise felt at axle ${i + 1}`, over(minus(kaa, times(ka, a)), kaa), sharing);
-    return result(`unloading of axle ${i + 1}`, times(k, rise, felt));
+  const springs = springShares([first, ...others]);
+  const ka = result('sum of rate x place', plus(...sprung.map(({ a, rate }) => times(rate, a))));
+  const kaa = result('sum of rate x place x place', plus(...sprung.map(({ a, rate }) => times(rate, a, a))));
+  const changes = sprung.map(({ a, of, rate }) => {
+    const felt = result(`share of the rise felt at ${of}`, over(minus(kaa, times(ka, a)), kaa), sharing);
+    return result(`unloading of ${of}`, times(rate, rise, felt));
   });
   const loads = changes.map((change, i) =>
     result(

@@ -7,24 +7,33 @@ export const sharing: Source = {
   grade: 'derived',
 };
 
-/** Spring rates, their sum, and both as multiples of the first rate, so that a load is divided last and shares exactly. */
+/** Spring rates, their sum, and both over the first rate, so that a load is divided last and shares exactly. */
 export interface SpringShares {
   readonly sum: Derived<'lb/in'>;
   readonly each: readonly Derived<'ratio'>[];
   readonly all: Derived<'ratio'>;
 }
 
-/** The shares of these rates. At least one rate, all above zero. */
-export function springShares(rates: readonly [Derived<'lb/in'>, ...Derived<'lb/in'>[]]): SpringShares {
-  const [first] = rates;
-  const sum = result('sum of spring rates', plus(...rates));
-  return { sum, each: rates.map((rate) => over(rate, first)), all: over(sum, first) };
+/** The spring rate of one axle, above zero. */
+export interface AxleSpring {
+  readonly of: string;
+  readonly rate: Derived<'lb/in'>;
+}
+
+export function springShares(springs: readonly [AxleSpring, ...AxleSpring[]]): SpringShares {
+  const [first] = springs;
+  const sum = result('sum of spring rates', plus(...springs.map(({ rate }) => rate)));
+  return {
+    sum,
+    each: springs.map(({ of, rate }) => result(`relative rate of ${of}`, over(rate, first.rate))),
+    all: result('sum of relative rates', over(sum, first.rate)),
+  };
 }
 
 /** `A k_i / sum of k`: what axle i carries of the load A. */
 export const bySpring = (load: Derived<'lb'>, share: Derived<'ratio'>, { all }: SpringShares): Derived<'lb'> =>
   over(times(load, share), all);
 
-/** `L sum of k / k_i`: what the group carries when axle i carries L. */
+/** `L x sum of k / k_i`: what the group carries when axle i carries L. */
 export const whenOneCarries = (limit: Derived<'lb'>, share: Derived<'ratio'>, { all }: SpringShares): Derived<'lb'> =>
   over(times(limit, all), share);

@@ -60,7 +60,7 @@ export interface NothingLimits {
   readonly path?: string;
 }
 
-/** The ramps are rated by axle load and nobody said what the machine's axles carry. */
+/** The ramps are rated by axle load and the machine's axle loads are not known. */
 export interface MachineAxleLoadsMissing {
   readonly chapter: 'load';
   readonly tag: 'MachineAxleLoadsMissing';

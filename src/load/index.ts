@@ -1,42 +1,57 @@
 /**
- * What stands on the trailer and where: curb weight, gross, balance, tongue, payload; placing a machine, ramps, tiedowns.
+ * Weights on the trailer and their positions: curb weight, balance, tongue load, payload; placing a machine; ramps; tiedowns.
  *
  * @module load
  */
-export * from './balance.js';
-export * from './curb.js';
+export * from './balance/balance.js';
+export * from './balance/compare-layouts.js';
+export * from './balance/curb.js';
+export * from './balance/guideline.js';
+export type { CoupledItem, Item, PlacedItem } from './balance/item.js';
+export * from './balance/level-drop.js';
+export * from './balance/machine-balance.js';
+export * from './balance/payload.js';
+export * from './balance/place-for-tongue.js';
+export * from './balance/side-to-side.js';
+export * from './balance/yaw.js';
 export type { ChainGrade, ChainRow } from './data/chain-wll.js';
 export type { Direction, SecurementBasis } from './data/securement-forces.js';
 export * from './errors.js';
-export * from './guideline.js';
-export * from './heaviest-machine.js';
-export type { CoupledItem, Item, PlacedItem } from './item.js';
-export * from './level-drop.js';
-export * from './machine-balance.js';
-export * from './payload.js';
-export * from './place-for-tongue.js';
-export * from './placement.js';
+export * from './placement/heaviest-machine.js';
+export type { LimitPair } from './placement/limit-pairs.js';
 export type {
   MachineShape,
   PlacedLimit,
   PlacementLimit,
   TongueRatingKind,
   TrailerForPlacing,
-} from './placement-limits.js';
-export { frictionNeeded, type RampAngle, type RampLength, rampAngle, rampLength, type SlopeLoad } from './ramps.js';
-export * from './ramps-capacity.js';
-export * from './ramps-crest.js';
-export * from './ramps-edges.js';
-export * from './ramps-spacing.js';
-export * from './securement.js';
-export * from './side-to-side.js';
-export type { EndLimit, Span, SpanEnd } from './span.js';
+} from './placement/limits.js';
+export type { EndLimit, Span, SpanEnd } from './placement/span.js';
+export * from './placement/window.js';
+export { conflictText } from './placement/window-notes.js';
+export { type RampAngle, rampAngle } from './ramps/angle.js';
+export * from './ramps/capacity.js';
+export * from './ramps/crest-clearance.js';
+export { edgeRise } from './ramps/edge-rise.js';
+export * from './ramps/edges.js';
+export * from './ramps/length.js';
+export * from './ramps/slope.js';
+export * from './ramps/spacing.js';
+export * from './ramps/tail-lift.js';
+export type { HoldingTruck } from './ramps/truck-hold.js';
 export { loadTables } from './tables.js';
-export * from './tail-lift.js';
-export { type Attachment, type CountVerdict, type Tiedown, type TiedownAnswer, tiedowns } from './tiedowns.js';
-export * from './tiedowns-count.js';
-export { chainLimit, type PrintedWll, unmarkedWireRope, webbingLimit, wireRopeLimit } from './tiedowns-limits.js';
-export * from './tiedowns-needed.js';
-export * from './tiedowns-parts.js';
+export * from './tiedowns/count.js';
+export { type Attachment, type CountVerdict, type Tiedown, type TiedownAnswer, tiedowns } from './tiedowns/enough.js';
+export * from './tiedowns/how-many.js';
+export {
+  chainLimit,
+  type PrintedWll,
+  unmarkedWireRope,
+  webbingLimit,
+  wireRopeLimit,
+} from './tiedowns/printed-limits.js';
+export type { CountReading, SecurementSection, TiedArticle } from './tiedowns/sections.js';
+export * from './tiedowns/securement.js';
+export * from './tiedowns/weakest-part.js';
+export * from './tiedowns/which-size.js';
 export { wordsForLoad } from './words.js';
-export * from './yaw.js';

@@ -62,7 +62,7 @@ describe('brake capacity', () => {
       tag: 'NoBrakes',
       axles: ['axle 1'],
     });
-    expect(wordsForAxles(leftOf(brakeCapacity([])))).toMatchObject({ found: 'no axles' });
+    expect(wordsForAxles(leftOf(brakeCapacity([])))).toContain('no axles');
     expect(leftOf(brakeCapacity([pair('axle 1', 0, 1, 1)]))).toMatchObject({
       tag: 'HardwareNotAboveZero',
       what: 'axle 1 GAWR',

@@ -10,7 +10,7 @@ import { range, study } from '../../src/study/index.js';
 import { readTireDesignation, tireLoadRating } from '../../src/tires/index.js';
 import { constant, given, sum } from '../../src/trace/index.js';
 import { degree, inch, ksi, lb, psi, ratio } from '../../src/units/index.js';
-import { r1 } from '../load/r1.js';
+import { r1 } from '../load/reference-case.js';
 
 const grossWeight = sum('gross weight', [
   given('trailer weight', lb(3200), 'scale'),

@@ -11,7 +11,7 @@ import {
 import { rating } from '../../src/ratings/index.js';
 import { compare, convert, inch, lb, percent, type Quantity } from '../../src/units/index.js';
 import { rightOf } from '../helpers/either.js';
-import { band } from '../load/r1.js';
+import { band } from '../load/reference-case.js';
 
 const trailers = fc.record({
   axlesAt: fc.integer({ min: 120, max: 260 }),

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { placementWindow, rampAngle, rampCapacity, type TrailerForPlacing } from '../../src/load/index.js';
 import { checkLoad, rating, weight } from '../../src/ratings/index.js';
 import { degree, inch, lb } from '../../src/units/index.js';
-import { machine, r1 } from '../load/r1.js';
+import { machine, r1 } from '../load/reference-case.js';
 
 describe('what does not compile', () => {
   it('a ramp rating by axle does not meet the machine weight, nor the other way round', () => {

@@ -5,7 +5,7 @@ import { rating } from '../../src/ratings/index.js';
 import { inch, lb, percent, showBrief } from '../../src/units/index.js';
 import { rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
-import { machine, r1 } from '../load/r1.js';
+import { machine, r1 } from '../load/reference-case.js';
 
 describe('where the machine stands for a tongue share', () => {
   it.each([

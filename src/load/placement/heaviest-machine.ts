@@ -1,0 +1,111 @@
+/** The heaviest machine for which a placement window exists. */
+import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
+import { type Note, note } from '../../ratings/index.js';
+import { type Decision, type Derived, greatestOf, leastOf, type OutsideItsRange } from '../../trace/index.js';
+import { compare, lb } from '../../units/index.js';
+import type { BalanceError, NothingLimits } from '../errors.js';
+import { linesOf } from './limit-lines.js';
+import { type LimitPair, pairOf } from './limit-pairs.js';
+import { type MachineShape, madeSure, type PlacementLimit, type TrailerForPlacing } from './limits.js';
+
+export interface HeaviestPlaced {
+  /** Zero or below: not even the lightest machine has a place. */
+  readonly heaviest: Derived<'lb'>;
+  /** Every pair of limits that closes the window at that weight; more than one when they tie. */
+  readonly governedBy: readonly LimitPair[];
+  /** Present when some pair asks for a certain weight: a machine behind the axles that must relieve the tongue. */
+  readonly lightest?: Derived<'lb'>;
+  /** Whether any machine above zero has a window. */
+  readonly exists: boolean;
+  readonly pairs: readonly LimitPair[];
+}
+
+export interface HeaviestMachine extends HeaviestPlaced {
+  /** The same with the balance point anywhere within its uncertainty. */
+  readonly sure: HeaviestPlaced;
+  readonly decisions: readonly Decision[];
+  readonly notes: readonly Note[];
+}
+
+function crossings(pairs: readonly LimitPair[], allows: LimitPair['allows']): readonly Derived<'lb'>[] {
+  return pairs.flatMap((pair) => (pair.allows === allows && pair.crossing !== undefined ? [pair.crossing] : []));
+}
+
+function heaviestOf(
+  name: string,
+  limits: readonly PlacementLimit[],
+  decisions: Decision[],
+): HeaviestPlaced | undefined {
+  const fronts = limits.filter(({ end }) => end === 'front');
+  const rears = limits.filter(({ end }) => end === 'rear');
+  const pairs = fronts.flatMap((front) => rears.map((rear) => pairOf(front, rear, decisions)));
+  const most = crossings(pairs, 'most');
+  if (most.length === 0) return undefined;
+  const heaviest = leastOf(name, most);
+  const floors = crossings(pairs, 'least');
+  const lightest = floors.length === 0 ? undefined : greatestOf(`lightest machine for ${name}`, floors);
+  const meets =
+    compare(heaviest.value, lb(0)) > 0 && (lightest === undefined || compare(lightest.value, heaviest.value) <= 0);
+  return {
+    heaviest,
+    pairs,
+    governedBy: pairs.filter(
+      ({ allows, crossing }) =>
+        allows === 'most' && crossing !== undefined && compare(crossing.value, heaviest.value) === 0,
+    ),
+    ...(lightest !== undefined && { lightest }),
+    exists: meets && pairs.every(({ allows }) => allows !== 'never'),
+  };
+}
+
+/**
+ * What is the heaviest machine of this shape that has a place on this trailer at all?
+ *
+ * Each limit is a line `x = base + moment / P`. A front limit and a rear limit leave room while
+ * `(base_f - base_r) P <= moment_r - moment_f`, so each pair that closes has its own greatest P, exactly; the least of
+ * them governs. Hitch against guideline, for one: `P = (Tmax - f W0) / f`. With an uncertainty u of the balance point the
+ * weight limits close in by u on both sides first.
+ *
+ * GVWR is another limit on the weight and is not asked here: `payload` asks it. Not for independent axles.
+ *
+ * @param trailer as in `placementWindow`, in inches behind the coupler
+ * @param machine length, balance point behind its front face, uncertainty (in); the weight is the answer
+ * @returns lb. Left from `balance` or `placementWindow`'s own; `NothingLimits` when no pair of limits ever closes. A
+ * heaviest machine of zero or less, or `exists` false, is an answer
+ * @example orThrow(heaviestMachine(trailer, { length: inch(120), balancePoint: inch(52), uncertainty: inch(0) })).heaviest // 10,800 lb
+ * @source static equilibrium, derived
+ */
+export function heaviestMachine(
+  trailer: TrailerForPlacing,
+  machine: MachineShape,
+): Either<BalanceError | NothingLimits | OutsideItsRange, HeaviestMachine> {
+  const lines = linesOf(trailer, machine);
+  if (isLeft(lines)) return lines;
+  const { limits, uncertainty, decisions: read } = lines.right;
+  const decisions: Decision[] = [...read];
+  const nominal = heaviestOf('heaviest machine', limits, decisions);
+  const sure = heaviestOf(
+    'heaviest machine, sure',
+    limits.map((limit) => madeSure(limit, uncertainty)),
+    decisions,
+  );
+  if (nominal === undefined || sure === undefined) {
+    return left({
+      chapter: 'load',
+      tag: 'NothingLimits',
+      what: 'the heaviest machine',
+      given: limits.map(({ name }) => name),
+    });
+  }
+  return right({
+    ...nominal,
+    sure,
+    decisions,
+    notes: [
+      note(
+        'GrossNotHere',
+        'GVWR, tires and the tow vehicle may allow less: this is the weight at which the place runs out.',
+      ),
+    ],
+  });
+}

@@ -1,0 +1,139 @@
+/** Reads trailer and machine, and writes every limit on the place of the machine as one straight line in its weight. */
+import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
+import type { Rating, RatingKind } from '../../ratings/index.js';
+import {
+  aboveZero,
+  allHold,
+  between,
+  constant,
+  type Decision,
+  type Derived,
+  inInches,
+  inOrder,
+  minus,
+  notNegative,
+  type OutsideItsRange,
+  plus,
+  renamed,
+  result,
+  type Source,
+  statics,
+  times,
+} from '../../trace/index.js';
+import { inch, quantity } from '../../units/index.js';
+import { balance } from '../balance/balance.js';
+import type { BalanceError } from '../errors.js';
+import type { MachineShape, PlacementLimit, TrailerForPlacing } from './limits.js';
+
+/** Trailer and machine read in, with every limit as a line. */
+export interface Lines {
+  readonly axlesAt: Derived<'in'>;
+  /** Weight of all that stays where it is, and its tongue load times the distance to the axles. */
+  readonly weight: Derived<'lb'>;
+  readonly moment: Derived<'lb*in'>;
+  readonly balancePoint: Derived<'in'>;
+  readonly uncertainty: Derived<'in'>;
+  readonly limits: readonly PlacementLimit[];
+  readonly decisions: readonly Decision[];
+}
+
+const label = ({ rating, part: of }: Rating<RatingKind>): string => (of === undefined ? rating : `${of} ${rating}`);
+
+function deckLimits(
+  front: Derived<'in'>,
+  rear: Derived<'in'>,
+  length: Derived<'in'>,
+  balancePoint: Derived<'in'>,
+): readonly PlacementLimit[] {
+  const deck = { by: 'deck', moment: constant(quantity(0, 'lb*in')), source: undefined } as const;
+  return [
+    { ...deck, name: 'deck front', end: 'front', base: result('place by deck front', plus(front, balancePoint)) },
+    {
+      ...deck,
+      name: 'deck rear',
+      end: 'rear',
+      base: result('place by deck rear', minus(rear, minus(length, balancePoint))),
+    },
+  ];
+}
+
+/** `T <= limit` for a hitch part, `low x W <= T <= high x W` for a guideline, `W - T <= limit` for the axles. */
+function weightLimits(
+  trailer: TrailerForPlacing,
+  a: Derived<'in'>,
+  weight: Derived<'lb'>,
+  moment: Derived<'lb*in'>,
+): readonly PlacementLimit[] {
+  const onTongue = (name: string, limit: Derived<'lb'>, source: Source | undefined): PlacementLimit => ({
+    name,
+    end: 'front',
+    by: 'weight',
+    base: a,
+    source,
+    moment: result(`moment by ${name}`, minus(moment, times(limit, a))),
+  });
+  const tongue = [
+    ...trailer.tongueLimits.map((limit) => onTongue(label(limit), limit.limit, limit.clause)),
+    ...(trailer.tongueBounds ?? []).map(({ name, limit }) => onTongue(name, limit, undefined)),
+  ];
+  const axles = trailer.axleLimits.map(
+    (limit): PlacementLimit => ({
+      name: label(limit),
+      end: 'rear',
+      by: 'weight',
+      base: constant(inch(0)),
+      source: limit.clause,
+      moment: result(`moment by ${label(limit)}`, plus(moment, times(minus(limit.limit, weight), a))),
+    }),
+  );
+  if (trailer.guideline === 'no guideline') return [...tongue, ...axles];
+  const { low, high, source } = trailer.guideline;
+  const byShare = (name: string, end: 'front' | 'rear', share: Derived<'ratio'>): PlacementLimit => ({
+    name,
+    end,
+    by: 'weight',
+    source,
+    base: result(`base place by ${name}`, minus(a, times(share, a))),
+    moment: result(`moment by ${name}`, minus(moment, times(share, weight, a))),
+  });
+  return [...tongue, ...axles, byShare('guideline low', 'rear', low), byShare('guideline high', 'front', high)];
+}
+
+/** Reads trailer and machine in, refuses what cannot be placed, and writes each limit as a line. */
+export function linesOf(
+  trailer: TrailerForPlacing,
+  machine: MachineShape,
+): Either<BalanceError | OutsideItsRange, Lines> {
+  const without = balance(trailer.items, { axlesAt: trailer.axlesAt });
+  if (isLeft(without)) return without;
+  const { axlesAt: a } = without.right;
+  const weight = renamed('weight without the machine', without.right.gross);
+  const front = inInches('deck front', trailer.deck.front);
+  const rear = inInches('deck rear', trailer.deck.rear);
+  const length = inInches('machine length', machine.length);
+  const balancePoint = inInches('balance point behind machine front', machine.balancePoint);
+  const uncertainty = inInches('balance point uncertainty', machine.uncertainty);
+  const guarded = allHold([
+    inOrder('deck ends', front, rear),
+    aboveZero('machine length', length),
+    ...between('balance point behind machine front', balancePoint, constant(inch(0)), length, 'included'),
+    notNegative('balance point uncertainty', uncertainty),
+  ]);
+  if (isLeft(guarded)) return guarded;
+  const moment = result(
+    'tongue moment without the machine',
+    minus(times(weight, a), plus(...without.right.lines.map((line) => line.moment))),
+    statics,
+  );
+  const limits = [...deckLimits(front, rear, length, balancePoint), ...weightLimits(trailer, a, weight, moment)];
+  const guideline = trailer.guideline === 'no guideline' ? [] : trailer.guideline.decisions;
+  return right({
+    axlesAt: a,
+    weight,
+    moment,
+    balancePoint,
+    uncertainty,
+    limits,
+    decisions: [...without.right.decisions, ...guideline, ...guarded.right],
+  });
+}

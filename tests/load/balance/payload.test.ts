@@ -1,0 +1,84 @@
+/** What a build may carry: the least of every bound, the one that governs named; and the claim that adds the tongue load. */
+import { describe, expect, it } from 'vitest';
+import { type LadenLimit, payload, payloadClaim, type ShareBand } from '../../../src/load/index.js';
+import { rating } from '../../../src/ratings/index.js';
+import { constant, given } from '../../../src/trace/index.js';
+import { lb, ratio, show } from '../../../src/units/index.js';
+import { leftOf, rightOf } from '../../helpers/either.js';
+import { workingsIn } from '../../helpers/specs.js';
+import { expectReplays } from '../../helpers/working.js';
+
+const curb = given('curb weight', lb(3000), 'scale');
+const share = (low: string, high = low): ShareBand => ({ low: constant(ratio(low)), high: constant(ratio(high)) });
+const limit = (name: string, on: LadenLimit['on'], pounds: number): LadenLimit => ({
+  name,
+  on,
+  limit: given(name, lb(pounds), 'label'),
+});
+const gvwr = limit('GVWR', 'gross', 14000);
+
+const ask = (limits: readonly LadenLimit[], band = share('0.12')) => {
+  const answer = rightOf(payload(curb, band, limits));
+  expectReplays(...workingsIn(answer));
+  return {
+    most: show(answer.most.value),
+    by: answer.governed.governing.map(({ name }) => name),
+    bounds: answer.governed.limits.map(({ limit: { value } }) => show(value)),
+  };
+};
+
+describe('payload', () => {
+  it('is GVWR less the whole empty trailer; the tongue load is no part of the sum', () => {
+    for (const tongue of ['0.05', '0.12', '0.25'])
+      expect(ask([gvwr], share(tongue))).toEqual({ most: '11,000 lb', by: ['GVWR'], bounds: ['11,000 lb'] });
+  });
+  it('by the axles counts that the tongue relieves them', () => {
+    expect(ask([gvwr, limit('GAWR', 'axles', 11000)])).toEqual({
+      most: '9,500 lb',
+      by: ['GAWR'],
+      bounds: ['11,000 lb', '9,500 lb'],
+    });
+  });
+  it('by the tongue: what the coupler takes, over the share', () => {
+    expect(ask([gvwr, limit('coupler', 'tongue', 1500)])).toMatchObject({ most: '9,500 lb', by: ['coupler'] });
+  });
+  it('holds for a whole band: the axles at its light end, the tongue at its heavy end', () => {
+    expect(ask([limit('GAWR', 'axles', 9000), limit('coupler', 'tongue', 1800)], share('0.1', '0.15')).bounds).toEqual([
+      '7,000 lb',
+      '9,000 lb',
+    ]);
+  });
+  it('just below, at and above another bound is governed by the lesser; a tie names both', () => {
+    const by = (gawr: number): readonly string[] => ask([gvwr, limit('GAWR', 'axles', gawr)]).by;
+    expect([by(12319), by(12320), by(12321)]).toEqual([['GAWR'], ['GVWR', 'GAWR'], ['GVWR']]);
+  });
+  it('is negative when the empty trailer is over already: that is an answer', () => {
+    expect(ask([limit('GVWR', 'gross', 2990)]).most).toBe('-10 lb');
+  });
+  it('refuses shares that are none, a band upside down, and no limits at all', () => {
+    for (const band of [share('0'), share('-0.1'), share('1'), share('0.2', '0.1'), share('0.1', '1')])
+      expect(leftOf(payload(curb, band, [gvwr]))).toMatchObject({ tag: 'OutsideItsRange' });
+    expect(leftOf(payload(curb, share('0.12'), []))).toEqual({ chapter: 'load', tag: 'NoLimits' });
+  });
+  it('hands back what it compared', () =>
+    expect(rightOf(payload(curb, share('0.1', '0.15'), [gvwr])).decisions).toHaveLength(3));
+});
+
+describe('the claim that adds the tongue load', () => {
+  it('is over by the tongue load, whatever the share', () => {
+    for (const [tongue, over] of [
+      ['0.1', '-1,400 lb'],
+      ['0.15', '-2,100 lb'],
+      ['0.001', '-14 lb'],
+    ] as const) {
+      const claim = payloadClaim(curb, constant(ratio(tongue)), rating('GVWR', given('GVWR', lb(14000), 'label')));
+      expectReplays(...workingsIn(claim));
+      expect([claim.check.verdict, show(claim.check.reserve.value), claim.check.what]).toEqual([
+        'over',
+        over,
+        'gross against GVWR',
+      ]);
+      expect(claim.gross.value.value.minus(claim.claimed.value.value).toNumber()).toBe(3000);
+    }
+  });
+});

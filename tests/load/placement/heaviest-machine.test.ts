@@ -1,0 +1,52 @@
+/** The heaviest machine that has a place at all. */
+import { describe, expect, it } from 'vitest';
+import { heaviestMachine } from '../../../src/load/index.js';
+import { rating } from '../../../src/ratings/index.js';
+import { inch, lb, show, showBrief } from '../../../src/units/index.js';
+import { leftOf, rightOf } from '../../helpers/either.js';
+import { expectReplays } from '../../helpers/working.js';
+import { machine, r1 } from '../reference-case.js';
+
+describe('heaviestMachine', () => {
+  it('is 10,800 lb for the reference trailer: hitch against low guideline, (1,400 - 320) / 0.1', () => {
+    const answer = rightOf(heaviestMachine(r1, machine));
+    expect(show(answer.heaviest.value)).toBe('10,800 lb');
+    expect(answer.governedBy.map(({ front, rear }) => [front, rear])).toEqual([['receiver tongue', 'guideline low']]);
+    expect(answer.exists).toBe(true);
+    // with 2 in of doubt: 1,080 x 190 / (19 + 4)
+    expect(showBrief(answer.sure.heaviest.value)).toBe('8,921.74 lb');
+    expectReplays(answer.heaviest, answer.sure.heaviest);
+    // each pair that may close was a decision: 3 front limits x 3 rear limits, nominal and sure, beside the guards
+    expect(
+      answer.decisions.filter(({ left }) => left.symbol?.startsWith('closing of') === true && left.kind === 'computed')
+        .length,
+    ).toBeGreaterThanOrEqual(18);
+  });
+  it('says when the empty trailer is over already', () => {
+    const answer = rightOf(heaviestMachine({ ...r1, tongueLimits: [rating('receiver tongue', lb(300))] }, machine));
+    expect(answer.exists).toBe(false);
+    expect(answer.heaviest.value.value.isNegative()).toBe(true);
+  });
+  it('gives a machine longer than the deck no weight at all, and names the deck', () => {
+    const answer = rightOf(heaviestMachine(r1, { ...machine, length: inch(250), balancePoint: inch(125) }));
+    expect(show(answer.heaviest.value)).toBe('0 lb');
+    expect(answer.governedBy.map(({ front, rear }) => [front, rear])).toEqual([['deck front', 'deck rear']]);
+    expect(answer.exists).toBe(false);
+  });
+  it('names a lightest machine when one must relieve the tongue from behind the axles', () => {
+    const heavyNose = {
+      ...r1,
+      items: [{ name: 'trailer', weight: lb(3200), tongue: lb(1600) }],
+      guideline: 'no guideline' as const,
+    };
+    const answer = rightOf(heaviestMachine(heavyNose, { ...machine, uncertainty: inch(0) }));
+    // 200 lb too much x 190 in = 38,000 lb in, relieved 40 in behind the axles at most: 950 lb
+    expect(showBrief(answer.lightest?.value ?? lb(0))).toBe('950 lb');
+    expect(answer.exists).toBe(true);
+  });
+  it('says that nothing limits the weight when no pair of limits closes', () => {
+    expect(
+      leftOf(heaviestMachine({ ...r1, guideline: 'no guideline', tongueLimits: [], axleLimits: [] }, machine)).tag,
+    ).toBe('NothingLimits');
+  });
+});

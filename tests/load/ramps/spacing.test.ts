@@ -1,0 +1,42 @@
+/** Between which settings the ramps may stand. */
+import { describe, expect, it } from 'vitest';
+import { rampSpacing } from '../../../src/load/index.js';
+import { inch, show } from '../../../src/units/index.js';
+import { leftOf, rightOf } from '../../helpers/either.js';
+
+describe('rampSpacing', () => {
+  const ramps = { rampWidth: inch(18), margin: inch(1), closest: inch(40), widest: inch(56) };
+  it('fits every axle at once, and the slots', () => {
+    const both = rightOf(
+      rampSpacing(
+        [
+          { name: 'front axle', gauge: inch(54), tireWidth: inch(12) },
+          { name: 'rear axle', gauge: inch(50), tireWidth: inch(14) },
+        ],
+        ramps,
+      ),
+    );
+    // front 50 to 58, rear 48 to 52, slots 40 to 56
+    expect([show(both.lower.at.value), show(both.upper.at.value), both.empty]).toEqual(['50 in', '52 in', false]);
+    expect(both.upper.setBy.map(({ name }) => name)).toEqual(['rear axle']);
+  });
+  it('answers when no setting serves, with both sides named', () => {
+    const none = rightOf(rampSpacing([{ name: 'front axle', gauge: inch(66), tireWidth: inch(12) }], ramps));
+    expect(none.empty).toBe(true);
+    expect(none.notes.at(-1)?.says).toBe(
+      'No setting serves: front axle asks for 62 in or wider, widest setting for 56 in or closer.',
+    );
+  });
+  it('answers when a tire is wider than the ramp', () => {
+    const wide = rightOf(rampSpacing([{ name: 'front axle', gauge: inch(54), tireWidth: inch(17) }], ramps));
+    expect([wide.empty, wide.notes[0]?.tag]).toEqual([true, 'TireWiderThanRamp']);
+  });
+  it('refuses slots the wrong way round and no axles', () => {
+    expect(
+      leftOf(
+        rampSpacing([{ name: 'front axle', gauge: inch(54), tireWidth: inch(12) }], { ...ramps, closest: inch(60) }),
+      ).tag,
+    ).toBe('OutsideItsRange');
+    expect(leftOf(rampSpacing([], ramps)).tag).toBe('NothingGiven');
+  });
+});
