@@ -57,10 +57,7 @@ export function groupCapacity(
 ): Derived<'lb'> {
   if (axles.length === 1) return limits[0] as Derived<'lb'>;
   if (springs === undefined) {
-    const least = leastOf(
-      null,
-      limits.filter((limit) => limit !== undefined),
-    );
+    const least = leastOf(limits.filter((limit) => limit !== undefined));
     return result(name, times(least, axles.length), sharing);
   }
   const whenFull = limits.flatMap((limit, i) =>

@@ -52,6 +52,7 @@ export {
 } from './tiedowns/printed-limits.js';
 export type { CountReading, SecurementSection, TiedArticle } from './tiedowns/sections.js';
 export * from './tiedowns/securement.js';
+export * from './tiedowns/securement-need.js';
 export * from './tiedowns/weakest-part.js';
 export * from './tiedowns/which-size.js';
 export { wordsForLoad } from './words.js';

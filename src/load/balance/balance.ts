@@ -26,6 +26,7 @@ export interface BalanceLine {
   readonly moment: Derived<'lb*in'>;
 }
 
+/** Gross weight, axle-group load and tongue load of the coupled, level trailer. */
 export interface Balance {
   readonly gross: Derived<'lb'>;
   /** Load of the axle group at the ground, coupled and level, lb. */

@@ -16,11 +16,13 @@ import {
 import type { NothingGiven } from '../errors.js';
 import { type SpreadItem, type YawInertia, yawInertia } from './yaw.js';
 
+/** One arrangement of the same items on the trailer. */
 export interface Layout {
   readonly name: string;
   readonly items: readonly SpreadItem[];
 }
 
+/** Yaw inertia and tongue load of one layout, beside the first layout. */
 export interface ComparedLayout extends YawInertia {
   readonly name: string;
   readonly tongue: Derived<'lb'>;

@@ -16,6 +16,7 @@ import { lb } from '../../units/index.js';
 import type { NothingWeighed } from '../errors.js';
 import type { PlacedItem } from './item.js';
 
+/** Curb weight, its position, and one line a part. */
 export interface CurbWeight {
   readonly weight: Derived<'lb'>;
   /** Where it acts, in inches behind the coupler. */

@@ -73,6 +73,7 @@ export function guideline(low: AnyShare, high: AnyShare, source: Source): Either
   return right({ low: from, high: to, source, decisions: guarded.right });
 }
 
+/** The tongue load against the ends of its guideline, lb. */
 export interface TongueAdvice {
   readonly guideline: Guideline;
   readonly least: Derived<'lb'>;

@@ -15,4 +15,5 @@ export interface CoupledItem {
   readonly tongue: AnyWeight;
 }
 
+/** Anything with a weight and a known effect on the coupler. */
 export type Item = PlacedItem | CoupledItem;

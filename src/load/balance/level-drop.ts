@@ -3,6 +3,7 @@ import { type Note, note } from '../../ratings/index.js';
 import { type AnyLength, type Derived, inInches, minus, result } from '../../trace/index.js';
 import { compare, inch } from '../../units/index.js';
 
+/** The drop of the ball mount for a level trailer. */
 export interface LevelDrop {
   /** Receiver height minus coupler height: positive for a mount that drops, negative for one that rises. */
   readonly drop: Derived<'in'>;

@@ -18,6 +18,7 @@ import {
   times,
 } from '../../trace/index.js';
 
+/** Weight and balance point of a wheeled machine, from its two axle readings. */
 export interface MachineBalance {
   readonly weight: Derived<'lb'>;
   readonly behindFrontAxle: Derived<'in'>;

@@ -28,6 +28,7 @@ export interface ShareBand {
   readonly high: Derived<'ratio'>;
 }
 
+/** The payload and the limit that governs it. */
 export interface Payload {
   /** Not above this; negative when the empty trailer is over a limit already. */
   readonly most: Derived<'lb'>;
@@ -89,6 +90,7 @@ export function payload(
   return right({ most: governed.limit, governed, decisions: guarded.right });
 }
 
+/** The claim that adds the tongue load to the payload, and its check against GVWR. */
 export interface PayloadClaim {
   /** The claim: payload on the rating plus the tongue load. */
   readonly claimed: Derived<'lb'>;

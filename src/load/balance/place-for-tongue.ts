@@ -25,6 +25,7 @@ import type { BalanceError } from '../errors.js';
 import { balance } from './balance.js';
 import type { Item } from './item.js';
 
+/** The position of the balance point for a wanted tongue share. */
 export interface PlaceForTongue {
   /** Balance point behind the coupler. It may lie off the deck, or behind the axles: that is an answer. */
   readonly at: Derived<'in'>;

@@ -21,6 +21,7 @@ import {
 import { compare, lb } from '../../units/index.js';
 import type { NothingGiven } from '../errors.js';
 
+/** Loads of the left and right wheels of an axle, lb. */
 export interface WheelShares {
   readonly left: Derived<'lb'>;
   readonly right: Derived<'lb'>;
@@ -78,6 +79,7 @@ export interface ItemAcross {
   readonly rightOfMiddle: AnyLength;
 }
 
+/** Total weight and where it acts across the trailer. */
 export interface LateralCentre {
   readonly weight: Derived<'lb'>;
   /** Every weight times its place: what the axles hold, whatever the ball carries. */

@@ -33,6 +33,7 @@ export interface SpreadItem {
   readonly length: AnyLength | 'point';
 }
 
+/** How widely the weight is spread along the trailer. */
 export interface YawInertia {
   readonly gross: Derived<'lb'>;
   readonly centre: Derived<'in'>;

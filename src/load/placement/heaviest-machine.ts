@@ -8,6 +8,7 @@ import { linesOf } from './limit-lines.js';
 import { type LimitPair, pairOf } from './limit-pairs.js';
 import { type MachineShape, madeSure, type PlacementLimit, type TrailerForPlacing } from './limits.js';
 
+/** The heaviest machine that has a position, and the pairs of limits that govern. */
 export interface HeaviestPlaced {
   /** Zero or below: not even the lightest machine has a place. */
   readonly heaviest: Derived<'lb'>;
@@ -20,6 +21,7 @@ export interface HeaviestPlaced {
   readonly pairs: readonly LimitPair[];
 }
 
+/** The heaviest machine by the stated balance point, and by the least favorable one within its uncertainty. */
 export interface HeaviestMachine extends HeaviestPlaced {
   /** The same with the balance point anywhere within its uncertainty. */
   readonly sure: HeaviestPlaced;

@@ -9,6 +9,7 @@ export interface EndLimit {
   readonly at: Derived<'in'>;
 }
 
+/** One end of the interval and the limits that set it. */
 export interface SpanEnd<L extends EndLimit = EndLimit> {
   readonly at: Derived<'in'>;
   /** Every limit that sets this end; more than one when they tie. */

@@ -12,6 +12,7 @@ export function conflictText({ lower, upper }: Span<PlacedLimit>): string {
   return `${names(lower)} asks for a balance point at ${showBrief(lower.at.value)} or further back, ${names(upper)} for ${showBrief(upper.at.value)} or further forward`;
 }
 
+/** The notes on a window and on its sure part. */
 export function notesOn(
   span: Span<PlacedLimit>,
   sure: Span<PlacedLimit>,

@@ -36,6 +36,7 @@ export interface WindowEnd extends SpanEnd<PlacedLimit> {
   readonly axleLoad: Derived<'lb'>;
 }
 
+/** The positions of the balance point that meet every limit. */
 export interface PlacementWindow extends Span<PlacedLimit> {
   readonly lower: WindowEnd;
   readonly upper: WindowEnd;

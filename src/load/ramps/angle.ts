@@ -20,12 +20,15 @@ import {
 import { degree } from '../../units/index.js';
 import type { RampTooShort } from '../errors.js';
 
+/** Level ground. */
 export const flat = constant(degree(0));
+/** A right angle. */
 export const upright = constant(degree(90));
 
 /** An angle below a right angle, so that its tangent is a figure. */
 export const belowUpright = (what: string, angle: Derived<'deg'>): Guard => below(what, angle, upright);
 
+/** The angle of the ramp from level. */
 export interface RampAngle {
   readonly angle: Derived<'deg'>;
   readonly decisions: readonly Decision[];

@@ -21,6 +21,7 @@ export interface MachineOnRamps {
   readonly axleLoads: readonly AnyWeight[] | 'unknown';
 }
 
+/** The load on the ramp pair against its rating. */
 export interface RampCapacity {
   readonly check: Check;
   readonly decisions: readonly Decision[];

@@ -37,6 +37,7 @@ export interface Crest {
   readonly turns: Derived<'deg'>;
 }
 
+/** One low point over one edge. */
 export interface CrestCheck {
   readonly crest: string;
   readonly lowPoint: string;
@@ -47,6 +48,7 @@ export interface CrestCheck {
   readonly verdict: 'clears' | 'touches';
 }
 
+/** Every low point over every edge, and the least clearance. */
 export interface CrestClearance {
   readonly checks: readonly CrestCheck[];
   readonly least: Derived<'in'>;

@@ -24,6 +24,7 @@ import {
 } from '../../trace/index.js';
 import { belowUpright } from './angle.js';
 
+/** What the formulas of this page follow from. */
 export const geometry: Source = { id: 'crest-geometry', title: 'plane geometry, derived', grade: 'derived' };
 
 /**

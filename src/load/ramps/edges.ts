@@ -25,6 +25,7 @@ export interface Dovetail {
   readonly length: AnyLength;
 }
 
+/** The edges between ramp and deck. */
 export interface Crests {
   readonly crests: readonly Crest[];
   readonly decisions: readonly Decision[];

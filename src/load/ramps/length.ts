@@ -18,6 +18,7 @@ import {
 } from '../../trace/index.js';
 import { flat, upright } from './angle.js';
 
+/** The length of the ramp along its surface. */
 export interface RampLength {
   readonly length: Derived<'in'>;
   readonly decisions: readonly Decision[];

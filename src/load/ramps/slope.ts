@@ -18,6 +18,7 @@ import {
 } from '../../trace/index.js';
 import { belowUpright } from './angle.js';
 
+/** What a slope asks of the machine on it. */
 export interface SlopeLoad {
   /** Friction the tires or tracks must find to stand on the ramp. */
   readonly grip: Derived<'ratio'>;

@@ -37,6 +37,7 @@ export interface TailLoading {
   readonly truck: HoldingTruck | 'not coupled' | 'unknown';
 }
 
+/** Load at the ball with the machine on the deck edge, and what holds the ball down. */
 export interface TailLift {
   /** Load at the ball with the machine's weight on the deck edge; below zero it pulls the ball up. */
   readonly ball: Derived<'lb'>;

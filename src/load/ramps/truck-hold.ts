@@ -44,6 +44,7 @@ const frontNotAsked = note(
   'A pull on a gooseneck ball also lifts the front axle of the truck, and its weight was not given: only the rear axle is asked.',
 );
 
+/** `D b / (b + o)`; for a gooseneck (o below zero) at most `F b / -o`. D rear axle, F front axle, b wheelbase, o overhang. */
 export function holdOf(truck: HoldingTruck | 'not coupled' | 'unknown'): Either<OutsideItsRange, Hold> {
   if (truck === 'unknown') return right({ decisions: [], notes: [] });
   if (truck === 'not coupled') return right({ hold: constant(lb(0)), decisions: [], notes: [] });

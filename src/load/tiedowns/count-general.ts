@@ -13,6 +13,7 @@ import {
 } from '../../trace/index.js';
 import { foot, lb, ratio } from '../../units/index.js';
 
+/** A count of tiedowns that the rule prints. */
 export const count = (digits: number): Derived<'ratio'> => constant(ratio(digits));
 const tenths = (symbol: string, length: Derived<'ft'>): Derived<'ratio'> =>
   roundedUp(symbol, over(length, constant(foot(10))), ratio(1));

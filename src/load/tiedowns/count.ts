@@ -16,6 +16,7 @@ import type { SectionNotForThisWeight } from '../errors.js';
 import { count, generalCount } from './count-general.js';
 import { type CountReading, general, handbook, heavy, light, type TiedArticle } from './sections.js';
 
+/** The least number of tiedowns by each reading of the section. */
 export interface TiedownCount {
   readonly readings: readonly CountReading[];
   readonly decisions: readonly Decision[];

@@ -34,6 +34,7 @@ export interface Tiedown {
   readonly runs: Attachment;
 }
 
+/** The rule on the sum of the working load limits. */
 export const aggregate: Source = {
   id: 'cfr-393-106',
   title: '49 CFR 393.106',
@@ -50,16 +51,19 @@ export const countedOf = (symbol: string, wll: Derived<'lb'>, runs: Attachment):
 export const neededFor = (weight: Derived<'lb'>): Derived<'lb'> =>
   result('working load limit needed', over(weight, 2), aggregate);
 
+/** Whom the sections bind. */
 export const carrierNote = note(
   'CommercialCarriers',
   'These sections bind commercial carriers. The marking on the gear governs, the weakest part counts, and worn gear counts for nothing.',
 );
 
+/** The number fitted against one reading of the rule. */
 export interface CountVerdict extends CountReading {
   readonly fitted: number;
   readonly verdict: 'enough' | 'too few';
 }
 
+/** Strength and number of the tiedowns against the rule. */
 export interface TiedownAnswer {
   readonly needed: Derived<'lb'>;
   readonly counted: Derived<'lb'>;
@@ -73,6 +77,7 @@ export interface TiedownAnswer {
   readonly notes: readonly Note[];
 }
 
+/** The number fitted against every reading. */
 export const judgeCounts = (readings: readonly CountReading[], fitted: number): readonly CountVerdict[] =>
   readings.map((reading) => ({
     ...reading,
@@ -80,6 +85,7 @@ export const judgeCounts = (readings: readonly CountReading[], fitted: number): 
     verdict: compare(ratio(fitted), reading.minimum.value) >= 0 ? 'enough' : 'too few',
   }));
 
+/** One verdict from strength and number. */
 export function overall(strength: 'enough' | 'short', counts: readonly CountVerdict[]): TiedownAnswer['verdict'] {
   const good = counts.filter(({ verdict }) => verdict === 'enough').length;
   if (strength === 'short' || good === 0) return 'not enough';

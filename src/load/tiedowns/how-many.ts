@@ -23,6 +23,7 @@ export interface NumberNeeded extends CountReading {
   readonly number: Derived<'ratio'>;
 }
 
+/** The number of equal tiedowns that the article needs. */
 export interface HowMany {
   readonly needed: Derived<'lb'>;
   readonly countedEach: Derived<'lb'>;

@@ -16,6 +16,7 @@ import { kg, lb } from '../../units/index.js';
 import { type ChainGrade, chainWll } from '../data/chain-wll.js';
 import { webbingWll } from '../data/webbing-wll.js';
 import { wireRopeWll } from '../data/wire-rope-wll.js';
+import { apart, plainSize } from './gear-size.js';
 
 /** A printed working load limit in both printed units. */
 export interface PrintedWll {
@@ -23,26 +24,6 @@ export interface PrintedWll {
   /** The kilograms as printed in the same row, not converted. */
   readonly kg: Derived<'kg'>;
 }
-
-/** A shop size as a plain number, for finding neighbours: `1 3/4`, `5/16`, `2`. Only ever compared with other sizes. */
-function sizeOf(text: string): number {
-  const [, whole = '', top = '', bottom = ''] = /^(?:(\d+)(?:\s+|$))?(?:(\d+)\/(\d+))?$/.exec(text) ?? [];
-  if (whole === '' && top === '') return Number.POSITIVE_INFINITY;
-  return Number(whole) + (bottom === '' || Number(bottom) === 0 ? 0 : Number(top) / Number(bottom));
-}
-
-/** The size without its unit: `3/8`. */
-export const plainSize = (size: string): string =>
-  size
-    .trim()
-    .replace(/\s*(?:in\.?|inch|inches|")$/i, '')
-    .trim();
-const apart =
-  (asked: string) =>
-  (key: string): number => {
-    const gap = Math.abs(sizeOf(key.split(' grade ')[0] ?? '') - sizeOf(asked));
-    return Number.isFinite(gap) ? gap : Number.MAX_VALUE;
-  };
 
 function printedIn<Row extends { readonly lb: string; readonly kg: string }>(
   table: Table<Row>,
@@ -87,7 +68,16 @@ export function chainLimit(size: string, grade: ChainGrade | 'unmarked'): Either
   );
 }
 
-/** What is the printed working load limit of webbing of this width? @example orThrow(webbingLimit('2')).lb // 2,000 lb @source 49 CFR 393.108, reproduction, undated */
+/**
+ * What is the printed working load limit of synthetic webbing of this width?
+ *
+ * The row of the width; no interpolation. A marking on the webbing outranks the table.
+ *
+ * @param width nominal, in inches as printed: `'2'`
+ * @returns lb and kg as printed. Left `NotTabulated` with the nearest rows
+ * @example orThrow(webbingLimit('2')).lb // 2,000 lb
+ * @source 49 CFR 393.108, reproduction, undated
+ */
 export const webbingLimit = (width: string): Either<NotTabulated, PrintedWll> =>
   printedIn(
     webbingWll,
@@ -97,7 +87,16 @@ export const webbingLimit = (width: string): Either<NotTabulated, PrintedWll> =>
     apart(plainSize(width)),
   );
 
-/** What is the printed working load limit of wire rope of this diameter? @example orThrow(wireRopeLimit('3/8')).lb // 3,000 lb @source 49 CFR 393.108, reproduction, undated */
+/**
+ * What is the printed working load limit of wire rope of this diameter?
+ *
+ * The row of the diameter; no interpolation. A marking on the rope outranks the table.
+ *
+ * @param diameter nominal, in inches as printed: `'3/8'`
+ * @returns lb and kg as printed. Left `NotTabulated` with the nearest rows
+ * @example orThrow(wireRopeLimit('3/8')).lb // 3,000 lb
+ * @source 49 CFR 393.108, reproduction, undated
+ */
 export const wireRopeLimit = (diameter: string): Either<NotTabulated, PrintedWll> =>
   printedIn(
     wireRopeWll,
@@ -115,7 +114,18 @@ const unmarkedRope: Source = {
   grade: 'B',
 };
 
-/** What may unmarked wire rope pull at work? A quarter of its nominal strength. @example unmarkedWireRope(lb(12000)) // 3,000 lb @source 49 CFR 393.108, reproduction, undated */
+/**
+ * What is the working load limit of wire rope without a marking?
+ *
+ * `nominal strength / 4`.
+ *
+ * Only for rope whose maker states the nominal strength; a marking outranks it.
+ *
+ * @param nominalStrength of the rope, lb, from its maker
+ * @returns lb
+ * @example unmarkedWireRope(lb(12000)) // 3,000 lb
+ * @source 49 CFR 393.108, reproduction, undated
+ */
 export const unmarkedWireRope = (nominalStrength: AnyWeight): Derived<'lb'> =>
   result(
     'working load limit of unmarked wire rope',

@@ -20,6 +20,7 @@ export interface CountReading {
   readonly source: Source;
 }
 
+/** By length and weight. */
 export const general: Source = {
   id: 'cfr-393-110',
   title: '49 CFR 393.110',
@@ -27,6 +28,7 @@ export const general: Source = {
   grade: 'C',
   note: 'interval ends partly from memory',
 };
+/** Heavy vehicles, equipment and machinery. */
 export const heavy: Source = {
   id: 'cfr-393-130',
   title: '49 CFR 393.130',
@@ -34,6 +36,7 @@ export const heavy: Source = {
   edition: 'quoted in a web copy',
   grade: 'B',
 };
+/** Automobiles, light trucks and vans. */
 export const light: Source = {
   id: 'cfr-393-128',
   title: '49 CFR 393.128',
@@ -41,6 +44,7 @@ export const light: Source = {
   edition: 'archived agency page',
   grade: 'A',
 };
+/** The handbook that reads the light-vehicle section otherwise. */
 export const handbook: Source = {
   id: 'driver-handbook-light',
   title: "agency driver's handbook page",

@@ -15,7 +15,8 @@ import {
 import { compare } from '../../units/index.js';
 import type { ChainGrade } from '../data/chain-wll.js';
 import type { NothingGiven } from '../errors.js';
-import { chainLimit, type PrintedWll, plainSize, webbingLimit, wireRopeLimit } from './printed-limits.js';
+import { plainSize } from './gear-size.js';
+import { chainLimit, type PrintedWll, webbingLimit, wireRopeLimit } from './printed-limits.js';
 
 /** Chain of a nominal size (`'3/8'`) and grade; unmarked chain counts as grade 30. A marked limit outranks the table. */
 export interface ChainPart {
@@ -43,8 +44,10 @@ export interface MarkedPart {
   readonly marked: AnyWeight;
 }
 
+/** A part that the pull of the tiedown goes through. */
 export type TiedownPart = ChainPart | WebbingPart | WireRopePart | MarkedPart;
 
+/** The working load limit of the whole tiedown, and its weakest part. */
 export interface TiedownWll {
   readonly wll: Derived<'lb'>;
   /** The weakest part; more than one when they tie. */
@@ -83,10 +86,10 @@ function limitOf(
   part: TiedownPart,
 ): Either<NotTabulated, { readonly wll: Derived<'lb'>; readonly notes: readonly Note[] }> {
   const name = nameOf(part);
-  const marked = part.marked === undefined ? undefined : inPounds(`marked limit of ${name}`, part.marked);
-  if (part.part === 'other') return right({ wll: marked as Derived<'lb'>, notes: [] });
+  if (part.part === 'other') return right({ wll: inPounds(`marked limit of ${name}`, part.marked), notes: [] });
   const printed = tabulated(part);
-  if (marked !== undefined) {
+  if (part.marked !== undefined) {
+    const marked = inPounds(`marked limit of ${name}`, part.marked);
     const differs = !isLeft(printed) && compare(printed.right.lb.value, marked.value) !== 0;
     return right({
       wll: marked,

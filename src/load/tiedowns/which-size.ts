@@ -36,6 +36,7 @@ export type Gear =
   | { readonly part: 'webbing' }
   | { readonly part: 'wire rope' };
 
+/** One printed size and what it counts for. */
 export interface SizeRow {
   readonly size: string;
   readonly wll: Derived<'lb'>;
@@ -43,6 +44,7 @@ export interface SizeRow {
   readonly strength: 'enough' | 'short';
 }
 
+/** The smallest printed size that is strong enough. */
 export interface WhichSize {
   readonly needed: Derived<'lb'>;
   /** Every printed size, smallest first. */
