@@ -229,7 +229,7 @@ describe('facts that contradict each other', () => {
     ).toMatchObject({
       tag: 'UndecodableSpec',
       path: expect.stringMatching(/^trailer\.curb\.frame/),
-      problems: [{ needed: expect.stringContaining('thick enough to be made') }],
+      problems: [{ needed: expect.stringContaining('at least 0.0001 in') }],
     });
   });
   it('a figure without its unit, in words that say so', () => {
