@@ -20,7 +20,6 @@ import { pi } from './constants.js';
 import { lumberSizes } from './data/lumber-sizes.js';
 import type { MembersError } from './errors.js';
 import type { Member } from './member.js';
-import { squared } from './parts.js';
 import { densityOfWood, type Wood } from './wood.js';
 
 /** A dressed size of the table, or measured: hardwood and sizes of 6x and up are measured. */
@@ -135,7 +134,7 @@ export function roundBar(diameter: AnyLength, density: AnyDensity): Either<Membe
   const [d, perCubicFoot] = [inInches('bar diameter', diameter), inPoundsPerCubicFoot('density', density)];
   const tested = allHold([aboveZero('bar diameter', d), aboveZero('density', perCubicFoot)]);
   if (isLeft(tested)) return tested;
-  const area = result('bar area', over(times(pi, squared(d)), 4));
+  const area = result('bar area', over(times(pi, d, d), 4));
   return right({
     designation: 'round bar',
     weightPerFoot: result('bar weight per foot', times(perCubicFoot, inUnit(area, 'ft2'))),

@@ -1,5 +1,5 @@
 /** Two sections side by side: what is saved in weight and what is given up in strength. */
-import { constant, type Decision, type Derived, decide, quotient, times } from '../trace/index.js';
+import { constant, type Decision, type Derived, decide, over, result, times } from '../trace/index.js';
 import { ratio, showBrief } from '../units/index.js';
 import type { Member } from './member.js';
 
@@ -31,7 +31,7 @@ const side = ({ designation, weightPerFoot, Sx }: Comparable): SideBySide => ({
   designation,
   weightPerFoot,
   Sx,
-  SxPerPound: quotient(`${designation} Sx per lb/ft`, Sx, weightPerFoot),
+  SxPerPound: result(`${designation} Sx per lb/ft`, over(Sx, weightPerFoot)),
 });
 
 const perCent = (share: Derived<'ratio'>): string => `${showBrief(times(share, 100).value, 0)} %`;
@@ -53,15 +53,12 @@ const same = constant(ratio(1));
  */
 export function compareSections(first: Comparable, second: Comparable): SectionComparison {
   const [a, b] = [side(first), side(second)];
-  const weightRatio = quotient('weight ratio', b.weightPerFoot, a.weightPerFoot);
-  const SxRatio = quotient('Sx ratio', b.Sx, a.Sx);
-  const SxPerPoundRatio = quotient('Sx per pound ratio', b.SxPerPound, a.SxPerPound);
+  const weightRatio = result('weight ratio', over(b.weightPerFoot, a.weightPerFoot));
+  const SxRatio = result('Sx ratio', over(b.Sx, a.Sx));
+  const SxPerPoundRatio = result('Sx per pound ratio', over(b.SxPerPound, a.SxPerPound));
   const [worse, equal] = [decide(SxPerPoundRatio, '<', same), decide(SxPerPoundRatio, '=', same)];
-  const perPound = equal.holds
-    ? 'each pound does as much as in'
-    : worse.holds
-      ? 'each pound does less than in'
-      : 'each pound does more than in';
+  const unequal = worse.holds ? 'each pound does less than in' : 'each pound does more than in';
+  const perPound = equal.holds ? 'each pound does as much as in' : unequal;
   const says =
     `${b.designation} weighs ${perCent(weightRatio)} of ${a.designation} per foot and has ${perCent(SxRatio)} of its section modulus: ` +
     `in the same steel it reaches the same bending stress at ${perCent(SxRatio)} of the bending moment, and ${perPound} ${a.designation}.`;

@@ -1,12 +1,9 @@
 /** Numbers that belong to the formulas of this chapter, and the densities that have a name and a source. */
-import { constant, type Derived, fromMemory, fromTable, quotient, type Source } from '../trace/index.js';
+import { constant, type Derived, fromMemory, fromTable, over, result, type Source } from '../trace/index.js';
 import { lbPerFt3, quantity, ratio } from '../units/index.js';
 
 /** The ratio of a circle's circumference to its diameter, to the digits this library carries. */
 export const pi: Derived<'ratio'> = constant(ratio('3.141592653589793238462643383279503'), 'pi');
-
-/** A plain number of a formula. */
-export const number = (digits: number | string): Derived<'ratio'> => constant(ratio(digits));
 
 const steelSource: Source = {
   id: 'iowa-im-569',
@@ -44,9 +41,8 @@ export const waterDensity: Derived<'lb/ft3'> = constant(lbPerFt3('62.4'), 'water
 });
 
 /** One in six: the slope of the inner flange face of American standard channels (C) and beams (S). MC slopes differ by size. */
-export const standardTaper: Derived<'ratio'> = quotient(
+export const standardTaper: Derived<'ratio'> = result(
   'flange slope',
-  number(1),
-  number(6),
+  over(1, 6),
   fromMemory('inner flange slope of C and S shapes, borne out by the published properties'),
 );

@@ -11,7 +11,6 @@ import {
   type Decision,
   type Derived,
   decide,
-  difference,
   type Guard,
   inFeet,
   inPounds,
@@ -21,7 +20,6 @@ import {
   minus,
   over,
   plus,
-  product,
   result,
   sum,
   times,
@@ -69,7 +67,7 @@ export function weightPerFootOfDeck(growth: DeckGrowth): Either<MembersError, Gr
   const parts: (() => { readonly name: string; readonly perFoot: Derived<'lb/ft'> })[] = [];
   for (const { name, member, count } of growth.rails) {
     const pieces = above(`number of ${name}`, asDerived(`number of ${name}`, count));
-    parts.push(() => ({ name, perFoot: product(`${name} per foot of deck`, member.weightPerFoot, pieces) }));
+    parts.push(() => ({ name, perFoot: result(`${name} per foot of deck`, times(member.weightPerFoot, pieces)) }));
   }
   for (const { name, member, length, spacing } of growth.crossmembers) {
     const [long, apart] = [
@@ -86,7 +84,7 @@ export function weightPerFootOfDeck(growth: DeckGrowth): Either<MembersError, Gr
       above(`${name} width`, inFeet(`${name} width`, width)),
       above(`${name} weight per square foot`, inPoundsPerSquareFoot(`${name} weight per square foot`, weight)),
     ];
-    parts.push(() => ({ name, perFoot: product(`${name} per foot of deck`, perArea, wide) }));
+    parts.push(() => ({ name, perFoot: result(`${name} per foot of deck`, times(perArea, wide)) }));
   }
   if (parts.length === 0)
     return left({ chapter: 'members', tag: 'NothingListed', what: 'members and surfaces that grow with the deck' });
@@ -165,7 +163,7 @@ export function payloadByLength(design: LengthsOfOneDesign): Either<MembersError
     rows.push({
       length,
       emptyWeight,
-      payload: difference('payload on the GVWR', gvwr, emptyWeight),
+      payload: result('payload on the GVWR', minus(gvwr, emptyWeight)),
       verdict: within.holds ? 'within' : 'over',
     });
   }

@@ -12,7 +12,6 @@ import {
   over,
   plus,
   result,
-  sum,
   times,
   whole,
 } from '../trace/index.js';
@@ -120,10 +119,7 @@ export function weighAll<L>(
   }
   return right({
     lines,
-    total: sum(
-      `${of} weight`,
-      lines.map(({ weight }) => weight),
-    ),
+    total: result(`${of} weight`, plus(...lines.map(({ weight }) => weight))),
     decisions,
   });
 }

@@ -2,13 +2,11 @@
 import {
   constant,
   type Derived,
-  difference,
   fromMemory,
   type Guard,
   inInches,
   minus,
   over,
-  product,
   result,
   times,
 } from '../trace/index.js';
@@ -17,7 +15,7 @@ import { squareCorner } from './corners.js';
 import type { MembersError } from './errors.js';
 import { aSize, fits } from './fits.js';
 import type { RectangularTube, RoundTube, WallForProperties } from './outline.js';
-import { disc, fourth, type Part, rectangle, squared } from './parts.js';
+import { disc, fourthPower, type Part, rectangle } from './parts.js';
 import type { Taken } from './taken.js';
 
 /** The share of the nominal wall that counts as design wall in common welded tube. */
@@ -30,7 +28,7 @@ const designShare = constant(
 function wallFor(properties: WallForProperties, nominal: Derived<'in'>): Derived<'in'> {
   if (properties === 'nominal wall') return nominal;
   return properties === '0.93 of nominal wall'
-    ? product('design wall', designShare, nominal)
+    ? result('design wall', times(designShare, nominal))
     : inInches('design wall', properties.designWall);
 }
 
@@ -44,17 +42,17 @@ function rounded(
   radius: Derived<'in'>,
   inner: boolean,
 ): readonly Part[] {
-  const own = times(corner.own as Derived<'ratio'>, fourth(radius));
+  const own = times(corner.own, fourthPower(radius));
   const from = times(corner.up, radius);
   const cut: Part = {
-    times: 4,
-    area: product(`${name} corner area`, corner.area, squared(radius)),
+    count: 4,
+    area: result(`${name} corner area`, times(corner.area, radius, radius)),
     Ix: own,
     Iy: own,
     x: minus(over(width, 2), from),
     y: minus(over(height, 2), from),
   };
-  const body = rectangle(name, width, height, { times: 1 });
+  const body = rectangle(name, width, height, { count: 1 });
   return inner ? [{ ...body, hole: true }, cut] : [body, { ...cut, hole: true }];
 }
 
@@ -74,7 +72,7 @@ export function takeRectangularTube(outline: RectangularTube): Taken {
       'inside',
       minus(width, times(2, wall)),
       minus(height, times(2, wall)),
-      difference('inside corner radius', radiusFor(wall), wall),
+      result('inside corner radius', minus(radiusFor(wall), wall)),
       true,
     ),
   ];
@@ -108,8 +106,8 @@ export function takeRoundTube(outline: RoundTube): Taken {
   const nominal = inInches('nominal wall', outline.wall);
   const design = wallFor(outline.properties, nominal);
   const partsFor = (wall: Derived<'in'>) => (): readonly Part[] => [
-    disc('outside', outside, { times: 1 }),
-    disc('inside', result('inside diameter', minus(outside, times(2, wall))), { times: 1, hole: true }),
+    disc('outside', outside, { count: 1 }),
+    disc('inside', result('inside diameter', minus(outside, times(2, wall))), { count: 1, hole: true }),
   ];
   const guardsFor = (wall: Derived<'in'>, name: string): readonly Guard<MembersError>[] => [
     ...aSize(name, wall),

@@ -1,8 +1,8 @@
 /** The outline behind a published section, where one is known that comes close to its printed figures. */
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
-import { type Derived, difference, fromTable, product, sum } from '../trace/index.js';
+import { type Derived, fromTable, minus, plus, result, times } from '../trace/index.js';
 import { inch } from '../units/index.js';
-import { number, standardTaper } from './constants.js';
+import { standardTaper } from './constants.js';
 import { leastWebs } from './data/least-webs.js';
 import type { MembersError } from './errors.js';
 import type { Outline } from './outline.js';
@@ -27,8 +27,8 @@ function tapered(
     flangeWidth: sectionDimension(of, 'flange width', row.flangeWidth),
     web: sectionDimension(of, 'web', row.web),
     flange: sectionDimension(of, 'flange', row.flange),
-    rootRadius: sum('root radius', [leastWeb, inchesOf('0.10')]),
-    toeRadius: product('toe radius', number('0.6'), leastWeb),
+    rootRadius: result('root radius', plus(leastWeb, inchesOf('0.10'))),
+    toeRadius: result('toe radius', times(0.6, leastWeb)),
   };
 }
 
@@ -65,7 +65,7 @@ function beamOutline(of: Section, row: BeamRow): Either<MembersError, Outline> {
     depth: sectionDimension(of, 'depth', row.depth),
     flangeWidth: sectionDimension(of, 'flange width', row.flangeWidth),
     web: sectionDimension(of, 'web', row.web),
-    rootRadius: difference('root radius', sectionDimension(of, 'k', row.k), flange),
+    rootRadius: result('root radius', minus(sectionDimension(of, 'k', row.k), flange)),
   });
 }
 

@@ -1,16 +1,5 @@
 /** Bent and plain outlines in parts: formed channel, angle, flat. */
-import {
-  type Derived,
-  difference,
-  inInches,
-  minus,
-  notNegative,
-  over,
-  plus,
-  result,
-  sum,
-  times,
-} from '../trace/index.js';
+import { type Derived, inInches, minus, notNegative, over, plus, result, times } from '../trace/index.js';
 import { aSize, fits } from './fits.js';
 import type { Angle, Flat, FormedChannel } from './outline.js';
 import { type Part, quarterRing, rectangle } from './parts.js';
@@ -22,20 +11,20 @@ export function takeFormed(outline: FormedChannel): Taken {
   const width = inInches('flange width', outline.flangeWidth);
   const thickness = inInches('thickness', outline.thickness);
   const inside = inInches('inside bend radius', outline.insideRadius);
-  const outside = sum('outside bend radius', [inside, thickness]);
+  const outside = result('outside bend radius', plus(inside, thickness));
   const straightWeb = result('straight web', minus(depth, times(2, outside)));
-  const straightFlange = difference('straight flange', width, outside);
+  const straightFlange = result('straight flange', minus(width, outside));
   const parts = (): readonly Part[] => {
     const bend = quarterRing(inside, outside);
     return [
-      rectangle('straight web', thickness, straightWeb, { times: 1, x: over(thickness, 2) }),
+      rectangle('straight web', thickness, straightWeb, { count: 1, x: over(thickness, 2) }),
       rectangle('straight flange', straightFlange, thickness, {
-        times: 2,
+        count: 2,
         x: plus(outside, over(straightFlange, 2)),
         y: over(minus(depth, thickness), 2),
       }),
       {
-        times: 2,
+        count: 2,
         area: bend.area,
         x: minus(outside, bend.fromCentre),
         y: plus(over(straightWeb, 2), bend.fromCentre),
@@ -65,11 +54,11 @@ export function takeAngle(outline: Angle): Taken {
   const upright = inInches('upright leg', outline.uprightLeg);
   const flat = inInches('flat leg', outline.flatLeg);
   const thickness = inInches('thickness', outline.thickness);
-  const rest = difference('flat leg beside the upright', flat, thickness);
+  const rest = result('flat leg beside the upright', minus(flat, thickness));
   const parts = (): readonly Part[] => [
-    rectangle('upright leg', thickness, upright, { times: 1, x: over(thickness, 2), y: over(upright, 2) }),
+    rectangle('upright leg', thickness, upright, { count: 1, x: over(thickness, 2), y: over(upright, 2) }),
     rectangle('flat leg', rest, thickness, {
-      times: 1,
+      count: 1,
       x: plus(thickness, over(rest, 2)),
       y: over(thickness, 2),
     }),
@@ -96,7 +85,7 @@ export function takeFlat(outline: Flat): Taken {
   ];
   return {
     guards: [...aSize('height', height), ...aSize('width', width)],
-    parts: () => [rectangle('flat', width, height, { times: 1 })],
+    parts: () => [rectangle('flat', width, height, { count: 1 })],
     width,
     height,
     across: 'symmetric',

@@ -2,25 +2,23 @@
 import {
   asDerived,
   atMost,
+  constant,
   type Derived,
-  difference,
   inInches,
   minus,
   notNegative,
   over,
   plus,
-  product,
   result,
   times,
 } from '../trace/index.js';
-import { number } from './constants.js';
+import { ratio } from '../units/index.js';
 import { type Corner, slopedCorner, squareCorner } from './corners.js';
 import { aSize, fits } from './fits.js';
 import type { ParallelBeam, ParallelChannel, TaperedBeam, TaperedChannel } from './outline.js';
-import { fourth, type Part, rectangle, squared, wedge } from './parts.js';
+import { fourthPower, type Part, rectangle, wedge } from './parts.js';
 import type { Taken } from './taken.js';
 
-const third = (a: Derived<'in'>): Derived<'in'> => over(a, 3);
 const isChannel = (kind: string): boolean => kind.endsWith('channel');
 
 /** A corner piece at its place: `x`, `y` are those of the corner; the piece lies toward `xSign`, `ySign` of it. */
@@ -28,13 +26,13 @@ function cornerPart(
   name: string,
   corner: Corner,
   radius: Derived<'in'>,
-  at: { times: 2 | 4; x: Derived<'in'>; y: Derived<'in'>; hole?: true },
+  at: { count: 2 | 4; x: Derived<'in'>; y: Derived<'in'>; hole?: true },
 ): Part {
   const [up, away] = [times(corner.up, radius), times(corner.away, radius)];
-  const own = corner.own === undefined ? undefined : times(corner.own, fourth(radius));
+  const own = corner.own && times(corner.own, fourthPower(radius));
   return {
-    times: at.times,
-    area: product(`${name} area`, corner.area, squared(radius)),
+    count: at.count,
+    area: result(`${name} area`, times(corner.area, radius, radius)),
     ...(at.hole && { hole: at.hole }),
     x: at.hole ? minus(at.x, away) : plus(at.x, away),
     y: at.hole ? plus(at.y, up) : minus(at.y, up),
@@ -55,35 +53,33 @@ export function takeRolled(outline: TaperedChannel | TaperedBeam | ParallelBeam 
   const slope = tapered && asDerived('flange slope', tapered.slope);
   let made: Corner | undefined;
   const corner = (): Corner => (made ??= slope === undefined ? squareCorner() : slopedCorner(slope));
-  const overhang = channel
-    ? difference('flange overhang', width, web)
-    : result('flange overhang', over(minus(width, web), 2));
-  const rise = slope && product('flange taper', slope, overhang);
+  const overhang = result('flange overhang', channel ? minus(width, web) : over(minus(width, web), 2));
+  const rise = slope && result('flange taper', times(slope, overhang));
   const tip = rise ? result('flange at the tip', minus(flange, over(rise, 2))) : flange;
   const thick = rise ? result('flange at the root', plus(flange, over(rise, 2))) : flange;
   const top = result('half the depth', over(depth, 2));
   const tipFace = minus(top, tip);
   const face = channel ? web : over(web, 2);
   const edge = channel ? width : over(width, 2);
-  const copies = channel ? 2 : 4;
+  const pieces = channel ? 2 : 4;
   const parts = (): readonly Part[] => [
-    rectangle('web', web, depth, { times: 1, ...(channel && { x: over(web, 2) }) }),
+    rectangle('web', web, depth, { count: 1, ...(channel && { x: over(web, 2) }) }),
     rectangle('flange', overhang, tip, {
-      times: copies,
+      count: pieces,
       x: plus(face, over(overhang, 2)),
       y: minus(top, over(tip, 2)),
     }),
     ...(rise
       ? [
           wedge('taper', overhang, rise, {
-            times: copies,
-            x: plus(face, third(overhang)),
-            y: minus(tipFace, third(rise)),
+            count: pieces,
+            x: plus(face, over(overhang, 3)),
+            y: minus(tipFace, over(rise, 3)),
           }),
         ]
       : []),
-    cornerPart('fillet', corner(), root, { times: copies, x: face, y: minus(top, thick) }),
-    ...(toe ? [cornerPart('toe', corner(), toe, { times: copies, x: edge, y: tipFace, hole: true })] : []),
+    cornerPart('fillet', corner(), root, { count: pieces, x: face, y: minus(top, thick) }),
+    ...(toe ? [cornerPart('toe', corner(), toe, { count: pieces, x: edge, y: tipFace, hole: true })] : []),
   ];
   return {
     guards: [
@@ -92,7 +88,7 @@ export function takeRolled(outline: TaperedChannel | TaperedBeam | ParallelBeam 
       ...aSize('flange thickness', flange),
       notNegative('root radius', root),
       ...(toe ? [notNegative('toe radius', toe)] : []),
-      ...(slope ? [notNegative('flange slope', slope), atMost('flange slope', slope, number(1))] : []),
+      ...(slope ? [notNegative('flange slope', slope), atMost('flange slope', slope, constant(ratio(1)))] : []),
       fits('flange width', width, '>', web, 'wider than the web'),
       fits('both flanges at the root', times(2, thick), '<', depth, 'less than the depth'),
       ...(rise ? [fits('flange thickness', flange, '>', over(rise, 2), 'thick enough for its slope to the tip')] : []),
@@ -100,14 +96,14 @@ export function takeRolled(outline: TaperedChannel | TaperedBeam | ParallelBeam 
     further: () => [
       fits(
         'root radius',
-        product('fillet along the flange', corner().leg, root),
+        result('fillet along the flange', times(corner().leg, root)),
         '<=',
         overhang,
         'no longer than the flange overhang',
       ),
       fits(
         'root radius',
-        product('fillet along the web', corner().leg, root),
+        result('fillet along the web', times(corner().leg, root)),
         '<=',
         minus(top, thick),
         'no longer than half the web between the flanges',
@@ -116,7 +112,7 @@ export function takeRolled(outline: TaperedChannel | TaperedBeam | ParallelBeam 
         ? [
             fits(
               'toe radius',
-              product('toe along the tip', corner().leg, toe),
+              result('toe along the tip', times(corner().leg, toe)),
               '<=',
               tip,
               'no larger than the flange tip',

@@ -4,13 +4,13 @@
  * A part knows its area, its own second moments and how far its centre of gravity stands from the two reference lines. `x` runs
  * across, `y` up; a part without x or y has its centre of gravity on that line. A hole is taken off.
  */
-import { type Derived, minus, over, plus, product, result, sum, type Terms, times } from '../trace/index.js';
+import { type Derived, minus, over, plus, result, times } from '../trace/index.js';
 import type { Unit } from '../units/index.js';
 import { pi } from './constants.js';
 
 export interface Part {
   /** How many of them, placed alike on both sides of the reference lines. */
-  readonly times: 1 | 2 | 4;
+  readonly count: 1 | 2 | 4;
   readonly area: Derived<'in2'>;
   readonly x?: Derived<'in'>;
   readonly y?: Derived<'in'>;
@@ -20,19 +20,16 @@ export interface Part {
   readonly hole?: true;
 }
 
-export type Place = Pick<Part, 'times' | 'x' | 'y' | 'hole'>;
-
-export const squared = (a: Derived<'in'>): Derived<'in2'> => times(a, a);
-export const fourth = (a: Derived<'in'>): Derived<'in4'> => times(squared(a), squared(a));
+export type Place = Pick<Part, 'count' | 'x' | 'y' | 'hole'>;
 
 /** `b h`, `b h^3 / 12`, `h b^3 / 12`. */
 export function rectangle(name: string, width: Derived<'in'>, height: Derived<'in'>, place: Place): Part {
-  const area = product(`${name} area`, width, height);
+  const area = result(`${name} area`, times(width, height));
   return {
     ...place,
     area,
-    Ix: over(times(area, squared(height)), 12),
-    Iy: over(times(area, squared(width)), 12),
+    Ix: over(times(area, height, height), 12),
+    Iy: over(times(area, width, width), 12),
   };
 }
 
@@ -42,20 +39,15 @@ export function wedge(name: string, width: Derived<'in'>, height: Derived<'in'>,
   return {
     ...place,
     area,
-    Ix: over(times(area, squared(height)), 18),
-    Iy: over(times(area, squared(width)), 18),
+    Ix: over(times(area, height, height), 18),
+    Iy: over(times(area, width, width), 18),
   };
 }
 
 /** A full circle: `pi D^2 / 4`, `pi D^4 / 64`. */
 export function disc(name: string, diameter: Derived<'in'>, place: Place): Part {
-  const own = over(times(pi, fourth(diameter)), 64);
-  return {
-    ...place,
-    area: result(`${name} area`, over(times(pi, squared(diameter)), 4)),
-    Ix: own,
-    Iy: own,
-  };
+  const own = over(times(pi, fourthPower(diameter)), 64);
+  return { ...place, area: result(`${name} area`, over(times(pi, diameter, diameter), 4)), Ix: own, Iy: own };
 }
 
 /** A quarter of a ring: a bend. `fromCentre` is how far its centre of gravity stands from the bend centre, in x and in y. */
@@ -65,41 +57,40 @@ export interface QuarterRing {
   readonly own: Derived<'in4'>;
 }
 
-/** `A = pi/4 (ro^2 - ri^2)`, `yc = 4 (ro^3 - ri^3) / (3 pi (ro^2 - ri^2))`, `I = pi/16 (ro^4 - ri^4) - A yc^2`. */
-export function quarterRing(inside: Derived<'in'>, outside: Derived<'in'>): QuarterRing {
-  const squares = minus(squared(outside), squared(inside));
-  const cubes = minus(times(squared(outside), outside), times(squared(inside), inside));
+/** `a^4`. */
+export const fourthPower = (a: Derived<'in'>): Derived<'in4'> => times(a, a, a, a);
+
+/** `A = pi (ro^2 - ri^2) / 4`, `yc = 4 (ro^3 - ri^3) / (3 pi (ro^2 - ri^2))`, `I = pi (ro^4 - ri^4) / 16 - A yc^2`. */
+export function quarterRing(ri: Derived<'in'>, ro: Derived<'in'>): QuarterRing {
+  const squares = minus(times(ro, ro), times(ri, ri));
+  const cubes = minus(times(ro, ro, ro), times(ri, ri, ri));
+  const fourths = minus(fourthPower(ro), fourthPower(ri));
   const area = result('bend area', over(times(pi, squares), 4));
-  const fromCentre = result('bend centre of gravity from bend centre', over(times(4, cubes), times(3, pi, squares)));
-  const aboutCentre = over(times(pi, minus(fourth(outside), fourth(inside))), 16);
-  return {
-    area,
-    fromCentre,
-    own: result('bend own second moment', minus(aboutCentre, times(area, squared(fromCentre)))),
-  };
+  const yc = result('bend centre of gravity from bend centre', over(times(4, cubes), times(3, pi, squares)));
+  const own = result('bend own second moment', minus(over(times(pi, fourths), 16), times(area, yc, yc)));
+  return { area, fromCentre: yc, own };
 }
 
-const copies = <U extends 'in2' | 'in3' | 'in4'>(count: Part['times'], figure: Derived<U>): Derived<U> =>
-  count === 1 ? figure : (times(count, figure as Derived<'in2'>) as Derived<Unit> as Derived<U>);
+type OfPart<U extends Unit> = (part: Part) => Derived<U> | undefined;
 
-/** The sum of some parts; one part alone is its own sum, unless the sum has a name. */
-function total<U extends Unit>(terms: readonly Derived<U>[], symbol?: string): Derived<U> {
-  const [first] = terms;
-  if (symbol !== undefined) return sum(symbol, terms as readonly Derived<U>[] as Terms<U>);
-  return terms.length === 1 && first !== undefined ? first : plus(...terms);
+function total<U extends 'in2' | 'in3' | 'in4'>(parts: readonly Part[], of: OfPart<U>): Derived<U> | undefined {
+  const terms = parts.flatMap((part) => {
+    const one = of(part) as Derived<'in2'> | undefined;
+    if (one === undefined) return [];
+    return [(part.count === 1 ? one : times(part.count, one)) as Derived<Unit> as Derived<U>];
+  });
+  return terms.length > 1 ? plus(...terms) : terms[0];
 }
 
-/** Total of the parts, holes taken off. */
-export function net<U extends 'in2' | 'in3' | 'in4'>(
-  symbol: string | undefined,
-  parts: readonly Part[],
-  of: (part: Part) => Derived<U>,
-): Derived<U> {
-  const terms = (hole: boolean): readonly Derived<U>[] =>
-    parts.filter((part) => (part.hole ?? false) === hole).map((part) => copies(part.times, of(part)));
-  const [solid, holes] = [terms(false), terms(true)];
-  const whole = symbol !== undefined && holes.length === 0 ? total(solid, symbol) : total(solid);
-  if (holes.length === 0) return whole;
-  const rest = minus(whole as Derived<Unit>, total(holes)) as Derived<U>;
-  return symbol === undefined ? rest : result(symbol, rest);
+/** Total of a figure of the parts, holes taken off; a part that has no such figure is left out. */
+export function net<U extends 'in2' | 'in3' | 'in4'>(parts: readonly Part[], of: OfPart<U>): Derived<U> {
+  const solid = total(
+    parts.filter(({ hole }) => hole === undefined),
+    of,
+  ) as Derived<U>;
+  const holes = total(
+    parts.filter(({ hole }) => hole === true),
+    of,
+  );
+  return holes === undefined ? solid : minus(solid, holes);
 }

@@ -11,7 +11,6 @@ import {
   inUnit,
   minus,
   over,
-  quotient,
   result,
   root,
   times,
@@ -63,19 +62,11 @@ function take(outline: Outline): Taken {
   }
 }
 
-/** Second moment over the distance to the farther edge. */
-function modulus(
-  symbol: string,
-  I: Derived<'in4'>,
-  whole: Derived<'in'>,
-  centre: Derived<'in'> | undefined,
-): Derived<'in3'> {
-  const farther = centre === undefined ? over(whole, 2) : greatestOf([centre, minus(whole, centre)]);
-  return quotient(symbol, I, farther);
+/** `S = I / c`, c to the farther edge. */
+function modulus(I: Derived<'in4'>, whole: Derived<'in'>, centre: Derived<'in'> | undefined): Derived<'in3'> {
+  const c = centre === undefined ? over(whole, 2) : greatestOf([centre, minus(whole, centre)]);
+  return over(I, c);
 }
-
-const gyration = (symbol: string, I: Derived<'in4'>, area: Derived<'in2'>): Derived<'in'> =>
-  result(symbol, root(over(I, area)));
 
 function assemble(
   outline: Outline,
@@ -85,7 +76,12 @@ function assemble(
   decisions: readonly Decision[],
 ): SectionProperties {
   const weighed =
-    taken.weighed === undefined ? all.area : net('area with the nominal wall', taken.weighed(), (part) => part.area);
+    taken.weighed === undefined
+      ? all.area
+      : result(
+          'area with the nominal wall',
+          net(taken.weighed(), (part) => part.area),
+        );
   return {
     designation: outline.name ?? outline.kind,
     outline,
@@ -95,11 +91,11 @@ function assemble(
     fromBack: all.x ?? result('half the width', over(taken.width, 2)),
     fromBottom: all.y ?? result('half the height', over(taken.height, 2)),
     Ix: all.Ix,
-    Sx: modulus('Sx', all.Ix, taken.height, all.y),
-    rx: gyration('rx', all.Ix, all.area),
+    Sx: result('Sx', modulus(all.Ix, taken.height, all.y)),
+    rx: result('rx', root(over(all.Ix, all.area))),
     Iy: all.Iy,
-    Sy: modulus('Sy', all.Iy, taken.width, all.x),
-    ry: gyration('ry', all.Iy, all.area),
+    Sy: result('Sy', modulus(all.Iy, taken.width, all.x)),
+    ry: result('ry', root(over(all.Iy, all.area))),
   };
 }
 

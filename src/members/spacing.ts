@@ -1,50 +1,43 @@
 /** Spacing rules: from a spacing and a length to a number of pieces and the place of their common centre of gravity. */
-import { constant, type Derived, difference, minus, over, plus, result, roundTo, sum, times } from '../trace/index.js';
+import { type Derived, minus, over, plus, result, roundTo, times } from '../trace/index.js';
 import { ratio } from '../units/index.js';
 import type { CountRule } from './cut-list.js';
 
 const one = ratio(1);
-const single = constant(one);
 
-/** The caller has ruled out a spacing or a length of zero, and rules out a count of zero before the place is asked for. */
-export function countOf(
-  name: string,
-  spacing: Derived<'in'>,
-  length: Derived<'in'>,
-  rule: CountRule,
-): Derived<'ratio'> {
-  const spaces = over(length, spacing);
-  switch (rule) {
-    case 'first at the start':
-      return sum(`number of ${name}`, [roundTo(spaces, one, 'down'), single]);
-    case 'first at the start, last at the end':
-      return sum(`number of ${name}`, [roundTo(spaces, one, 'up'), single]);
-    case 'none at either end':
-      return difference(`number of ${name}`, roundTo(spaces, one, 'up'), single);
-  }
+/**
+ * `floor(run / spacing) + 1`, `ceil(run / spacing) + 1` or `ceil(run / spacing) - 1`.
+ *
+ * The caller has ruled out a spacing or a run of zero, and rules out a count of zero before the place is asked for.
+ */
+export function countOf(name: string, spacing: Derived<'in'>, run: Derived<'in'>, rule: CountRule): Derived<'ratio'> {
+  const spaces = roundTo(over(run, spacing), one, rule === 'first at the start' ? 'down' : 'up');
+  const count = rule === 'none at either end' ? minus(spaces, 1) : plus(spaces, 1);
+  return result(`number of ${name}`, count);
 }
 
-/** Where they balance: the mean of their places. */
+/**
+ * Where the pieces balance: the mean of their places, `start + (n - 1) s / 2`, or `start + (n + 1) s / 2` with none at either end.
+ *
+ * With the last at the end: `start + ((n - 1) (n - 2) s / 2 + run) / n`.
+ */
 export function placeOf(
   name: string,
-  from: Derived<'in'>,
+  start: Derived<'in'>,
   spacing: Derived<'in'>,
-  length: Derived<'in'>,
-  count: Derived<'ratio'>,
+  run: Derived<'in'>,
+  n: Derived<'ratio'>,
   rule: CountRule,
 ): Derived<'in'> {
-  const symbol = `${name} position`;
+  const place = (fromStart: Derived<'in'>): Derived<'in'> => result(`${name} position`, plus(start, fromStart));
   switch (rule) {
-    case 'first at the start': {
-      return result(symbol, plus(from, over(times(minus(count, single), spacing), 2)));
-    }
-    case 'none at either end': {
-      return result(symbol, plus(from, over(times(plus(count, single), spacing), 2)));
-    }
+    case 'first at the start':
+      return place(over(times(minus(n, 1), spacing), 2));
+    case 'none at either end':
+      return place(over(times(plus(n, 1), spacing), 2));
     case 'first at the start, last at the end': {
-      const gaps = times(minus(count, single), minus(count, 2));
-      const evenly = over(times(gaps, spacing), 2);
-      return result(symbol, plus(from, over(plus(evenly, length), count)));
+      const evenly = over(times(minus(n, 1), minus(n, 2), spacing), 2);
+      return place(over(plus(evenly, run), n));
     }
   }
 }

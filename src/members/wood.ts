@@ -55,10 +55,15 @@ function byNds(species: string, moisture: AnyShare): Either<MembersError, Derive
   const share = converted('moisture', asDerived('moisture', moisture), '%');
   const tested = allHold(between('moisture', share, zeroIn('%'), mostMoisture, 'included'));
   if (isLeft(tested)) return tested;
-  const dry = gravity(species, found.right.gravity, ndsGravity);
-  const part = inUnit(share, 'ratio');
-  const swollen = over(dry, plus(1, times(0.9, times(dry, part))));
-  return right(result(`${species} density`, times(waterDensity, swollen, plus(1, part)), ndsGravity.source));
+  const G = gravity(species, found.right.gravity, ndsGravity);
+  const m = inUnit(share, 'ratio');
+  return right(
+    result(
+      `${species} density`,
+      times(over(times(waterDensity, G), plus(1, times(0.9, G, m))), plus(1, m)),
+      ndsGravity.source,
+    ),
+  );
 }
 
 /**

@@ -8,19 +8,18 @@ import {
   allHold,
   asDerived,
   between,
-  constant,
   type Decision,
   type Derived,
   decide,
-  difference,
   greatestOf,
   inPsi,
   type Known,
   minus,
-  product,
-  quotient,
+  over,
+  result,
+  times,
+  zeroIn,
 } from '../../trace/index.js';
-import { inch, lbf, quantity } from '../../units/index.js';
 import type { MembersError } from '../errors.js';
 import type { Allowable } from './allowable.js';
 import { momentAt } from './brackets.js';
@@ -73,10 +72,6 @@ export interface BeamAnswer {
   readonly decisions: readonly Decision[];
 }
 
-const noForce = constant(lbf(0));
-const noLength = constant(inch(0));
-const noMoment = constant(quantity(0, 'lbf*in'));
-
 const caution = note(
   'StaticCheckOnly',
   'A static check of one member in bending: road loads, twisting, buckling, welds, fatigue and connections are not in it. A licensed engineer decides.',
@@ -84,19 +79,19 @@ const caution = note(
 
 function holdDowns(reactions: Reactions, keep: Keep): readonly Note[] {
   return (['left', 'right'] as const)
-    .filter((side) => keep(decide(reactions[side], '<', noForce)))
+    .filter((side) => keep(decide(reactions[side], '<', zeroIn('lbf'))))
     .map((side) =>
       note('HoldDown', `The ${side} support is pulled up: it must hold the beam down.`, [reactions[side]]),
     );
 }
 
 function bendingOf(moment: Derived<'lbf*in'>, modulus: Derived<'in3'>, allowable: Allowable, keep: Keep): BendingCheck {
-  const stress = quotient('bending stress', moment, modulus);
+  const stress = result('bending stress', over(moment, modulus));
   return {
     stress,
     allowable,
-    reserve: difference('reserve, bending stress', allowable.stress, stress),
-    used: quotient('share used, bending stress', stress, allowable.stress),
+    reserve: result('reserve, bending stress', minus(allowable.stress, stress)),
+    used: result('share used, bending stress', over(stress, allowable.stress)),
     verdict: keep(decide(stress, '<=', allowable.stress)) ? 'within' : 'over',
   };
 }
@@ -145,14 +140,14 @@ export function beam(spans: Spans, loads: readonly Load[], member: BeamMember): 
   const reactions = reactionsOf(placed, supports);
   const shear = shearDiagram(placed, supports, reactions, keep);
   const fixed = fixedStations(placed, supports, member.alsoAt ?? [], keep);
-  const onBeam = allHold(fixed.flatMap(({ name, at }) => between(name, at, noLength, supports.end, 'included')));
+  const onBeam = allHold(fixed.flatMap(({ name, at }) => between(name, at, zeroIn('in'), supports.end, 'included')));
   if (isLeft(onBeam)) return onBeam;
   decisions.push(...onBeam.right);
   const places = zeroShear(fixed, shear, placed, keep).reduce<readonly Station[]>(
     (list, next) => insert(list, next, keep),
     fixed,
   );
-  const deflect = elasticCurve(placed, supports, reactions, product('stiffness', E, I));
+  const deflect = elasticCurve(placed, supports, reactions, result('stiffness', times(E, I)));
   const stations = places.map(
     (station): BeamStation => ({
       name: station.name,
@@ -165,7 +160,7 @@ export function beam(spans: Spans, loads: readonly Load[], member: BeamMember): 
   );
   const sizes = stations.map(({ name, moment }) => ({
     name,
-    size: greatestOf([moment, minus(noMoment, moment)]),
+    size: greatestOf([moment, minus(zeroIn('lbf*in'), moment)]),
   }));
   const greatest = greatestOf(
     'greatest moment',

@@ -8,11 +8,12 @@ import {
   constant,
   converted,
   type Derived,
-  difference,
   type Guard,
   inInches,
   type Known,
-  quotient,
+  minus,
+  over,
+  result,
   times,
 } from '../../trace/index.js';
 import { foot, inch, type UnitOf } from '../../units/index.js';
@@ -68,7 +69,7 @@ export function placeLoad(
   const [from, to] = [inInches(`${name} start`, load.from), inInches(`${name} end`, load.to)];
   const intensity = converted(`${name} per inch`, asDerived(name, load.perLength), 'lbf/in');
   return {
-    placed: { kind: 'spread', name, intensity, from, to, length: difference(`${name} length`, to, from) },
+    placed: { kind: 'spread', name, intensity, from, to, length: result(`${name} length`, minus(to, from)) },
     guards: [
       ...between(`${name} start`, from, start, end, 'included'),
       ...between(`${name} end`, to, start, end, 'included'),
@@ -93,7 +94,7 @@ export function ownWeight(member: Member, from: AnyLength, to: AnyLength): Sprea
   return {
     kind: 'spread',
     name: `${member.designation} own weight`,
-    perLength: quotient(`${member.designation} own weight`, force, aFoot),
+    perLength: result(`${member.designation} own weight`, over(force, aFoot)),
     from,
     to,
   };

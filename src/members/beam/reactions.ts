@@ -1,5 +1,5 @@
 /** What the supports bear, from the balance of moments. */
-import { type Derived, minus, over, plus, product, quotient, statics, sum, times } from '../../trace/index.js';
+import { type Derived, minus, over, plus, result, statics, times } from '../../trace/index.js';
 import type { Placed } from './loads.js';
 import type { Supports } from './spans.js';
 
@@ -13,7 +13,7 @@ function resultant(load: Placed): { readonly force: Derived<'lbf'>; readonly at:
   return load.kind === 'point'
     ? load
     : {
-        force: product(`${load.name} resultant`, load.intensity, load.length),
+        force: result(`${load.name} resultant`, times(load.intensity, load.length)),
         at: over(plus(load.from, load.to), 2),
       };
 }
@@ -21,16 +21,16 @@ function resultant(load: Placed): { readonly force: Derived<'lbf'>; readonly at:
 /** `R_right = sum of F (x - x_left) / span`, `R_left = sum of F (x_right - x) / span`: each from its own balance, divided last. */
 export function reactionsOf(loads: readonly Placed[], { left, right, span }: Supports): Reactions {
   const all = loads.map(resultant);
-  const aboutLeft = sum(
+  const aboutLeft = result(
     'moment about the left support',
-    all.map(({ force, at }) => times(force, minus(at, left))),
+    plus(...all.map(({ force, at }) => times(force, minus(at, left)))),
   );
-  const aboutRight = sum(
+  const aboutRight = result(
     'moment about the right support',
-    all.map(({ force, at }) => times(force, minus(right, at))),
+    plus(...all.map(({ force, at }) => times(force, minus(right, at)))),
   );
   return {
-    left: quotient('left reaction', aboutRight, span, statics),
-    right: quotient('right reaction', aboutLeft, span, statics),
+    left: result('left reaction', over(aboutRight, span), statics),
+    right: result('right reaction', over(aboutLeft, span), statics),
   };
 }

@@ -1,14 +1,10 @@
 /** Shear on either side of a place, and the places inside a spread load where it is nothing. */
-import { constant, type Derived, decide, minus, over, plus, result, times } from '../../trace/index.js';
-import { lbf, quantity } from '../../units/index.js';
+import { type Derived, decide, minus, over, plus, result, times, zeroIn } from '../../trace/index.js';
 import { beyond } from './brackets.js';
 import type { Placed, Spread } from './loads.js';
 import type { Reactions } from './reactions.js';
 import type { Supports } from './spans.js';
 import type { Keep, Station } from './stations.js';
-
-const noForce = constant(lbf(0));
-const noIntensity = constant(quantity(0, 'lbf/in'));
 
 /** What of a spread load stands left of a place. */
 const leftOf = ({ intensity, from, to }: Spread, x: Derived<'in'>): Derived<'lbf'> =>
@@ -35,7 +31,7 @@ export function shearDiagram(
       if (load.kind === 'spread') return [leftOf(load, at)];
       return counts(load.at) ? [load.force] : [];
     });
-    return result(`shear ${side} of ${name}`, minus(plus(noForce, ...up), plus(noForce, ...down)));
+    return result(`shear ${side} of ${name}`, minus(plus(zeroIn('lbf'), ...up), plus(zeroIn('lbf'), ...down)));
   };
 }
 
@@ -52,7 +48,7 @@ function intensityBetween(
   );
   if (covering.length === 0) return undefined;
   const intensity = plus(...covering.map((load) => load.intensity));
-  return keep(decide(intensity, '=', noIntensity)) ? undefined : intensity;
+  return keep(decide(intensity, '=', zeroIn('lbf/in'))) ? undefined : intensity;
 }
 
 /** Places between neighbours where the shear passes through nothing under a spread load: `x = x1 + V1 / q`. The moment may peak there. */

@@ -1,5 +1,14 @@
 /** The beam and its two supports: places are measured from the left end. */
-import { type AnyLength, aboveZero, type Derived, type Guard, inInches, notNegative, sum } from '../../trace/index.js';
+import {
+  type AnyLength,
+  aboveZero,
+  type Derived,
+  type Guard,
+  inInches,
+  notNegative,
+  plus,
+  result,
+} from '../../trace/index.js';
 
 /** Two supports, and what hangs over on either side; an overhang may be zero. */
 export interface Spans {
@@ -19,10 +28,10 @@ export interface Supports {
 export function placeSupports(spans: Spans): { readonly supports: Supports; readonly guards: readonly Guard[] } {
   const left = inInches('left overhang', spans.leftOverhang);
   const span = inInches('span', spans.span);
-  const over = inInches('right overhang', spans.rightOverhang);
-  const right = sum('right support', [left, span]);
+  const rightOver = inInches('right overhang', spans.rightOverhang);
+  const right = result('right support', plus(left, span));
   return {
-    supports: { left, right, span, end: sum('beam length', [right, over]) },
-    guards: [aboveZero('span', span), notNegative('left overhang', left), notNegative('right overhang', over)],
+    supports: { left, right, span, end: result('beam length', plus(right, rightOver)) },
+    guards: [aboveZero('span', span), notNegative('left overhang', left), notNegative('right overhang', rightOver)],
   };
 }
