@@ -65,7 +65,7 @@ describe.each([
       expect([figure(record[2]), figure(record[3])]).toEqual(Object.values(row.inputs));
       if (!row.answered) {
         expect(record.slice(4, -1).every((field) => field === '')).toBe(true);
-        expect(record.at(-1)).toMatch(/^trailer\.axles\.0: asked /);
+        expect(record.at(-1)).toMatch(/^trailer\.axles\.0: .*GAWR/);
         return;
       }
       for (const [k, { name }] of made.figures.entries())
@@ -104,7 +104,7 @@ describe('JSON Lines', () => {
     expect(back.length).toBe(made.count);
     back.forEach((row, i) => {
       if (row.answered) expect(row).toEqual(rows[i]);
-      else expect(row.error).toMatch(/asked/);
+      else expect(row.error).toMatch(/GAWR/);
     });
   });
 });
