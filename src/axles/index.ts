@@ -3,6 +3,9 @@
  *
  * @module axles
  */
+
+export type { BrakeSizeRow } from './data/brake-sizes.js';
+export type { HubRow } from './data/hub-conventions.js';
 export * from './errors.js';
 export * from './group.js';
 export { axleLoads, groupCapacity, type SharedAxles, type StandingAxle } from './group-loads.js';

@@ -33,7 +33,8 @@ export interface TandemSplit {
   readonly notes: readonly Note[];
 }
 
-type Split = Either<NoAxles | SharingUnknown | NotAWholeCount | OutsideItsRange, TandemSplit>;
+/** The split of a load over independent axles, or why there is none. */
+export type Split = Either<NoAxles | SharingUnknown | NotAWholeCount | OutsideItsRange, TandemSplit>;
 
 /**
  * What does each axle of the group carry?
