@@ -13,12 +13,13 @@ import { sourceOfRule } from './rule.js';
  * `limit = least of (1.5 % of GVWR, 100 lb)`; weight above the limit asks for a correction, weight on it does not. The two
  * meet at a GVWR of 6,666.67 lb.
  *
- * Written for light vehicles, motor homes and RV trailers; its reach over utility trailers was not confirmed.
+ * Asked where a capacity figure is shown: on trailers of 10,000 lb GVWR and less, and on RV trailers (from memory). Weight added
+ * between certification and the first retail sale. The reach over utility trailers was not confirmed.
  *
  * @param gvwr from the certification label, any unit of weight
  * @returns lb, not rounded. Left `OutOfRange`.
  * @example addedWeightLimit(lb(5000)) // Right 75 lb
- * @source 49 CFR 571.110 S10, 571.120 S10 (section number from memory); final rule of 2007-12-04, draft text
+ * @source 49 CFR 571.110 S10, 571.120 S10 (section number from memory); final rule of 2007-12-04, 72 FR 68442, and 75 FR 22532
  */
 export function addedWeightLimit(gvwr: AnyWeight): Either<RulesError, Derived<'lb'>> {
   const rated = pounds('trailer GVWR', gvwr, 'label');

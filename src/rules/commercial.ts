@@ -28,7 +28,7 @@ export interface CommercialByWeight {
  * @param combination ratings from labels, weights as loaded, in any unit of weight
  * @returns lb. Left `OutOfRange`, `ContradictoryFacts`.
  * @example commercialByWeight({ powerUnit: { gvwr: lb(7000), gross: 'not above GVWR' }, towed: [{ gvwr: lb(3000), gross: 'not above GVWR' }], labelGcwr: 'not shown' }) // Right: reachesLine false, 1 lb below
- * @source 49 CFR 390.5, commercial motor vehicle (1), read as quoted; 49 USC 31132(1)
+ * @source 49 CFR 390.5T, commercial motor vehicle (1), read as quoted; 49 USC 31132(1)
  */
 export function commercialByWeight(combination: CombinationWeights): Either<RulesError, CommercialByWeight> {
   const rating = gcwrByDefinition(combination);

@@ -31,14 +31,14 @@ export type SurgeBrakes =
  *
  * `trailer GVWR <= 1.75 x tow vehicle GVWR` up to 12,000 lb; `<= 1.25 x` above 12,000 and below 20,001 lb; not above that.
  *
- * Binds commercial motor vehicles. A second paragraph puts actual weights in place of ratings in some cases; its text was
- * not read and is not in here. State law may differ for private towing.
+ * Binds commercial motor vehicles. By (d)(2) and (3), from memory, the gross weight stands in for a GVWR whose label is
+ * missing, and must be used where it is above the GVWR: give the greater. State law may differ for private towing.
  *
  * @param trailerGvwr from the certification label of the trailer, any unit of weight
  * @param towVehicleGvwr from the certification label of the tow vehicle, any unit of weight
  * @returns lb. Left `OutOfRange` for a figure not greater than zero.
  * @example surgeBrakes(lb(10500), lb(6000)) // Right: accepted, on the limit
- * @source 49 CFR 393.48(d)(1), 72 FR 9855, 2007-03-06 (reproduced; verify)
+ * @source 49 CFR 393.48(d)(1), final rule of 2007-03-06 as printed in the Federal Register, plain copy (verify)
  */
 export function surgeBrakes(trailerGvwr: AnyWeight, towVehicleGvwr: AnyWeight): Either<RulesError, SurgeBrakes> {
   const trailer = pounds('trailer GVWR', trailerGvwr, 'label');

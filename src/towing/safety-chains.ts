@@ -3,7 +3,7 @@ import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { type Note, note } from '../ratings/index.js';
 import { type AnyWeight, constant, type Decision, inPounds, product } from '../trace/index.js';
 import { ratio } from '../units/index.js';
-import { chainsEach, chainsTogether } from './data/sources.js';
+import { chainsEachByState, chainsTogether } from './data/sources.js';
 import type { TowingError } from './errors.js';
 import { allAboveZero } from './figures.js';
 import { ask, type Findings, gathered } from './findings.js';
@@ -28,7 +28,8 @@ export interface ChainFindings extends Findings {
  * @param gross the whole laden trailer, tongue load included
  * @returns two checks in lb, or one for a single chain; Left `NotAboveZero` (a strength, gross)
  * @example safetyChains({ each: lb(7000), count: 2 }, lb(12400)) // Right together 'within', each 'over'
- * @source 49 CFR 393.70(d) (full trailers) and guidance question 2 (together); N.H. RSA 266:63 and two secondary pages on SAE J684 (each)
+ * @source 49 CFR 393.70(d) (full trailers) and guidance question 2 (together); N.H. RSA 266:63 (each); other States ask
+ * for two chains certified to SAE J684 (Wash. WAC 204-70-070)
  */
 export function safetyChains(chains: TrailerChains, gross: AnyWeight): Either<TowingError, ChainFindings> {
   const held = inPounds('trailer gross', gross);
@@ -40,7 +41,7 @@ export function safetyChains(chains: TrailerChains, gross: AnyWeight): Either<To
     ...(chains.count === 1
       ? []
       : [ask('safety chains', 'gross', both, held, { clause: chainsTogether, how: 'together' })]),
-    ask('safety chains', 'gross', one, held, { clause: chainsEach, how: 'each' }),
+    ask('safety chains', 'gross', one, held, { clause: chainsEachByState, how: 'each' }),
   ]);
   if (isLeft(findings)) return findings;
   const differ = new Set(findings.right.checks.map(({ verdict }) => verdict)).size > 1;

@@ -5,7 +5,7 @@
  * must say to each: + applies, - does not apply.
  */
 import { describe, expect, it } from 'vitest';
-import { federalRules } from '../../src/rules/index.js';
+import { type Facts, federalRules } from '../../src/rules/index.js';
 import { expectReplays } from '../helpers/working.js';
 import { ask, facts, workings } from './helpers.js';
 
@@ -126,6 +126,7 @@ const rows: readonly (readonly [
   ['fmvss110', 0, '', 'trailer GVWR', '9999 lb +', '10000 lb +', '10001 lb -'],
   ['fmvss120', 0, '', 'trailer GVWR', '9999 lb -', '10000 lb -', '10001 lb +'],
   ['relabel', 0, 'trailer GVWR: 10000 lb', 'added weight', '99 lb -', '100 lb -', '101 lb +'],
+  ['relabel', 1, 'added weight: 101 lb', 'trailer GVWR', '9999 lb +', '10000 lb +', '10001 lb -'],
   ['relabel', 0, 'trailer GVWR: 5000 lb', 'added weight', '74 lb -', '75 lb -', '76 lb +'],
   ['heavy-eq', 0, carrier, 'cargo article weight', '9999 lb -', '10000 lb +', '10001 lb +'],
   ['light-veh', 0, carrier, 'cargo article weight', '9999 lb +', '10000 lb +', '10001 lb -'],
@@ -174,6 +175,18 @@ describe('every federal line', () => {
     ).toBe('does not apply');
     expect(ask('brake-all', facts('commercial: no, trailer GVWR: 12000 lb')).outcome).toBe('does not apply');
   });
+  it.each(['marking', 'recheck', 'tire-marking', 'yearly-inspection'])(
+    '%s: from 10,001 lb on, and to be verified',
+    (id) => {
+      const hauling = (gvwr: number): Facts =>
+        facts(
+          `commercial: yes, interstate: yes, label GCWR: not shown, actual weights within ratings: yes, tow vehicle GVWR: 5000 lb, trailer GVWR: ${gvwr} lb`,
+        );
+      expect([5000, 5001].map((gvwr) => ask(id, hauling(gvwr)).outcome)).toEqual(['does not apply', 'applies']);
+      expect(ask(id, hauling(5001))).toMatchObject({ verify: true, rule: { grade: 'memory' } });
+      expect(ask(id, facts('commercial: no, trailer GVWR: 12000 lb')).outcome).toBe('does not apply');
+    },
+  );
   it('breakaway: where brakes are required and nowhere else', () => {
     expect(ask('breakaway', facts(`${carrier}, brakes required: yes`)).outcome).toBe('applies');
     expect(ask('breakaway', facts(`${carrier}, brakes required: no`)).outcome).toBe('does not apply');

@@ -17,6 +17,7 @@ describe('what a finding says', () => {
     ]);
     expect(texts('relabel', 'trailer GVWR: 5000 lb, added weight: 80 lb')).toEqual([
       'added weight 80 lb > least of (0.015 x trailer GVWR 5,000 lb = 75 lb, 100 lb): yes',
+      'trailer GVWR 5,000 lb <= 10,000 lb: yes',
     ]);
     expect(texts('gross-80', 'tow vehicle gross: 7400 lb, trailer gross: 12400 lb')).toEqual([
       'combined gross 19,800 lb <= 80,000 lb: yes',
@@ -33,7 +34,7 @@ describe('what a finding says', () => {
   });
   it('is one line of text with clause, date and mark', () => {
     expect(findingText(ask('rig', facts('trailer GVWR: 9999 lb')))).toBe(
-      'rear impact guard: does not apply. trailer GVWR 9,999 lb >= 10,000 lb: no (1 lb below the line). [49 CFR 571.224 S3, 393.86; read 2026-11]',
+      'rear impact guard: does not apply. trailer GVWR 9,999 lb >= 10,000 lb: no (1 lb below the line). [49 CFR 571.224 S3, 393.86; read 2026-11; verify]',
     );
     expect(findingText(ask('width', facts('overall width: 102 in')))).toBe(
       'overall width, National Network: does not apply. overall width 102 in <= 102 in: yes (on the line). [23 CFR 658.15; read 2026-11; verify]',

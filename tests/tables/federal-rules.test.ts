@@ -13,7 +13,7 @@ consp           0 >= 80 in A
 consp           1 >  10000 lb A
 lamps-w         0 >= 80 in A
 lamps-l         0 >= 30 ft A
-rig             0 >= 10000 lb A
+rig             0 >= 10000 lb B
 brake-3000-semi 0 <= 3000 lb A
 brake-3000-semi 1 <= 0.40x lb A
 brake-3000-full 0 <= 3000 lb B
@@ -28,6 +28,7 @@ tracking        0 <= 3 in B
 fmvss110        0 <= 10000 lb B
 fmvss120        0 >  10000 lb A
 relabel         0 >  least(0.015x,100) lb A
+relabel         1 <= 10000 lb A
 heavy-eq        0 >= 10000 lb B
 light-veh       0 <= 10000 lb A
 light-eq-option 0 <  10000 lb B
@@ -37,7 +38,7 @@ gross-80        0 <= 80000 lb A
 bridge-36       0 >= 36 ft A
 width           0 <= 102 in B
 len-semi        0 >= 48 ft A
-excise          0 >  26000 lb memory
+excise          0 >  26000 lb A
 `.trim().split('\n').map((row) => row.replace(/\s+/g, ' '));
 
 const line = (drawn: Line): string => ('value' in drawn ? drawn.value : 'times' in drawn ? `${drawn.times}x` : `least(${drawn.least.map(line).join(',')})`);
@@ -46,12 +47,12 @@ describe('federal rules', () => {
   it('prints every operator, value, unit and grade as transcribed', () => {
     expect(federalRules.flatMap(({ id, all, grade }) => all.map((part, i) => `${id} ${i} ${part.operator} ${line(part.line)} ${part.unit} ${grade}`))).toEqual(printed);
   });
-  it('has two rules without a figure, bound to what binds them', () => {
-    expect(federalRules.filter(({ all }) => all.length === 0).map(({ id, grade, bindsWhere }) => [id, grade, bindsWhere])).toEqual([['brake-all', 'B', 'cmv-390'], ['breakaway', 'memory', 'cmv-390']]);
+  it('has six rules without a figure, bound to what binds them', () => {
+    expect(federalRules.filter(({ all }) => all.length === 0).map(({ id, grade, bindsWhere }) => [id, grade, bindsWhere])).toEqual([['marking', 'memory', 'cmv-390'], ['recheck', 'memory', 'cmv-390'], ['tire-marking', 'memory', 'cmv-390'], ['yearly-inspection', 'memory', 'cmv-390'], ['brake-all', 'B', 'cmv-390'], ['breakaway', 'memory', 'cmv-390']]);
   });
   it('marks what should be looked up: secondary copies and memory', () => {
     expect(federalRules.filter(({ grade }) => needsVerification(grade, 'regulation')).map(({ id }) => id)).toEqual([
-      'cmv-390', 'brake-all', 'brake-3000-full', 'breakaway', 'surge-1', 'surge-2', 'tracking', 'fmvss110', 'heavy-eq', 'light-eq-option', 'width', 'excise',
+      'cmv-390', 'rig', 'marking', 'recheck', 'tire-marking', 'yearly-inspection', 'brake-all', 'brake-3000-full', 'breakaway', 'surge-1', 'surge-2', 'tracking', 'fmvss110', 'heavy-eq', 'light-eq-option', 'width',
     ]);
   });
   it('gives each rule its own id, a clause, a date of reading, a source and what follows', () => {
@@ -62,10 +63,20 @@ describe('federal rules', () => {
       expect(`${rule.source}|${rule.effect}`, rule.id).toMatch(/^.{5,}\|.{10,}$/);
     }
   });
+  it('cites the clauses as read again in November 2026', () => {
+    const cited = (id: string): string => federalRules.filter((rule) => rule.id === id).map(({ clause, dated }) => `${clause} | ${dated ?? ''}`).join();
+    expect(['cmv-390', 'marking', 'recheck', 'tire-marking', 'yearly-inspection', 'excise', 'relabel', 'rig'].map(cited)).toEqual([
+      '49 CFR 390.5T, commercial motor vehicle (1) (390.5 itself suspended since 2017, from memory) | 2014-03-19',
+      '49 CFR 390.21 | ', '49 CFR 392.9(b) | ', '49 CFR 393.75(g), (i) (paragraphs from memory) | ', '49 CFR 396.17 | ',
+      '26 USC 4051(a)(1), (a)(3) | 1994 to 2026',
+      '49 CFR 571.110 S10, 571.120 S10 (section number from memory) | 2007-12-04',
+      '49 CFR 571.224 S3, 393.86 | 1998-05-14',
+    ]);
+  });
   it('never says that something is lawful', () => {
     for (const { effect, caution = '', topic } of federalRules) expect(`${effect} ${caution} ${topic}`).not.toMatch(/\blegal\b|\blawful\b|\bpermitted\b/i);
   });
   it('is listed among the tables', () => {
-    expect(rulesTables.map(({ name, rows }) => [name, rows.length])).toEqual([['federal rules', 28], ['agency letters on GVWR, GAWR and tongue', 8]]);
+    expect(rulesTables.map(({ name, rows }) => [name, rows.length])).toEqual([['federal rules', 32], ['agency letters on GVWR, GAWR and tongue', 8]]);
   });
 });

@@ -46,7 +46,7 @@ describe('licence group by weight, 49 CFR 383.91(a)', () => {
   });
 });
 
-describe('commercial motor vehicle by weight, 49 CFR 390.5', () => {
+describe('commercial motor vehicle by weight, 49 CFR 390.5T', () => {
   it('a 9,000 lb truck that weighs 10,001 lb is one (trade press on the carrier line)', () => {
     const found = orFail(
       commercialByWeight({ powerUnit: { gvwr: lb(9000), gross: lb(10001) }, towed: [], labelGcwr: 'not shown' }),

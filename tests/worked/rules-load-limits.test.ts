@@ -102,7 +102,7 @@ describe('axle load at GVWR, coupled (rule of letter nht76-3.20)', () => {
   });
 });
 
-describe('added weight limit: least of 1.5 percent and 100 lb (final rule of 2007-12-04, draft text)', () => {
+describe('added weight limit: least of 1.5 percent and 100 lb (final rule of 2007-12-04, 72 FR 68442)', () => {
   it.each([
     [5000, '75 lb'],
     [7000, '100 lb'],

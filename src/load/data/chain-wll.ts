@@ -48,7 +48,7 @@ const printed: readonly Printed[] = [
 
 export const chainWll: Table<ChainRow> = {
   name: 'chain working load limits',
-  source: { id: 'cfr-393-108', title: '49 CFR 393.108, tables to the section', edition: 'reproduction, undated', clause: 'chain', grade: 'B' },
+  source: { id: 'cfr-393-108', title: '49 CFR 393.108, tables to the section', edition: 'trade publisher reproduction, undated, and a 2005 copy of the agency table', clause: 'chain', grade: 'B' },
   authoritative: 'both: lb and kg are printed independently',
   rows: printed.map(([mm, inches, grade, kg, lb]) => ({ mm, inches, grade, kg, lb })),
 };

@@ -20,7 +20,7 @@ const printed: readonly Printed[] = [
 
 export const webbingWll: Table<WebbingRow> = {
   name: 'webbing working load limits',
-  source: { id: 'cfr-393-108', title: '49 CFR 393.108, tables to the section', edition: 'reproduction, undated', clause: 'synthetic webbing', grade: 'B' },
+  source: { id: 'cfr-393-108', title: '49 CFR 393.108, tables to the section', edition: 'trade publisher reproduction, undated, and a 2005 copy of the agency table', clause: 'synthetic webbing', grade: 'B' },
   authoritative: 'both: lb and kg are printed independently',
   rows: printed.map(([mm, inches, kg, lb]) => ({ mm, inches, kg, lb })),
 };

@@ -11,7 +11,7 @@ export interface WireRopeRow {
 
 type Printed = readonly [mm: string, inches: string, kg: string, lb: string];
 
-/** The printed rows for 7/8 and 1 in were not read and are not here. */
+/** Rows for 7/8 and 1 in exist in print; every copy that was read is cut before them. */
 const printed: readonly Printed[] = [
   ['7', '1/4', '640', '1400'],
   ['8', '5/16', '950', '2100'],
@@ -24,7 +24,7 @@ const printed: readonly Printed[] = [
 
 export const wireRopeWll: Table<WireRopeRow> = {
   name: 'wire rope working load limits',
-  source: { id: 'cfr-393-108', title: '49 CFR 393.108, tables to the section', edition: 'reproduction, undated', clause: 'wire rope', grade: 'B' },
+  source: { id: 'cfr-393-108', title: '49 CFR 393.108, tables to the section', edition: 'trade publisher reproduction, undated, and a 2005 copy of the agency table', clause: 'wire rope', grade: 'B' },
   authoritative: 'both: lb and kg are printed independently',
   rows: printed.map(([mm, inches, kg, lb]) => ({ mm, inches, kg, lb })),
 };
