@@ -122,6 +122,11 @@ export function designationNotes(d: Designation): readonly Note[] {
     'SuffixForm',
     'LT stands behind a metric size, where most print it in front',
   );
+  say(
+    d.family === 'Euro-metric' && d.range !== undefined,
+    'PrefixMissing',
+    'a load range without ST, LT or P in front of the size: it is read as a passenger-car size; where the sidewall says ST or LT, write it',
+  );
   say(d.setAside.includes('*'), 'FootnoteMark', 'a star is a footnote of a catalogue, not a part of the size');
   say(d.setAside.includes('FRT'), 'FreeRolling', 'FRT marks a tire for free-rolling axles only');
   say(d.size.form === 'letter', 'ObsoleteSize', 'letter sizes are obsolete');

@@ -3,6 +3,7 @@
  *
  * @module tires
  */
+export { estimateBetweenRows, type LoadBetweenRows } from './between-rows.js';
 export { type DateCode, dateCode } from './date-code.js';
 export {
   type Construction,

@@ -1,10 +1,11 @@
 /** The published rows of one size, from every table that speaks for it. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type Derived, fromTable, leastOf, type NotTabulated, notTabulated } from '../trace/index.js';
-import { lb, psi } from '../units/index.js';
-import { editDistance, nearestKeys } from '../units/internal.js';
+import { lb, psi, show } from '../units/index.js';
+import { nearestKeys } from '../units/internal.js';
 import { type Construction, type Designation, isPassenger } from './designation.js';
 import { keptFor } from './kept.js';
+import { sizeDistance, whatIsMissing } from './nearest-size.js';
 import { readTireDesignation } from './read-designation.js';
 import { sizeKey } from './show-designation.js';
 import { aliasTable, familyPressureTable, type InflationTable, inflationTables } from './tables.js';
@@ -86,13 +87,24 @@ function rowsFor(d: Designation, tableName: string | undefined): Either<NotTabul
     return right([...rows].sort((a, b) => a.pressure.value.value.comparedTo(b.pressure.value.value)));
   const where = tableName === undefined ? 'tire load and pressure tables' : `tire load and pressure table ${tableName}`;
   const asked = d.size.construction === 'unstated' ? `${key}, construction unstated` : key;
+  const printed = [...allRows().keys()];
+  const nearest = nearestKeys(printed, (other) => sizeDistance(key, other));
   return left(
     notTabulated(
       where,
       asked,
-      nearestKeys([...allRows().keys()], (other) => editDistance(key, other)),
+      nearest.map((size) => nearestRow(size, d.range?.letter)),
+      whatIsMissing(key, printed),
     ),
   );
+}
+
+/** Of a printed size the row of the letter asked for (the first row, when none is asked for), with its load; else the size. */
+function nearestRow(size: string, letter: string | undefined): string {
+  const row = (allRows().get(size) ?? []).find(
+    (each) => (letter === undefined || each.letter === letter) && each.single !== undefined,
+  );
+  return row?.single === undefined ? size : `${row.key}, ${show(row.single.value)}`;
 }
 
 const ofAllTables = keptFor((d) => rowsFor(d, undefined));

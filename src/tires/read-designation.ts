@@ -4,6 +4,7 @@ import type { Designation, TireFamily } from './designation.js';
 import type { UnreadableDesignation } from './errors.js';
 import { plainInches } from './figures.js';
 import type { Markings } from './markings.js';
+import { sizesLike } from './nearest-size.js';
 import { readMarkings } from './read-markings.js';
 import { readSize } from './read-size.js';
 import { fail, longest, type Scan, startScan } from './scan.js';
@@ -26,7 +27,14 @@ export function readTireDesignation(text: string): Either<UnreadableDesignation,
   const scan = startScan(text);
   if (text.length > longest) fail(scan, 'TooLong', 'whole text', `at most ${longest} characters`, longest);
   const read = scan.problem === undefined ? readParts(scan) : undefined;
-  return read === undefined ? left(scan.problem as UnreadableDesignation) : right(read);
+  return read === undefined ? left(withNearest(scan.problem as UnreadableDesignation)) : right(read);
+}
+
+/** A size that lacks a part is shown the printed sizes it may be. */
+function withNearest(problem: UnreadableDesignation): UnreadableDesignation {
+  if (problem.fault !== 'MissingAspect' && problem.fault !== 'UnknownSize') return problem;
+  const nearest = sizesLike(problem.text);
+  return nearest.length === 0 ? problem : { ...problem, nearest };
 }
 
 function readParts(scan: Scan): Designation | undefined {
@@ -70,8 +78,11 @@ const metricByPrefix = {
 } as const;
 const metricBySuffix = { C: 'commercial', LT: 'LT-metric', ST: 'ST-metric', MH: 'mobile home' } as const;
 
-/** The family by prefix, suffix and form. Rims of 12 in and less without a prefix are small trailer sizes unless radial. */
-function familyOf({ prefix, size, suffix, service }: Markings): TireFamily {
+/**
+ * The family by prefix, suffix and form. Rims of 12 in and less without a prefix are small trailer sizes unless radial; with a load
+ * range they are small trailer sizes in any case, as passenger-car tires of that size carry none.
+ */
+function familyOf({ prefix, size, suffix, service, range }: Markings): TireFamily {
   const rim = plainInches(size.rim);
   const small = rim <= 12;
   switch (size.form) {
@@ -83,7 +94,9 @@ function familyOf({ prefix, size, suffix, service }: Markings): TireFamily {
       if (prefix !== '') return metricByPrefix[prefix];
       if (suffix !== '') return metricBySuffix[suffix];
       if (!Number.isInteger(rim)) return 'truck metric';
-      return small && size.construction !== 'R' && size.construction !== 'ZR' ? 'small trailer' : 'Euro-metric';
+      return small && (range !== undefined || (size.construction !== 'R' && size.construction !== 'ZR'))
+        ? 'small trailer'
+        : 'Euro-metric';
     case 'numeric':
       if (suffix === 'LT') return 'LT-numeric';
       if (suffix === 'ST') return 'ST-numeric';

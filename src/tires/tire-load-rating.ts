@@ -107,10 +107,10 @@ function tableLoads(
   table: string | undefined,
   molded?: Derived<'psi'>,
 ): Either<TiresError, Printed> {
-  const letter = tableLetter(d);
-  if (letter === undefined) return left({ chapter: 'tires', tag: 'LoadRangeNeeded', designation: showDesignation(d) });
   const rows = publishedRows(d, table);
   if (isLeft(rows)) return rows;
+  const letter = tableLetter(d);
+  if (letter === undefined) return left({ chapter: 'tires', tag: 'LoadRangeNeeded', designation: showDesignation(d) });
   const rated = ratedRows(answerableRows(d, rows.right), letter);
   const decisions = molded === undefined ? [] : rated.map((row) => decide(row.pressure, '<=', molded));
   if (molded !== undefined && decisions.some(({ holds }) => !holds)) return belowMolded(d, fitment, table, molded);

@@ -8,7 +8,10 @@ export function wordsForTires(error: TiresOwnError): AskedFoundNeeded {
       return {
         asked: `the ${error.part} in the tire designation "${error.text}"`,
         found: `${error.found} at character ${error.at + 1}`,
-        needed: error.needed,
+        needed:
+          error.nearest === undefined
+            ? error.needed
+            : `${error.needed}; the nearest printed sizes are ${error.nearest.join(', ')}`,
       };
     case 'SizeNeeded':
       return {
