@@ -79,30 +79,40 @@ const metricByPrefix = {
 const metricBySuffix = { C: 'commercial', LT: 'LT-metric', ST: 'ST-metric', MH: 'mobile home' } as const;
 
 /**
- * The family by prefix, suffix and form. Rims of 12 in and less without a prefix are small trailer sizes unless radial; with a load
- * range they are small trailer sizes in any case, as passenger-car tires of that size carry none.
+ * A metric size without prefix and suffix. Rims of 12 in and less are small trailer sizes unless radial; with a load range they are
+ * small trailer sizes in any case, as passenger-car tires of that size carry none.
  */
-function familyOf({ prefix, size, suffix, service, range }: Markings): TireFamily {
+function plainMetric({ size, range }: Markings): TireFamily {
   const rim = plainInches(size.rim);
-  const small = rim <= 12;
+  if (!Number.isInteger(rim)) return 'truck metric';
+  const radial = size.construction === 'R' || size.construction === 'ZR';
+  return rim <= 12 && (range !== undefined || !radial) ? 'small trailer' : 'Euro-metric';
+}
+
+/** A numeric size without suffix: small by its rim; on 16.5 in industrial by its speed symbol or whole width, else LT. */
+function plainNumeric(rim: number, code: string, symbol: string | undefined): TireFamily {
+  if (rim <= 12) return 'small trailer';
+  if (rim !== 16.5) return 'truck numeric';
+  return symbol?.startsWith('A') === true || !code.includes('.') ? 'industrial' : 'LT-numeric';
+}
+
+/** The family by prefix, suffix and form. */
+function familyOf(found: Markings): TireFamily {
+  const { prefix, size, suffix, service } = found;
+  const rim = plainInches(size.rim);
   switch (size.form) {
     case 'letter':
       return 'ST-letter';
     case 'diameter and width':
-      return small && size.construction !== 'R' && suffix === '' ? 'small trailer' : 'LT-flotation';
+      return rim <= 12 && size.construction !== 'R' && suffix === '' ? 'small trailer' : 'LT-flotation';
     case 'metric':
       if (prefix !== '') return metricByPrefix[prefix];
       if (suffix !== '') return metricBySuffix[suffix];
-      if (!Number.isInteger(rim)) return 'truck metric';
-      return small && (range !== undefined || (size.construction !== 'R' && size.construction !== 'ZR'))
-        ? 'small trailer'
-        : 'Euro-metric';
+      return plainMetric(found);
     case 'numeric':
       if (suffix === 'LT') return 'LT-numeric';
       if (suffix === 'ST') return 'ST-numeric';
       if (suffix === 'MH' || rim === 14.5) return 'mobile home';
-      if (small) return 'small trailer';
-      if (rim !== 16.5) return 'truck numeric';
-      return service?.symbol?.startsWith('A') === true || !size.code.includes('.') ? 'industrial' : 'LT-numeric';
+      return plainNumeric(rim, size.code, service?.symbol);
   }
 }
