@@ -1,6 +1,7 @@
 /** Rates the example trailer, prints the report and the working of tongue and payload, and the same job one class up. */
 import { readFileSync } from 'node:fs';
-import { assess, classUpText, oneClassUp, readJson, report } from '../src/assessment/index.js';
+import { assess, readJson, report } from '../src/assessment/index.js';
+import { classUpText, oneClassUp } from '../src/choose/index.js';
 import { orThrow } from '../src/errors.js';
 import { explain } from '../src/trace/index.js';
 

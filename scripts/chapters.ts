@@ -15,6 +15,7 @@ export const chapterNames = [
   'errors',
   'assessment',
   'study',
+  'choose',
   'figures',
 ] as const;
 

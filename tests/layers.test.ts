@@ -22,8 +22,9 @@ const layer: Record<string, number> = {
   'errors.ts': 8,
   assessment: 9,
   study: 10,
-  figures: 10,
-  'index.ts': 11,
+  choose: 11,
+  figures: 12,
+  'index.ts': 13,
 };
 const chapterOf = (file: string): string => file.split('/')[0] as string;
 

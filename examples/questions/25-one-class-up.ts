@@ -6,7 +6,8 @@
  */
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
-import { comparisonText, oneClassUp, readJson } from '../../src/assessment/index.js';
+import { readJson } from '../../src/assessment/index.js';
+import { comparisonText, oneClassUp } from '../../src/choose/index.js';
 import { orThrow } from '../../src/errors.js';
 import { capacityDown, tell } from './yard.js';
 

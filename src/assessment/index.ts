@@ -7,7 +7,6 @@ export * from './assess.js';
 export type { AttitudePart } from './attitude.js';
 export type { BrakesPart } from './brakes.js';
 export type { Carry } from './carry.js';
-export { type ClassUp, classUpText, type LineCrossed, oneClassUp } from './class-up.js';
 export type { ClimbPart } from './climb.js';
 export {
   type AxleSpec,
@@ -18,7 +17,6 @@ export {
   type TireSpec,
   type TrailerSpec,
 } from './codec.js';
-export { type ComparedFigure, type Comparison, changeOf, compare, comparisonText, type Print } from './compare.js';
 export { decodeSpec, readJson } from './decode.js';
 export * from './errors.js';
 export type { Longer } from './frame.js';
@@ -32,7 +30,6 @@ export type { PlacePart } from './place.js';
 export type { Pressing } from './pressing.js';
 export { cautions, report } from './report.js';
 export type { ScalePart } from './scale.js';
-export { type Candidate, type Need, type Smallest, smallestThatCarries } from './smallest.js';
 export type { Stack } from './stack.js';
 export type { AxleLoad } from './standing.js';
 export type { RatedTires } from './tires.js';

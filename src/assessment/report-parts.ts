@@ -12,7 +12,7 @@ import {
   showFeetInches,
 } from '../units/index.js';
 import type { Assessment } from './assess.js';
-import { capacityInPrint, entry, loadInPrint, remark, shareInPrint } from './layout.js';
+import { capacityInPrint, entry, loadInPrint, remark, shareInPrint } from '../units/text-layout.js';
 
 const names = (setBy: readonly { readonly name: string }[]): string => setBy.map(({ name }) => name).join(' and ');
 

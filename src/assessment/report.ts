@@ -15,7 +15,7 @@ import {
   shareInPrint,
   usedInPrint,
   width,
-} from './layout.js';
+} from '../units/text-layout.js';
 import { attitudeLines, buildLines, gearLines, placeLines, ruleLines, scaleLines, towLines } from './report-parts.js';
 
 /** The usual cautions; every report ends with them. */

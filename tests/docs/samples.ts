@@ -82,6 +82,7 @@ export const samples = {
     scaleDivision: lb(20),
   },
   assessment: { spec },
+  choose: { spec },
   study: {
     spec,
     s: orThrow(

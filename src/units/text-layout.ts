@@ -13,8 +13,8 @@ import {
   roundNearest,
   show,
   showBrief,
-} from '../units/index.js';
-import { wrapText } from '../units/internal.js';
+} from './index.js';
+import { wrapText } from './internal.js';
 
 export const width = 80;
 

@@ -1,14 +1,14 @@
 /** Builds side by side, one class up, and the smallest that carries a need. */
 import { describe, expect, it } from 'vitest';
+import { assess } from '../../src/assessment/index.js';
 import {
-  assess,
   changeOf,
   classUpText,
   compare,
   comparisonText,
   oneClassUp,
   smallestThatCarries,
-} from '../../src/assessment/index.js';
+} from '../../src/choose/index.js';
 import { lb, show } from '../../src/units/index.js';
 import { leftOf, plain, rightOf } from '../helpers/either.js';
 import { changed, heavier, tiltDeck } from '../helpers/specs.js';

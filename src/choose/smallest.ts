@@ -4,7 +4,7 @@ import type { TrailerError } from '../errors.js';
 import { type AnyWeight, asDerived, type Derived, inPounds, minus, result } from '../trace/index.js';
 import { lb } from '../units/index.js';
 import { compareDecimals } from '../units/internal.js';
-import { type Assessment, assess } from './assess.js';
+import { type Assessment, assess } from '../assessment/index.js';
 
 /** What it must carry: a payload, and what is to be left of it. */
 export interface Need {
