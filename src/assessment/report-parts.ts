@@ -11,8 +11,8 @@ import {
   showBrief,
   showFeetInches,
 } from '../units/index.js';
-import type { Assessment } from './assess.js';
 import { capacityInPrint, entry, loadInPrint, remark, shareInPrint } from '../units/text-layout.js';
+import type { Assessment } from './assess.js';
 
 const names = (setBy: readonly { readonly name: string }[]): string => setBy.map(({ name }) => name).join(' and ');
 

@@ -1,7 +1,6 @@
 /** The assessment as a person at the yard reads it: 80 columns of text, our own layout, cautions at the end. */
 import type { Check, Note } from '../ratings/index.js';
 import { compare, lb, showBrief } from '../units/index.js';
-import type { Assessment } from './assess.js';
 import {
   bare,
   capacityInPrint,
@@ -16,6 +15,7 @@ import {
   usedInPrint,
   width,
 } from '../units/text-layout.js';
+import type { Assessment } from './assess.js';
 import { attitudeLines, buildLines, gearLines, placeLines, ruleLines, scaleLines, towLines } from './report-parts.js';
 
 /** The usual cautions; every report ends with them. */

@@ -6,8 +6,8 @@ import { type Finding, findingText } from '../rules/index.js';
 import { inPounds } from '../trace/index.js';
 import { compare as compareFigures } from '../units/index.js';
 import { wrapText } from '../units/internal.js';
-import { type Comparison, compare, comparisonText } from './compare.js';
 import { remark, width } from '../units/text-layout.js';
+import { type Comparison, compare, comparisonText } from './compare.js';
 
 /** A published line whose answer is another one on the next class. */
 export interface LineCrossed {

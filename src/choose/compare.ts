@@ -1,9 +1,9 @@
 /** Several builds side by side: the same figures of each, and which of them hold. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
+import { type Assessment, assess } from '../assessment/index.js';
 import type { TrailerError } from '../errors.js';
 import { type Derived, difference } from '../trace/index.js';
 import { showBrief, type Unit } from '../units/index.js';
-import { type Assessment, assess } from '../assessment/index.js';
 import { capacityInPrint, loadInPrint, remark, row, shareInPrint } from '../units/text-layout.js';
 
 /** How a figure is printed: a load up, a capacity down, a share, a pressure as it stands. */

@@ -1,10 +1,10 @@
 /** The smallest of several builds that does a job with something in reserve. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
+import { type Assessment, assess } from '../assessment/index.js';
 import type { TrailerError } from '../errors.js';
 import { type AnyWeight, asDerived, type Derived, inPounds, minus, result } from '../trace/index.js';
 import { lb } from '../units/index.js';
 import { compareDecimals } from '../units/internal.js';
-import { type Assessment, assess } from '../assessment/index.js';
 
 /** What it must carry: a payload, and what is to be left of it. */
 export interface Need {

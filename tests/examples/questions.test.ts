@@ -57,7 +57,7 @@ describe('the customer questions', () => {
   it('read as programs: a question in quotes, an assertion at the end, 20 to 90 lines', () => {
     for (const name of names) {
       const lines = textOf(`${folder}${name}.ts`).trimEnd().split('\n');
-      expect(lines.slice(0, 4).join(' '), name).toMatch(/^\/\*\*  \* ".*\?"?/);
+      expect(lines.slice(0, 4).join(' '), name).toMatch(/^\/\*\* {2}\* ".*\?"?/);
       expect(lines.filter((line) => /^\w/.test(line)).at(-1), name).toMatch(/^assert\./);
       expect(lines.length, name).toBeGreaterThanOrEqual(20);
       expect(lines.length, name).toBeLessThanOrEqual(90);
