@@ -1,8 +1,9 @@
 /** Rates the example trailer, prints the report and the working of tongue and payload, and the same job one class up. */
 import { readFileSync } from 'node:fs';
-import { assess, readJson, report } from '../src/assessment/index.js';
+import { assess, readJson } from '../src/assessment/index.js';
 import { classUpText, oneClassUp } from '../src/choose/index.js';
 import { orThrow } from '../src/errors.js';
+import { report } from '../src/print/index.js';
 import { explain } from '../src/trace/index.js';
 
 // A reader who has seen enough (`| head`) closes the pipe: that is no error.

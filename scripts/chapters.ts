@@ -17,6 +17,7 @@ export const chapterNames = [
   'study',
   'choose',
   'figures',
+  'print',
 ] as const;
 
 export interface Chapter {

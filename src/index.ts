@@ -10,6 +10,7 @@ export * as choose from './choose/index.js';
 export { describeError, orThrow, type TrailerError, wordsFor } from './errors.js';
 export * as load from './load/index.js';
 export * as members from './members/index.js';
+export * as print from './print/index.js';
 export * as ratings from './ratings/index.js';
 export * as rules from './rules/index.js';
 export * as study from './study/index.js';

@@ -24,6 +24,7 @@ const layer: Record<string, number> = {
   study: 10,
   choose: 11,
   figures: 12,
+  print: 12,
   'index.ts': 13,
 };
 const chapterOf = (file: string): string => file.split('/')[0] as string;

@@ -28,7 +28,6 @@ export type { NotChecked } from './not-checked.js';
 export type { Part } from './part.js';
 export type { PlacePart } from './place.js';
 export type { Pressing } from './pressing.js';
-export { cautions, report } from './report.js';
 export type { ScalePart } from './scale.js';
 export type { Stack } from './stack.js';
 export type { AxleLoad } from './standing.js';

@@ -1,6 +1,7 @@
 /** What is not well and is no check of a rating stands in the first lines of the report, beside the count of checks. */
 import { describe, expect, it } from 'vitest';
-import { type Assessment, assess, report } from '../../src/assessment/index.js';
+import { type Assessment, assess } from '../../src/assessment/index.js';
+import { report } from '../../src/print/index.js';
 import { plain, rightOf } from '../helpers/either.js';
 import { changed, tiltDeck } from '../helpers/specs.js';
 

@@ -1,6 +1,7 @@
 /** How the laden trailer stands, in a whole assessment: side to side, off level, spread of weight, ramp settings, the tongue by a beam. */
 import { describe, expect, it } from 'vitest';
-import { assess, report } from '../../src/assessment/index.js';
+import { assess } from '../../src/assessment/index.js';
+import { report } from '../../src/print/index.js';
 import { leftOf, plain, rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
 

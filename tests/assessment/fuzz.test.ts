@@ -2,8 +2,9 @@
 import fc from 'fast-check';
 import { isLeft } from 'fp-ts/lib/Either.js';
 import { describe, expect, it } from 'vitest';
-import { assess, report } from '../../src/assessment/index.js';
+import { assess } from '../../src/assessment/index.js';
 import { describeError } from '../../src/errors.js';
+import { report } from '../../src/print/index.js';
 import { changed, tiltDeck, workingsIn } from '../helpers/specs.js';
 
 function pathsOf(value: unknown, path = ''): readonly string[] {

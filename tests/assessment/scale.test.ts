@@ -1,6 +1,7 @@
 /** Scale tickets in a whole assessment: they stand beside the reckoning, and say what they cannot tell. */
 import { describe, expect, it } from 'vitest';
-import { assess, report } from '../../src/assessment/index.js';
+import { assess } from '../../src/assessment/index.js';
+import { report } from '../../src/print/index.js';
 import { leftOf, plain, rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
 

@@ -1,8 +1,9 @@
 /** What the trade says of its 10,000 lb trailers. Common practice, no source, save where a table is named. */
 import { describe, expect, it } from 'vitest';
-import { assess, report } from '../../src/assessment/index.js';
+import { assess } from '../../src/assessment/index.js';
 import { axleGroup, axleSystem } from '../../src/axles/index.js';
 import { payload, payloadClaim } from '../../src/load/index.js';
+import { report } from '../../src/print/index.js';
 import { rating } from '../../src/ratings/index.js';
 import { loadRange, rangePressure, tireLoadRating } from '../../src/tires/index.js';
 import { constant, given, product, sum } from '../../src/trace/index.js';

@@ -1,5 +1,5 @@
 /** The report's sections on the tow vehicle, the machine's place, ramps, tiedowns and published lines. */
-
+import type { Assessment } from '../assessment/index.js';
 import { tightest } from '../ratings/index.js';
 import { type Finding, findingText } from '../rules/index.js';
 import {
@@ -12,7 +12,6 @@ import {
   showFeetInches,
 } from '../units/index.js';
 import { capacityInPrint, entry, loadInPrint, remark, shareInPrint } from '../units/text-layout.js';
-import type { Assessment } from './assess.js';
 
 const names = (setBy: readonly { readonly name: string }[]): string => setBy.map(({ name }) => name).join(' and ');
 

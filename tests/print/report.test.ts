@@ -1,6 +1,7 @@
 /** The report: 80 columns whatever the names, loads up and capacities down, every check with what it rests on, cautions last. */
 import { describe, expect, it } from 'vitest';
-import { type Assessment, assess, cautions, report } from '../../src/assessment/index.js';
+import { type Assessment, assess } from '../../src/assessment/index.js';
+import { cautions, report } from '../../src/print/index.js';
 import { rightOf } from '../helpers/either.js';
 import { metric } from '../helpers/metric.js';
 import { changed, tiltDeck } from '../helpers/specs.js';

@@ -1,4 +1,5 @@
 /** The assessment as a person at the yard reads it: 80 columns of text, our own layout, cautions at the end. */
+import type { Assessment } from '../assessment/index.js';
 import type { Check, Note } from '../ratings/index.js';
 import { compare, lb, showBrief } from '../units/index.js';
 import {
@@ -15,8 +16,16 @@ import {
   usedInPrint,
   width,
 } from '../units/text-layout.js';
-import type { Assessment } from './assess.js';
-import { attitudeLines, buildLines, gearLines, placeLines, ruleLines, scaleLines, towLines } from './report-parts.js';
+
+import {
+  attitudeLines,
+  buildLines,
+  gearLines,
+  placeLines,
+  ruleLines,
+  scaleLines,
+  towLines,
+} from './report-sections.js';
 
 /** The usual cautions; every report ends with them. */
 export const cautions: readonly string[] = [
