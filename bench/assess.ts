@@ -5,7 +5,8 @@
 import { readFileSync } from 'node:fs';
 import Qty from 'js-quantities';
 import { all, create, type Unit } from 'mathjs';
-import { type Assessment, assess, assessSpec, decodeSpec } from '../dist/assessment.js';
+import { type Assessment, assess, assessSpec } from '../dist/assessment.js';
+import { decodeSpec } from '../dist/spec.js';
 import { orThrow } from '../dist/errors.js';
 import { assessByHand, type HandAnswer, type HandCheck, readByHand } from './assess-by-hand.js';
 import { floorsOf } from './floor.js';

@@ -1,9 +1,10 @@
 /** Rates the example trailer, prints the report and the working of tongue and payload, and the same job one class up. */
 import { readFileSync } from 'node:fs';
-import { assess, readJson } from '../src/assessment/index.js';
+import { assess } from '../src/assessment/index.js';
 import { classUpText, oneClassUp } from '../src/choose/index.js';
 import { orThrow } from '../src/errors.js';
 import { report } from '../src/print/index.js';
+import { readJson } from '../src/spec/index.js';
 import { explain } from '../src/trace/index.js';
 
 // A reader who has seen enough (`| head`) closes the pipe: that is no error.

@@ -12,6 +12,7 @@ export const chapterNames = [
   'load',
   'towing',
   'rules',
+  'spec',
   'errors',
   'assessment',
   'study',

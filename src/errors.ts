@@ -10,6 +10,7 @@ import { type AxlesError, wordsForAxles } from './axles/index.js';
 import { type LoadError, wordsForLoad } from './load/index.js';
 import { type MembersError, wordsForMembers } from './members/index.js';
 import { type RulesError, wordsForRules } from './rules/index.js';
+import { type SpecError, wordsForSpec } from './spec/index.js';
 import type { StudyError } from './study/errors.js';
 import { wordsForStudy } from './study/words.js';
 import { type TiresError, wordsForTires } from './tires/index.js';
@@ -27,6 +28,7 @@ export type TrailerError =
   | LoadError
   | TowingError
   | RulesError
+  | SpecError
   | AssessmentError
   | StudyError;
 
@@ -48,6 +50,8 @@ function sentence(error: TrailerError): Words {
       return wordsForTowing(error);
     case 'rules':
       return wordsForRules(error);
+    case 'spec':
+      return wordsForSpec(error);
     case 'assessment':
       return wordsForAssessment(error);
     case 'study':

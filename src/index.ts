@@ -13,6 +13,7 @@ export * as members from './members/index.js';
 export * as print from './print/index.js';
 export * as ratings from './ratings/index.js';
 export * as rules from './rules/index.js';
+export * as spec from './spec/index.js';
 export * as study from './study/index.js';
 export * as tires from './tires/index.js';
 export * as towing from './towing/index.js';

@@ -6,9 +6,9 @@
  */
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
-import { readJson } from '../../src/assessment/index.js';
 import { comparisonText, oneClassUp } from '../../src/choose/index.js';
 import { orThrow } from '../../src/errors.js';
+import { readJson } from '../../src/spec/index.js';
 import { capacityDown, tell } from './yard.js';
 
 const spec = (name: string): unknown => orThrow(readJson(readFileSync(new URL(`../${name}`, import.meta.url), 'utf8')));

@@ -8,20 +8,9 @@ export type { AttitudePart } from './attitude.js';
 export type { BrakesPart } from './brakes.js';
 export type { Carry } from './carry.js';
 export type { ClimbPart } from './climb.js';
-export {
-  type AxleSpec,
-  type CargoSpec,
-  type CurbSpec,
-  type Spec,
-  specCodec,
-  type TireSpec,
-  type TrailerSpec,
-} from './codec.js';
-export { decodeSpec, readJson } from './decode.js';
 export * from './errors.js';
 export type { Longer } from './frame.js';
 export type { GearPart } from './gear.js';
-export { leavesOf } from './leaves.js';
 export type { LinesPart } from './lines.js';
 export type { NeededPressure } from './loads.js';
 export type { NotChecked } from './not-checked.js';

@@ -1,6 +1,7 @@
 /** The whole stack: the example at, below and above each of its own limits, and how the empty trailer and the cargo are read. */
 import { describe, expect, it } from 'vitest';
-import { type Assessment, assess, assessSpec, decodeSpec, readJson } from '../../src/assessment/index.js';
+import { type Assessment, assess, assessSpec } from '../../src/assessment/index.js';
+import { decodeSpec, readJson } from '../../src/spec/index.js';
 import { lb, show } from '../../src/units/index.js';
 import { rightOf } from '../helpers/either.js';
 import { changed, tiltDeck, workingsIn } from '../helpers/specs.js';

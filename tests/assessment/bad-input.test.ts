@@ -1,8 +1,9 @@
 /** What cannot be read is a Left with path, got and needed: never an exception, never a NaN, never a silent pass. */
 import { isLeft } from 'fp-ts/lib/Either.js';
 import { describe, expect, it } from 'vitest';
-import { assess, decodeSpec, readJson } from '../../src/assessment/index.js';
+import { assess } from '../../src/assessment/index.js';
 import { describeError, wordsFor } from '../../src/errors.js';
+import { decodeSpec, readJson } from '../../src/spec/index.js';
 import { show } from '../../src/units/index.js';
 import { leftOf, rightOf } from '../helpers/either.js';
 import { changed, tiltDeck, workingsIn } from '../helpers/specs.js';
@@ -18,7 +19,7 @@ function problem(path: string, value: unknown): { path: string; got: string; nee
 describe('text that is not JSON', () => {
   it.each(['', '{', '{"trailer": }', "{'trailer': {}}", '\u0000', 'undefined', '[1,]', 'NaN'])('%j', (text) => {
     const error = leftOf(readJson(text));
-    expect([error.chapter, error.tag, error.says.length > 3]).toEqual(['assessment', 'MalformedJson', true]);
+    expect([error.chapter, error.tag, error.says.length > 3]).toEqual(['spec', 'MalformedJson', true]);
     expect(wordsFor(error)).toContain('a text in JSON');
   });
   it('of more than a million characters is refused unread; a million are read', () => {
@@ -40,7 +41,7 @@ describe('values that are no spec', () => {
   it.each([null, undefined, true, 0, NaN, '', 'trailer', [], [[]], new Date(0), () => 1, Symbol('s'), 10n])(
     '%s',
     (input) => {
-      expect(leftOf(assess(input))).toMatchObject({ chapter: 'assessment', tag: 'UndecodableSpec' });
+      expect(leftOf(assess(input))).toMatchObject({ chapter: 'spec', tag: 'UndecodableSpec' });
     },
   );
   it('needs a trailer with a hitch and axles', () => {

@@ -1,7 +1,8 @@
 /** A megabyte of input is read or refused in reasonable time, and told in a few words. */
 import { describe, expect, it } from 'vitest';
-import { assess, decodeSpec } from '../../src/assessment/index.js';
+import { assess } from '../../src/assessment/index.js';
 import { describeError } from '../../src/errors.js';
+import { decodeSpec } from '../../src/spec/index.js';
 import { show } from '../../src/units/index.js';
 import { leftOf, rightOf } from '../helpers/either.js';
 import { changed, tiltDeck } from '../helpers/specs.js';

@@ -81,6 +81,7 @@ export const samples = {
     truckAlone: { steer: lb(4300), drive: lb(3100) },
     scaleDivision: lb(20),
   },
+  spec: { spec },
   assessment: { spec },
   choose: { spec },
   study: {

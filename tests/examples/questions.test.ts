@@ -7,7 +7,7 @@ import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { excavator, excavatorOnDeck, pickup, trailer, yardTruck } from '../../examples/questions/yard.js';
-import { decodeSpec } from '../../src/assessment/index.js';
+import { decodeSpec } from '../../src/spec/index.js';
 import { asDerived, type Known } from '../../src/trace/index.js';
 import { show, type Unit } from '../../src/units/index.js';
 import { rightOf } from '../helpers/either.js';

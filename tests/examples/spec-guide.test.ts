@@ -4,10 +4,11 @@ import { fileURLToPath } from 'node:url';
 import { isRight } from 'fp-ts/lib/Either.js';
 import type * as t from 'io-ts';
 import { describe, expect, it } from 'vitest';
-import { cutListCodec, deckCodec } from '../../src/assessment/frame-codec.js';
-import { assess, specCodec } from '../../src/assessment/index.js';
-import type { MadeOf } from '../../src/assessment/record-codec.js';
+import { assess } from '../../src/assessment/index.js';
 import { readMember, readSurface } from '../../src/members/index.js';
+import { cutListCodec, deckCodec } from '../../src/spec/frame.js';
+import { specCodec } from '../../src/spec/index.js';
+import type { MadeOf } from '../../src/spec/record.js';
 import { leftOf, rightOf } from '../helpers/either.js';
 
 interface Row {

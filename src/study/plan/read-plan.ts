@@ -1,7 +1,7 @@
 /** A study plan read against its spec: factors, choices, and the spec of any choice; or the first thing that is wrong with it. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { decodeSpec, leavesOf } from '../../assessment/index.js';
 import type { TrailerError } from '../../errors.js';
+import { decodeSpec, leavesOf } from '../../spec/index.js';
 import type { Given } from '../../trace/index.js';
 import { editDistance, nearestKeys } from '../../units/internal.js';
 import type { StudyError } from '../errors.js';

@@ -1,8 +1,9 @@
 /** One whole alternative of the spec: assessed once, its working recorded, flattened to a tape. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
-import { type Assessment, assess, decodeSpec, leavesOf } from '../../assessment/index.js';
+import { type Assessment, assess } from '../../assessment/index.js';
 import type { TrailerError } from '../../errors.js';
 import type { Check } from '../../ratings/index.js';
+import { decodeSpec, leavesOf } from '../../spec/index.js';
 import { type Decision, type Derived, type Given, type Node, nodesOf } from '../../trace/index.js';
 import type { Unit } from '../../units/index.js';
 import { changed } from '../plan/spec-paths.js';

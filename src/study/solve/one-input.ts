@@ -1,7 +1,8 @@
 /** A spec read for solving over one of its inputs. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { type Assessment, assess, leavesOf } from '../../assessment/index.js';
+import { type Assessment, assess } from '../../assessment/index.js';
 import type { TrailerError } from '../../errors.js';
+import { leavesOf } from '../../spec/index.js';
 import type { Unit } from '../../units/index.js';
 import { type Decimal, editDistance, nearestKeys } from '../../units/internal.js';
 import { type AssessAt, assessAt, type Stretch, stretchesOf } from './stretches-of-one-input.js';

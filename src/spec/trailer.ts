@@ -1,8 +1,8 @@
 /** The trailer as JSON. Places are measured from the coupler rearward; every part may be left out and is then not checked. */
 import type * as t from 'io-ts';
-import { angleOf, lengthOf, pressureOf, rateOf, ratingOf, shareOf, weightOf } from './figure-codec.js';
-import { cutListCodec, deckCodec } from './frame-codec.js';
-import { closedRecord, count, listOf, oneOf, words } from './record-codec.js';
+import { angleOf, lengthOf, pressureOf, rateOf, ratingOf, shareOf, weightOf } from './figure.js';
+import { cutListCodec, deckCodec } from './frame.js';
+import { closedRecord, count, listOf, oneOf, words } from './record.js';
 
 const wheelsCodec = closedRecord(
   'wheels: rating of each and how many',

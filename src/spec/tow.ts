@@ -1,7 +1,7 @@
 /** What tows the trailer, and the questions of law, as JSON. */
 import * as t from 'io-ts';
-import { lengthOf, ratingOf, shareOf, weightOf } from './figure-codec.js';
-import { closedRecord, oneOf, wordOr, yesOrNo } from './record-codec.js';
+import { lengthOf, ratingOf, shareOf, weightOf } from './figure.js';
+import { closedRecord, oneOf, wordOr, yesOrNo } from './record.js';
 
 const part = (name: string) =>
   closedRecord(

@@ -11,7 +11,7 @@ import {
 } from '../members/index.js';
 import { wordsForTrace } from '../trace/index.js';
 import { wordsForUnits } from '../units/index.js';
-import { pathOf } from './figure-codec.js';
+import { pathOf } from './figure.js';
 
 function inWords(error: MembersError, path: string): string {
   const words =
