@@ -82,6 +82,7 @@ export const samples = {
     scaleDivision: lb(20),
   },
   spec: { spec },
+  print: { spec },
   assessment: { spec },
   choose: { spec },
   study: {
