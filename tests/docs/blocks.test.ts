@@ -59,11 +59,21 @@ async function run({ document, line, program }: Block): Promise<string> {
   return printed.map((text) => `${text}\n`).join('');
 }
 
+/** `UPDATE=1` writes what a program prints under it; read the difference before committing it. */
+function rewrite({ document, program, printed }: Block, now: string): void {
+  const file = join(project, document);
+  const text = readFileSync(file, 'utf8');
+  const at = text.indexOf('```text\n', text.indexOf(program) + program.length) + '```text\n'.length;
+  writeFileSync(file, text.slice(0, at) + now + text.slice(at + (printed ?? '').length));
+}
+
 describe('programs in the documents', () => {
   it('are there', () => expect(blocks.filter(({ printed }) => printed !== undefined).length).toBeGreaterThan(0));
   it.each(blocks)('$document, line $line', async (block) => {
     const printed = await run(block);
-    if (block.printed !== undefined) expect(printed).toBe(block.printed);
+    if (block.printed === undefined) return;
+    if (process.env.UPDATE === '1') rewrite(block, printed);
+    else expect(printed).toBe(block.printed);
   });
 });
 
