@@ -1,9 +1,9 @@
 /** Rates the example trailer, prints the report and the working of tongue and payload, and the same job one class up. */
 import { readFileSync } from 'node:fs';
 import { assess } from '../src/assessment/index.js';
-import { classUpText, oneClassUp } from '../src/choose/index.js';
+import { oneClassUp } from '../src/choose/index.js';
 import { orThrow } from '../src/errors.js';
-import { report } from '../src/print/index.js';
+import { classUpText, report } from '../src/print/index.js';
 import { readJson } from '../src/spec/index.js';
 import { explain } from '../src/trace/index.js';
 
@@ -15,7 +15,8 @@ const spec = read('./tilt-deck.json');
 const assessment = orThrow(assess(spec));
 
 console.log(report(assessment));
-if (assessment.weighed.balance !== undefined)
-  console.log(`WORKING OF THE TONGUE LOAD\n${explain(assessment.weighed.balance.tongue)}\n`);
-if (assessment.carry !== undefined) console.log(`WORKING OF THE PAYLOAD\n${explain(assessment.carry.payload.most)}\n`);
+if (assessment.weights.balance !== undefined)
+  console.log(`WORKING OF THE TONGUE LOAD\n${explain(assessment.weights.balance.tongue)}\n`);
+if (assessment.payload !== undefined)
+  console.log(`WORKING OF THE PAYLOAD\n${explain(assessment.payload.payload.most)}\n`);
 console.log(classUpText(orThrow(oneClassUp(spec, read('./tilt-deck-16.json')))));

@@ -6,14 +6,15 @@
  */
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
-import { comparisonText, oneClassUp } from '../../src/choose/index.js';
+import { oneClassUp } from '../../src/choose/index.js';
 import { orThrow } from '../../src/errors.js';
+import { comparisonText } from '../../src/print/index.js';
 import { readJson } from '../../src/spec/index.js';
 import { capacityDown, tell } from './yard.js';
 
 const spec = (name: string): unknown => orThrow(readJson(readFileSync(new URL(`../${name}`, import.meta.url), 'utf8')));
 const { comparison, crossed, notes } = orThrow(oneClassUp(spec('tilt-deck.json'), spec('tilt-deck-16.json')));
-const [now, next] = comparison.assessments.map(({ carry }) => carry?.payload);
+const [now, next] = comparison.assessments.map(({ payload: carry }) => carry?.payload);
 assert(now && next);
 const by = ({ governed }: typeof now): string => governed.governing.map(({ name }) => name).join(' and ');
 

@@ -1,38 +1,43 @@
 /** The whole stack in one call: do the ratings stack up, what may it carry, which part is the limit? */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import type { TrailerError } from '../errors.js';
 import { type TongueAdvice, tongueAdvice } from '../load/index.js';
 import { type Check, type Note, note, rating, tightest } from '../ratings/index.js';
+import { contradictionsIn, decodeSpec, type Spec } from '../spec/index.js';
 import { type Decision, inPounds } from '../trace/index.js';
-import { attentionTo } from './attention.js';
-import { type AttitudePart, attitudePart } from './attitude.js';
-import { type BrakesPart, brakesPart } from './brakes.js';
-import { type Carry, carry, shareBand, trailerLimits } from './carry.js';
-import { type ClimbPart, climbPart } from './climb.js';
-import type { Spec } from './codec.js';
-import { contradictionsIn } from './contradictions.js';
-import { decodeSpec } from './decode.js';
-import { type Longer, longer } from './frame.js';
-import { type GearPart, gearPart } from './gear.js';
-import { guidelineOf } from './guideline.js';
-import { type LinesPart, linesPart } from './lines.js';
-import { grossChecks, type NeededPressure, pressuresFor } from './loads.js';
-import type { NotChecked } from './not-checked.js';
-import { offLevelHitchPart } from './off-level-hitch.js';
-import { joined, together } from './part.js';
-import { type PlacePart, placePart } from './place.js';
-import { doubtsIn } from './plausible.js';
-import { type Pressing, pressed } from './pressing.js';
-import { type ScalePart, scalePart } from './scale.js';
-import { type Stack, stackOf } from './stack.js';
-import { type AxleLoad, axleLoadsOf, checksOf, heavierSideChecks, heaviestOnTires, standingsOf } from './standing.js';
-import { type TowPart, towLimits, towPart } from './tow.js';
-import { type Weighed, weigh } from './weigh.js';
+import type { AssessError } from './errors.js';
+import { attentionTo } from './parts/attention.js';
+import {
+  type AxleLoad,
+  axleLoadsOf,
+  checksOf,
+  heavierSideChecks,
+  heaviestOnTires,
+  standingsOf,
+} from './parts/axle-and-tire-loads.js';
+import { type BrakesPart, brakesPart } from './parts/brakes.js';
+import { type Longer, longer } from './parts/built-up-weight.js';
+import { grossChecks, type NeededPressure, pressuresFor } from './parts/gross-and-pressures.js';
+import { guidelineOf } from './parts/guideline.js';
+import { type GearPart, gearPart } from './parts/jack-ramps-tiedowns.js';
+import { type ClimbPart, climbPart } from './parts/loading-up-the-ramps.js';
+import { type PlacePart, placePart } from './parts/machine-placement.js';
+import type { NotChecked } from './parts/not-checked.js';
+import { offLevelHitchPart } from './parts/off-level-hitch.js';
+import { joined, together } from './parts/part-of-answer.js';
+import { type Carry, carry, shareBand, trailerLimits } from './parts/payload.js';
+import { doubtsIn } from './parts/plausible.js';
+import { type LinesPart, linesPart } from './parts/published-rules.js';
+import { type Stack, stackOf } from './parts/running-gear.js';
+import { type ScalePart, scalePart } from './parts/scale.js';
+import { type AttitudePart, attitudePart } from './parts/sides-level-yaw.js';
+import { type TowPart, towLimits, towPart } from './parts/tow-side.js';
+import { type Pressing, pressed } from './parts/uplift.js';
+import { type Weighed, weigh } from './parts/weights.js';
 
 export interface Assessment {
   readonly spec: Spec;
-  readonly stack: Stack;
-  readonly weighed: Weighed;
+  readonly runningGear: Stack;
+  readonly weights: Weighed;
   /** The load on each axle, in the order of the spec. */
   readonly axleLoads: readonly AxleLoad[];
   /** The cold pressure each axle's tires need for the heaviest load that one of them sees, by the printed rows. The placard's pressure governs. */
@@ -52,17 +57,17 @@ export interface Assessment {
   readonly holds: boolean;
   /** What is not well and is no check of a rating: tongue guideline, the machine's place, tiedowns, edges, ramps, the pull on the ball while loading, axle groups, figures that are hard to believe. */
   readonly attention: readonly Note[];
-  readonly carry?: Carry;
+  readonly payload?: Carry;
   /** What more deck costs; present when the spec says which of its lines grow with the deck. */
-  readonly longer?: Longer;
+  readonly deckGrowth?: Longer;
   readonly brakes: BrakesPart;
   readonly tow: TowPart;
-  readonly place: PlacePart;
+  readonly placement: PlacePart;
   readonly gear: GearPart;
   readonly climb: ClimbPart;
-  readonly attitude: AttitudePart;
+  readonly stance: AttitudePart;
   readonly scale: ScalePart;
-  readonly lines: LinesPart;
+  readonly rules: LinesPart;
   readonly notes: readonly Note[];
   readonly notChecked: readonly NotChecked[];
   /** Where the program went one way because of a figure; for studies. Findings on rules keep their own. */
@@ -84,7 +89,7 @@ export interface Assessment {
  * @example isLeft(assess({ trailer: { hitch: 'ball', axles: [] } })) // true
  * @source each check and figure carries its own
  */
-export function assess(input: unknown): Either<TrailerError, Assessment> {
+export function assess(input: unknown): Either<AssessError, Assessment> {
   const decoded = decodeSpec(input);
   return isLeft(decoded) ? decoded : assessSpec(decoded.right);
 }
@@ -101,7 +106,7 @@ export function assess(input: unknown): Either<TrailerError, Assessment> {
  * @example orThrow(assessSpec(orThrow(decodeSpec(spec)))).holds // true
  * @source each check and figure carries its own
  */
-export function assessSpec(spec: Spec): Either<TrailerError, Assessment> {
+export function assessSpec(spec: Spec): Either<AssessError, Assessment> {
   const { trailer } = spec;
   const contradictions = contradictionsIn(spec);
   if (contradictions !== undefined) return left(contradictions);
@@ -176,8 +181,8 @@ export function assessSpec(spec: Spec): Either<TrailerError, Assessment> {
   const doubts = doubtsIn(spec);
   const answer: { -readonly [K in keyof Assessment]: Assessment[K] } = {
     spec,
-    stack,
-    weighed,
+    runningGear: stack,
+    weights: weighed,
     axleLoads,
     pressures: inflation.pressures,
     checks,
@@ -196,12 +201,12 @@ export function assessSpec(spec: Spec): Either<TrailerError, Assessment> {
     }),
     brakes: brakes.right,
     tow: hitch,
-    place: place.right,
+    placement: place.right,
     gear: gear.right,
     climb: climb.right,
-    attitude: attitude.right,
+    stance: attitude.right,
     scale: scale.right,
-    lines: lines.right,
+    rules: lines.right,
     notes: joined([stack.notes, weighed.notes, lift, parts.notes, lines.right.notes]),
     notChecked: joined([
       stack.notChecked,
@@ -223,7 +228,7 @@ export function assessSpec(spec: Spec): Either<TrailerError, Assessment> {
     ]),
   };
   if (advice !== undefined) answer.advice = advice;
-  if (carried !== undefined) answer.carry = carried.right;
-  if (more.right !== undefined) answer.longer = more.right;
+  if (carried !== undefined) answer.payload = carried.right;
+  if (more.right !== undefined) answer.deckGrowth = more.right;
   return right(answer);
 }

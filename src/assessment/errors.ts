@@ -1,4 +1,13 @@
 /** What can go wrong with an assessment: plain data. */
+import type { AxlesError } from '../axles/errors.js';
+import type { LoadError } from '../load/errors.js';
+import type { MembersError } from '../members/errors.js';
+import type { RulesError } from '../rules/errors.js';
+import type { SpecError } from '../spec/errors.js';
+import type { TiresError } from '../tires/errors.js';
+import type { TowingError } from '../towing/errors.js';
+import type { TraceError } from '../trace/errors.js';
+import type { UnitsError } from '../units/errors.js';
 
 /** A fact the question needs is not in the spec. */
 export interface MissingFact {
@@ -10,3 +19,16 @@ export interface MissingFact {
 }
 
 export type AssessmentError = MissingFact;
+
+/** Everything for which a spec can be refused: the reader's errors and those of every chapter that an assessment asks. */
+export type AssessError =
+  | UnitsError
+  | TraceError
+  | TiresError
+  | MembersError
+  | AxlesError
+  | LoadError
+  | TowingError
+  | RulesError
+  | SpecError
+  | AssessmentError;

@@ -1,9 +1,50 @@
-/** The words for what can go wrong with an assessment. */
-import type { AskedFoundNeeded } from '../units/index.js';
-import type { AssessmentError } from './errors.js';
+/** The words for whatever an assessment can be refused for. */
+import { wordsForAxles } from '../axles/words.js';
+import { wordsForLoad } from '../load/words.js';
+import { wordsForMembers } from '../members/words.js';
+import { wordsForRules } from '../rules/words.js';
+import { wordsForSpec } from '../spec/words.js';
+import { wordsForTires } from '../tires/words.js';
+import { wordsForTowing } from '../towing/words.js';
+import { wordsForTrace } from '../trace/words.js';
+import type { Words } from '../units/index.js';
+import { wordsForUnits } from '../units/words.js';
+import type { AssessError, AssessmentError } from './errors.js';
 
-export const wordsForAssessment = (error: AssessmentError): AskedFoundNeeded => ({
-  asked: error.question,
-  found: `no ${error.missing}`,
-  needed: error.missing,
-});
+export const wordsForAssessment = ({ question, missing }: AssessmentError): Words =>
+  `${question}: no ${missing} is given`;
+
+function words(error: AssessError): Words {
+  switch (error.chapter) {
+    case 'units':
+      return wordsForUnits(error);
+    case 'trace':
+      return wordsForTrace(error);
+    case 'tires':
+      return wordsForTires(error);
+    case 'members':
+      return wordsForMembers(error);
+    case 'axles':
+      return wordsForAxles(error);
+    case 'load':
+      return wordsForLoad(error);
+    case 'towing':
+      return wordsForTowing(error);
+    case 'rules':
+      return wordsForRules(error);
+    case 'spec':
+      return wordsForSpec(error);
+    case 'assessment':
+      return wordsForAssessment(error);
+  }
+}
+
+/** Why a spec was refused, in one sentence, without the path. */
+export function sentenceFor(error: AssessError): string {
+  const said = words(error);
+  return typeof said === 'string' ? said : `asked ${said.asked}; found ${said.found}; needed ${said.needed}`;
+}
+
+/** The same with the path in front, where there is one. */
+export const refusalText = (error: AssessError): string =>
+  `${error.path === undefined ? '' : `${error.path}: `}${sentenceFor(error)}`;

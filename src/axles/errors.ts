@@ -1,6 +1,6 @@
 /** What can go wrong with axles: plain data. */
 import type { Quantity } from '../units/index.js';
-import type { HardwareError } from './hardware-errors.js';
+import type { HardwareError } from './hardware/hardware-errors.js';
 
 /** The GAWR on the label is higher than the weakest part of its axle system bears: label or part is wrong. */
 export interface GawrAboveParts {

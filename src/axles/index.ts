@@ -7,11 +7,11 @@
 export type { BrakeSizeRow } from './data/brake-sizes.js';
 export type { HubRow } from './data/hub-conventions.js';
 export * from './errors.js';
-export * from './group.js';
-export { axleLoads, groupCapacity, type SharedAxles, type StandingAxle } from './group-loads.js';
-export * from './hardware.js';
-export * from './load-split.js';
-export type { SpringShares } from './spring-shares.js';
-export type * from './suspension.js';
+export * from './group/group.js';
+export { axleLoads, groupCapacity, type SharedAxles, type StandingAxle } from './group/group-loads.js';
+export * from './group/load-split.js';
+export type { SpringShares } from './group/spring-shares.js';
+export type * from './group/suspension.js';
+export * from './hardware/hardware.js';
 export * from './system.js';
 export { wordsForAxles } from './words.js';

@@ -1,7 +1,7 @@
 /** The words for what can go wrong with axles. */
 import { lb, mustBe, roundCapacityDown, roundLoadUp, show, type Words } from '../units/index.js';
 import type { AxlesError } from './errors.js';
-import { wordsForHardware } from './hardware-errors.js';
+import { wordsForHardware } from './hardware/hardware-errors.js';
 
 export function wordsForAxles(error: AxlesError): Words {
   switch (error.tag) {

@@ -1,13 +1,11 @@
 /** The same job on the next rating: what changes, and which published lines are crossed on the way. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
-import type { TrailerError } from '../errors.js';
+import { type AssessError, type Assessment, ruleFindings } from '../assessment/index.js';
 import { type Note, note } from '../ratings/index.js';
-import { type Finding, findingText } from '../rules/index.js';
+import type { Finding } from '../rules/index.js';
 import { inPounds } from '../trace/index.js';
 import { compare as compareFigures } from '../units/index.js';
-import { wrapText } from '../units/internal.js';
-import { remark, width } from '../units/text-layout.js';
-import { type Comparison, compare, comparisonText } from './compare.js';
+import { type Comparison, compare } from './compare.js';
 
 /** A published line whose answer is another one on the next class. */
 export interface LineCrossed {
@@ -31,6 +29,9 @@ function sameJob({ assessments: [now, next] }: Comparison): readonly Note[] {
     : [note('NotTheSameJob', 'The two specs do not carry the same cargo: the comparison is not of one job.')];
 }
 
+const findingsOf = (build: Assessment | undefined): readonly Finding[] =>
+  build === undefined ? [] : ruleFindings(build.rules);
+
 /**
  * What changes one class up?
  *
@@ -43,12 +44,12 @@ function sameJob({ assessments: [now, next] }: Comparison): readonly Note[] {
  * @example orThrow(oneClassUp(spec, spec)).crossed.length // 0
  * @source each figure and each rule carries its own
  */
-export function oneClassUp(now: unknown, next: unknown): Either<TrailerError, ClassUp> {
+export function oneClassUp(now: unknown, next: unknown): Either<AssessError, ClassUp> {
   const compared = compare({ now, 'one class up': next });
   if (isLeft(compared)) return compared;
   const [first, second] = compared.right.assessments;
-  const before = new Map((first?.lines.findings ?? []).map((finding) => [finding.rule.id, finding]));
-  const crossed = (second?.lines.findings ?? []).flatMap((finding) => {
+  const before = new Map(findingsOf(first).map((finding) => [finding.rule.id, finding]));
+  const crossed = findingsOf(second).flatMap((finding) => {
     const earlier = before.get(finding.rule.id);
     return earlier === undefined || earlier.outcome === finding.outcome ? [] : [{ now: earlier, next: finding }];
   });
@@ -61,19 +62,4 @@ export function oneClassUp(now: unknown, next: unknown): Either<TrailerError, Cl
     ...(higher ? [] : [note('NotAClassUp', 'The GVWR of the next build is not known to be higher.')]),
   ];
   return right({ comparison: compared.right, crossed, notes });
-}
-
-/** The table in 80 columns, and the lines whose answer changes. @example classUpText(orThrow(oneClassUp(spec, spec))).startsWith('ONE CLASS UP') // true */
-export function classUpText({ comparison, crossed, notes }: ClassUp): string {
-  return [
-    'ONE CLASS UP',
-    comparisonText(comparison)
-      .split('\n')
-      .map((line) => wrapText(line, width, '    '))
-      .join('\n'),
-    '',
-    crossed.length === 0 ? '  No published line changes its answer.' : '  Published lines whose answer changes:',
-    ...crossed.map(({ now, next }) => remark(`was: ${now.outcome}; is: ${findingText(next)}`)),
-    ...notes.map(({ says }) => remark(says)),
-  ].join('\n');
 }

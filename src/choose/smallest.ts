@@ -1,7 +1,7 @@
 /** The smallest of several builds that does a job with something in reserve. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
+import type { AssessError } from '../assessment/index.js';
 import { type Assessment, assess } from '../assessment/index.js';
-import type { TrailerError } from '../errors.js';
 import { type AnyWeight, asDerived, type Derived, inPounds, minus, result } from '../trace/index.js';
 import { lb } from '../units/index.js';
 import { compareDecimals } from '../units/internal.js';
@@ -29,11 +29,11 @@ export interface Smallest {
   /** All of them, smallest GVWR first; one without a GVWR comes last and never wins. */
   readonly candidates: readonly Candidate[];
   /** Candidates whose spec could not be read or answered. */
-  readonly failed: readonly { readonly name: string; readonly error: TrailerError }[];
+  readonly failed: readonly { readonly name: string; readonly error: AssessError }[];
 }
 
 function judge(name: string, assessment: Assessment, need: Derived<'lb'>, reserve: Derived<'lb'>): Candidate {
-  const { checks, partChecks, carry, spec, attention } = assessment;
+  const { checks, partChecks, payload: carry, spec, attention } = assessment;
   const over = [...checks, ...partChecks]
     .filter(({ verdict }) => verdict === 'over')
     .map(({ what }) => `${what} is over`);
@@ -83,18 +83,18 @@ function order(a: Derived<'lb'> | undefined, b: Derived<'lb'> | undefined): numb
 export function smallestThatCarries(
   candidates: Readonly<Record<string, unknown>>,
   need: Need,
-): Either<TrailerError, Smallest> {
+): Either<AssessError, Smallest> {
   const wanted = inPounds('payload needed', asDerived('payload needed', need.payload));
   const reserve = inPounds('reserve', asDerived('reserve', need.reserve ?? lb(0)));
   const read: Candidate[] = [];
-  const failed: { name: string; error: TrailerError }[] = [];
+  const failed: { name: string; error: AssessError }[] = [];
   for (const [name, spec] of Object.entries(candidates)) {
     const assessed = assess(spec);
     if (isLeft(assessed)) failed.push({ name, error: assessed.left });
     else read.push(judge(name, assessed.right, wanted, reserve));
   }
   const sorted = read.sort(
-    (a, b) => order(a.gvwr, b.gvwr) || order(a.assessment.weighed.curb, b.assessment.weighed.curb),
+    (a, b) => order(a.gvwr, b.gvwr) || order(a.assessment.weights.curb, b.assessment.weights.curb),
   );
   const smallest = sorted.find(({ carries }) => carries);
   return right({ candidates: sorted, failed, ...(smallest && { smallest }) });

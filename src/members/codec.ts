@@ -1,9 +1,9 @@
 /** Cut lists and decks as JSON: quantities as text or wire records, every figure with its place in the spec. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import * as t from 'io-ts';
-import type { CutLine, CutList } from './cut-list.js';
-import type { Deck, DeckArea } from './deck-weight.js';
 import type { MembersError } from './errors.js';
+import type { CutLine, CutList } from './frame/cut-list.js';
+import type { Deck, DeckArea } from './frame/deck-weight.js';
 import { closed, decodeAt, measure, oneOf, pieceCount, placed, undecodable, under } from './measure-codec.js';
 import { readMember } from './member-codec.js';
 import { readSurface } from './surface-codec.js';

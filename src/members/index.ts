@@ -9,26 +9,32 @@ export { type BeamAnswer, type BeamMember, type BeamStation, type BendingCheck, 
 export { type Load, ownWeight, type PointLoad, type SpreadLoad } from './beam/loads.js';
 export type { Reactions } from './beam/reactions.js';
 export type { Spans } from './beam/spans.js';
-export * from './board.js';
 export { readCutList, readDeck } from './codec.js';
-export * from './compare-sections.js';
 export { aluminiumDensity, standardTaper, steelDensity, steelDensityByPlate } from './constants.js';
-export type * from './cut-list.js';
-export * from './deck-growth.js';
-export { type Deck, type DeckArea, deckWeight } from './deck-weight.js';
-export { type ReadDesignation, readSectionName } from './designation.js';
 export * from './errors.js';
-export { frameWeight, type WeightLine, type WeightList } from './frame-weight.js';
-export * from './member.js';
+export type * from './frame/cut-list.js';
+export * from './frame/deck-growth.js';
+export { type Deck, type DeckArea, deckWeight } from './frame/deck-weight.js';
+export { frameWeight, type WeightLine, type WeightList } from './frame/frame-weight.js';
+export * from './frame/member.js';
 export { readMember } from './member-codec.js';
-export type * from './outline.js';
-export { outlineOf } from './outline-of.js';
-export * from './plate.js';
-export type * from './rows.js';
-export { allSections, publishedSection, type Section, type SectionOf, sectionDimension } from './section.js';
-export { type SectionProperties, sectionProperties } from './section-properties.js';
-export type * from './stock-rows.js';
+export * from './sections/compare-sections.js';
+export { type ReadDesignation, readSectionName } from './sections/designation.js';
+export {
+  allSections,
+  publishedSection,
+  type Section,
+  type SectionOf,
+  sectionDimension,
+} from './sections/published-section.js';
+export type * from './sections/shape-rows.js';
+export type * from './shapes/outline.js';
+export { outlineOf } from './shapes/outline-of.js';
+export { type SectionProperties, sectionProperties } from './shapes/section-properties.js';
+export * from './stock/board.js';
+export * from './stock/plate.js';
+export type * from './stock/stock-rows.js';
+export { densityOfWood, type Wood } from './stock/wood.js';
 export { readSurface } from './surface-codec.js';
 export { membersTables } from './tables.js';
-export { densityOfWood, type Wood } from './wood.js';
 export { wordsForMembers } from './words.js';

@@ -1,12 +1,12 @@
 /** Members as they stand in JSON. */
 import { type Either, isLeft } from 'fp-ts/lib/Either.js';
 import * as t from 'io-ts';
-import { type Board, board, flatBar, roundBar } from './board.js';
 import type { MembersError } from './errors.js';
+import { type Member, statedMember } from './frame/member.js';
 import { at, closed, decodeAt, measure, onlyKey, placed, under } from './measure-codec.js';
-import { type Member, statedMember } from './member.js';
-import { publishedSection } from './section.js';
-import { sectionProperties } from './section-properties.js';
+import { publishedSection } from './sections/published-section.js';
+import { sectionProperties } from './shapes/section-properties.js';
+import { type Board, board, flatBar, roundBar } from './stock/board.js';
 import { readMaterial, readWood } from './wood-codec.js';
 
 const length = measure('length');

@@ -13,7 +13,7 @@ import {
   gaugeSystems,
   plateWeight,
   sheetWeight,
-} from './plate.js';
+} from './stock/plate.js';
 import { readMaterial } from './wood-codec.js';
 
 const plate = closed('a plate', { thickness: measure('length'), material: t.unknown });

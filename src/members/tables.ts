@@ -19,7 +19,7 @@ import { roundTubes } from './data/round-tubes.js';
 import { sheetGauges } from './data/sheet-gauges.js';
 import { treatedWood } from './data/treated-wood.js';
 import { woodDensity } from './data/wood-density.js';
-import type { AnyShapeRow } from './rows.js';
+import type { AnyShapeRow } from './sections/shape-rows.js';
 
 /** The tables of shapes, in the order a designation is looked for. */
 export const shapeTables: readonly Table<AnyShapeRow>[] = [

@@ -5,7 +5,7 @@ import type { AnyDensity, Derived } from '../trace/index.js';
 import { aluminiumDensity, steelDensity, steelDensityByPlate } from './constants.js';
 import type { MembersError } from './errors.js';
 import { closed, decodeAt, measure, oneOf, placed, undecodable, under } from './measure-codec.js';
-import type { Wood } from './wood.js';
+import type { Wood } from './stock/wood.js';
 
 const density = measure('density');
 const materials: Readonly<Record<string, Derived<'lb/ft3'> | Derived<'lb/in3'>>> = {

@@ -3,4 +3,6 @@
  *
  * @module print
  */
+export { classUpText } from './class-up.js';
+export { comparisonText } from './comparison.js';
 export { cautions, report } from './report.js';

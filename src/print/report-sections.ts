@@ -1,5 +1,5 @@
 /** The report's sections on the tow vehicle, the machine's place, ramps, tiedowns and published lines. */
-import type { Assessment } from '../assessment/index.js';
+import { type Assessment, ruleFindings } from '../assessment/index.js';
 import { tightest } from '../ratings/index.js';
 import { type Finding, findingText } from '../rules/index.js';
 import {
@@ -11,7 +11,7 @@ import {
   showBrief,
   showFeetInches,
 } from '../units/index.js';
-import { capacityInPrint, entry, loadInPrint, remark, shareInPrint } from '../units/text-layout.js';
+import { capacityInPrint, entry, loadInPrint, remark, shareInPrint } from './text-layout.js';
 
 const names = (setBy: readonly { readonly name: string }[]): string => setBy.map(({ name }) => name).join(' and ');
 
@@ -61,7 +61,7 @@ const placeInPrint = (place: Quantity<'in'>, inward: typeof roundLoadUp): string
   showFeetInches(inward(place, sixteenth));
 
 /** Where the machine may stand. */
-export function placeLines({ place: { machine, window, heaviest, now } }: Assessment): readonly string[] {
+export function placeLines({ placement: { machine, window, heaviest, now } }: Assessment): readonly string[] {
   if (window === undefined) return [];
   const { lower, upper, width, sure, poundsPerInch, tongueUncertainty } = window;
   const end = (
@@ -110,7 +110,7 @@ export function placeLines({ place: { machine, window, heaviest, now } }: Assess
 }
 
 /** The trailer as its parts add up, and what more deck costs. */
-export function buildLines({ weighed: { built }, longer }: Assessment): readonly string[] {
+export function buildLines({ weights: { built }, deckGrowth: longer }: Assessment): readonly string[] {
   return [
     ...(built
       ? [
@@ -155,7 +155,7 @@ export function scaleLines({ scale: { reading, gaps } }: Assessment): readonly s
 
 /** How the laden trailer stands. */
 export function attitudeLines({
-  attitude: { sides, offLevel, yaw },
+  stance: { sides, offLevel, yaw },
   tow: { offLevel: hitch },
 }: Assessment): readonly string[] {
   return [
@@ -247,7 +247,9 @@ export function gearLines(assessment: Assessment): readonly string[] {
 const order: Readonly<Record<Finding['outcome'], number>> = { applies: 0, 'cannot tell': 1, 'does not apply': 2 };
 
 /** Every published line, those that apply first, with the comparison, the distance, the clause and the date read. */
-export function ruleLines({ lines: { findings, groups, steps } }: Assessment): readonly string[] {
+export function ruleLines({ rules }: Assessment): readonly string[] {
+  const { groups, steps } = rules;
+  const findings = ruleFindings(rules);
   const [tight] = tightest(groups.flatMap(({ check }) => (check ? [check] : [])));
   const closest = groups.find(({ check }) => check !== undefined && check === tight);
   const sorted = [...findings].sort((a, b) => order[a.outcome] - order[b.outcome]);

@@ -3,6 +3,15 @@ import type { Assessment } from '../assessment/index.js';
 import type { Check, Note } from '../ratings/index.js';
 import { compare, lb, showBrief } from '../units/index.js';
 import {
+  attitudeLines,
+  buildLines,
+  gearLines,
+  placeLines,
+  ruleLines,
+  scaleLines,
+  towLines,
+} from './report-sections.js';
+import {
   bare,
   capacityInPrint,
   entry,
@@ -15,17 +24,7 @@ import {
   shareInPrint,
   usedInPrint,
   width,
-} from '../units/text-layout.js';
-
-import {
-  attitudeLines,
-  buildLines,
-  gearLines,
-  placeLines,
-  ruleLines,
-  scaleLines,
-  towLines,
-} from './report-sections.js';
+} from './text-layout.js';
 
 /** The usual cautions; every report ends with them. */
 export const cautions: readonly string[] = [
@@ -66,7 +65,7 @@ function checkLines({ checks, tightest }: Assessment): readonly string[] {
   ];
 }
 
-function weightLines({ weighed, axleLoads, advice, pressures }: Assessment): readonly string[] {
+function weightLines({ weights: weighed, axleLoads, advice, pressures }: Assessment): readonly string[] {
   const { curb, gross, balance } = weighed;
   return [
     ...(curb ? [entry('trailer, empty', loadInPrint(curb.value), curb.why.basis)] : []),
@@ -99,7 +98,7 @@ function weightLines({ weighed, axleLoads, advice, pressures }: Assessment): rea
   ];
 }
 
-function payloadLines({ carry }: Assessment): readonly string[] {
+function payloadLines({ payload: carry }: Assessment): readonly string[] {
   if (carry === undefined) return [];
   const { payload, claim, share } = carry;
   const shares = [share.low, share.high].map(({ value }) => shareInPrint(value));
@@ -174,7 +173,7 @@ export function report(assessment: Assessment): string {
     ...section('BUILD AND DECK LENGTH', buildLines(assessment)),
     ...section('THE TOW VEHICLE', towLines(assessment)),
     ...section(
-      `WHERE THE MACHINE MAY STAND${assessment.place.machine === undefined ? '' : `: ${assessment.place.machine}`}`,
+      `WHERE THE MACHINE MAY STAND${assessment.placement.machine === undefined ? '' : `: ${assessment.placement.machine}`}`,
       placeLines(assessment),
     ),
     ...section('JACK, LOADING, TIEDOWNS', gearLines(assessment)),

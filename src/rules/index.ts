@@ -3,14 +3,17 @@
  *
  * @module rules
  */
-export * from './added-weight.js';
-export type { AxleGroupOptions, LengthRounding, TieRule } from './axle-group-formula.js';
-export { type AxleGroupKind, type AxleGroupLimit, type AxleRun, axleGroupLimit } from './axle-groups.js';
-export * from './axle-layout.js';
-export * from './brake-exception.js';
-export * from './commercial.js';
-export { type Answer, distanceText } from './compare.js';
-export * from './coupled-axle-load.js';
+
+export type { AxleGroupOptions, LengthRounding, TieRule } from './axle-groups/axle-group-formula.js';
+export { type AxleGroupKind, type AxleGroupLimit, type AxleRun, axleGroupLimit } from './axle-groups/axle-groups.js';
+export * from './axle-groups/axle-layout.js';
+export * from './definitions/commercial.js';
+export {
+  type CombinationRating,
+  type CombinationWeights,
+  gcwrByDefinition,
+  type VehicleWeights,
+} from './definitions/gcwr.js';
 export type {
   BeyondLastStep,
   ContradictoryFacts,
@@ -34,11 +37,15 @@ export {
   type YesNoFact,
   yesNoFacts,
 } from './facts.js';
-export { type FederalId, federalRule, federalRules } from './federal.js';
-export { type CombinationRating, type CombinationWeights, gcwrByDefinition, type VehicleWeights } from './gcwr.js';
-export * from './gvwr-bound.js';
-export * from './letters.js';
-export { type LocalRules, readLocalRules } from './local.js';
+export * from './federal/added-weight.js';
+export * from './federal/agency-letters.js';
+export * from './federal/brake-exception.js';
+export * from './federal/coupled-axle-load.js';
+export { type FederalId, federalRule, federalRules } from './federal/federal.js';
+export * from './federal/gvwr-bound.js';
+export * from './federal/surge-brakes.js';
+export { type LocalRules, readLocalRules } from './local/local.js';
+export * from './local/steps.js';
 export {
   type Condition,
   generalCaution,
@@ -50,8 +57,7 @@ export {
   type Rule,
   type ShareLine,
 } from './rule.js';
-export { type Finding, findingText, type Outcome, type Screening, screen } from './screen.js';
-export * from './steps.js';
-export * from './surge-brakes.js';
+export { type Answer, distanceText } from './screen/compare.js';
+export { type Finding, findingText, type Outcome, type Screening, screen } from './screen/screen.js';
 export * from './tables.js';
 export { wordsForRules } from './words.js';

@@ -1,6 +1,6 @@
 /** All tables of this chapter, for the list of sources. */
 import type { Table } from '../trace/index.js';
-import { federalTable } from './federal.js';
-import { agencyLetters } from './letters.js';
+import { agencyLetters } from './federal/agency-letters.js';
+import { federalTable } from './federal/federal.js';
 
 export const rulesTables: readonly Table<unknown>[] = [federalTable, agencyLetters];

@@ -1,4 +1,5 @@
 /** What can go wrong with a study: plain data. */
+import type { AssessError } from '../assessment/errors.js';
 
 /** The spec has no figure at this path. */
 export interface UnknownPath {
@@ -55,3 +56,6 @@ export interface NoSolution {
 }
 
 export type StudyError = UnknownPath | UnusableVariation | TooManyVariants | TapeMismatch | Aborted | NoSolution;
+
+/** Whatever a study can be refused for: its own errors, and those of the specs it assesses. */
+export type StudyFailure = AssessError | StudyError;

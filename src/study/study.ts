@@ -1,7 +1,6 @@
 /** What-if studies: every combination asked for, at the speed of number loops, in exact decimals near every limit. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import type { TrailerError } from '../errors.js';
-import type { StudyError } from './errors.js';
+import type { StudyError, StudyFailure } from './errors.js';
 import { type ColumnTable, columnsOf } from './output/columns.js';
 import { type Row, rowsOf } from './output/rows.js';
 import { type Design, plan } from './plan/design.js';
@@ -45,7 +44,7 @@ export interface Study {
   /** Typed columns of the answered rows; the others are listed with their errors. */
   readonly columns: (from?: number, to?: number) => Either<StudyError, ColumnTable>;
   /** The spec of one row as JSON: `assess` of it gives the same answer. Left for a row that is not there. */
-  readonly specAt: (row: number) => Either<TrailerError, unknown>;
+  readonly specAt: (row: number) => Either<StudyFailure, unknown>;
 }
 
 /**
@@ -68,7 +67,7 @@ export function study({
   measure = standardMeasure,
   onProgress,
   signal,
-}: StudyPlan): Either<TrailerError, Study> {
+}: StudyPlan): Either<StudyFailure, Study> {
   const read = readPlan(base, vary);
   if (isLeft(read)) return read;
   const { factors, choices, own } = read.right;

@@ -1,10 +1,10 @@
 /** The words for what can go wrong with a study. */
-import type { Words } from '../units/index.js';
-import type { StudyError } from './errors.js';
+import { refusalText } from '../assessment/words.js';
+import type { StudyError, StudyFailure } from './errors.js';
 
 const inThousands = (count: number): string => count.toLocaleString('en-US');
 
-export function wordsForStudy(error: StudyError): Words {
+export function wordsForStudy(error: StudyError): string {
   switch (error.tag) {
     case 'UnknownPath': {
       const near = error.nearest.length === 0 ? '' : `; the nearest are ${error.nearest.join(', ')}`;
@@ -25,3 +25,9 @@ export function wordsForStudy(error: StudyError): Words {
       return `no value of this input brings ${error.what} to zero: ${error.found}`;
   }
 }
+
+/** Why a row or a study has no answer, with the path in front, where there is one. */
+export const failureText = (error: StudyFailure): string => {
+  if (error.chapter !== 'study') return refusalText(error);
+  return `${error.path === undefined ? '' : `${error.path}: `}${wordsForStudy(error)}`;
+};

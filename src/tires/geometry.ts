@@ -18,11 +18,11 @@ import {
 } from '../trace/index.js';
 import { inch, quantity, ratio, show } from '../units/index.js';
 import { sources } from './data/sources.js';
-import type { Designation, MetricSize } from './designation.js';
+import { designationOf } from './designation/cache.js';
+import type { Designation, MetricSize } from './designation/designation.js';
+import { readTireDesignation } from './designation/read-designation.js';
+import { showSize, sizeKey } from './designation/show-designation.js';
 import type { NotPositive, TiresError } from './errors.js';
-import { designationOf } from './kept.js';
-import { readTireDesignation } from './read-designation.js';
-import { showSize, sizeKey } from './show-designation.js';
 import { aliasTable, diameterTables } from './tables.js';
 
 /** One printed diameter of a size; several treads of one size may have several. */

@@ -3,8 +3,8 @@
  *
  * @module tires
  */
-export { estimateBetweenRows, type LoadBetweenRows } from './between-rows.js';
-export { type DateCode, dateCode } from './date-code.js';
+
+export { type DateCode, dateCode } from './designation/date-code.js';
 export {
   type Construction,
   type Designation,
@@ -18,28 +18,32 @@ export {
   type ServiceDescription,
   type TireFamily,
   type TireSize,
-} from './designation.js';
+} from './designation/designation.js';
+export { readTireDesignation } from './designation/read-designation.js';
+export { showDesignation, showSize } from './designation/show-designation.js';
 export * from './errors.js';
-export { estimateLoadAtPressure, type LoadEstimate, type RatedAt } from './estimate.js';
 export { type PublishedDiameter, revolutionsPerMile, type TireGeometry, tireGeometry } from './geometry.js';
+export { estimateBetweenRows, type LoadBetweenRows } from './load/between-rows.js';
+export { estimateLoadAtPressure, type LoadEstimate, type RatedAt } from './load/estimates.js';
 export {
   type LoadAtPressure,
   loadAtPressure,
   type PressureForLoad,
   pressureForLoad,
   type TableChoice,
-} from './load-at-pressure.js';
-export { type LoadIndex, loadIndex } from './load-index.js';
-export { type LoadRange, loadRange, type RangePressure, rangePressure } from './load-range.js';
-export { type AxleTires, mixedTires } from './mixed-tires.js';
-export { estimatePMetricLoad } from './p-metric-formula.js';
+} from './load/load-at-pressure.js';
+export { type LoadIndex, loadIndex } from './load/load-index.js';
+export { type LoadRange, loadRange, type RangePressure, rangePressure } from './load/load-range.js';
+export { type AxleTires, mixedTires } from './load/mixed-tires.js';
+export { estimatePMetricLoad } from './load/p-metric-formula.js';
+export type { Fitment } from './load/published-rows.js';
+export { type TireLoadAsRun, tireLoadAsRun } from './load/tire-load-as-run.js';
+export { passengerDivisor, type Service, type Tire, type TireRating, tireLoadRating } from './load/tire-load-rating.js';
+export { tirePressureForLoad } from './load/tire-pressure-for-load.js';
 export * from './placard.js';
-export type { Fitment } from './published-rows.js';
-export { readTireDesignation } from './read-designation.js';
 export { checkRimPressure, checkRimWidth, type RimCheck } from './rim.js';
-export { type SpeedInformation, serviceNotes, speedBands, speedInformation } from './service-conventions.js';
-export { showDesignation, showSize } from './show-designation.js';
-export { type SpeedSymbol, speedSymbol } from './speed-symbol.js';
+export { type SpeedInformation, serviceNotes, speedBands, speedInformation } from './speed/service-conventions.js';
+export { type SpeedSymbol, speedSymbol } from './speed/speed-symbol.js';
 export {
   type AliasRow,
   aliasTable,
@@ -59,7 +63,4 @@ export {
   speedSymbolTable,
   tiresTables,
 } from './tables.js';
-export { type TireLoadAsRun, tireLoadAsRun } from './tire-load-as-run.js';
-export { passengerDivisor, type Service, type Tire, type TireRating, tireLoadRating } from './tire-load-rating.js';
-export { tirePressureForLoad } from './tire-pressure-for-load.js';
 export { wordsForTires } from './words.js';

@@ -13,11 +13,11 @@ import {
   roundedDown,
 } from '../trace/index.js';
 import { kg, lb, show, showBrief } from '../units/index.js';
-import type { Designation } from './designation.js';
+import { designationOf } from './designation/cache.js';
+import type { Designation } from './designation/designation.js';
+import { showSize } from './designation/show-designation.js';
 import type { TiresError } from './errors.js';
-import { designationOf } from './kept.js';
-import { inPounds, inPsi } from './known-load.js';
-import { showSize } from './show-designation.js';
+import { inPounds, inPsi } from './load/known-figures.js';
 
 export interface PlacardTire {
   /** `axle 1`, `spare`. */

@@ -3,7 +3,7 @@ import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import type { Verdict } from '../ratings/index.js';
 import { asDerived, converted, type Decision, type Derived, decide, difference, type Known } from '../trace/index.js';
 import type { NotPositive } from './errors.js';
-import { inPsi } from './known-load.js';
+import { inPsi } from './load/known-figures.js';
 
 /** A figure of the tire against a limit of the rim. Reserve zero is within. */
 export interface RimCheck<U extends 'psi' | 'in'> {

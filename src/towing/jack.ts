@@ -16,7 +16,7 @@ import {
 } from '../trace/index.js';
 import type { TowingError } from './errors.js';
 import { allAboveZero, plainShare } from './figures.js';
-import { jackSpot } from './lever-scale.js';
+import { jackSpot } from './scale/lever-scale.js';
 
 export interface JackQuestion {
   readonly tongue: AnyWeight;

@@ -23,11 +23,11 @@ import {
   sum,
   times,
 } from '../trace/index.js';
+import { ask, type Findings, gathered } from './checks/checks-or-missing.js';
 import type { TowingError } from './errors.js';
 import { allAboveZero, aShare, noneBelowZero, noneOf, plainShare } from './figures.js';
-import { ask, type Findings, gathered } from './findings.js';
-import { hitchLever } from './hitch-lever.js';
-import { hitchedBy, tongueRemark } from './hitched-axle-loads.js';
+import { hitchLever } from './hitch/hitch-lever.js';
+import { hitchedBy, tongueRemark } from './vehicle/hitched-axle-loads.js';
 
 /** How the bars are set, in one of four ways of saying it. */
 export type BarSetting =

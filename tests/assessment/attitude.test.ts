@@ -25,7 +25,7 @@ const missing = (spec: unknown): readonly string[] =>
 
 describe('spread of weight', () => {
   it('has the radius of gyration of the reference layout, 53.3 in (constructed; plain statics)', () => {
-    const { attitude } = rightOf(assess(r1({ length: '300 in' }, { length: '120 in' })));
+    const { stance: attitude } = rightOf(assess(r1({ length: '300 in' }, { length: '120 in' })));
     expect(attitude.yaw && plain(attitude.yaw.radius)).toBeCloseTo(53.3, 1);
     expectReplays(attitude.yaw?.radius as NonNullable<typeof attitude.yaw>['radius']);
   });
@@ -38,7 +38,7 @@ describe('spread of weight', () => {
 
 describe('side to side', () => {
   it('puts half the axle load and the moment over the track on the right, as the ball takes no roll: 5,500 lb + 9,200 lb x 4 in / 80 in (statics)', () => {
-    const { attitude } = rightOf(assess(r1({ track: '80 in' }, { rightOfMiddle: '4 in' })));
+    const { stance: attitude } = rightOf(assess(r1({ track: '80 in' }, { rightOfMiddle: '4 in' })));
     expect(attitude.sides && plain(attitude.sides.right)).toBeCloseTo(5500 + (9200 * 4) / 80, 9);
     expect(attitude.sides && plain(attitude.sides.left) + plain(attitude.sides.right)).toBeCloseTo(11000, 9);
     // Moments about the left wheels, with the ball's 1,400 lb and the trailer's weight in the middle.
@@ -88,14 +88,14 @@ describe('independent axles off level', () => {
   ];
   const at = (ballAboveLevel: string) => rightOf(assess(r1({ sharing: 'independent', axles, ballAboveLevel })));
   it('loads the rear axle with the ball high and the front axle with the ball low, by k dh (a2 - a1)(a1 + a2) / (a1^2 + a2^2) (statics)', () => {
-    const [high, low] = [at('2 in').attitude.offLevel, at('-2 in').attitude.offLevel];
+    const [high, low] = [at('2 in').stance.offLevel, at('-2 in').stance.offLevel];
     const [front, rear] = (high?.loads ?? []).map(plain) as [number, number];
     expect(rear).toBeGreaterThan(front);
     expect((low?.loads ?? []).map(plain)[0]).toBeGreaterThan((low?.loads ?? []).map(plain)[1] as number);
     expect(rear - front).toBeCloseTo((2000 * 2 * 34 * 380) / (173 ** 2 + 207 ** 2), 6);
     expectReplays(...(high?.loads ?? []));
   });
-  it('is level at level', () => expect((at('0 in').attitude.offLevel?.loads ?? []).map(plain)).toEqual([5500, 5500]));
+  it('is level at level', () => expect((at('0 in').stance.offLevel?.loads ?? []).map(plain)).toEqual([5500, 5500]));
   it('is open without rates', () =>
     expect(missing(r1({ sharing: 'independent' }))).toContain(
       'independent axles off level: spring rates, and how far the ball stands from level',
@@ -123,11 +123,11 @@ describe('ramp settings', () => {
 describe('the tongue by a beam and a scale', () => {
   const tongueByLever = { reading: '180 lb', beamTare: '20 lb', pipeToTongue: '1 ft', tongueToScale: '2 ft' };
   it('is three times the reading less the beam for 1 ft and 2 ft (hitch how-to pages): 480 lb', () => {
-    const { weighed } = rightOf(assess(r1({ curb: { weight: '3,200 lb', tongueByLever } })));
+    const { weights: weighed } = rightOf(assess(r1({ curb: { weight: '3,200 lb', tongueByLever } })));
     expect(weighed.balance && plain(weighed.balance.tongue)).toBeCloseTo(1400, 9);
   });
   it('is outranked by a tongue that was weighed', () => {
-    const { weighed } = rightOf(assess(r1({ curb: { weight: '3,200 lb', tongue: '500 lb', tongueByLever } })));
+    const { weights: weighed } = rightOf(assess(r1({ curb: { weight: '3,200 lb', tongue: '500 lb', tongueByLever } })));
     expect(weighed.balance && plain(weighed.balance.tongue)).toBeCloseTo(1420, 9);
   });
   it('is refused below the weight of the beam, with its place', () => {

@@ -258,7 +258,7 @@ describe('kilograms', () => {
   it('are read as kilograms wherever they are written, never guessed', () => {
     const metric = rightOf(assess(changed(tiltDeck(), 'cargo.0.weight', '4082.33133 kg')));
     expectReplays(...workingsIn(metric));
-    expect(show(metric.weighed.gross?.value ?? (metric.checks[0]?.load.value as never))).toBe('12,650 lb');
+    expect(show(metric.weights.gross?.value ?? (metric.checks[0]?.load.value as never))).toBe('12,650 lb');
     const slip = rightOf(assess(changed(tiltDeck(), 'cargo.0.weight', '9,000 kg')));
     expect(slip.holds).toBe(false);
   });

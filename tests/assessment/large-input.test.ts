@@ -26,7 +26,7 @@ describe('a lot of it', () => {
   it('two thousand pieces of cargo are weighed', () => {
     const piece = { name: 'pallet', weight: '1 lb', at: '182 in' };
     const answer = rightOf(assess(changed(tiltDeck(), 'cargo', new Array(2_000).fill(piece))));
-    expect(show(answer.weighed.gross?.value as never)).toBe('5,650 lb');
+    expect(show(answer.weights.gross?.value as never)).toBe('5,650 lb');
   });
   it('a list with holes is a list with faults', () => {
     const holes: unknown[] = [];

@@ -10,7 +10,7 @@ const questions = ({ notChecked }: Assessment): readonly string[] =>
   notChecked.map(({ what, missing }) => `${what}: ${missing}`);
 const asked = ({ checks, partChecks }: Assessment): readonly string[] =>
   [...checks, ...partChecks].map(({ what }) => what);
-const bounds = ({ carry }: Assessment): readonly string[] =>
+const bounds = ({ payload: carry }: Assessment): readonly string[] =>
   carry?.payload.governed.limits.map(({ name }) => name) ?? [];
 
 /** Every key of the example, as a path. Places in a list are left alone: a list with one item fewer is another trailer. */
@@ -82,7 +82,7 @@ describe('the question names the fact', () => {
 
 it('answers the least spec there is with open questions only', () => {
   const bare = rightOf(assess({ trailer: { hitch: 'ball', axles: [{ gawr: '3,500 lb' }] } }));
-  expect([bare.checks, bare.tightest, bare.carry, bare.weighed.gross]).toEqual([[], [], undefined, undefined]);
+  expect([bare.checks, bare.tightest, bare.payload, bare.weights.gross]).toEqual([[], [], undefined, undefined]);
   expect(bare.notChecked.length).toBeGreaterThan(4);
 });
 

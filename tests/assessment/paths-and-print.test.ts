@@ -3,8 +3,8 @@ import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { assess } from '../../src/assessment/index.js';
-import { compare, comparisonText } from '../../src/choose/index.js';
-import { report } from '../../src/print/index.js';
+import { compare } from '../../src/choose/index.js';
+import { comparisonText, report } from '../../src/print/index.js';
 import { decodeSpec, type Spec } from '../../src/spec/index.js';
 import { leftOf, rightOf } from '../helpers/either.js';
 

@@ -8,7 +8,7 @@ import { expectReplays } from '../helpers/working.js';
 
 const change = (...changes: readonly (readonly [string, unknown])[]): Assessment =>
   rightOf(assess(changes.reduce((spec, [path, value]) => changed(spec, path, value), tiltDeck())));
-const front = ({ place: { window } }: Assessment): [string, number] => [
+const front = ({ placement: { window } }: Assessment): [string, number] => [
   window!.lower.setBy.map(({ name }) => name).join(),
   plain(window!.lower.at),
 ];
@@ -21,10 +21,10 @@ describe('the front end of the window (statics)', () => {
     const [name, at] = front(spec);
     expect(name).toBe('tow vehicle rear GAWR');
     expect(at).toBeCloseTo(placeOf(((5600 - 3650 - 60 * (1 + 54 / 176)) * 176) / (176 + 54)), 6);
-    expectReplays(spec.place.window!.lower.at, spec.place.window!.lower.tongue);
+    expectReplays(spec.placement.window!.lower.at, spec.placement.window!.lower.tongue);
   });
   it('is where that axle is exactly at its rating', () => {
-    const { place } = change(['tow.rearGawr', '5,600 lb']);
+    const { placement: place } = change(['tow.rearGawr', '5,600 lb']);
     const tongue = plain(place.window!.lower.tongue);
     expect(3650 + (tongue + 60) * (1 + 54 / 176)).toBeCloseTo(5600, 6);
   });
@@ -46,7 +46,7 @@ describe('the front end of the window (statics)', () => {
   });
   it('leaves no place when the tow vehicle is full before the trailer', () => {
     const spec = change(['tow.rearGawr', '3,600 lb']);
-    expect([spec.place.window?.empty, spec.place.heaviest?.exists]).toEqual([true, false]);
+    expect([spec.placement.window?.empty, spec.placement.heaviest?.exists]).toEqual([true, false]);
     expect(report(spec)).toContain('EMPTY: no place meets every limit');
   });
 });

@@ -38,7 +38,7 @@ describe('three passes', () => {
       ['gross weight', 20],
       ['tongue load', 20],
     ]);
-    expect(plain(answer.weighed.balance!.tongue)).toBe(1400);
+    expect(plain(answer.weights.balance!.tongue)).toBe(1400);
     expect(answer.notes.some(({ tag }) => tag === 'ScaleBesideReckoning')).toBe(true);
     expectReplays(...gaps.map(({ gap }) => gap));
   });

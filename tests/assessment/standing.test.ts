@@ -13,7 +13,7 @@ const loadOf = ({ checks }: Assessment, what: string): number => {
   expect(found, `${what}, among ${checks.map((check) => check.what).join('; ')}`).toBeDefined();
   return plain(found!.load);
 };
-const bound = ({ carry }: Assessment, name: string): number =>
+const bound = ({ payload: carry }: Assessment, name: string): number =>
   plain(carry!.payload.governed.limits.find((each) => each.name === name)!.limit);
 
 // Tongue load, ball to axles, wheelbase and overhang of the example; half of what the front axle lost comes back.
@@ -64,7 +64,7 @@ describe('tires at the pressure they run', () => {
     ['trailer.axles.1.tires.pressure', '65 psi'],
   ] as const;
   it('set the rear end of the window when they carry less than the ratings (3,000 lb a tire at 65 psi, table ST-3)', () => {
-    const { place } = change(
+    const { placement: place } = change(
       ...low,
       ['trailer.guideline', { low: '1 %', high: '15 %', source: 'none of weight' }],
       ['cargo.0.weight', '9,800 lb'],
@@ -79,15 +79,15 @@ describe('tires at the pressure they run', () => {
       ['trailer.axles.1.tires.pressure', undefined],
     ] as const;
     const spec = change(...soft, ['trailer.guideline', { low: '1 %', high: '15 %', source: 'none of weight' }]);
-    const each = plain(spec.stack.tires[0]!.asRun!);
+    const each = plain(spec.runningGear.tires[0]!.asRun!);
     expect(each).toBeLessThan(3000);
     expect(bound(spec, 'tires')).toBeCloseTo((4 * each) / 0.88 - 3650, 6);
-    expect(plain(spec.carry!.payload.most)).toBe(bound(spec, 'tires'));
-    expect(spec.place.window!.limits.map(({ name }) => name)).toContain('tires of the axle group');
-    expectReplays(spec.carry!.payload.most, ...spec.place.window!.limits.map(({ at }) => at));
+    expect(plain(spec.payload!.payload.most)).toBe(bound(spec, 'tires'));
+    expect(spec.placement.window!.limits.map(({ name }) => name)).toContain('tires of the axle group');
+    expectReplays(spec.payload!.payload.most, ...spec.placement.window!.limits.map(({ at }) => at));
     // Loaded to it at that share, no tire is over; ten pounds more, and the soft ones are.
     const tires = (more: number) => {
-      const weight = plain(spec.carry!.payload.most) + more;
+      const weight = plain(spec.payload!.payload.most) + more;
       const axles = 0.88 * (3650 + weight);
       const loaded = change(
         ...soft,
@@ -104,7 +104,7 @@ describe('tires at the pressure they run', () => {
   });
   it('leave out an axle whose tires nobody rated, and not the others', () => {
     const spec = change(['trailer.axles.0.tires.pressure', '45 psi'], ['trailer.axles.1.tires', undefined]);
-    expect(bound(spec, 'tires')).toBeCloseTo((4 * plain(spec.stack.tires[0]!.asRun!)) / 0.88 - 3650, 6);
+    expect(bound(spec, 'tires')).toBeCloseTo((4 * plain(spec.runningGear.tires[0]!.asRun!)) / 0.88 - 3650, 6);
     const sprung = change(
       ['trailer.axles.0.tires.pressure', '45 psi'],
       ['trailer.axles.1.tires', undefined],
@@ -112,7 +112,7 @@ describe('tires at the pressure they run', () => {
       ['trailer.axles.0.rate', '2,000 lb/in'],
       ['trailer.axles.1.rate', '3,000 lb/in'],
     );
-    expect(bound(sprung, 'tires')).toBeCloseTo((2 * plain(sprung.stack.tires[0]!.asRun!) * 2.5) / 0.88 - 3650, 6);
+    expect(bound(sprung, 'tires')).toBeCloseTo((2 * plain(sprung.runningGear.tires[0]!.asRun!) * 2.5) / 0.88 - 3650, 6);
   });
   it('limit the payload of axles that share by their springs', () => {
     const sprung = [
@@ -134,7 +134,7 @@ describe('independent axles off level', () => {
       ['trailer.axles.1.rate', '2,000 lb/in'],
       ['trailer.ballAboveLevel', '2 in'],
     );
-    const rear = plain(spec.attitude.offLevel!.loads[1]!);
+    const rear = plain(spec.stance.offLevel!.loads[1]!);
     expect(loadOf(spec, 'axle load against axle 2 GAWR, off level')).toBe(rear);
     expect(loadOf(spec, 'tire load against axle 2 tire, off level')).toBeCloseTo(rear / 2, 9);
     expect(loadOf(spec, 'tire load against axle 2 heavier side tire, off level')).toBeCloseTo(rear / 2 + 50, 6);
@@ -187,14 +187,14 @@ describe('the hitch with the ball off level (statics)', () => {
   });
   it('finds the ball lifted that presses level', () => {
     const low = change(...sprung('-2 in'), ['cargo.0.front', '155 in']);
-    expect(plain(low.weighed.balance!.tongue)).toBeGreaterThan(0);
+    expect(plain(low.weights.balance!.tongue)).toBeGreaterThan(0);
     expect(plain(low.tow.offLevel!.tongue)).toBeCloseTo(520 - (9000 * 11) / 204 + change1(-2), 6);
     expect([low.holds, low.lifted.map(({ what }) => what)]).toEqual([false, ['tongue off level']]);
     expect(report(low).replace(/\s+/g, ' ')).toContain('No check is over. Lifted: tongue off level.');
     expect(change(...sprung('-1 in'), ['cargo.0.front', '155 in']).lifted).toEqual([]);
   });
   it('takes half of what the tongue takes off each side', () => {
-    const { mustPress, attitude } = high;
+    const { mustPress, stance: attitude } = high;
     for (const side of ['left', 'right'] as const)
       expect(plain(mustPress.find(({ what }) => what === `${side} side off level`)!.load)).toBeCloseTo(
         plain(attitude.sides![side]) - change1(4) / 2,
@@ -215,7 +215,7 @@ describe('the hitch with the ball off level (statics)', () => {
     const both = change(...sprung('2 in'), ['tow.bars', { restore: '50 %' }]);
     const onto = shareReturnedByBars * T;
     it('puts what the bars put on the axles on top of what stands there off level', () => {
-      const rear = plain(both.attitude.offLevel!.loads[1]!) + onto / 2;
+      const rear = plain(both.stance.offLevel!.loads[1]!) + onto / 2;
       expect(loadOf(both, 'axle load against axle 2 GAWR, bars on and off level')).toBeCloseTo(rear, 6);
       expect(loadOf(both, 'tire load against axle 2 tire, bars on and off level')).toBeCloseTo(rear / 2, 6);
       expect(loadOf(both, 'tire load against axle 2 heavier side tire, bars on and off level')).toBeCloseTo(

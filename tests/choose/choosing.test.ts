@@ -1,14 +1,8 @@
 /** Builds side by side, one class up, and the smallest that carries a need. */
 import { describe, expect, it } from 'vitest';
 import { assess } from '../../src/assessment/index.js';
-import {
-  changeOf,
-  classUpText,
-  compare,
-  comparisonText,
-  oneClassUp,
-  smallestThatCarries,
-} from '../../src/choose/index.js';
+import { changeOf, compare, oneClassUp, smallestThatCarries } from '../../src/choose/index.js';
+import { classUpText, comparisonText } from '../../src/print/index.js';
 import { lb, show } from '../../src/units/index.js';
 import { leftOf, plain, rightOf } from '../helpers/either.js';
 import { changed, heavier, tiltDeck } from '../helpers/specs.js';
@@ -23,7 +17,7 @@ describe('compare', () => {
   it('sets the same figures of each build side by side, as each assessment has them', () => {
     const [now, next] = [tiltDeck(), heavier()].map((spec) => rightOf(assess(spec)));
     expect(rowOf('payload').figures.map((figure) => plain(figure!))).toEqual(
-      [now, next].map((build) => plain(build!.carry!.payload.most)),
+      [now, next].map((build) => plain(build!.payload!.payload.most)),
     );
     expect(rowOf('GVWR').figures.map((figure) => show(figure!.value))).toEqual(['14,000 lb', '16,000 lb']);
   });

@@ -1,6 +1,8 @@
 /** The figures that examples in doc comments speak of by name, chapter by chapter. All invented. */
+
 import { readFileSync } from 'node:fs';
 import { axleSystem } from '../../src/axles/index.js';
+import { compare as compareBuilds } from '../../src/choose/index.js';
 import { orThrow } from '../../src/errors.js';
 import { crestsOf, securementNeed } from '../../src/load/index.js';
 import { publishedSection, statedAllowable } from '../../src/members/index.js';
@@ -82,7 +84,7 @@ export const samples = {
     scaleDivision: lb(20),
   },
   spec: { spec },
-  print: { spec },
+  print: { spec, comparison: orThrow(compareBuilds({ now: spec, next: spec })) },
   assessment: { spec },
   choose: { spec },
   study: {

@@ -165,8 +165,8 @@ describe('payload', () => {
 function told({
   checks,
   partChecks,
-  carry,
-  weighed,
+  payload: carry,
+  weights: weighed,
   axleLoads,
   pressures,
   tightest,
@@ -269,7 +269,7 @@ describe('the order in a spec', () => {
         ),
       ),
     );
-    const figures = answers.map(({ weighed, checks }) => [
+    const figures = answers.map(({ weights: weighed, checks }) => [
       weighed.balance?.tongue.value.value.toFixed(),
       checks
         .filter(({ kind }) => kind === 'GVWR' || kind === 'GAWR')

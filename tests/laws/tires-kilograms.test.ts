@@ -73,7 +73,7 @@ describe.each([
   });
   it('leave a payload of exactly those kilograms', () => {
     for (const rig of rigs) {
-      const { carry } = rightOf(loadedFull(rig));
+      const { payload: carry } = rightOf(loadedFull(rig));
       const all = kilograms(rig.index)
         .times(fitment === 'single' ? 2 : 4)
         .times(axles);

@@ -37,7 +37,7 @@ describe('common practice, no source', () => {
     expect([show(group.capacity.value), show(group.sumOfRatings.value)]).toEqual(['10,400 lb', '10,400 lb']);
   });
   it('at 2,450 lb empty it carries 7,550 lb, by the label and not by the axles', () => {
-    const { carry, ...rest } = rightOf(assess(twoAxles({ gawr: '5,200 lb' })));
+    const { payload: carry, ...rest } = rightOf(assess(twoAxles({ gawr: '5,200 lb' })));
     expectReplays(...workingsIn({ carry, ...rest }));
     expect([
       show(carry?.payload.most.value ?? lb(0)),
@@ -92,7 +92,7 @@ describe('ST225/75R15 load range D: 2,620 lb is claimed, 2,540 lb is printed (fo
     const answer = rightOf(assess(twoAxles({ gvwr: '12,500 lb', beam: '5,200 lb', tires: tires() })));
     expectReplays(...workingsIn(answer));
     expect(
-      answer.stack.systems.map(({ rating: { value }, governed }) => [
+      answer.runningGear.systems.map(({ rating: { value }, governed }) => [
         show(value),
         governed.governing.map(({ name }) => name),
       ]),
@@ -100,8 +100,8 @@ describe('ST225/75R15 load range D: 2,620 lb is claimed, 2,540 lb is printed (fo
       ['5,080 lb', ['tires']],
       ['5,080 lb', ['tires']],
     ]);
-    expect(show(answer.stack.group?.capacity.value ?? lb(0))).toBe('10,160 lb');
-    expect(answer.carry?.payload.governed.governing.map(({ name }) => name)).toEqual(['tires']);
+    expect(show(answer.runningGear.group?.capacity.value ?? lb(0))).toBe('10,160 lb');
+    expect(answer.payload?.payload.governed.governing.map(({ name }) => name)).toEqual(['tires']);
   });
   it('a GAWR of 5,200 lb above them is refused', () => {
     expect(assess(twoAxles({ gawr: '5,200 lb', tires: tires() }))).toMatchObject({
@@ -110,7 +110,7 @@ describe('ST225/75R15 load range D: 2,620 lb is claimed, 2,540 lb is printed (fo
   });
   it('with 2,620 lb molded on them the axles limit, and the disagreement with the table is reported', () => {
     const answer = rightOf(assess(twoAxles({ gvwr: '12,500 lb', gawr: '5,200 lb', tires: tires('2,620 lb') })));
-    expect(answer.stack.systems.map(({ governed }) => governed.governing.map(({ name }) => name))).toEqual([
+    expect(answer.runningGear.systems.map(({ governed }) => governed.governing.map(({ name }) => name))).toEqual([
       ['GAWR'],
       ['GAWR'],
     ]);

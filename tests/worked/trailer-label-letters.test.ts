@@ -40,14 +40,14 @@ const sevenThousand = (gawr: string): Assessment => {
 
 describe('nht76-3.20: GVWR holds for the whole trailer, coupled, with the share on the tow vehicle', () => {
   it('axle-7000: 7,000 lb with a tenth on the tongue puts 6,300 lb on the axles', () => {
-    const { weighed } = sevenThousand('3,150 lb');
+    const { weights: weighed } = sevenThousand('3,150 lb');
     expect(
       [weighed.gross, weighed.balance?.tongue, weighed.balance?.axleLoad].map((figure) => figure && show(figure.value)),
     ).toEqual(['7,000 lb', '700 lb', '6,300 lb']);
   });
   it('axles that add up to less than GVWR are no fault', () => {
     const answer = sevenThousand('3,150 lb');
-    expect(show(answer.stack.group?.sumOfRatings.value ?? lb(0))).toBe('6,300 lb');
+    expect(show(answer.runningGear.group?.sumOfRatings.value ?? lb(0))).toBe('6,300 lb');
     expect([answer.holds, told(answer, /GVWR/), told(answer, /GAWR/)]).toEqual([
       true,
       ['within'],
@@ -81,13 +81,13 @@ describe('nht76-3.20: GVWR holds for the whole trailer, coupled, with the share 
 
 describe('nht75-5.2, nht71-5.63: GVWR is the trailer and its rated cargo, without regard to a tow vehicle', () => {
   it('counts all of the gross weight, though part of it rests on the tow vehicle', () => {
-    const { checks, weighed } = sevenThousand('3,150 lb');
+    const { checks, weights: weighed } = sevenThousand('3,150 lb');
     const gross = checks.find(({ kind }) => kind === 'GVWR');
     expect(gross?.load.value).toEqual(weighed.gross?.value);
     expect(show(gross?.load.value ?? lb(0))).toBe('7,000 lb');
   });
   it('lets GVWR stand well above the axles: the payload is the lesser of the two answers', () => {
-    const { carry } = rightOf(assess(twoAxles({ gvwr: '20,000 lb', gawr: '7,000 lb', tongueShare: '25 %' })));
+    const { payload: carry } = rightOf(assess(twoAxles({ gvwr: '20,000 lb', gawr: '7,000 lb', tongueShare: '25 %' })));
     expect(
       carry?.payload.governed.limits.map(({ name, limit }) => [name, limit.value.value.toDecimalPlaces(2).toNumber()]),
     ).toEqual([
@@ -100,7 +100,9 @@ describe('nht75-5.2, nht71-5.63: GVWR is the trailer and its rated cargo, withou
 
 describe('nht72-6.32: a GAWR may be above the axle load, and the tongue load relieves it', () => {
   it('a GAWR above what lies on it grants nothing beyond GVWR', () => {
-    const { carry, checks } = rightOf(assess(twoAxles({ gvwr: '10,000 lb', gawr: '7,000 lb', cargo: '7,551 lb' })));
+    const { payload: carry, checks } = rightOf(
+      assess(twoAxles({ gvwr: '10,000 lb', gawr: '7,000 lb', cargo: '7,551 lb' })),
+    );
     expect(carry?.payload.governed.governing.map(({ name }) => name)).toEqual(['GVWR']);
     expect(checks.map(({ what, verdict }) => [what, verdict])).toEqual([
       ['gross against GVWR', 'over'],

@@ -17,7 +17,7 @@ import {
   times,
 } from '../../trace/index.js';
 import { foot, inch, type UnitOf } from '../../units/index.js';
-import type { Member } from '../member.js';
+import type { Member } from '../frame/member.js';
 
 export interface PointLoad {
   readonly kind: 'point';

@@ -1,6 +1,6 @@
 /** Allowable bending stress by rule, ksi. Static building and bridge rules with bracing conditions; none has a factor for a moving vehicle. */
 import type { Table } from '../../trace/index.js';
-import type { AllowableRow } from '../stock-rows.js';
+import type { AllowableRow } from '../stock/stock-rows.js';
 
 export const allowableBending = {
   name: 'allowable bending stress',

@@ -1,6 +1,6 @@
 /** Angles: nominal weight lb/ft, legs in inches, properties in in2, in4, in3, in; the x axis is parallel to the short leg. A selection of the printed rows. */
 import type { Table } from '../../trace/index.js';
-import type { AngleRow } from '../rows.js';
+import type { AngleRow } from '../sections/shape-rows.js';
 
 export const angles = {
   name: 'angles',

@@ -1,6 +1,6 @@
 /** Wide-flange, S and M beams: nominal weight lb/ft, dimensions in inches, properties in in2, in4, in3, in. A selection of the printed rows. */
 import type { Table } from '../../trace/index.js';
-import type { BeamRow } from '../rows.js';
+import type { BeamRow } from '../sections/shape-rows.js';
 
 export const beams = {
   name: 'rolled beams',

@@ -1,6 +1,6 @@
 /** Rolled channels: nominal weight lb/ft, dimensions in inches, properties in in2, in4, in3, in. A selection of the printed rows. */
 import type { Table } from '../../trace/index.js';
-import type { ChannelRow } from '../rows.js';
+import type { ChannelRow } from '../sections/shape-rows.js';
 
 export const channels = {
   name: 'rolled channels',

@@ -1,6 +1,6 @@
 /** Expanded metal, raised: weight in lb/ft2 by style. Rows not marked firm pair style and weight by the reader of the page. */
 import type { Table } from '../../trace/index.js';
-import type { ExpandedMetalRow } from '../stock-rows.js';
+import type { ExpandedMetalRow } from '../stock/stock-rows.js';
 
 export const expandedMetal = {
   name: 'expanded metal',

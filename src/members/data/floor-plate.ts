@@ -1,6 +1,6 @@
 /** Raised-pattern steel floor plate, lb/ft2 by thickness without the pattern. The whole table is from memory. */
 import type { Table } from '../../trace/index.js';
-import type { FloorPlateRow } from '../stock-rows.js';
+import type { FloorPlateRow } from '../stock/stock-rows.js';
 
 export const floorPlate = {
   name: 'raised-pattern floor plate',

@@ -1,6 +1,6 @@
 /** Further wide-flange and M beams met under trailers, from a copy that prints neither k nor rx and ry: nominal weight lb/ft, dimensions in inches, properties in in2, in4, in3. */
 import type { Table } from '../../trace/index.js';
-import type { BeamRow } from '../rows.js';
+import type { BeamRow } from '../sections/shape-rows.js';
 
 export const furtherBeams = {
   name: 'rolled beams, further rows',

@@ -1,6 +1,6 @@
 /** Further rolled channels met under trailers, from a copy that prints neither k, rx, ry nor the place of the centre: nominal weight lb/ft, dimensions in inches, properties in in2, in4, in3. */
 import type { Table } from '../../trace/index.js';
-import type { ChannelRow } from '../rows.js';
+import type { ChannelRow } from '../sections/shape-rows.js';
 
 export const furtherChannels = {
   name: 'rolled channels, further rows',

@@ -1,6 +1,6 @@
 /** The least web of each depth of American standard channel, inches: it sets the root and toe radii of the whole depth. */
 import type { Table } from '../../trace/index.js';
-import type { LeastWebRow } from '../rows.js';
+import type { LeastWebRow } from '../sections/shape-rows.js';
 
 export const leastWebs = {
   name: 'least web of each channel depth',

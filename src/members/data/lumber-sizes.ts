@@ -1,6 +1,6 @@
 /** Dressed dry softwood sizes in inches. 5/4x6 is radius-edge decking, from one secondary page. Hardwood dresses thicker: weigh it by measured size. */
 import type { Table } from '../../trace/index.js';
-import type { LumberRow } from '../stock-rows.js';
+import type { LumberRow } from '../stock/stock-rows.js';
 
 export const lumberSizes = {
   name: 'dressed lumber sizes',

@@ -1,6 +1,6 @@
 /** Yield and tensile strength of structural steels, ksi. Ranges are printed as ranges. */
 import type { Table } from '../../trace/index.js';
-import type { StrengthRow } from '../stock-rows.js';
+import type { StrengthRow } from '../stock/stock-rows.js';
 
 export const materialStrength = {
   name: 'material strength',

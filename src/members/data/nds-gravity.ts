@@ -1,6 +1,6 @@
 /** Specific gravity by oven-dry weight and oven-dry volume. The densities beside it are computed from it. */
 import type { Table } from '../../trace/index.js';
-import type { NdsGravityRow } from '../stock-rows.js';
+import type { NdsGravityRow } from '../stock/stock-rows.js';
 
 export const ndsGravity = {
   name: 'NDS specific gravity',

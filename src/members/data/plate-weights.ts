@@ -1,6 +1,6 @@
 /** Plate weight by thickness, lb/ft2, at 490 lb/ft3 and at 40.8 lb/ft2 per inch. */
 import type { Table } from '../../trace/index.js';
-import type { PlateRow } from '../stock-rows.js';
+import type { PlateRow } from '../stock/stock-rows.js';
 
 export const plateWeights = {
   name: 'plate weights',

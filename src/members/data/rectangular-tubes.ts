@@ -1,6 +1,6 @@
 /** Square and rectangular tube: nominal weight lb/ft goes with the nominal wall, area and properties with the design wall. A selection of the printed rows. */
 import type { Table } from '../../trace/index.js';
-import type { RectangularTubeRow } from '../rows.js';
+import type { RectangularTubeRow } from '../sections/shape-rows.js';
 
 export const rectangularTubes = {
   name: 'rectangular tube',

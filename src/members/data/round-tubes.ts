@@ -1,6 +1,6 @@
 /** Round tube: nominal weight lb/ft goes with the nominal wall, area and properties with the design wall. A selection of the printed rows. */
 import type { Table } from '../../trace/index.js';
-import type { RoundTubeRow } from '../rows.js';
+import type { RoundTubeRow } from '../sections/shape-rows.js';
 
 export const roundTubes = {
   name: 'round tube',

@@ -1,6 +1,6 @@
 /** Sheet gauges: one number, four weights. Thickness in inches, weight in lb/ft2. */
 import type { Table } from '../../trace/index.js';
-import type { GaugeRow } from '../stock-rows.js';
+import type { GaugeRow } from '../stock/stock-rows.js';
 
 export const sheetGauges = {
   name: 'sheet gauges',

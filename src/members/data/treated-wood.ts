@@ -1,6 +1,6 @@
 /** Treated boards: the retained preservative weighs next to nothing, the water of the treatment does not. lb/ft3. */
 import type { Table } from '../../trace/index.js';
-import type { TreatedWoodRow } from '../stock-rows.js';
+import type { TreatedWoodRow } from '../stock/stock-rows.js';
 
 export const treatedWood = {
   name: 'treated wood',

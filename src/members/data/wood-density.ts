@@ -1,6 +1,6 @@
 /** Specific gravity of single species: basic (oven-dry weight, green volume) and at 12 % moisture. Each row has its own source. */
 import type { Table } from '../../trace/index.js';
-import type { WoodDensityRow } from '../stock-rows.js';
+import type { WoodDensityRow } from '../stock/stock-rows.js';
 
 const engineering = { id: 'wood-engineering', title: 'UFC 3-130-04 / TM 5-852-4 Table 2-2 (Forest Products Laboratory data)', grade: 'A' } as const;
 const laboratoryCopy = { id: 'wood-laboratory-copy', title: 'secondary page quoting the Forest Products Laboratory', grade: 'C' } as const;

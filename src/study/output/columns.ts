@@ -1,7 +1,6 @@
 /** A study as typed columns, for table libraries and plots: 8 bytes a figure, and a few more a row. */
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
-import type { TrailerError } from '../../errors.js';
-import type { Aborted, StudyError } from '../errors.js';
+import type { Aborted, StudyError, StudyFailure } from '../errors.js';
 import type { Chunk } from '../run/buffers.js';
 import { choiceName, type Header } from './rows.js';
 
@@ -20,7 +19,7 @@ export interface ColumnTable {
   /** An index into `governNames`. */
   readonly governs: Uint16Array;
   readonly governNames: readonly string[];
-  readonly unanswered: readonly { readonly row: number; readonly error: TrailerError }[];
+  readonly unanswered: readonly { readonly row: number; readonly error: StudyFailure }[];
 }
 
 /** Stretches of answered rows of a chunk. */
@@ -43,7 +42,7 @@ export function columnsOf(
   const choices = header.choices.map(() => new Int16Array(most));
   const [row, holds, governs] = [new Float64Array(most), new Uint8Array(most), new Uint16Array(most)];
   let governNames: readonly string[] = [];
-  const unanswered: { row: number; error: TrailerError }[] = [];
+  const unanswered: { row: number; error: StudyFailure }[] = [];
   let length = 0;
   let done = 0;
   for (const chunk of chunks) {

@@ -1,5 +1,5 @@
 /** A study as CSV (RFC 4180): units in the headers, no thousands separators, text that a spreadsheet would run made harmless. */
-import { describeError } from '../../errors.js';
+import { failureText } from '../words.js';
 import type { Header, Row } from './rows.js';
 
 export interface CsvOptions {
@@ -56,7 +56,7 @@ export function* toCsv(
           text(row.governs),
           '',
         ]
-      : [...header.figures.map(() => ''), '', '', text(describeError(row.error))];
+      : [...header.figures.map(() => ''), '', '', text(failureText(row.error))];
     yield `${[...point, ...answer].join(separator)}\r\n`;
   }
 }
@@ -68,5 +68,5 @@ const plain = (x: number): string => (/e/.test(String(x)) ? x.toFixed(12).replac
 
 /** A study as JSON Lines: one record a line. @example [...toJsonLines(s.rows())].length === s.count // true */
 export function* toJsonLines(rows: Iterable<Row>): Generator<string, void> {
-  for (const row of rows) yield `${JSON.stringify(row.answered ? row : { ...row, error: describeError(row.error) })}\n`;
+  for (const row of rows) yield `${JSON.stringify(row.answered ? row : { ...row, error: failureText(row.error) })}\n`;
 }

@@ -1,5 +1,5 @@
 /** A study as records, one a row, made when they are asked for. */
-import type { TrailerError } from '../../errors.js';
+import type { StudyFailure } from '../errors.js';
 import type { Chunk } from '../run/buffers.js';
 
 /** What the columns of a study are called, and their units. */
@@ -23,7 +23,7 @@ export type Row =
       readonly holds: boolean;
       readonly governs: string;
     })
-  | (Point & { readonly answered: false; readonly error: TrailerError });
+  | (Point & { readonly answered: false; readonly error: StudyFailure });
 
 /** The name of a choice; `as specified` when none was taken. */
 export const choiceName = (names: readonly string[], index: number): string =>

@@ -1,10 +1,9 @@
 /** A study plan read against its spec: factors, choices, and the spec of any choice; or the first thing that is wrong with it. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import type { TrailerError } from '../../errors.js';
 import { decodeSpec, leavesOf } from '../../spec/index.js';
 import type { Given } from '../../trace/index.js';
 import { editDistance, nearestKeys } from '../../units/internal.js';
-import type { StudyError } from '../errors.js';
+import type { StudyError, StudyFailure } from '../errors.js';
 import { type Factor, factorOf } from './factors.js';
 import type { ChoiceFactor } from './planned.js';
 import { changed } from './spec-paths.js';
@@ -25,7 +24,7 @@ export interface ReadPlan {
 }
 
 type Entry<V extends Variation> = readonly [string, V];
-type Problem = TrailerError | StudyError;
+type Problem = StudyFailure | StudyError;
 
 /** Leaves of the spec and of every alternative on its own, so that a figure that only an alternative has can be varied too. */
 function knownLeaves(

@@ -1,11 +1,11 @@
 /** One whole alternative of the spec: assessed once, its working recorded, flattened to a tape. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { type Assessment, assess } from '../../assessment/index.js';
-import type { TrailerError } from '../../errors.js';
 import type { Check } from '../../ratings/index.js';
 import { decodeSpec, leavesOf } from '../../spec/index.js';
 import { type Decision, type Derived, type Given, type Node, nodesOf } from '../../trace/index.js';
 import type { Unit } from '../../units/index.js';
+import type { StudyFailure } from '../errors.js';
 import { changed } from '../plan/spec-paths.js';
 import { type ColumnBound, guardShare, tightened } from '../tape/bounds.js';
 import type { Operand } from '../tape/steps.js';
@@ -80,11 +80,11 @@ export function alternativeOf(
   inputs: readonly string[],
   units: readonly Unit[],
   measure: Measure,
-): Either<TrailerError, Alternative> {
+): Either<StudyFailure, Alternative> {
   const assessed = assess(asRowsHaveIt(spec, inputs));
   if (isLeft(assessed)) return assessed;
   const assessment = assessed.right;
-  const { checks, partChecks, mustPress, weighed } = assessment;
+  const { checks, partChecks, mustPress, weights: weighed } = assessment;
   const varies = variesWith(inputs);
   const measured = Object.entries(measure(assessment));
   const decisions = [

@@ -1,5 +1,5 @@
 /** Buffers of one run, reused for every chunk. */
-import type { TrailerError } from '../../errors.js';
+import type { StudyFailure } from '../errors.js';
 import type { ReadPlan } from '../plan/read-plan.js';
 import { type BlockVerdicts, verdictsFor } from './row-marks.js';
 
@@ -15,7 +15,7 @@ export interface Chunk {
   readonly governs: Uint16Array;
   readonly governNames: readonly string[];
   /** Rows without an answer, by their place in the chunk. */
-  readonly unanswered: ReadonlyMap<number, TrailerError>;
+  readonly unanswered: ReadonlyMap<number, StudyFailure>;
   /** Rows decided again with exact decimals, or assessed from their spec. */
   readonly exactRows: number;
 }
@@ -29,7 +29,7 @@ export interface Buffers {
   readonly governs: Uint16Array;
   readonly columns: Float64Array[];
   readonly verdicts: BlockVerdicts;
-  readonly unanswered: Map<number, TrailerError>;
+  readonly unanswered: Map<number, StudyFailure>;
 }
 
 export function buffersFor(size: number, { choices, factors }: ReadPlan, figures: number): Buffers {

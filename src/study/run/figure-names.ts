@@ -1,10 +1,10 @@
 /** The figures of a study: every one that some alternative measures. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import type { TrailerError } from '../../errors.js';
+import type { StudyFailure } from '../errors.js';
 import type { Tapes } from './tapes.js';
 
 /** Name and unit of every figure, in the order they are first met; Left when no alternative has an answer. */
-export function figureNames(tapes: Tapes): Either<TrailerError, readonly { name: string; unit: string }[]> {
+export function figureNames(tapes: Tapes): Either<StudyFailure, readonly { name: string; unit: string }[]> {
   const alternatives = tapes.all();
   const units = new Map<string, string>();
   for (const alternative of alternatives)

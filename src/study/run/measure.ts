@@ -10,7 +10,7 @@ import type { Unit } from '../../units/index.js';
 export type Measure = (assessment: Assessment) => Readonly<Record<string, Derived<Unit>>>;
 
 /** Gross, tongue load and share, payload, reserve of every check. @example Object.keys(standardMeasure(orThrow(assess(spec))))[0] // gross weight */
-export const standardMeasure: Measure = ({ weighed, carry, checks }) => ({
+export const standardMeasure: Measure = ({ weights: weighed, payload: carry, checks }) => ({
   ...(weighed.gross && { 'gross weight': weighed.gross }),
   ...(weighed.balance && { 'tongue load': weighed.balance.tongue, 'tongue share': weighed.balance.tongueShare }),
   ...(carry && { payload: carry.payload.most }),

@@ -1,8 +1,7 @@
 /** A sample of rows is assessed from its specs and compared with the tapes before a study is handed over. */
 import { type Either, isLeft } from 'fp-ts/lib/Either.js';
 import { assess } from '../../assessment/index.js';
-import type { TrailerError } from '../../errors.js';
-import type { TapeMismatch } from '../errors.js';
+import type { StudyFailure, TapeMismatch } from '../errors.js';
 import { uniformAt } from '../plan/chance.js';
 import type { Chunk } from './buffers.js';
 import type { Measure } from './measure.js';
@@ -28,7 +27,7 @@ const difference = (column: string, tape: string, exact: string): Difference => 
 /** The first difference between a chunk of one row and what `assess` says of it. */
 function differenceIn(
   chunk: Chunk,
-  outcome: Either<TrailerError, WholeRow>,
+  outcome: Either<StudyFailure, WholeRow>,
   names: readonly string[],
 ): Difference | undefined {
   const answered = !chunk.unanswered.has(0);

@@ -1,6 +1,6 @@
 /** The recorded alternatives of a study, each recorded when it is first met, and kept. */
 import { type Either, isLeft } from 'fp-ts/lib/Either.js';
-import type { TrailerError } from '../../errors.js';
+import type { StudyFailure } from '../errors.js';
 import type { ReadPlan } from '../plan/read-plan.js';
 import { type Alternative, alternativeOf } from './alternative.js';
 import type { Measure } from './measure.js';
@@ -19,10 +19,10 @@ export interface OtherWays {
 
 export interface Tapes {
   /** The alternative for a list of choice indexes; -1 leaves the spec unchanged. */
-  readonly alternativeOf: (indexes: readonly number[]) => Either<TrailerError, Alternative>;
+  readonly alternativeOf: (indexes: readonly number[]) => Either<StudyFailure, Alternative>;
   readonly otherWays: (indexes: readonly number[]) => OtherWays;
   /** Every combination of alternatives, or the one spec when there are none. */
-  readonly all: () => readonly Either<TrailerError, Alternative>[];
+  readonly all: () => readonly Either<StudyFailure, Alternative>[];
 }
 
 /** The entry of a map; made and kept on first use. */
@@ -49,10 +49,10 @@ export function tapesFor({ factors, choices, combinations, specOf }: ReadPlan, m
   const inputs = factors.map(({ path }) => path);
   const units = factors.map(({ unit }) => unit);
   const sizes = choices.map((choice) => choice.choices.length);
-  const kept = new Map<string, Either<TrailerError, Alternative>>();
+  const kept = new Map<string, Either<StudyFailure, Alternative>>();
   const ways = new Map<string, Alternative[]>();
-  const record = (spec: unknown): Either<TrailerError, Alternative> => alternativeOf(spec, inputs, units, measure);
-  const first = (indexes: readonly number[]): Either<TrailerError, Alternative> =>
+  const record = (spec: unknown): Either<StudyFailure, Alternative> => alternativeOf(spec, inputs, units, measure);
+  const first = (indexes: readonly number[]): Either<StudyFailure, Alternative> =>
     keptIn(kept, indexes.join(), () => record(specOf(indexes)));
   return {
     alternativeOf: first,

@@ -1,6 +1,6 @@
 /** Which input moves a figure most: one factor at a time. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import type { TrailerError } from '../../errors.js';
+import type { StudyFailure } from '../errors.js';
 import { type StudyPlan, study } from '../study.js';
 
 /** One bar: a figure at the ends of one factor, the others at the spec's own values. */
@@ -24,7 +24,7 @@ export interface Bar {
 export function oneAtATime(
   plan: Omit<StudyPlan, 'design'>,
   figure: string,
-): Either<TrailerError, { readonly base: number; readonly bars: readonly Bar[] }> {
+): Either<StudyFailure, { readonly base: number; readonly bars: readonly Bar[] }> {
   const made = study({ ...plan, design: { kind: 'one at a time' } });
   if (isLeft(made)) return made;
   const known = made.right.figures.map(({ name }) => name);

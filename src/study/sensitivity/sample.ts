@@ -1,6 +1,6 @@
 /** How sure a figure is: quantiles and the share that holds, of a sampled study. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import type { TrailerError } from '../../errors.js';
+import type { StudyFailure } from '../errors.js';
 import type { ColumnTable } from '../output/columns.js';
 import { type StudyPlan, study } from '../study.js';
 
@@ -31,7 +31,7 @@ export function sample(
   plan: StudyPlan,
   figure: string,
   shares: readonly number[] = [0.05, 0.5, 0.95],
-): Either<TrailerError, Spread> {
+): Either<StudyFailure, Spread> {
   const outside = shares.find((share) => !(share >= 0 && share <= 1));
   if (outside !== undefined)
     return left({

@@ -1,10 +1,10 @@
 /** The interval of one input in which every check holds. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { Assessment } from '../../assessment/index.js';
-import type { TrailerError } from '../../errors.js';
 import type { Node } from '../../trace/index.js';
 import type { Quantity, Unit } from '../../units/index.js';
 import { compareDecimals, type Decimal, ofDecimal, zero } from '../../units/internal.js';
+import type { StudyFailure } from '../errors.js';
 import { ready } from './one-input.js';
 import type { AssessAt, Stretch } from './stretches-of-one-input.js';
 import { figureAt, zerosOf } from './zeros-of-a-working.js';
@@ -85,7 +85,7 @@ function joined(pieces: readonly Piece[], at: AssessAt): readonly Piece[] {
  * @example orThrow(holdingInterval(spec, 'cargo.0.weight')).setBy.to[0] // tongue against ball mount tongue
  * @source the working of `assess`, solved for one of its inputs
  */
-export function holdingInterval(base: unknown, path: string): Either<TrailerError, HoldingInterval> {
+export function holdingInterval(base: unknown, path: string): Either<StudyFailure, HoldingInterval> {
   const given = ready(base, path);
   if (isLeft(given)) return given;
   const { at, own, unit, stretches } = given.right;

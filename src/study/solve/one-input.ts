@@ -1,10 +1,10 @@
 /** A spec read for solving over one of its inputs. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type Assessment, assess } from '../../assessment/index.js';
-import type { TrailerError } from '../../errors.js';
 import { leavesOf } from '../../spec/index.js';
 import type { Unit } from '../../units/index.js';
 import { type Decimal, editDistance, nearestKeys } from '../../units/internal.js';
+import type { StudyFailure } from '../errors.js';
 import { type AssessAt, assessAt, type Stretch, stretchesOf } from './stretches-of-one-input.js';
 
 /** A spec, its assessment and the stretches of one of its inputs. */
@@ -17,7 +17,7 @@ export interface Ready {
 }
 
 /** The spec assessed and its input cut into stretches; Left `UnknownPath` when the path holds no figure. */
-export function ready(base: unknown, path: string): Either<TrailerError, Ready> {
+export function ready(base: unknown, path: string): Either<StudyFailure, Ready> {
   const assessed = assess(base);
   if (isLeft(assessed)) return assessed;
   const leaves = leavesOf(assessed.right.spec);

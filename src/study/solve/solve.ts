@@ -1,10 +1,10 @@
 /** The value of one input at which a reserve is used up. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { Assessment } from '../../assessment/index.js';
-import type { TrailerError } from '../../errors.js';
 import type { Node } from '../../trace/index.js';
 import type { Quantity, Unit } from '../../units/index.js';
 import { ofDecimal } from '../../units/internal.js';
+import type { StudyFailure } from '../errors.js';
 import { ready } from './one-input.js';
 import { zerosOf } from './zeros-of-a-working.js';
 
@@ -34,12 +34,12 @@ export function solveFor(
   base: unknown,
   path: string,
   choose: (assessment: Assessment) => { readonly why: Node } | undefined,
-): Either<TrailerError, Solution> {
+): Either<StudyFailure, Solution> {
   const given = ready(base, path);
   if (isLeft(given)) return given;
   const { assessment, own, unit, stretches } = given.right;
   const reserve = choose(assessment);
-  const none = (found: string): Either<TrailerError, never> =>
+  const none = (found: string): Either<StudyFailure, never> =>
     left({ chapter: 'study', tag: 'NoSolution', path, what: reserve?.why.symbol ?? 'the reserve', found });
   if (reserve === undefined) return none('no such reserve in this assessment');
   const zeros = stretches.flatMap((stretch) => {

@@ -1,1 +1,0 @@
-export { contradictionsIn } from '../spec/index.js';

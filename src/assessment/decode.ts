@@ -1,1 +1,0 @@
-export { decodeSpec, readJson } from '../spec/index.js';

@@ -1,1 +1,0 @@
-export { leavesOf } from '../spec/index.js';

@@ -1,0 +1,87 @@
+/** What is not well and is no check of a rating: the tongue's guideline, the machine's place, tiedowns, edges, ramps, the pull on the ball while loading, published axle groups, figures that are hard to believe. */
+
+import type { TongueAdvice } from '../../load/index.js';
+import { type Note, note } from '../../ratings/index.js';
+import type { GearPart } from './jack-ramps-tiedowns.js';
+import type { ClimbPart } from './loading-up-the-ramps.js';
+import type { PlacePart } from './machine-placement.js';
+import type { Doubts } from './plausible.js';
+import type { LinesPart } from './published-rules.js';
+
+interface Asked {
+  readonly advice: TongueAdvice | undefined;
+  readonly place: PlacePart;
+  readonly gear: GearPart;
+  readonly climb: ClimbPart;
+  readonly lines: LinesPart;
+  readonly doubts: Doubts;
+}
+
+const ofTongue = (advice: TongueAdvice | undefined): readonly Note[] =>
+  advice === undefined || advice.verdict === 'inside'
+    ? []
+    : [note('TongueOutsideGuideline', `tongue too ${advice.verdict} for the guideline`)];
+
+function ofPlace({ machine, window, now }: PlacePart): readonly Note[] {
+  if (window?.empty === true) return [note('NoPlace', `no place for ${machine} meets every limit`)];
+  return now === undefined || now.breaks.length === 0
+    ? []
+    : [
+        note(
+          'OutsideWindow',
+          `${machine} stands outside its window (${now.breaks.map(({ name }) => name).join(', ')})`,
+        ),
+      ];
+}
+
+const ofTiedowns = ({ tied }: GearPart): readonly Note[] =>
+  tied.flatMap(({ name, answer: { verdict } }) =>
+    verdict === 'enough'
+      ? []
+      : [
+          note(
+            'Tiedowns',
+            verdict === 'not enough'
+              ? `tiedowns of ${name} not enough`
+              : `tiedowns of ${name} enough by one reading of the rule and not by another`,
+          ),
+        ],
+  );
+
+/** Held by the truck, the pull on the ball is a remark; held by nothing that is known, it is more. */
+function ofTail({ tail }: ClimbPart): readonly Note[] {
+  if (tail === undefined || tail.verdict === 'presses on the ball' || tail.verdict === 'held by the truck') return [];
+  const { ball, truckHolds } = tail;
+  return [
+    truckHolds === undefined
+      ? note('LoadingPullsBallUp', 'loading pulls the ball up, and what the tow vehicle holds down is not known', [
+          ball,
+        ])
+      : note('LoadingLiftsTruck', 'loading lifts the truck', [ball, truckHolds]),
+  ];
+}
+
+const ofClimb = ({ crests, setting }: ClimbPart): readonly Note[] => [
+  ...(crests?.verdict === 'touches' ? [note('HangsUp', 'the machine hangs up at an edge')] : []),
+  ...(setting?.empty === true
+    ? [note('NoRampSetting', 'no setting of the ramps serves every tire of the machine')]
+    : []),
+];
+
+const ofGroups = ({ groups }: LinesPart): readonly Note[] =>
+  groups.flatMap(({ check, first, last }) =>
+    check?.verdict === 'over'
+      ? [note('AxleGroupOver', `axles ${first} to ${last} above the published axle group limit`)]
+      : [],
+  );
+
+/** All of it, in words. The figures stand where each was asked. */
+export const attentionTo = ({ advice, place, gear, climb, lines, doubts }: Asked): readonly Note[] => [
+  ...ofTongue(advice),
+  ...ofPlace(place),
+  ...ofTiedowns(gear),
+  ...ofClimb(climb),
+  ...ofTail(climb),
+  ...ofGroups(lines),
+  ...doubts.attention,
+];

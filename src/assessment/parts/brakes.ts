@@ -1,0 +1,39 @@
+/** The brakes of a spec against the GAWRs they must bear. */
+import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
+import { type BrakedAxle, brakeCapacity, type HardwareError } from '../../axles/index.js';
+import type { Check } from '../../ratings/index.js';
+import type { TrailerSpec } from '../../spec/index.js';
+import { type Derived, renamed } from '../../trace/index.js';
+import { emptyPart, open, type Part } from './part-of-answer.js';
+
+export interface BrakesPart extends Part {
+  /** Ratings against ratings: they stand with the parts, not with the loads. */
+  readonly againstLabel: readonly Check[];
+  readonly total?: Derived<'lb'>;
+}
+
+/** Asks the brakes, where the label gives every axle a GAWR and some axle has a rated pair. */
+export function brakesPart({ axles }: TrailerSpec): Either<HardwareError, BrakesPart> {
+  const missing = (what: string): Either<never, BrakesPart> =>
+    right({ ...open('brakes against the GAWRs', what), againstLabel: [] });
+  if (axles.every(({ brakes }) => brakes === undefined)) return missing('brake ratings');
+  const braked: BrakedAxle[] = [];
+  for (const [index, { gawr, brakes }] of axles.entries()) {
+    const of = `axle ${index + 1}`;
+    if (gawr === undefined) return missing(`GAWR of ${of}`);
+    braked.push({
+      of,
+      gawr: renamed(`${of} GAWR`, gawr),
+      ...(brakes && { brakes: [renamed(`${of} left brake`, brakes.left), renamed(`${of} right brake`, brakes.right)] }),
+    });
+  }
+  const found = brakeCapacity(braked);
+  if (isLeft(found)) return left({ ...found.left, path: 'trailer.axles' });
+  const { checks, notes, decisions, total } = found.right;
+  const unsaid = axles.flatMap(({ brakes }, index) =>
+    brakes === undefined
+      ? [{ what: `axle ${index + 1} brakes against its GAWR`, missing: 'brake ratings, if it has brakes' }]
+      : [],
+  );
+  return right({ ...emptyPart, againstLabel: checks, notes, notChecked: unsaid, decisions, total });
+}

@@ -1,0 +1,31 @@
+/** What every part of an assessment hands over: its checks, remarks, open questions and decisions. */
+import type { Check, Note } from '../../ratings/index.js';
+import type { Decision } from '../../trace/index.js';
+import type { NotChecked } from './not-checked.js';
+
+export interface Part {
+  readonly checks: readonly Check[];
+  readonly notes: readonly Note[];
+  readonly notChecked: readonly NotChecked[];
+  readonly decisions: readonly Decision[];
+}
+
+export const emptyPart: Part = { checks: [], notes: [], notChecked: [], decisions: [] };
+
+/** A part that only says what is missing. */
+export const open = (what: string, missing: string): Part => ({ ...emptyPart, notChecked: [{ what, missing }] });
+
+/** Several lists as one, one behind the other; one by one, as a spec may have more of them than a call can take as arguments. */
+export function joined<A>(lists: readonly (readonly A[])[]): readonly A[] {
+  const all: A[] = [];
+  for (const list of lists) for (const each of list) all.push(each);
+  return all;
+}
+
+/** Several parts as one. */
+export const together = (parts: readonly Part[]): Part => ({
+  checks: joined(parts.map(({ checks }) => checks)),
+  notes: joined(parts.map(({ notes }) => notes)),
+  notChecked: joined(parts.map(({ notChecked }) => notChecked)),
+  decisions: joined(parts.map(({ decisions }) => decisions)),
+});

@@ -1,0 +1,57 @@
+/** What the scale tickets of a spec say, beside what was reckoned. */
+import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
+import { type Note, note } from '../../ratings/index.js';
+import type { Spec } from '../../spec/index.js';
+import { readScaleTickets, type TicketReading, type TowingError } from '../../towing/index.js';
+import { type Derived, difference } from '../../trace/index.js';
+import { emptyPart, type Part } from './part-of-answer.js';
+import type { Weighed } from './weights.js';
+
+export interface ScalePart extends Part {
+  readonly reading?: TicketReading;
+  /** Weighed minus reckoned, where both are known. */
+  readonly gaps: readonly { readonly what: string; readonly gap: Derived<'lb'> }[];
+}
+
+/** Reads the tickets. They do not change the reckoning: the weighed figures belong in the spec, with the basis `scale`. */
+export function scalePart(
+  { tickets }: Spec,
+  { gross, balance }: Weighed,
+  axlesAt: Derived<'in'> | undefined,
+): Either<TowingError, ScalePart> {
+  if (tickets === undefined) return right({ ...emptyPart, gaps: [] });
+  const { division, ...passes } = tickets;
+  const read = readScaleTickets({ tickets: passes, division, axlesAt });
+  if (isLeft(read)) return left({ ...read.left, path: read.left.path ?? 'tickets' });
+  const { cannotTell, notes, decisions } = read.right;
+  const gapOf = (
+    what: string,
+    weighed: Derived<'lb'> | undefined,
+    reckoned: Derived<'lb'> | undefined,
+  ): ScalePart['gaps'] =>
+    weighed === undefined || reckoned === undefined
+      ? []
+      : [{ what, gap: difference(`${what}, weighed minus reckoned`, weighed, reckoned) }];
+  const gaps = [
+    ...gapOf('gross weight', read.right.gross, gross),
+    ...gapOf('tongue load', read.right.tongue, balance?.tongue),
+  ];
+  const told: readonly Note[] =
+    gaps.length === 0
+      ? []
+      : [
+          note(
+            'ScaleBesideReckoning',
+            'The tickets stand beside the reckoning and do not change it: put the weighed figures into the spec to reckon with them.',
+            gaps.map(({ gap }) => gap),
+          ),
+        ];
+  return right({
+    ...emptyPart,
+    reading: read.right,
+    gaps,
+    notes: [...notes, ...told],
+    decisions,
+    notChecked: cannotTell.map(({ what, needs }) => ({ what: `${what} from the scale tickets`, missing: needs })),
+  });
+}

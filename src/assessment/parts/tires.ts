@@ -1,0 +1,79 @@
+/** The tires of an axle: what each may carry by its rating, what at the pressure it runs, what pressure its load needs. */
+import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
+import { type Note, note } from '../../ratings/index.js';
+import type { TireSpec } from '../../spec/index.js';
+import {
+  type Service,
+  type Tire,
+  type TireRating,
+  type TiresError,
+  tireLoadAsRun,
+  tireLoadRating,
+} from '../../tires/index.js';
+import { converted, type Decision, type Derived, renamed } from '../../trace/index.js';
+import { refusalText } from '../words.js';
+import type { NotChecked } from './not-checked.js';
+
+export interface RatedTires {
+  readonly of: string;
+  readonly spec: TireSpec;
+  /** What one tire may carry at its rating; absent when no source says. */
+  readonly rating?: TireRating;
+  /** What one tire may carry at the pressure it runs: never more than its rating. */
+  readonly asRun?: Derived<'lb'>;
+  readonly notes: readonly Note[];
+  readonly notChecked: readonly NotChecked[];
+  readonly decisions: readonly Decision[];
+}
+
+/** What a designation cannot be read for is an error of the spec; what no table has only narrows the answer. */
+const isUnreadable = ({ tag }: TiresError): boolean =>
+  tag === 'UnreadableDesignation' || tag === 'DualAboveSingle' || tag === 'NotPositive';
+
+const inPsi = (symbol: string, pressure: NonNullable<TireSpec['pressure']>): Derived<'psi'> =>
+  converted(symbol, renamed(symbol, pressure) as Derived<'kPa'>, 'psi');
+
+/** The sidewall of a spec; its molded figures keep their places in the working. */
+function tireOf({ designation, molded }: TireSpec, of: string): Tire {
+  if (molded === undefined) return { designation };
+  const { single, dual, pressure } = molded;
+  const load = (name: string, figure: Derived<'lb' | 'kg' | 't'>): Derived<'lb'> =>
+    converted(`${of} ${name}`, renamed(`${of} ${name}`, figure) as Derived<'kg'>, 'lb');
+  return {
+    designation,
+    molded: {
+      ...(single && { single: load('molded single load', single) }),
+      ...(dual && { dual: load('molded dual load', dual) }),
+      ...(pressure && { pressure: inPsi(`${of} molded pressure`, pressure) }),
+    },
+  };
+}
+
+const open = (what: string, error: TiresError): NotChecked => ({
+  what,
+  missing: `a printed figure, or the load and pressure molded into the tire (${refusalText(error)})`,
+});
+
+/** Rates the tires of one axle. */
+export function tiresOf(spec: TireSpec, of: string): Either<TiresError, RatedTires> {
+  const tire = tireOf(spec, of);
+  const service: Service = { fitment: spec.fitment, on: 'trailer' };
+  const about = (notes: readonly Note[]): readonly Note[] =>
+    notes.map((each) => note(each.tag, `${of}: ${each.says}`, each.figures));
+  const run =
+    spec.pressure === undefined ? undefined : tireLoadAsRun(tire, service, inPsi(`${of} cold pressure`, spec.pressure));
+  if (run !== undefined && !isLeft(run)) {
+    const { rating, load, notes, decisions } = run.right;
+    return right({ of, spec, rating, asRun: load, notes: about(notes), notChecked: [], decisions });
+  }
+  const rated = tireLoadRating(tire, service);
+  if (isLeft(rated)) {
+    return isUnreadable(rated.left)
+      ? left(rated.left)
+      : right({ of, spec, notes: [], notChecked: [open(`${of} tires`, rated.left)], decisions: [] });
+  }
+  const base = { of, spec, rating: rated.right, notes: about(rated.right.notes), decisions: rated.right.decisions };
+  const what = `${of} tires at the pressure they run`;
+  if (run === undefined) return right({ ...base, notChecked: [{ what, missing: 'cold pressure as run' }] });
+  return isUnreadable(run.left) ? left(run.left) : right({ ...base, notChecked: [open(what, run.left)] });
+}

@@ -1,0 +1,65 @@
+/** Loads that must press down: where one is below zero, the ball, an axle or a side has left what it stood on, and no rating speaks of that. */
+import { constant, type Decision, type Derived, decide, difference, over } from '../../trace/index.js';
+import { lb } from '../../units/index.js';
+import type { AttitudePart } from './sides-level-yaw.js';
+import type { OffLevelHitch, TowPart } from './tow-side.js';
+import type { Weighed } from './weights.js';
+
+export interface Pressing {
+  readonly what: string;
+  readonly load: Derived<'lb'>;
+}
+
+/** Every load that must press, those of them that lift, and the comparisons with zero. */
+export interface Pressed {
+  readonly mustPress: readonly Pressing[];
+  readonly lifted: readonly Pressing[];
+  readonly decisions: readonly Decision[];
+}
+
+const nothing = constant(lb(0));
+
+const axlesOf = (
+  { front, rear }: { readonly front: Derived<'lb'>; readonly rear: Derived<'lb'> },
+  how = '',
+): readonly Pressing[] => [
+  { what: `tow vehicle front axle${how}`, load: front },
+  { what: `tow vehicle rear axle${how}`, load: rear },
+];
+
+/** Off level each side loses half of what the tongue takes. */
+function sidesOffLevel({ sides, offLevel }: AttitudePart): readonly Pressing[] {
+  const change = offLevel?.tongueChange;
+  if (sides === undefined || change === undefined) return [];
+  const lost = over(change, 2);
+  return [
+    { what: 'left side off level', load: difference('left side, off level', sides.left, lost) },
+    { what: 'right side off level', load: difference('right side, off level', sides.right, lost) },
+  ];
+}
+
+/** What bars restore of a front axle's loss never lifts the rear axle as long as the tongue load is the one they were set for. */
+const underBars = ({ barsOn }: OffLevelHitch): readonly Pressing[] =>
+  barsOn ? [{ what: 'tow vehicle rear axle bars on and off level', load: barsOn.rear }] : [];
+
+/** Asks the tongue, the tow vehicle's axles as hitched, both sides, and each axle, in every way of standing that may lift it, as far as they are known. */
+export function pressed({ balance }: Weighed, { hitched, offLevel: hitch }: TowPart, attitude: AttitudePart): Pressed {
+  const { sides, offLevel } = attitude;
+  const mustPress: readonly Pressing[] = [
+    ...(balance ? [{ what: 'tongue', load: balance.tongue }] : []),
+    ...(hitched ? axlesOf(hitched) : []),
+    ...(sides
+      ? [
+          { what: 'left side', load: sides.left },
+          { what: 'right side', load: sides.right },
+        ]
+      : []),
+    ...(offLevel ? offLevel.loads.map((load, i) => ({ what: `axle ${i + 1} off level`, load })) : []),
+    ...(hitch ? [{ what: 'tongue off level', load: hitch.tongue }] : []),
+    ...(hitch?.hitched ? axlesOf(hitch.hitched, ' off level') : []),
+    ...sidesOffLevel(attitude),
+    ...(hitch ? underBars(hitch) : []),
+  ];
+  const decisions = mustPress.map(({ load }) => decide(load, '>=', nothing));
+  return { mustPress, lifted: mustPress.filter((_, i) => decisions[i]?.holds === false), decisions };
+}

@@ -1,0 +1,172 @@
+/** Brakes against the axles they sit on. */
+import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
+import { type Check, capacity, checkLoad, checkPart, type Note, note, rating, weight } from '../../ratings/index.js';
+import {
+  type AnyLength,
+  type AnyShare,
+  type AnyWeight,
+  asDerived,
+  asForce,
+  constant,
+  type Decision,
+  type Derived,
+  decide,
+  inPounds,
+  inUnit,
+  over,
+  quotient,
+  result,
+  statics,
+  sum,
+  times,
+} from '../../trace/index.js';
+import { ratio } from '../../units/index.js';
+import type { HardwareError } from './hardware-errors.js';
+import { allPositive } from './hardware-guards.js';
+
+/** An axle and its brakes; without `brakes` it rolls free. */
+export interface BrakedAxle {
+  readonly of: string;
+  readonly gawr: AnyWeight;
+  /** The rating of the left and of the right brake, by the brake maker's sheet. */
+  readonly brakes?: readonly [left: AnyWeight, right: AnyWeight] | undefined;
+}
+
+export interface BrakeCapacity {
+  /** Every brake of the trailer together. */
+  readonly total: Derived<'lb'>;
+  /** Together against the sum of the GAWRs; then per braked axle the pair against its GAWR and each brake against half of it. */
+  readonly checks: readonly Check[];
+  readonly unbraked: readonly string[];
+  readonly notes: readonly Note[];
+  readonly decisions: readonly Decision[];
+}
+
+const rollsFree = (axles: readonly string[]): Note =>
+  note(
+    'UnbrakedAxle',
+    `No brakes on ${axles.join(', ')}: whether that is allowed is a question of the rules and of State law.`,
+  );
+const unequal = (of: string, pair: readonly Derived<'lb'>[]): Note =>
+  note('UnequalBrakes', `The two brakes of ${of} are not of one rating: the trailer pulls to the stronger side.`, pair);
+
+interface Pair {
+  readonly of: string;
+  readonly gawr: Derived<'lb'>;
+  readonly brakes: readonly Derived<'lb'>[];
+}
+
+function pairChecks({ of, gawr, brakes }: Pair): readonly Check[] {
+  const half = quotient(`half the GAWR of ${of}`, gawr, constant(ratio(2)));
+  return [
+    checkPart(capacity('brakes', sum(`brakes of ${of}`, brakes), of), rating('GAWR', gawr, { part: of })),
+    ...brakes.map((brake, i) =>
+      checkLoad(
+        rating('brake capacity', brake, { part: `${of} ${i === 0 ? 'left' : 'right'}` }),
+        weight('braked weight', half),
+      ),
+    ),
+  ];
+}
+
+/**
+ * Are the brakes big enough for the axles?
+ *
+ * `sum of brake ratings >= sum of GAWRs`; on each axle `left + right >= GAWR`, and each brake >= GAWR / 2: a strong brake
+ * does not make up for a weak one on the other side. lb throughout.
+ *
+ * What a brake is rated for says nothing of adjustment, magnets, controller or heat; whether brakes are required is asked
+ * of the rules chapter.
+ *
+ * @param axles from the front; GAWR from the label, brake ratings from the brake maker's sheet (drum size does not give them)
+ * @returns lb. Left `NoBrakes` when not one axle has a pair, `HardwareNotAboveZero`
+ * @example brakeCapacity([{ of: 'axle 1', gawr: lb(7000), brakes: [lb(3500), lb(3500)] }]) // Right total 7,000 lb
+ * @source 49 CFR 571.3 (GAWR as the capacity of one axle system, brakes included); half an axle for each brake: common practice, no source
+ */
+export function brakeCapacity(axles: readonly BrakedAxle[]): Either<HardwareError, BrakeCapacity> {
+  const read = axles.map(({ of, gawr, brakes }) => ({
+    of,
+    gawr: inPounds(`${of} GAWR`, gawr, 'label'),
+    brakes:
+      brakes === undefined
+        ? []
+        : [inPounds(`${of} left brake`, brakes[0], 'label'), inPounds(`${of} right brake`, brakes[1], 'label')],
+  }));
+  const positive = allPositive(
+    read.flatMap(({ of, gawr, brakes }) => [
+      [`${of} GAWR`, gawr] as const,
+      ...brakes.map((brake) => [`brake of ${of}`, brake] as const),
+    ]),
+  );
+  if (isLeft(positive)) return positive;
+  const braked = read.filter(({ brakes }) => brakes.length > 0);
+  const unbraked = read.filter(({ brakes }) => brakes.length === 0).map(({ of }) => of);
+  if (braked.length === 0) return left({ chapter: 'axles', tag: 'NoBrakes', axles: unbraked });
+  const total = sum(
+    'all brakes',
+    braked.flatMap(({ brakes }) => brakes),
+  );
+  const pairs = braked.map(({ of, brakes }) => ({
+    of,
+    brakes,
+    alike: decide(brakes[0] as Derived<'lb'>, '=', brakes[1] as Derived<'lb'>),
+  }));
+  return right({
+    total,
+    unbraked,
+    decisions: [...positive.right, ...pairs.map(({ alike }) => alike)],
+    checks: [
+      checkLoad(
+        rating('brake capacity', total),
+        weight(
+          'braked weight',
+          sum(
+            'sum of GAWRs',
+            read.map(({ gawr }) => gawr),
+          ),
+        ),
+      ),
+      ...braked.flatMap(pairChecks),
+    ],
+    notes: [
+      ...(unbraked.length === 0 ? [] : [rollsFree(unbraked)]),
+      ...pairs.filter(({ alike }) => !alike.holds).map(({ of, brakes }) => unequal(of, brakes)),
+    ],
+  });
+}
+
+/** What the brakes are to do: which weight, at which share of it, with how many brakes at which rolling radius. */
+export interface BrakeTorqueQuestion {
+  readonly braked: AnyWeight;
+  /** Braking force over weight: `percent('43.5')`. */
+  readonly share: AnyShare;
+  readonly brakes: number;
+  readonly loadedRadius: AnyLength;
+}
+
+/**
+ * Which torque must each brake give to hold back this share of the weight?
+ *
+ * `torque = W share r / n`. W braked weight, lb; r loaded radius of the tire, in; n brakes that work alike.
+ *
+ * Not for wheels that lock or brakes of unequal size.
+ *
+ * @returns lbf ft for one brake; Left `HardwareNotAboveZero`
+ * @example brakeTorque({ braked: lb(14000), share: percent('43.5'), brakes: 4, loadedRadius: inch('15.3') }) // Right 1,941 lbf*ft
+ * @source static equilibrium, derived
+ */
+export function brakeTorque(question: BrakeTorqueQuestion): Either<HardwareError, Derived<'lbf*ft'>> {
+  const braked = inPounds('braked weight', question.braked);
+  const share = inUnit(asDerived('braking share', question.share), 'ratio');
+  const count = constant(ratio(Number.isFinite(question.brakes) ? question.brakes : 0), 'number of brakes');
+  const radius = inUnit(asDerived('loaded radius', question.loadedRadius), 'in');
+  const positive = allPositive([
+    ['braked weight', braked],
+    ['braking share', share],
+    ['number of brakes', count],
+    ['loaded radius', radius],
+  ]);
+  if (isLeft(positive)) return positive;
+  const force = result('braking force', times(asForce(braked), share));
+  return right(result('torque of one brake', inUnit(over(times(force, radius), count), 'lbf*ft'), statics));
+}

@@ -1,0 +1,19 @@
+/** What every outline is turned into before its properties are computed. */
+import type { Derived, Guard } from '../../trace/index.js';
+import type { MembersError } from '../errors.js';
+import type { AxisKind } from './compose.js';
+import type { Part } from './parts.js';
+
+/** An outline taken apart. The parts are made only when the guards are met. */
+export interface Taken {
+  readonly guards: readonly Guard<MembersError>[];
+  /** Guards that stand on figures which only make sense when the first ones are met. */
+  readonly further?: () => readonly Guard<MembersError>[];
+  readonly parts: () => readonly Part[];
+  /** The parts whose area is weighed, when it is not that of the properties: the nominal wall of a tube. */
+  readonly weighed?: () => readonly Part[];
+  readonly width: Derived<'in'>;
+  readonly height: Derived<'in'>;
+  readonly across: AxisKind;
+  readonly up: AxisKind;
+}

@@ -1,0 +1,193 @@
+/** The size in a designation: metric, diameter and width, numeric, letter. */
+
+import { inches, millimetres, percents } from '../load/size-figures.js';
+import type { Construction, Designation, LetterSize, TireSize } from './designation.js';
+import { codeAt, digits, fail, isDigit, number, type Scan, skipSpaces, take, word } from './scan.js';
+
+export interface SizeRead {
+  readonly prefix: Designation['prefix'];
+  readonly size: TireSize;
+}
+
+const prefixes: readonly string[] = ['', 'P', 'LT', 'ST', 'T', 'S'];
+const isPrefix = (text: string): text is Designation['prefix'] => prefixes.includes(text);
+
+/** Reads prefix and size; the limits of width, aspect and rim only keep out slips of the pen (from memory of the range in use). */
+export function readSize(scan: Scan): SizeRead | undefined {
+  skipSpaces(scan);
+  const from = scan.at;
+  const letters = word(scan);
+  if (isLetterSize(scan, letters)) return letterSize(scan, letters);
+  if (!isPrefix(letters)) return fail(scan, 'BadPrefix', 'prefix', 'ST, LT, P, T, S or none', from);
+  skipSpaces(scan);
+  const at = scan.at;
+  const first = number(scan, 'width');
+  if (first === undefined) return undefined;
+  if (first === '') return fail(scan, 'MissingWidth', 'width', 'the width of the tire', at);
+  skipSpaces(scan);
+  const size = Number(first);
+  if (size >= 60 && !first.includes('.')) return metric(scan, letters, size, at);
+  if (letters === 'P' || letters === 'T' || letters === 'S')
+    return fail(scan, 'WidthOutOfRange', 'width', 'a width in millimetres behind this prefix', at);
+  if (take(scan, 'X')) return withDiameter(scan, letters, first, at);
+  return numeric(scan, letters, first, at);
+}
+
+function metric(scan: Scan, prefix: Designation['prefix'], width: number, at: number): SizeRead | undefined {
+  if (width < 100 || width > 650) return fail(scan, 'WidthOutOfRange', 'width', 'a width of 100 to 650 mm', at);
+  let aspect: number | undefined;
+  if (take(scan, '/')) {
+    skipSpaces(scan);
+    const begin = scan.at;
+    const text = number(scan, 'aspect');
+    if (text === undefined) return undefined;
+    if (text === '') return fail(scan, 'MissingAspect', 'aspect', 'the height as a percentage of the width', begin);
+    aspect = Number(text);
+    if (aspect < 20 || aspect > 100)
+      return fail(scan, 'AspectOutOfRange', 'aspect', 'a percentage of 20 to 100', begin);
+    if (aspect % 5 !== 0)
+      return fail(scan, 'UnknownSize', 'aspect', 'an aspect of a listed series: a multiple of 5', begin);
+  } else if (prefix !== '' || (codeAt(scan) !== 82 && codeAt(scan) !== 90)) {
+    return fail(scan, 'MissingAspect', 'aspect', 'a slash and the height as a percentage of the width');
+  }
+  const construction = readConstruction(scan, true);
+  if (construction === undefined) return undefined;
+  const rim = readRim(scan);
+  return (
+    rim && {
+      prefix,
+      size: {
+        form: 'metric',
+        width: millimetres(width),
+        aspect: aspect === undefined ? undefined : percents(aspect),
+        construction,
+        rim,
+      },
+    }
+  );
+}
+
+/** Behind the x stands a width and then a rim, or, where people write x for the hyphen, the rim itself. */
+function withDiameter(scan: Scan, prefix: Designation['prefix'], first: string, at: number): SizeRead | undefined {
+  skipSpaces(scan);
+  const secondAt = scan.at;
+  const second = number(scan, 'width');
+  if (second === undefined) return undefined;
+  if (second === '') return fail(scan, 'MissingRim', 'rim', 'a width or the rim diameter', secondAt);
+  skipSpaces(scan);
+  if (!startsConstruction(scan)) {
+    const code = widthCode(scan, first, at);
+    const rim = code && rimOf(scan, second, secondAt);
+    return rim && code
+      ? {
+          prefix,
+          size: { form: 'numeric', width: inches(code), code, alternative: undefined, construction: 'unstated', rim },
+        }
+      : undefined;
+  }
+  if (Number(first) < 10 || Number(first) > 60)
+    return fail(scan, 'DiameterOutOfRange', 'diameter', 'a diameter of 10 to 60 in', at);
+  const width = widthCode(scan, second, secondAt);
+  if (width === undefined) return undefined;
+  const construction = readConstruction(scan, false);
+  const rim = construction && readRim(scan);
+  return rim && construction
+    ? { prefix, size: { form: 'diameter and width', diameter: inches(first), width: inches(width), construction, rim } }
+    : undefined;
+}
+
+function numeric(scan: Scan, prefix: Designation['prefix'], first: string, at: number): SizeRead | undefined {
+  const code = widthCode(scan, first, at);
+  if (code === undefined) return undefined;
+  let alternative: string | undefined;
+  if (take(scan, '/')) {
+    const begin = scan.at;
+    const second = number(scan, 'width');
+    if (second === undefined) return undefined;
+    if (second === '') return fail(scan, 'MissingWidth', 'width', 'the alternative width behind the slash', begin);
+    alternative = widthCode(scan, second, begin);
+    if (alternative === undefined) return undefined;
+    skipSpaces(scan);
+  }
+  const construction = readConstruction(scan, false);
+  const rim = construction && readRim(scan);
+  return rim && construction
+    ? { prefix, size: { form: 'numeric', width: inches(code), code, alternative, construction, rim } }
+    : undefined;
+}
+
+/** A width in inches as it is written: whole, or with two decimals. */
+function widthCode(scan: Scan, text: string, at: number): string | undefined {
+  const width = Number(text);
+  if (!(width >= 3 && width <= 40)) return fail(scan, 'WidthOutOfRange', 'width', 'a width of 3 to 40 in', at);
+  const point = text.indexOf('.');
+  if (point < 0) return text;
+  const decimals = text.length - point - 1;
+  if (decimals > 2) return fail(scan, 'WidthOutOfRange', 'width', 'a width with at most two decimals', at);
+  return decimals === 2 && !text.startsWith('0') ? text : width.toFixed(2);
+}
+
+const startsConstruction = (scan: Scan): boolean => [82, 68, 66, 90, 45].includes(codeAt(scan));
+
+/** R, D, a hyphen and B, by their character codes. */
+const constructions: Readonly<Record<number, Construction>> = { 82: 'R', 68: 'D', 45: 'D', 66: 'B' };
+
+function readConstruction(scan: Scan, slashAllowed: boolean): Construction | undefined {
+  skipSpaces(scan);
+  const plain = constructions[codeAt(scan)];
+  if (plain !== undefined) {
+    scan.at += 1;
+    return plain;
+  }
+  if (codeAt(scan) === 90 && codeAt(scan, scan.at + 1) === 82) {
+    scan.at += 2;
+    return 'ZR';
+  }
+  if (slashAllowed && (take(scan, '/') || take(scan, 'X'))) return 'unstated';
+  return fail(
+    scan,
+    codeAt(scan) === 0 ? 'MissingRim' : 'MissingConstruction',
+    'construction',
+    'R, D, B, ZR or a hyphen, then the rim',
+  );
+}
+
+function readRim(scan: Scan): TireSize['rim'] | undefined {
+  skipSpaces(scan);
+  const at = scan.at;
+  const text = number(scan, 'rim');
+  if (text === undefined) return undefined;
+  return text === '' ? fail(scan, 'MissingRim', 'rim', 'the rim diameter', at) : rimOf(scan, text, at);
+}
+
+function rimOf(scan: Scan, text: string, at: number): TireSize['rim'] | undefined {
+  const size = Number(text);
+  if (size < 3 || size > 30 || size % 0.5 !== 0)
+    return fail(scan, 'RimOutOfRange', 'rim', 'a rim of 3 to 30 in, whole or half', at);
+  return inches(size);
+}
+
+/** H78-15, or HR78-15 for radial. */
+const isLetterSize = (scan: Scan, letters: string): boolean =>
+  isDigit(codeAt(scan)) &&
+  letters >= 'A' &&
+  letters < 'O' &&
+  (letters.length === 1 || (letters.length === 2 && letters.endsWith('R')));
+
+function letterSize(scan: Scan, letters: string): SizeRead | undefined {
+  const at = scan.at;
+  const aspect = digits(scan);
+  if (!['50', '60', '70', '78'].includes(aspect))
+    return fail(scan, 'AspectOutOfRange', 'aspect', '50, 60, 70 or 78 behind a size letter', at);
+  const mark = readConstruction(scan, false);
+  const rim = mark && readRim(scan);
+  if (!rim) return undefined;
+  const size: LetterSize = {
+    form: 'letter',
+    letter: letters.slice(0, 1),
+    aspect: percents(aspect),
+    construction: letters.length === 2 ? 'R' : mark,
+    rim,
+  };
+  return { prefix: '', size };
+}

@@ -1,0 +1,153 @@
+/** Load at a pressure and pressure for a load, from printed rows only. */
+import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
+import type { Note } from '../../ratings/index.js';
+import { type Decision, type Derived, decide, type Known, type NotTabulated, notTabulated } from '../../trace/index.js';
+import { show, showBrief } from '../../units/index.js';
+import { designationOf } from '../designation/cache.js';
+import type { Designation } from '../designation/designation.js';
+import { showDesignation } from '../designation/show-designation.js';
+import type { TiresError } from '../errors.js';
+import { inPounds, inPsi } from './known-figures.js';
+import { disagreement, type PressureStep, type PressureSteps, pressureSteps } from './pressure-steps.js';
+import type { Fitment } from './published-rows.js';
+
+export interface TableChoice {
+  /** Keep to this table; otherwise all are used and the lower print governs. */
+  readonly table?: string;
+}
+
+export interface LoadAtPressure {
+  readonly load: Derived<'lb'>;
+  /** The printed pressure of the row: at or below the one asked for. */
+  readonly row: Derived<'psi'>;
+  readonly tables: readonly string[];
+  readonly notes: readonly Note[];
+  readonly decisions: readonly Decision[];
+}
+
+export interface PressureForLoad {
+  readonly pressure: Derived<'psi'>;
+  /** What the row carries: at or above the load asked for. */
+  readonly carries: Derived<'lb'>;
+  readonly tables: readonly string[];
+  readonly notes: readonly Note[];
+  readonly decisions: readonly Decision[];
+}
+
+/** The tables that print a step, each once. */
+export const printedTables = (step: PressureStep): readonly string[] => [
+  ...new Set(step.rows.map((row) => row.table.name)),
+];
+const rowText = ({ pressure, load }: PressureStep): string => `${show(load.value)} at ${show(pressure.value)}`;
+
+const outside = (d: Designation, asked: string, nearest: readonly (PressureStep | undefined)[]): NotTabulated =>
+  notTabulated(
+    'tire load and pressure tables',
+    `${showDesignation(d)}, ${asked}`,
+    nearest.flatMap((step) => (step === undefined ? [] : [rowText(step)])),
+  );
+
+function begin(
+  designation: string | Designation,
+  fitment: Fitment,
+  choice: TableChoice,
+): Either<TiresError, { d: Designation; found: PressureSteps }> {
+  const read = designationOf(designation);
+  if (isLeft(read)) return read;
+  const found = pressureSteps(read.right, fitment, choice.table);
+  return isLeft(found) ? found : right({ d: read.right, found: found.right });
+}
+
+/**
+ * What may one tire carry at this pressure, by the printed tables?
+ *
+ * The load of the printed row whose pressure is the highest not above the pressure asked for. No interpolation, nothing
+ * outside the printed rows, nothing above the pressure of the tire's own load range. Where tables print different loads for
+ * one pressure the lower governs, unless a table is named. The molded maximum of the tire limits it besides.
+ *
+ * @param designation size with load range, from the sidewall
+ * @param pressure cold, in psi or kPa (converted exactly: 550 kPa is 79.77 psi, so give psi where the sidewall prints psi)
+ * @param fitment single, or dual for twin wheels on one hub: lb a tire
+ * @returns lb, row used, notes, decisions; Left `UnreadableDesignation`, `NotPositive`, `NotTabulated`, `NoDualRating`,
+ * `PressureAboveRated`
+ * @example loadAtPressure('ST225/75R15 LRD', psi(62), 'single') // Right: 2,380 lb, the row of 60 psi
+ * @source load and inflation tables ST-1 to TR-2 of the list of sources, grade B and C
+ */
+export function loadAtPressure(
+  designation: string | Designation,
+  pressure: Known<'psi' | 'kPa'>,
+  fitment: Fitment,
+  choice: TableChoice = {},
+): Either<TiresError, LoadAtPressure> {
+  const begun = begin(designation, fitment, choice);
+  if (isLeft(begun)) return begun;
+  const asked = inPsi('cold pressure', pressure);
+  if (isLeft(asked)) return asked;
+  const {
+    d,
+    found: { steps, capped, notes },
+  } = begun.right;
+  const text = showBrief(asked.right.value);
+  const top = steps.at(-1) as PressureStep;
+  const withinTop = decide(asked.right, '<=', top.pressure);
+  if (!withinTop.holds) {
+    return left(
+      capped
+        ? { chapter: 'tires', tag: 'PressureAboveRated', asked: text, rated: show(top.pressure.value) }
+        : outside(d, text, [top]),
+    );
+  }
+  const reached = steps.map((step) => decide(step.pressure, '<=', asked.right));
+  const last = reached.filter(({ holds }) => holds).length - 1;
+  const [step, next] = [steps[last], steps[last + 1]];
+  if (step === undefined) return left(outside(d, text, [steps[0]]));
+  const below = next === undefined ? withinTop : decide(asked.right, '<', next.pressure);
+  return right({
+    load: step.load,
+    row: step.pressure,
+    tables: printedTables(step),
+    notes: [...notes, ...disagreement(step, fitment)],
+    decisions: [reached[last] as Decision, below],
+  });
+}
+
+/**
+ * What cold pressure does this load need, by the printed tables?
+ *
+ * The lowest printed pressure whose load is not below the load asked for: the next printed step up. Nothing above the last
+ * row. A load below the first row needs the first row, as no lower pressure is printed.
+ *
+ * @param designation size with load range, from the sidewall
+ * @param load on one tire, in lb or kg, from a scale or an axle load shared by its tires
+ * @param fitment single, or dual for twin wheels on one hub
+ * @returns psi, what that row carries, notes, decisions; Left `UnreadableDesignation`, `NotPositive`, `NotTabulated` (with the
+ * last row), `NoDualRating`
+ * @example pressureForLoad('ST225/75R15 LRD', lb(2400), 'single') // Right: 65 psi; 60 psi carries 2,380
+ * @source load and inflation tables ST-1 to TR-2 of the list of sources, grade B and C
+ */
+export function pressureForLoad(
+  designation: string | Designation,
+  load: Known<'lb' | 'kg'>,
+  fitment: Fitment,
+  choice: TableChoice = {},
+): Either<TiresError, PressureForLoad> {
+  const begun = begin(designation, fitment, choice);
+  if (isLeft(begun)) return begun;
+  const asked = inPounds('tire load', load);
+  if (isLeft(asked)) return asked;
+  const {
+    d,
+    found: { steps, notes },
+  } = begun.right;
+  const carried = steps.map((step) => decide(asked.right, '<=', step.load));
+  const first = carried.findIndex(({ holds }) => holds);
+  const step = steps[first];
+  if (step === undefined) return left(outside(d, showBrief(asked.right.value), steps.slice(-2)));
+  return right({
+    pressure: step.pressure,
+    carries: step.load,
+    tables: printedTables(step),
+    notes: [...notes, ...disagreement(step, fitment)],
+    decisions: carried.slice(0, first + 1),
+  });
+}

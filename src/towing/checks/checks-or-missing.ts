@@ -1,0 +1,59 @@
+/** Checks, and what could not be checked: a missing rating or weight is named and never passes. */
+import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
+import { type Check, checkLoad, type Limits, type RatingKind, rating, weight } from '../../ratings/index.js';
+import { type AnyWeight, type Derived, inPounds, type Source } from '../../trace/index.js';
+import type { TowingError } from '../errors.js';
+import { allAboveZero } from '../figures.js';
+
+/** A check that was not made, and the facts it wants. */
+export interface NotChecked {
+  readonly what: string;
+  readonly missing: readonly string[];
+}
+
+/** What was checked and what was not. */
+export interface Findings {
+  readonly checks: readonly Check[];
+  readonly notChecked: readonly NotChecked[];
+}
+
+/** A load that is known, or the facts that are wanting for it. */
+export type LoadOrMissing = Derived<'lb'> | { readonly missing: readonly string[] };
+
+/** A load out of facts that may be wanting. */
+export const loadFrom = (load: Derived<'lb'> | undefined, ...missing: readonly string[]): LoadOrMissing =>
+  load ?? { missing };
+
+export const isMissing = (load: LoadOrMissing): load is { readonly missing: readonly string[] } => 'missing' in load;
+
+/** One question: a rating that may be wanting against a load that may be wanting; `how` the trailer stands, where that is another way than level with bars off. */
+export function ask<K extends RatingKind>(
+  kind: K,
+  against: Limits[K],
+  limit: AnyWeight | undefined,
+  load: LoadOrMissing,
+  { how, ...options }: { clause?: Source; how?: string | undefined } = {},
+): Either<TowingError, Findings> {
+  const what = `${against} against ${kind}${how === undefined ? '' : `, ${how}`}`;
+  const wanting = [...(limit === undefined ? [kind] : []), ...(isMissing(load) ? load.missing : [])];
+  if (limit === undefined || isMissing(load)) return right({ checks: [], notChecked: [{ what, missing: wanting }] });
+  const figure = inPounds(kind, limit, 'label');
+  const above = allAboveZero([[kind, figure]]);
+  if (isLeft(above)) return above;
+  return right({
+    checks: [checkLoad<RatingKind>(rating(kind, figure, options), weight(against, load), how)],
+    notChecked: [],
+  });
+}
+
+/** All the findings together, or the first error. */
+export function gathered(findings: readonly Either<TowingError, Findings>[]): Either<TowingError, Findings> {
+  const checks: Check[] = [];
+  const notChecked: NotChecked[] = [];
+  for (const finding of findings) {
+    if (isLeft(finding)) return finding;
+    checks.push(...finding.right.checks);
+    notChecked.push(...finding.right.notChecked);
+  }
+  return right({ checks, notChecked });
+}

@@ -1,0 +1,141 @@
+/** Out of the readings of a set of passes: tongue, weights, moves, and the sums that must agree. */
+import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
+import { type Decision, type Derived, difference, sum } from '../../trace/index.js';
+import type { TicketsDoNotClose } from '../errors.js';
+import { type Closure, closed, roundingOf } from './ticket-closure.js';
+import type { Readings } from './tickets.js';
+
+/** The figures that a set of passes contains; what it does not contain is absent. */
+export interface TicketFigures {
+  readonly tongue?: Derived<'lb'>;
+  /** What the tongue load is at the least, when only a pass with bars on was made: the tongue less what the bars moved. */
+  readonly tongueAtLeast?: Derived<'lb'>;
+  /** How far the tongue may be off by rounding of the platforms alone, either way. */
+  readonly tongueWithin?: Derived<'lb'>;
+  /** The whole trailer, tongue load included. */
+  readonly gross?: Derived<'lb'>;
+  readonly combination?: Derived<'lb'>;
+  readonly towVehicleAlone?: Derived<'lb'>;
+  /** Taken off the front axle by the tongue, bars off. */
+  readonly offFront?: Derived<'lb'>;
+  /** Put on the rear axle by the tongue, bars off. */
+  readonly ontoRear?: Derived<'lb'>;
+  readonly overhangOverWheelbase?: Derived<'ratio'>;
+  /** What the bars put on the trailer axles and back on the front axle. */
+  readonly trailerGain?: Derived<'lb'>;
+  readonly frontGain?: Derived<'lb'>;
+  readonly restored?: Derived<'ratio'>;
+  readonly moment?: Derived<'lb*in'>;
+}
+
+const total = (symbol: string, ...loads: readonly Derived<'lb'>[]): Derived<'lb'> => sum(symbol, loads);
+
+/** What the tongue needs. */
+export const tongueNeeds = 'a pass coupled with bars off, and the truck alone or the trailer alone';
+
+/** Tongue load and weights: from bars off against truck alone, or from the trailer alone against its axles coupled. */
+export function weights(
+  { barsOn, barsOff, truckAlone, trailerAlone }: Readings,
+  division: Derived<'lb'>,
+): TicketFigures {
+  const pass = barsOff ?? barsOn;
+  const combination = pass === undefined ? undefined : total('combination', pass.steer, pass.drive, pass.trailer);
+  const alone = truckAlone && total('truck alone', truckAlone.steer, truckAlone.drive);
+  const tongue =
+    barsOff === undefined
+      ? undefined
+      : alone !== undefined
+        ? difference('tongue load', total('truck, coupled, bars off', barsOff.steer, barsOff.drive), alone)
+        : trailerAlone && difference('tongue load', trailerAlone, barsOff.trailer);
+  const atLeast =
+    barsOff !== undefined || barsOn === undefined
+      ? undefined
+      : alone !== undefined
+        ? difference(
+            'tongue load less what the bars moved',
+            total('truck, coupled, bars on', barsOn.steer, barsOn.drive),
+            alone,
+          )
+        : trailerAlone && difference('tongue load less what the bars moved', trailerAlone, barsOn.trailer);
+  const gross = trailerAlone ?? (combination && alone && difference('trailer gross', combination, alone));
+  const towVehicleAlone =
+    alone ?? (combination && trailerAlone && difference('truck alone', combination, trailerAlone));
+  return {
+    ...(combination && { combination }),
+    ...(towVehicleAlone && { towVehicleAlone }),
+    ...(gross && { gross }),
+    ...(atLeast && { tongueAtLeast: atLeast }),
+    ...(tongue && {
+      tongue,
+      tongueWithin: roundingOf('rounding in the tongue load', alone === undefined ? 2 : 4, division),
+    }),
+  };
+}
+
+/** What the tongue did to the truck's axles, and what the bars moved. */
+export function moves({ barsOn, barsOff, truckAlone }: Readings): TicketFigures {
+  return {
+    ...(barsOff &&
+      truckAlone && {
+        offFront: difference('taken off the front axle', truckAlone.steer, barsOff.steer),
+        ontoRear: difference('put on the rear axle', barsOff.drive, truckAlone.drive),
+      }),
+    ...(barsOn &&
+      barsOff && {
+        trailerGain: difference('gain of the trailer axles', barsOn.trailer, barsOff.trailer),
+        frontGain: difference('gain of the front axle', barsOn.steer, barsOff.steer),
+      }),
+  };
+}
+
+export const wanted: readonly (readonly [keyof TicketFigures, string, string])[] = [
+  ['tongue', 'tongue load', tongueNeeds],
+  ['gross', 'trailer gross', 'a coupled pass and the truck alone, or the trailer alone'],
+  ['combination', 'combination', 'a coupled pass'],
+  ['offFront', 'what the tongue moves on the truck axles', 'a pass coupled with bars off and the truck alone'],
+  ['trailerGain', 'what the bars move', 'a pass with bars on and one with bars off'],
+  [
+    'overhangOverWheelbase',
+    'overhang over wheelbase',
+    'a pass coupled with bars off and the truck alone, and a tongue load above the rounding of the scale',
+  ],
+  [
+    'restored',
+    'share of the front axle load restored',
+    'all three passes of the rig and the truck, and a front axle change above the rounding of the scale',
+  ],
+  ['moment', 'moment of the bars', 'a pass with bars on, one with bars off, and the length from ball to trailer axles'],
+];
+
+/** Every test of closure these passes allow. */
+export function closuresOf(
+  { barsOn, barsOff, truckAlone, trailerAlone }: Readings,
+  division: Derived<'lb'>,
+): Either<TicketsDoNotClose, { closures: Closure[]; decisions: Decision[] }> {
+  const sums = ({ steer, drive, trailer }: NonNullable<Readings['barsOn']>, when: string): Derived<'lb'> =>
+    total(`whole rig, ${when}`, steer, drive, trailer);
+  const apart =
+    truckAlone &&
+    trailerAlone &&
+    total('truck alone and trailer alone', truckAlone.steer, truckAlone.drive, trailerAlone);
+  const tests = [
+    barsOn &&
+      barsOff &&
+      closed('the rig with bars on and with bars off', sums(barsOn, 'bars on'), sums(barsOff, 'bars off'), 6, division),
+    barsOff &&
+      apart &&
+      closed('the rig coupled, and truck and trailer apart', sums(barsOff, 'bars off'), apart, 6, division),
+    barsOn &&
+      barsOff === undefined &&
+      apart &&
+      closed('the rig coupled, and truck and trailer apart', sums(barsOn, 'bars on'), apart, 6, division),
+  ];
+  const [closures, decisions]: [Closure[], Decision[]] = [[], []];
+  for (const test of tests) {
+    if (!test) continue;
+    if (isLeft(test)) return test;
+    closures.push(test.right.closure);
+    decisions.push(...test.right.decisions);
+  }
+  return right({ closures, decisions });
+}
