@@ -2,6 +2,7 @@
 
 import { asDerived, type Derived, difference, type Known, quotient, type Source } from '../trace/index.js';
 import { compareDecimals, type Decimal, signOf } from '../units/internal.js';
+import { checkId } from './check-id.js';
 import type { ComponentKind, Limits, RatingKind, Supports, WeightKind } from './kinds.js';
 
 /** A rating: what a label, a stamping or a maker says a part may carry. Greater than zero. */
@@ -30,6 +31,8 @@ export type Verdict = 'within' | 'over';
 
 /** The answer to one question of strength. An overload is an answer, not an error. */
 export interface Check {
+  /** What programs look it up by: `axle-1/gawr`, `tow/receiver/tongue@bars-on`. Stable: words may change, ids do not. */
+  readonly id: string;
   /** What was asked, in shop words: `gross against GVWR`. */
   readonly what: string;
   readonly kind: RatingKind | ComponentKind;
@@ -77,6 +80,7 @@ const named = (what: string, how: string | undefined): string => (how === undefi
 
 function judge(
   what: string,
+  how: string | undefined,
   kind: Check['kind'],
   of: string | undefined,
   limit: Derived<'lb'>,
@@ -85,6 +89,7 @@ function judge(
 ): Check {
   const within = compareDecimals(load.value.value, limit.value.value) <= 0;
   return {
+    id: checkId(kind, of, how),
     what,
     kind,
     part: of,
@@ -120,6 +125,7 @@ export function checkLoad<K extends RatingKind>(
 ): Check {
   return judge(
     named(`${load.weight} against ${whose(limit.part)}${limit.rating}`, how),
+    how,
     limit.rating,
     limit.part,
     limit.limit,
@@ -143,6 +149,7 @@ export function checkPart<C extends ComponentKind>(
   const of = component.part ?? demand.part;
   return judge(
     `${whose(of)}${component.component} against ${demand.rating}`,
+    undefined,
     component.component,
     of,
     component.bears,

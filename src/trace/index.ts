@@ -16,7 +16,7 @@ export type { Computed, Constant, Derived, Given, Known, LookedUp, Node, Operati
 export { decimalReading, type Reading, readNode, readOperation } from './reading.js';
 export * from './record.js';
 export { figureWith, nodesOf, replay } from './replay.js';
-export { type WeakestInputs, weakestInputs } from './rests-on.js';
+export { pathsBehind, type WeakestInputs, weakestInputs } from './rests-on.js';
 export { citation, commonPractice, fromMemory, type Grade, needsVerification, type Source, statics } from './source.js';
 export { findRow, notTabulated, type Table } from './table.js';
 export { wordsForTrace } from './words.js';

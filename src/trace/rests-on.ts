@@ -22,3 +22,11 @@ export function weakestInputs<U extends Unit>(derived: Derived<U>): WeakestInput
   );
   return { basis: derived.why.basis, inputs: leaves.filter((leaf) => leaf.basis === derived.why.basis) };
 }
+
+/** The keys of a spec that a figure rests on, in the order the working names them. @example pathsBehind([given('GVWR', lb(14000), 'label', 'trailer.gvwr')])[0] // trailer.gvwr */
+export function pathsBehind(figures: readonly Derived<Unit>[]): readonly string[] {
+  const paths = nodesOf(figures.map(({ why }) => why)).flatMap((node) =>
+    node.kind === 'given' && node.path !== undefined ? [node.path] : [],
+  );
+  return [...new Set(paths)];
+}

@@ -1,0 +1,88 @@
+/** Ids of checks: one each, made of a closed alphabet, the same whatever the figures; and the keys a check rests on. */
+import fc from 'fast-check';
+import { isLeft } from 'fp-ts/lib/Either.js';
+import { describe, expect, it } from 'vitest';
+import { type Assessment, assess } from '../../src/assessment/index.js';
+import { pathsBehind } from '../../src/trace/index.js';
+import { rightOf } from '../helpers/either.js';
+import { changed, heavier, tiltDeck } from '../helpers/specs.js';
+import { spec as randomSpec } from '../study/random-specs.js';
+
+const withBars = changed(changed(tiltDeck(), 'tow.bars', { restore: '50 %' }), 'trailer.ballAboveLevel', '1.5 in');
+const independent = changed(withBars, 'trailer.sharing', 'independent');
+const rated = ['trailer.axles.0.rate', 'trailer.axles.1.rate'].reduce(
+  (spec, path) => changed(spec, path, '2,200 lb/in'),
+  independent,
+);
+const noGawr = changed(heavier(), 'trailer.axles.0.gawr', undefined);
+const examples: Readonly<Record<string, unknown>> = {
+  'tilt deck': tiltDeck(),
+  'one class up': heavier(),
+  'with bars': withBars,
+  'independent, with bars, off level': rated,
+  'no GAWR': noGawr,
+};
+const idsOf = ({ checks, partChecks }: Assessment): readonly string[] => [...checks, ...partChecks].map(({ id }) => id);
+const form = /^[a-z0-9-]+(\/[a-z0-9-]+)*(@[a-z0-9-]+(\+[a-z0-9-]+)*)?$/;
+
+describe('the ids of checks', () => {
+  it.each(Object.entries(examples))('are one each: %s', (_, spec) => {
+    const ids = idsOf(rightOf(assess(spec)));
+    expect(ids.length).toBeGreaterThan(25);
+    expect(new Set(ids).size).toBe(ids.length);
+    expect(ids.filter((id) => !form.test(id))).toEqual([]);
+  });
+  it('are one each in random specs, and hang on the questions alone, not on the figures', () => {
+    fc.assert(
+      fc.property(randomSpec, (spec) => {
+        const answer = assess(spec);
+        if (isLeft(answer)) return;
+        const ids = idsOf(answer.right);
+        expect(new Set(ids).size).toBe(ids.length);
+      }),
+      { numRuns: 200 },
+    );
+    const lighter = rightOf(assess(changed(withBars, 'cargo.0.weight', '4,000 kg')));
+    expect(idsOf(lighter)).toEqual(idsOf(rightOf(assess(withBars))));
+  });
+  it('are those that a program was told', () => {
+    const ids = idsOf(rightOf(assess(rated)));
+    for (const id of [
+      'gvwr',
+      'axle-1/gawr',
+      'axle-2/tire',
+      'axle-1/heavier-side/tire',
+      'axle-1/parts/beam',
+      'axle-1/left/brake-capacity',
+      'brake-capacity',
+      'coupler/tongue',
+      'chains@each',
+      'tow/receiver/tongue',
+      'tow/front-gawr@bars-on',
+      'axle-1/gawr@bars-on',
+      'jack',
+      'ramps/machine',
+    ])
+      expect(ids, id).toContain(id);
+    expect(idsOf(rightOf(assess(noGawr)))).toContain('axle-1/weakest-part');
+  });
+});
+
+describe('the keys a check rests on', () => {
+  const { checks } = rightOf(assess(tiltDeck()));
+  const keysOf = (wanted: string): readonly string[] =>
+    checks.filter(({ id }) => id === wanted).flatMap(({ limit, load }) => [...pathsBehind([limit, load])]);
+  it('are those of its limit and its load, each once', () => {
+    expect([...keysOf('gvwr')].sort()).toEqual(['cargo.0.weight', 'trailer.curb.weight', 'trailer.gvwr']);
+    expect([...keysOf('coupler/tongue')].sort()).toEqual([
+      'cargo.0.balancePoint',
+      'cargo.0.front',
+      'cargo.0.weight',
+      'trailer.axles.0.at',
+      'trailer.axles.1.at',
+      'trailer.coupler.tongue',
+      'trailer.curb.tongue',
+      'trailer.curb.weight',
+    ]);
+  });
+});
