@@ -46,7 +46,10 @@ const slug = (text: string): string =>
 /** `axle 1 heavier side` is `axle-1/heavier-side`. */
 function pathOfPart(part: string): string {
   const [, axle, rest = ''] = /^(axle \d+)(.*)$/.exec(part) ?? [];
-  return [axle ?? part, rest].map(slug).filter((each) => each !== '').join('/');
+  return [axle ?? part, rest]
+    .map(slug)
+    .filter((each) => each !== '')
+    .join('/');
 }
 
 /**
