@@ -5,4 +5,5 @@
  */
 export { classUpText } from './class-up.js';
 export { comparisonText } from './comparison.js';
+export * from './notation/index.js';
 export { cautions, report } from './report.js';

@@ -2,12 +2,20 @@
 import type { Unit } from '../units/index.js';
 import { wrapText } from '../units/internal.js';
 import { byFigure, byName, figure, formula } from './formula.js';
-import type { Derived, Node } from './node.js';
+import type { Derived, Node, Operation } from './node.js';
 import { nodesOf } from './replay.js';
 import { citation } from './source.js';
 
 /** One step of a working, as data: any format can be written from it. */
 export interface WorkingLine {
+  /** What stands on this line: an input, a step on the way, or a figure that was asked for. */
+  readonly group: 'given' | 'step' | 'answer';
+  /** The node itself, for those who write it in another notation. */
+  readonly node: Node;
+  /** The unit of the result. */
+  readonly unit: Unit;
+  /** What was done; absent for an input. */
+  readonly operation?: Operation;
   readonly symbol: string;
   /** Absent for an input. */
   readonly formula?: string;
@@ -18,21 +26,21 @@ export interface WorkingLine {
   readonly from?: string;
 }
 
-function inputLine(node: Exclude<Node, { kind: 'computed' }>): WorkingLine | undefined {
-  const result = figure(node);
+function inputLine(node: Exclude<Node, { kind: 'computed' }>, group: WorkingLine['group']): WorkingLine | undefined {
+  const line = { group, node, unit: node.value.unit, result: figure(node) };
   switch (node.kind) {
     case 'given':
       return {
+        ...line,
         symbol: node.symbol,
-        result,
         from: node.path === undefined ? node.basis : `${node.basis}, ${node.path}`,
       };
     case 'looked up':
-      return { symbol: node.symbol, result, from: `${node.table}, ${node.key}: ${citation(node.source)}` };
+      return { ...line, symbol: node.symbol, from: `${node.table}, ${node.key}: ${citation(node.source)}` };
     case 'constant':
       return node.symbol === undefined
         ? undefined
-        : { symbol: node.symbol, result, ...(node.source && { from: citation(node.source) }) };
+        : { ...line, symbol: node.symbol, ...(node.source && { from: citation(node.source) }) };
   }
 }
 
@@ -42,13 +50,17 @@ export function workingLines(roots: readonly Node[]): readonly WorkingLine[] {
   const last = new Set(roots);
   for (const node of nodesOf(roots)) {
     if (node.kind !== 'computed') {
-      const line = inputLine(node);
+      const line = inputLine(node, last.has(node) ? 'answer' : 'given');
       if (line !== undefined) lines.push(line);
     } else if (node.symbol !== undefined || last.has(node)) {
       const numbers = formula(node, byFigure);
       const result = figure(node);
       const written = formula(node, byName);
       lines.push({
+        group: last.has(node) ? 'answer' : 'step',
+        node,
+        unit: node.value.unit,
+        operation: node.operation,
         symbol: node.symbol ?? 'result',
         formula: written,
         result,
