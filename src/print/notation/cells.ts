@@ -1,13 +1,6 @@
 /** A working as cells of a spreadsheet: inputs, steps and checks, every step a formula over other cells. */
 import type { Check } from '../../ratings/index.js';
-import {
-  type Derived,
-  type Node,
-  type Reading,
-  readOperation,
-  type WorkingLine,
-  workingLines,
-} from '../../trace/index.js';
+import { type Derived, type Node, readOperation, type WorkingLine, workingLines } from '../../trace/index.js';
 import { showUnit, type Unit } from '../../units/index.js';
 import { call, type Dialect, type Formula, fixed, formulas, hair, join, type Place } from './cell-formulas.js';
 import { plainText } from './plain-text.js';
