@@ -1,6 +1,6 @@
 /** Text from outside on its way into a notation: one line, and no sign that a page cannot hold. */
 
-/** Control signs, line ends and the two signs that XML forbids become a space; half of a pair becomes the sign for what cannot be shown. @example plainText('two\nlines') // two lines */
+/** Control signs, line ends and the two signs that XML forbids become a space; half of a pair becomes the sign for what cannot be shown. */
 export const plainText = (text: string): string =>
   text
     .replace(/\p{Surrogate}/gu, '\ufffd')
