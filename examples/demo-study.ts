@@ -97,7 +97,7 @@ const builds = new Map<string, Build>();
 
 function count(chunk: Chunk): void {
   for (let i = 0; i < chunk.rows; i += 1) {
-    if (chunk.unanswered.has(i)) continue;
+    if (chunk.reasons[i] !== 0) continue;
     const name = made.choices
       .map(({ choices }, k) => (choices[chunk.choices[k]?.[i] ?? -1] ?? '').padEnd([7, 10, 15][k] ?? 0))
       .join('');

@@ -1,13 +1,13 @@
 /** Weights taken in, in any unit of weight: in pounds, and greater than zero. */
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
-import { type AnyWeight, asDerived, type Basis, converted, type Derived } from '../trace/index.js';
-import { dimensionOf, show, type UnitOf } from '../units/index.js';
+import { type AnyWeight, asDerived, type Basis, converted, type Derived, decide, zeroIn } from '../trace/index.js';
+import { dimensionOf, show, type Unit, type UnitOf } from '../units/index.js';
 import { type RulesError, rulesError } from './errors.js';
 
 /** A weight under its shop name, in lb. Left `OutOfRange` when it is not a weight greater than zero. */
 export function pounds(name: string, figure: AnyWeight, basis?: Basis): Either<RulesError, Derived<'lb'>> {
   const taken = asDerived(name, figure, basis);
-  if (dimensionOf(taken.value.unit) !== 'mass' || !taken.value.value.gt(0)) {
+  if (dimensionOf(taken.value.unit) !== 'mass' || !decide<Unit>(taken, '>', zeroIn(taken.value.unit)).holds) {
     return left(
       rulesError(
         { tag: 'OutOfRange', what: name, found: show(taken.value), needed: 'a weight greater than zero' },

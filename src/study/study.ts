@@ -10,10 +10,11 @@ import type { Variation } from './plan/vary.js';
 import type { Chunk } from './run/buffers.js';
 import { figureNames } from './run/figure-names.js';
 import { type Measure, standardMeasure } from './run/measure.js';
-import { pointsOf } from './run/points.js';
+import { type Points, pointsOf } from './run/points.js';
+import type { Recording } from './run/recording.js';
 import { Runner } from './run/runner.js';
-import { checkSample } from './run/sample-check.js';
-import { tapesFor } from './run/tapes.js';
+import { checkSample, sampledRows } from './run/sample-check.js';
+import { type Tapes, tapesFor } from './run/tapes.js';
 
 /** The most rows of a study: what can be counted and addressed without a doubt. */
 const mostRows = 1_000_000_000;
@@ -41,8 +42,10 @@ export interface Study {
   readonly chunks: (from?: number, to?: number) => Generator<Chunk, void>;
   /** Records, lazily, in a stable order. An aborted run ends with a row that says so. */
   readonly rows: (from?: number, to?: number) => Generator<Row, void>;
-  /** Typed columns of the answered rows; the others are listed with their errors. */
+  /** Typed columns of the answered rows; the others are listed with their reasons. */
   readonly columns: (from?: number, to?: number) => Either<StudyError, ColumnTable>;
+  /** Why one row has no answer, worked out by `assess` when it is asked; `undefined` for a row with an answer. */
+  readonly errorAt: (row: number) => TrailerError | undefined;
   /** The spec of one row as JSON: `assess` of it gives the same answer. Left for a row that is not there. */
   readonly specAt: (row: number) => Either<StudyFailure, unknown>;
 }
@@ -77,25 +80,36 @@ export function study({
   const { count } = planned;
   if (count > mostRows) return left({ chapter: 'study', tag: 'TooManyVariants', count, most: mostRows });
   const tapes = tapesFor(read.right, measure);
-  const figures = figureNames(tapes);
+  const points = pointsOf(read.right, planned);
+  const figures = figureNames(tapes.all(), someRows(tapes, points, count));
   if (isLeft(figures)) return figures;
   const names = figures.right.map(({ name }) => name);
-  const points = pointsOf(read.right, planned);
   const runner = new Runner(read.right, planned, points, tapes, measure, names);
-  const mismatch = checkSample({ runner, points, names, measure }, count);
+  const mismatch = checkSample(runner, names, count);
   if (mismatch !== undefined) return left(mismatch);
   const first = (from: number): number => Math.max(0, Math.ceil(from));
   const last = (to: number): number => Math.min(count, Math.ceil(to));
   const run = (from = 0, to = count): Generator<Chunk, void> => runner.run(first(from), last(to), onProgress, signal);
+  const errorAt = (row: number): TrailerError | undefined => {
+    if (!isRow(row, count)) return noSuchRow(row, count);
+    const outcome = runner.assessed(row);
+    return isLeft(outcome) ? outcome.left : undefined;
+  };
   const header = { choices, inputs: factors.map(({ path, unit }) => ({ path, unit })), figures: figures.right };
   return right({
     count,
     ...header,
     chunks: run,
-    rows: (from = 0, to = count) => rowsOf(header, run(from, to), first(from), last(to), signal),
+    rows: (from = 0, to = count) => rowsOf(header, run(from, to), first(from), last(to), errorAt, signal),
     columns: (from = 0, to = count) => columnsOf(header, run(from, to), Math.max(0, last(to) - first(from)), signal),
+    errorAt,
     specAt: (row) => (isRow(row, count) ? right(points.specAt(row)) : left(noSuchRow(row, count))),
   });
+}
+
+/** Recordings of the sampled rows, each made when it is asked for. */
+function* someRows(tapes: Tapes, points: Points, count: number): Generator<Recording, void> {
+  for (const row of sampledRows(count)) yield tapes.record(points.specAt(row));
 }
 
 const isRow = (row: number, count: number): boolean => Number.isInteger(row) && row >= 0 && row < count;

@@ -34,10 +34,42 @@ export function holdsFor(order: -1 | 0 | 1, comparison: Comparison): boolean {
   }
 }
 
+/** The list that `decide` adds to while `recordingDecisions` runs. */
+let recording: Decision[] | undefined;
+
+/** What a function gave, and every comparison that was asked while it ran, in order. */
+export interface RecordedRun<A> {
+  readonly result: A;
+  readonly decisions: readonly Decision[];
+}
+
+/**
+ * Every comparison asked while a function runs, of an answer and of a refusal alike.
+ *
+ * A refusal has no place for the decisions that led to it; a study needs them, to know for which rows it is refused too.
+ *
+ * @param run a function that waits for nothing
+ * @returns what it gave, and the decisions in the order in which they were asked; those of an inner recording are in the outer one too
+ * @example recordingDecisions(() => decide(given('gross', lb(14000)), '<=', given('GVWR', lb(14000))).holds).decisions.length // 1
+ */
+export function recordingDecisions<A>(run: () => A): RecordedRun<A> {
+  const outer = recording;
+  const decisions: Decision[] = [];
+  recording = decisions;
+  try {
+    return { result: run(), decisions };
+  } finally {
+    recording = outer;
+    if (outer !== undefined) for (const decision of decisions) outer.push(decision);
+  }
+}
+
 /** Compares two figures of one unit after the snap, and keeps what was compared. @example decide(given('gross', lb(14000)), '<=', given('GVWR', lb(14000))).holds // true */
 export function decide<U extends Unit>(left: Derived<U>, comparison: Comparison, right: Derived<NoInfer<U>>): Decision {
   if (left.value.unit !== right.value.unit)
     throw new TypeError(`${right.value.unit} is not ${left.value.unit}: convert it by name first`);
   const order = compareDecimals(left.value.value, right.value.value);
-  return { holds: holdsFor(order, comparison), left: left.why, comparison, right: right.why };
+  const decision = { holds: holdsFor(order, comparison), left: left.why, comparison, right: right.why };
+  recording?.push(decision);
+  return decision;
 }

@@ -1,9 +1,11 @@
 /** The oracle of every study test: a row of the study against `assess` on the spec of that row. */
 import { readFileSync } from 'node:fs';
+import { isDeepStrictEqual } from 'node:util';
 import { isLeft } from 'fp-ts/lib/Either.js';
 import { type Assessment, assess } from '../../src/assessment/index.js';
 import type { Row, Study } from '../../src/study/index.js';
 import { type Measure, standardMeasure } from '../../src/study/index.js';
+import { reasonOf } from '../../src/study/run/reason.js';
 
 /** A trailer without its tow vehicle: invented, 14,000 lb, two 7,000 lb axles at 187 and 221 in, a 9,000 lb machine. */
 export const tiltDeck = JSON.parse(readFileSync(new URL('./plain-deck.json', import.meta.url), 'utf8')) as {
@@ -29,21 +31,18 @@ export function wrongWith(row: Row, study: Study, measure: Measure = standardMea
   if (isLeft(spec)) return `no spec: ${spec.left.tag}`;
   const assessed = assess(spec.right);
   if (isLeft(assessed)) {
-    return row.answered
-      ? `answered, where assess says ${assessed.left.tag}`
-      : row.error.tag === assessed.left.tag
-        ? undefined
-        : `${row.error.tag} for ${assessed.left.tag}`;
+    if (row.answered) return `answered, where assess says ${assessed.left.tag}`;
+    const reason = reasonOf(assessed.left);
+    if (row.reason !== reason) return `${row.reason} for ${reason}`;
+    return isDeepStrictEqual(row.error, assessed.left) ? undefined : 'another error';
   }
   const measured = measure(assessed.right);
   const missing = study.figures.find(({ name }) => !Object.hasOwn(measured, name));
   if (missing !== undefined)
-    return row.answered
-      ? `answered without ${missing.name}`
-      : row.error.tag === 'MissingFact'
-        ? undefined
-        : `${row.error.tag} for a missing figure`;
-  if (!row.answered) return `${row.error.tag}, where assess answers`;
+    return !row.answered && row.reason === `MissingFact: ${missing.name}`
+      ? undefined
+      : `${row.answered ? 'answered' : row.reason} without ${missing.name}`;
+  if (!row.answered) return `${row.reason}, where assess answers`;
   const { holds, governs } = exactly(assessed.right);
   if (row.holds !== holds) return `holds ${row.holds}, not ${holds}`;
   if (row.governs !== governs) return `governed by ${row.governs}, not ${governs}`;

@@ -21,6 +21,8 @@ describe('a row', () => {
         needed: 'a whole number from 0 to 4',
       });
     expect(isLeft(made.specAt(4))).toBe(false);
+    expect(made.errorAt(5)).toMatchObject({ tag: 'UnusableVariation', path: 'row' });
+    expect(made.errorAt(4)).toBeUndefined();
   });
   it('is a whole one, whatever ends are asked for', () => {
     expect([...made.rows(0.5, 2.5)].map(({ row }) => row)).toEqual([1, 2]);
@@ -56,7 +58,14 @@ describe('a run that is stopped', () => {
   it('before it begins says so', () => {
     const made = rightOf(study({ ...plan, signal: AbortSignal.abort() }));
     expect([...made.rows()]).toEqual([
-      { row: 0, choices: {}, inputs: {}, answered: false, error: { chapter: 'study', tag: 'Aborted', afterRows: 0 } },
+      {
+        row: 0,
+        choices: {},
+        inputs: {},
+        answered: false,
+        reason: 'Aborted',
+        error: { chapter: 'study', tag: 'Aborted', afterRows: 0 },
+      },
     ]);
     expect(leftOf(made.columns())).toMatchObject({ tag: 'Aborted', afterRows: 0 });
   });

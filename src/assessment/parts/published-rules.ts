@@ -4,6 +4,7 @@ import type { AxleGroup } from '../../axles/index.js';
 import { type Note, note } from '../../ratings/index.js';
 import {
   type AxleGroupFinding,
+  askable,
   axleGroups,
   type Facts,
   type Finding,
@@ -145,13 +146,13 @@ function stepsOf(local: LocalRules | undefined, facts: Facts): Pick<LinesPart, '
 function factsThatAgree(
   facts: Facts,
   own: readonly Rule[],
-): Either<RulesError, { readonly facts: Facts; readonly notes: readonly Note[] }> {
-  const told = screen(facts, own);
+): Either<RulesError, { readonly findings: () => readonly Finding[]; readonly notes: readonly Note[] }> {
+  const told = askable(facts, own);
   const sound =
     isLeft(told) && told.left.tag === 'ContradictoryFacts' && facts['actual weights within ratings'] === true
       ? { ...facts, 'actual weights within ratings': false }
       : facts;
-  const again = sound === facts ? told : screen(sound, own);
+  const again = sound === facts ? told : askable(sound, own);
   if (isLeft(again)) return again;
   const says =
     'The spec says that actual weights are within the ratings; a gross weight is above its GVWR, and the published lines are read by that.';

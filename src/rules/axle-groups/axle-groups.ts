@@ -12,11 +12,9 @@ import {
   greatestOf,
   leastOf,
   sum,
-} from '../../trace/index.js';
-import { dimensionOf, foot, inch, ratio, show } from '../../units/index.js';
-import { type RulesError, rulesError } from '../errors.js';
-import { printedLine } from '../federal/federal.js';
-import { pathOf } from '../pounds.js';
+  zeroIn,
+} from '../trace/index.js';
+import { dimensionOf, foot, inch, ratio, show, type Unit } from '../units/index.js';
 import { type AxleGroupOptions, axleGroupFormula, bridgeLaw } from './axle-group-formula.js';
 
 /** A run of consecutive axles, by number and by the distance between the first and the last. */
@@ -80,7 +78,10 @@ export function axleGroupLimit(run: AxleRun, options: AxleGroupOptions): Either<
       }),
     );
   const taken = asDerived('group length', run.length);
-  if (dimensionOf(taken.value.unit) !== 'length' || (run.count > 1 && !taken.value.value.gt(0))) {
+  if (
+    dimensionOf(taken.value.unit) !== 'length' ||
+    (run.count > 1 && !decide<Unit>(taken, '>', zeroIn(taken.value.unit)).holds)
+  ) {
     return left(
       rulesError(
         { tag: 'OutOfRange', what: 'group length', found: show(taken.value), needed: 'a length greater than zero' },

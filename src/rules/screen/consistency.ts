@@ -1,9 +1,8 @@
 /** Facts that cannot all be true are refused before any rule is asked. Only what is really contradictory is. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { type Decision, type Derived, decide, inUnit } from '../../trace/index.js';
-import { dimensionOf, show, type UnitOf } from '../../units/index.js';
-import { signOf } from '../../units/internal.js';
-import { type RulesError, rulesError } from '../errors.js';
+import { type Decision, type Derived, decide, inUnit, zeroIn } from '../trace/index.js';
+import { dimensionOf, show, type Unit, type UnitOf } from '../units/index.js';
+import { type RulesError, rulesError } from './errors.js';
 import {
   dimensionOfFact,
   type Facts,
@@ -53,12 +52,12 @@ export function consistent(facts: Facts): Either<RulesError, readonly Decision[]
       return left(rulesError({ tag: 'UnknownFact', found: name, known: [...weightFacts, ...lengthFacts] }, name));
     const figure = givenFact(facts, name);
     if (figure === undefined) continue;
-    const { unit, value } = figure.value;
+    const { unit } = figure.value;
     if (dimensionOf(unit) !== dimensionOfFact(name))
       return left(
         rulesError({ tag: 'WrongRuleUnit', fact: name, found: unit, needed: dimensionOfFact(name) }, pathOf(figure)),
       );
-    if (!anySign.has(name) && signOf(value) <= 0) {
+    if (!anySign.has(name) && !decide<Unit>(figure, '>', zeroIn(unit)).holds) {
       return left(
         rulesError(
           {

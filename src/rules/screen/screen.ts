@@ -114,9 +114,31 @@ export function baseOf(
  * @source the clause of each rule; the reading of missing facts is our own
  */
 export function screen(facts: Facts, rules: readonly Rule[]): Either<RulesError, Screening> {
+  const asked = askable(facts, rules);
+  if (isLeft(asked)) return asked;
+  const findings = asked.right.rules.map(({ rule, base }) => judge(rule, base, facts));
+  return right({ findings, decisions: [...asked.right.decisions, ...findings.flatMap(({ decisions }) => decisions)] });
+}
+
+/** Rules that can be asked, each with the rule whose reach it shares, and the comparisons by which the facts agree. */
+export interface Askable {
+  readonly rules: readonly { readonly rule: Rule; readonly base: Rule | undefined }[];
+  readonly decisions: readonly Decision[];
+}
+
+/**
+ * Can these rules be asked of these facts?
+ *
+ * Nothing is judged: facts must agree with each other, and each rule must stand in a unit that its facts have.
+ *
+ * @returns the rules with what they lean on; Left as `screen`
+ * @example askable({ 'trailer GVWR': lb(10000) }, federalRules) // Right
+ * @source the reading of facts is our own
+ */
+export function askable(facts: Facts, rules: readonly Rule[]): Either<RulesError, Askable> {
   const sound = consistent(facts);
   if (isLeft(sound)) return sound;
-  const findings: Finding[] = [];
+  const asked: { rule: Rule; base: Rule | undefined }[] = [];
   for (const rule of rules) {
     const base = baseOf(rule, rules);
     if (isLeft(base)) return base;
@@ -126,9 +148,9 @@ export function screen(facts: Facts, rules: readonly Rule[]): Either<RulesError,
           rulesError({ tag: 'WrongRuleUnit', fact: test, found: unit, needed: dimensionOfFact(test) }, rule.id),
         );
     }
-    findings.push(judge(rule, base.right, facts));
+    asked.push({ rule, base: base.right });
   }
-  return right({ findings, decisions: [...sound.right, ...findings.flatMap(({ decisions }) => decisions)] });
+  return right({ rules: asked, decisions: sound.right });
 }
 
 /** A finding in one line. @example findingText(finding).startsWith('commercial motor vehicle: cannot tell') // true */

@@ -1,6 +1,6 @@
 /** A study as typed columns, for table libraries and plots: 8 bytes a figure, and a few more a row. */
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
-import type { Aborted, StudyError, StudyFailure } from '../errors.js';
+import type { Aborted, StudyError } from '../errors.js';
 import type { Chunk } from '../run/buffers.js';
 import { choiceName, type Header } from './rows.js';
 
@@ -19,16 +19,21 @@ export interface ColumnTable {
   /** An index into `governNames`. */
   readonly governs: Uint16Array;
   readonly governNames: readonly string[];
-  readonly unanswered: readonly { readonly row: number; readonly error: StudyFailure }[];
+  /** The rows without an answer: their numbers and, for each, an index into `reasonNames`. `errorAt` of the study tells the error. */
+  readonly unanswered: { readonly row: Float64Array; readonly reason: Uint16Array };
+  readonly reasonNames: readonly string[];
 }
 
 /** Stretches of answered rows of a chunk. */
-function answeredRuns({ rows, unanswered }: Chunk): readonly { from: number; to: number }[] {
-  const stops = [-1, ...[...unanswered.keys()].sort((a, b) => a - b), rows];
-  return stops.slice(1).flatMap((to, k) => {
-    const from = (stops[k] as number) + 1;
-    return to > from ? [{ from, to }] : [];
-  });
+function answeredRuns({ rows, reasons }: Chunk): readonly { from: number; to: number }[] {
+  const runs: { from: number; to: number }[] = [];
+  for (let i = 0; i < rows; i += 1) {
+    if (reasons[i] !== 0) continue;
+    const last = runs.at(-1);
+    if (last?.to === i) last.to = i + 1;
+    else runs.push({ from: i, to: i + 1 });
+  }
+  return runs;
 }
 
 export function columnsOf(
@@ -42,7 +47,9 @@ export function columnsOf(
   const choices = header.choices.map(() => new Int16Array(most));
   const [row, holds, governs] = [new Float64Array(most), new Uint8Array(most), new Uint16Array(most)];
   let governNames: readonly string[] = [];
-  const unanswered: { row: number; error: StudyFailure }[] = [];
+  let reasonNames: readonly string[] = [''];
+  const refused = { row: new Float64Array(most), reason: new Uint16Array(most) };
+  let none = 0;
   let length = 0;
   let done = 0;
   for (const chunk of chunks) {
@@ -57,8 +64,13 @@ export function columnsOf(
       for (let i = from; i < to; i += 1) row[length + i - from] = chunk.start + i;
       length += to - from;
     }
-    for (const [i, error] of [...chunk.unanswered].sort(([a], [b]) => a - b))
-      unanswered.push({ row: chunk.start + i, error });
+    reasonNames = chunk.reasonNames;
+    for (let i = 0; i < chunk.rows; i += 1) {
+      if (chunk.reasons[i] === 0) continue;
+      refused.row[none] = chunk.start + i;
+      refused.reason[none] = chunk.reasons[i] as number;
+      none += 1;
+    }
     done += chunk.rows;
   }
   if (signal?.aborted === true && done < most) return left({ chapter: 'study', tag: 'Aborted', afterRows: done });
@@ -70,7 +82,8 @@ export function columnsOf(
     holds: cut(holds),
     governs: cut(governs),
     governNames: [...governNames],
-    unanswered,
+    unanswered: { row: refused.row.slice(0, none), reason: refused.reason.slice(0, none) },
+    reasonNames: [...reasonNames],
     data: Object.fromEntries(names.map((name, k) => [name, cut(columns[k] as Float64Array)])),
     units: Object.fromEntries([
       ...header.inputs.map(({ path, unit }) => [path, unit]),

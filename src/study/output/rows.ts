@@ -23,7 +23,13 @@ export type Row =
       readonly holds: boolean;
       readonly governs: string;
     })
-  | (Point & { readonly answered: false; readonly error: StudyFailure });
+  | (Point & {
+      readonly answered: false;
+      /** The tag of the error and the place it names. */
+      readonly reason: string;
+      /** The error with its figures: worked out when it is first read, as it takes a whole `assess`. */
+      readonly error: TrailerError;
+    });
 
 /** The name of a choice; `as specified` when none was taken. */
 export const choiceName = (names: readonly string[], index: number): string =>
@@ -34,11 +40,12 @@ export function* rowsOf(
   chunks: Iterable<Chunk>,
   from: number,
   to: number,
+  errorAt: (row: number) => TrailerError | undefined,
   signal?: AbortSignal,
 ): Generator<Row, void> {
   let done = 0;
   for (const chunk of chunks) {
-    for (let i = 0; i < chunk.rows; i += 1) yield rowOf(header, chunk, i);
+    for (let i = 0; i < chunk.rows; i += 1) yield rowOf(header, chunk, i, errorAt);
     done += chunk.rows;
   }
   if (signal?.aborted === true && from + done < to)
@@ -47,11 +54,38 @@ export function* rowsOf(
       choices: {},
       inputs: {},
       answered: false,
+      reason: 'Aborted',
       error: { chapter: 'study', tag: 'Aborted', afterRows: done },
     };
 }
 
-function rowOf({ choices, inputs, figures }: Header, chunk: Chunk, i: number): Row {
+/** A row without an answer, whose error is made once, when it is first read. */
+function refusedRow(point: Point, reason: string, errorAt: (row: number) => TrailerError | undefined): Row {
+  let made: TrailerError | undefined;
+  return {
+    ...point,
+    answered: false,
+    reason,
+    get error(): TrailerError {
+      made ??= errorAt(point.row) ?? {
+        chapter: 'study',
+        tag: 'TapeMismatch',
+        row: point.row,
+        column: 'answer',
+        tape: reason,
+        exact: 'answered',
+      };
+      return made;
+    },
+  };
+}
+
+function rowOf(
+  { choices, inputs, figures }: Header,
+  chunk: Chunk,
+  i: number,
+  errorAt: (row: number) => TrailerError | undefined,
+): Row {
   const point = {
     row: chunk.start + i,
     choices: Object.fromEntries(
@@ -59,8 +93,8 @@ function rowOf({ choices, inputs, figures }: Header, chunk: Chunk, i: number): R
     ),
     inputs: Object.fromEntries(inputs.map(({ path }, k) => [path, chunk.inputs[k]?.[i] as number])),
   };
-  const error = chunk.unanswered.get(i);
-  if (error !== undefined) return { ...point, answered: false, error };
+  const reason = chunk.reasons[i] as number;
+  if (reason !== 0) return refusedRow(point, chunk.reasonNames[reason] as string, errorAt);
   return {
     ...point,
     answered: true,

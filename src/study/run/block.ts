@@ -2,16 +2,22 @@
 import type { Operand } from '../tape/steps.js';
 import { isVaried } from '../tape/tape.js';
 import type { Alternative } from './alternative.js';
+import type { Branch } from './branch.js';
 import type { ExactRows } from './exact-rows.js';
 import type { BlockVerdicts } from './row-marks.js';
 import type { Share } from './shares.js';
 
 export interface Block {
-  readonly alternative: Alternative;
+  readonly branch: Branch;
   readonly columns: readonly Float64Array[];
   readonly rows: number;
   readonly verdicts: BlockVerdicts;
   readonly exact: ExactRows;
+}
+
+/** A block of rows that have an answer. */
+export interface AnsweredBlock extends Block {
+  readonly branch: Alternative;
 }
 
 /** A figure as a column: its own, or `spare` filled with it. */

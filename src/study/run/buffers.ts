@@ -1,5 +1,4 @@
 /** Buffers of one run, reused for every chunk. */
-import type { StudyFailure } from '../errors.js';
 import type { ReadPlan } from '../plan/read-plan.js';
 import { type BlockVerdicts, verdictsFor } from './row-marks.js';
 
@@ -14,8 +13,9 @@ export interface Chunk {
   /** For each row, an index into `governNames`: the check closest to its limit, or all that tie. */
   readonly governs: Uint16Array;
   readonly governNames: readonly string[];
-  /** Rows without an answer, by their place in the chunk. */
-  readonly unanswered: ReadonlyMap<number, StudyFailure>;
+  /** For each row, an index into `reasonNames`: 0 for a row with an answer, else why it has none. Its figures then mean nothing. */
+  readonly reasons: Uint16Array;
+  readonly reasonNames: readonly string[];
   /** Rows decided again with exact decimals, or assessed from their spec. */
   readonly exactRows: number;
 }
@@ -27,9 +27,9 @@ export interface Buffers {
   readonly figures: Float64Array[];
   readonly holds: Uint8Array;
   readonly governs: Uint16Array;
+  readonly reasons: Uint16Array;
   readonly columns: Float64Array[];
   readonly verdicts: BlockVerdicts;
-  readonly unanswered: Map<number, StudyFailure>;
 }
 
 export function buffersFor(size: number, { choices, factors }: ReadPlan, figures: number): Buffers {
@@ -40,8 +40,8 @@ export function buffersFor(size: number, { choices, factors }: ReadPlan, figures
     figures: columns(figures),
     holds: new Uint8Array(size),
     governs: new Uint16Array(size),
+    reasons: new Uint16Array(size),
     columns: [],
     verdicts: verdictsFor(size),
-    unanswered: new Map(),
   };
 }

@@ -2,15 +2,15 @@
 import type { Node } from '../../trace/index.js';
 import { compareDecimals, zero } from '../../units/internal.js';
 import { guardShare } from '../tape/bounds.js';
-import { type Block, usedAt } from './block.js';
+import { type AnsweredBlock, type Block, usedAt } from './block.js';
 import { isAnswered, mark, setMark } from './row-marks.js';
 
 /** A row near a limit: every share near one is decided by its exact load and limit. */
-export function decideShares(block: Block, row: number): void {
-  const { alternative, verdicts, exact } = block;
+export function decideShares(block: AnsweredBlock, row: number): void {
+  const { branch, verdicts, exact } = block;
   if (!isAnswered(verdicts, row)) return;
   setMark(verdicts, row, mark.exact);
-  for (const share of alternative.shares) {
+  for (const share of branch.shares) {
     const { load, limit } = share.check;
     const near = Math.abs(usedAt(block, share, row) - 1) <= 3 * guardShare;
     if (near && exact.order(row, load.why, limit.why) > 0) {
@@ -30,12 +30,12 @@ export function decideReserve({ verdicts, exact }: Block, node: Node, row: numbe
 }
 
 /** A row whose two greatest shares are too near to each other: compared as loads times limits. */
-export function breakTie(block: Block, row: number): void {
-  const { alternative, verdicts, exact } = block;
+export function breakTie(block: AnsweredBlock, row: number): void {
+  const { branch, verdicts, exact } = block;
   if (!isAnswered(verdicts, row)) return;
   setMark(verdicts, row, mark.exact);
   const most = verdicts.most[row] as number;
-  const close = alternative.shares.flatMap((share, k) => {
+  const close = branch.shares.flatMap((share, k) => {
     const { load, limit } = share.check;
     return most - usedAt(block, share, row) <= 2 * guardShare * Math.abs(most)
       ? [{ k, load: exact.figure(row, load.why), limit: exact.figure(row, limit.why) }]

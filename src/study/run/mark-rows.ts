@@ -14,7 +14,7 @@ const isInside = (block: Block, { column, low, high }: ColumnBound, row: number)
 
 /** The mark of a row outside some bound. Comparisons that doubles cannot decide are asked in decimals, last. */
 function markOf(block: Block, row: number): number {
-  const { inputBounds, tape } = block.alternative;
+  const { inputBounds, tape } = block.branch;
   if (!inputBounds.every((bound) => isInside(block, bound, row))) return mark.elsewhere;
   const near: DecisionBound[] = [];
   for (const bound of tape.bounds) {
@@ -32,7 +32,7 @@ function markOf(block: Block, row: number): number {
 /** Marks every row outside a bound. */
 export function markOutsiders(block: Block): void {
   const {
-    alternative: { allBounds },
+    branch: { allBounds },
     rows,
     verdicts,
   } = block;

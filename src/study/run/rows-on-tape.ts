@@ -1,20 +1,22 @@
 /** Rows run on one tape, and their figures and verdicts put in their places. */
 import type { Decimal } from '../../units/index.js';
 import { enoughColumns } from '../tape/tape.js';
-import type { Alternative } from './alternative.js';
 import type { Buffers } from './buffers.js';
 import { evaluateBlock } from './evaluate-block.js';
 import type { Names } from './name-index.js';
+import { reasonOf } from './reason.js';
 import { figureColumns, gather, sortMarked } from './row-groups.js';
 import { missingFigure } from './rows-by-assess.js';
 import { nameOfTie } from './shares.js';
+import type { Way } from './tapes.js';
 
-/** Inputs of a tape run: the buffers, the recorded alternative, the figures asked for, the names of governing checks. */
+/** Inputs of a tape run: the buffers, the recording, the figures asked for, the names of governing checks and of reasons. */
 export interface TapeRun {
   readonly buffers: Buffers;
-  readonly alternative: Alternative;
+  readonly way: Way;
   readonly names: readonly string[];
   readonly governing: Names;
+  readonly reasons: Names;
 }
 
 /** Result of a tape run: figures in columns, rows to be assessed from their specs, rows that take another branch. */
@@ -27,32 +29,46 @@ export interface OnTape {
 
 /** Runs the rows at `places`, or the first `rows` of the chunk. `figuresAt` gives the exact figures of a place. */
 export function rowsOnTape(
-  { buffers, alternative, names, governing }: TapeRun,
+  { buffers, way, names, governing, reasons }: TapeRun,
   rows: number,
   places: readonly number[] | undefined,
   figuresAt: (place: number) => ReadonlyMap<string, Decimal>,
 ): OnTape {
-  const { verdicts, unanswered } = buffers;
+  const { verdicts } = buffers;
   const count = places?.length ?? rows;
   const placeOf = (j: number): number => (places === undefined ? j : (places[j] as number));
-  const columns = enoughColumns(buffers.columns, alternative.tape, verdicts.holds.length);
+  const columns = enoughColumns(buffers.columns, way.tape, verdicts.holds.length);
   for (const [k, input] of buffers.inputs.entries()) gather(input, columns[k] as Float64Array, places);
-  evaluateBlock(alternative, columns, count, verdicts, (j) => figuresAt(placeOf(j)));
+  evaluateBlock(way, columns, count, verdicts, (j) => figuresAt(placeOf(j)));
+  const reason = reasonFor(way, names);
+  putReason(buffers, reason === undefined ? 0 : reasons.indexOf(reason), count, places);
   const handOut = places === undefined && !verdicts.marked;
-  const figures = figureColumns(alternative, columns, buffers.figures, names, count, handOut, places);
-  putVerdicts(buffers, alternative, governing, count, placeOf);
-  const missing = names.find((name) => !alternative.figures.some((figure) => figure.name === name));
-  if (missing !== undefined) for (let j = 0; j < count; j += 1) unanswered.set(placeOf(j), missingFigure(missing));
+  const figures =
+    way.kind === 'refused'
+      ? buffers.figures
+      : figureColumns(way, columns, buffers.figures, names, count, handOut, places);
+  if (way.kind === 'answered') putVerdicts(buffers, way, governing, count, placeOf);
   if (!verdicts.marked) return { figures, exactRows: 0, whole: [], otherWay: [] };
-  const sorted = sortMarked(verdicts.marks, count, placeOf);
-  for (const i of sorted.otherWay) unanswered.delete(i);
-  return { figures, ...sorted };
+  return { figures, ...sortMarked(verdicts.marks, count, placeOf) };
+}
+
+/** Why the rows of a recording have no answer: it is a refusal, or it lacks a figure. */
+function reasonFor(way: Way, names: readonly string[]): string | undefined {
+  if (way.kind === 'refused') return way.reason;
+  const missing = names.find((name) => !way.figures.some((figure) => figure.name === name));
+  return missing === undefined ? undefined : reasonOf(missingFigure(missing));
+}
+
+/** The reason of a recording to the places of its rows; rows that it does not answer get theirs later. */
+function putReason({ reasons }: Buffers, index: number, count: number, places: readonly number[] | undefined): void {
+  if (places === undefined) reasons.fill(index, 0, count);
+  else for (const place of places) reasons[place] = index;
 }
 
 /** Whether the rows hold, and their governing checks, to their places. */
 function putVerdicts(
   { holds, governs, verdicts }: Buffers,
-  { shares }: Alternative,
+  { shares }: Extract<Way, { kind: 'answered' }>,
   governing: Names,
   count: number,
   placeOf: (j: number) => number,

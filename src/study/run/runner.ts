@@ -1,18 +1,19 @@
 /** Runs a planned design chunk by chunk. Rows of one alternative are worked on in place; others are gathered and put back. */
-import { isLeft } from 'fp-ts/lib/Either.js';
+import { type Either, isLeft } from 'fp-ts/lib/Either.js';
 import { assess } from '../../assessment/index.js';
+import type { TrailerError } from '../../errors.js';
 import type { PlannedDesign } from '../plan/planned.js';
 import type { ReadPlan } from '../plan/read-plan.js';
 import { blockRows } from '../tape/tape.js';
-import type { Alternative } from './alternative.js';
 import { type Buffers, buffersFor, type Chunk } from './buffers.js';
 import type { Measure } from './measure.js';
 import { type Names, namesOf } from './name-index.js';
 import type { Points } from './points.js';
+import { reasonOf } from './reason.js';
 import { allPlaces, type Group, groupsOf } from './row-groups.js';
-import { fromAssessment } from './rows-by-assess.js';
+import { fromAssessment, type WholeRow } from './rows-by-assess.js';
 import { type OnTape, rowsOnTape } from './rows-on-tape.js';
-import type { OtherWays, Tapes } from './tapes.js';
+import type { OtherWays, Tapes, Way } from './tapes.js';
 
 /** Fewer rows than this are assessed from their specs rather than given a tape of their own. */
 const worthATape = 4;
@@ -22,6 +23,8 @@ const mostAlone = 16;
 
 export class Runner {
   private readonly governing: Names = namesOf();
+  /** The reason of an answered row is the first: none. */
+  private readonly reasons: Names = namesOf();
 
   constructor(
     private readonly read: ReadPlan,
@@ -30,7 +33,9 @@ export class Runner {
     private readonly tapes: Tapes,
     private readonly measure: Measure,
     private readonly names: readonly string[],
-  ) {}
+  ) {
+    this.reasons.indexOf('');
+  }
 
   *run(
     from: number,
@@ -49,10 +54,9 @@ export class Runner {
   }
 
   private chunk(buffers: Buffers, start: number, rows: number): Chunk {
-    const { choices, inputs, holds, governs, unanswered } = buffers;
+    const { choices, inputs, holds, governs, reasons } = buffers;
     for (const [k, input] of inputs.entries()) this.planned.fillValues(k, start, rows, input);
     for (const [k, choice] of choices.entries()) this.planned.fillChoices(k, start, rows, choice);
-    unanswered.clear();
     let figures: readonly Float64Array[] = buffers.figures;
     let exactRows = 0;
     for (const group of groupsOf(choices, rows)) {
@@ -69,7 +73,8 @@ export class Runner {
       holds,
       governs,
       governNames: this.governing.names,
-      unanswered: new Map(unanswered),
+      reasons,
+      reasonNames: this.reasons.names,
       exactRows,
     };
   }
@@ -80,17 +85,17 @@ export class Runner {
     rows: number,
     { indexes, places }: Group,
   ): { figures: readonly Float64Array[]; exactRows: number } {
-    const alternative = this.tapes.alternativeOf(indexes);
-    if (isLeft(alternative)) {
+    const first = this.tapes.first(indexes);
+    if (first.kind === 'unreadable') {
       const all = places ?? allPlaces(rows);
       for (const i of all) this.wholeRow(buffers, start, i);
       return { figures: buffers.figures, exactRows: all.length };
     }
-    const first = this.onTape(buffers, start, rows, alternative.right, places);
-    if (first.otherWay.length === 0) return first;
-    const found = this.onOtherWays(buffers, start, first.otherWay, this.tapes.otherWays(indexes));
+    const done = this.onTape(buffers, start, rows, first, places);
+    if (done.otherWay.length === 0) return done;
+    const found = this.onOtherWays(buffers, start, done.otherWay, this.tapes.otherWays(indexes));
     for (const i of found.rest) this.wholeRow(buffers, start, i);
-    return { figures: first.figures, exactRows: first.exactRows + found.exactRows + found.rest.length };
+    return { figures: done.figures, exactRows: done.exactRows + found.exactRows + found.rest.length };
   }
 
   /** Runs rows that take another branch on the tapes made so far, then on new ones; returns the rows left to assess one by one. */
@@ -102,7 +107,7 @@ export class Runner {
   ): { rest: readonly number[]; exactRows: number } {
     let rest = rows;
     let exactRows = 0;
-    const runOn = (way: Alternative): void => {
+    const runOn = (way: Way): void => {
       const done = this.onTape(buffers, start, rest.length, way, rest);
       rest = done.otherWay;
       exactRows += done.exactRows;
@@ -113,9 +118,9 @@ export class Runner {
       const row = rest[0] as number;
       const way = record(this.points.specAt(start + row));
       if (way === 'no more') break;
-      if (way !== undefined) runOn(way);
-      // A row without an answer has no tape.
-      if (way !== undefined && rest[0] !== row) keep(way);
+      if (way.kind !== 'unreadable') runOn(way);
+      // A spec that cannot be read has no tape.
+      if (way.kind !== 'unreadable' && rest[0] !== row) keep(way);
       else {
         alone.push(row);
         rest = rest.filter((i) => i !== row);
@@ -129,10 +134,11 @@ export class Runner {
     buffers: Buffers,
     start: number,
     rows: number,
-    alternative: Alternative,
+    way: Way,
     places: readonly number[] | undefined,
   ): OnTape {
-    const done = rowsOnTape({ buffers, alternative, names: this.names, governing: this.governing }, rows, places, (i) =>
+    const { names, governing, reasons } = this;
+    const done = rowsOnTape({ buffers, way, names, governing, reasons }, rows, places, (i) =>
       this.points.figuresAt(start + i),
     );
     for (const i of done.whole) this.wholeRow(buffers, start, i);
@@ -140,16 +146,18 @@ export class Runner {
   }
 
   /** A row assessed from its spec. */
-  private wholeRow({ figures, holds, governs, unanswered }: Buffers, start: number, i: number): void {
-    const assessed = assess(this.points.specAt(start + i));
-    const outcome = isLeft(assessed) ? assessed : fromAssessment(assessed.right, this.names, this.measure);
-    unanswered.delete(i);
-    if (isLeft(outcome)) {
-      unanswered.set(i, outcome.left);
-      return;
-    }
+  private wholeRow({ figures, holds, governs, reasons }: Buffers, start: number, i: number): void {
+    const outcome = this.assessed(start + i);
+    reasons[i] = isLeft(outcome) ? this.reasons.indexOf(reasonOf(outcome.left)) : 0;
+    if (isLeft(outcome)) return;
     for (const [k, figure] of outcome.right.figures.entries()) (figures[k] as Float64Array)[i] = figure;
     holds[i] = outcome.right.holds ? 1 : 0;
     governs[i] = this.governing.indexOf(outcome.right.governs);
+  }
+
+  /** What `assess` says of the spec of a row. */
+  assessed(row: number): Either<TrailerError, WholeRow> {
+    const assessed = assess(this.points.specAt(row));
+    return isLeft(assessed) ? assessed : fromAssessment(assessed.right, this.names, this.measure);
   }
 }

@@ -1,24 +1,15 @@
 /** A sample of rows is assessed from its specs and compared with the tapes before a study is handed over. */
 import { type Either, isLeft } from 'fp-ts/lib/Either.js';
-import { assess } from '../../assessment/index.js';
-import type { StudyFailure, TapeMismatch } from '../errors.js';
+import type { TrailerError } from '../../errors.js';
+import type { TapeMismatch } from '../errors.js';
 import { uniformAt } from '../plan/chance.js';
 import type { Chunk } from './buffers.js';
-import type { Measure } from './measure.js';
-import type { Points } from './points.js';
-import { fromAssessment, type WholeRow } from './rows-by-assess.js';
+import { reasonOf } from './reason.js';
+import type { WholeRow } from './rows-by-assess.js';
 import type { Runner } from './runner.js';
 
 /** How far a double may be from the exact figure, as a share of it (of one, near zero). */
 const tolerance = 1e-9;
-
-/** What is compared: the runner of the study, and how its rows are assessed. */
-export interface Sampled {
-  readonly runner: Runner;
-  readonly points: Points;
-  readonly names: readonly string[];
-  readonly measure: Measure;
-}
 
 type Difference = Pick<TapeMismatch, 'column' | 'tape' | 'exact'>;
 
@@ -30,9 +21,10 @@ function differenceIn(
   outcome: Either<StudyFailure, WholeRow>,
   names: readonly string[],
 ): Difference | undefined {
-  const answered = !chunk.unanswered.has(0);
-  if (isLeft(outcome)) return answered ? difference('answer', 'answered', outcome.left.tag) : undefined;
-  if (!answered) return difference('answer', 'no answer', 'answered');
+  const reason = chunk.reasonNames[chunk.reasons[0] as number] as string;
+  const expected = isLeft(outcome) ? reasonOf(outcome.left) : '';
+  if (reason !== expected) return difference('answer', reason || 'answered', expected || 'answered');
+  if (isLeft(outcome)) return undefined;
   const { figures, holds, governs } = outcome.right;
   for (const [k, name] of names.entries()) {
     const [tape, exact] = [chunk.figures[k]?.[0] as number, figures[k] as number];
@@ -45,13 +37,11 @@ function differenceIn(
 }
 
 /** Compares the sampled rows of a study of `count` rows; the first that differs is a defect. */
-export function checkSample({ runner, points, names, measure }: Sampled, count: number): TapeMismatch | undefined {
+export function checkSample(runner: Runner, names: readonly string[], count: number): TapeMismatch | undefined {
   for (const row of sampledRows(count)) {
     const [chunk] = runner.run(row, row + 1);
     if (chunk === undefined) continue;
-    const assessed = assess(points.specAt(row));
-    const outcome = isLeft(assessed) ? assessed : fromAssessment(assessed.right, names, measure);
-    const found = differenceIn(chunk, outcome, names);
+    const found = differenceIn(chunk, runner.assessed(row), names);
     if (found !== undefined) return { chapter: 'study', tag: 'TapeMismatch', row, ...found };
   }
   return undefined;

@@ -1,28 +1,32 @@
-/** The recorded alternatives of a study, each recorded when it is first met, and kept. */
-import { type Either, isLeft } from 'fp-ts/lib/Either.js';
-import type { StudyFailure } from '../errors.js';
+/** The recordings of a study, each made when it is first met, and kept. */
 import type { ReadPlan } from '../plan/read-plan.js';
-import { type Alternative, alternativeOf } from './alternative.js';
+import type { Alternative } from './alternative.js';
 import type { Measure } from './measure.js';
+import { type Recording, type Refusal, recordingOf } from './recording.js';
 
 /** The most tapes of one alternative, not counting its first. */
-const mostWays = 24;
+const mostWays = 96;
 
 /** Further tapes of one alternative, one for each combination of branches that the program takes. */
 export interface OtherWays {
-  readonly ways: readonly Alternative[];
-  /** Records a tape from the spec of a row: `undefined` when it has no answer, `no more` at the limit. */
-  readonly record: (spec: unknown) => Alternative | 'no more' | undefined;
+  readonly ways: readonly Way[];
+  /** Records a tape from the spec of a row: `no more` at the limit. */
+  readonly record: (spec: unknown) => Recording | 'no more';
   /** Keeps a tape for later rows. */
-  readonly keep: (way: Alternative) => void;
+  readonly keep: (way: Way) => void;
 }
 
+/** What rows are answered by: a recorded answer or a recorded refusal. */
+export type Way = Alternative | Refusal;
+
 export interface Tapes {
-  /** The alternative for a list of choice indexes; -1 leaves the spec unchanged. */
-  readonly alternativeOf: (indexes: readonly number[]) => Either<StudyFailure, Alternative>;
+  /** The recording for a list of choice indexes; -1 leaves the spec unchanged. */
+  readonly first: (indexes: readonly number[]) => Recording;
+  /** Records any spec; nothing is kept. */
+  readonly record: (spec: unknown) => Recording;
   readonly otherWays: (indexes: readonly number[]) => OtherWays;
   /** Every combination of alternatives, or the one spec when there are none. */
-  readonly all: () => readonly Either<StudyFailure, Alternative>[];
+  readonly all: () => readonly Recording[];
 }
 
 /** The entry of a map; made and kept on first use. */
@@ -46,25 +50,20 @@ function combination(sizes: readonly number[], n: number): readonly number[] {
 }
 
 export function tapesFor({ factors, choices, combinations, specOf }: ReadPlan, measure: Measure): Tapes {
-  const inputs = factors.map(({ path }) => path);
-  const units = factors.map(({ unit }) => unit);
+  const inputs = { paths: factors.map(({ path }) => path), units: factors.map(({ unit }) => unit) };
   const sizes = choices.map((choice) => choice.choices.length);
-  const kept = new Map<string, Either<StudyFailure, Alternative>>();
-  const ways = new Map<string, Alternative[]>();
-  const record = (spec: unknown): Either<StudyFailure, Alternative> => alternativeOf(spec, inputs, units, measure);
-  const first = (indexes: readonly number[]): Either<StudyFailure, Alternative> =>
-    keptIn(kept, indexes.join(), () => record(specOf(indexes)));
+  const kept = new Map<string, Recording>();
+  const ways = new Map<string, Way[]>();
+  const record = (spec: unknown): Recording => recordingOf(spec, inputs, measure);
+  const first = (indexes: readonly number[]): Recording => keptIn(kept, indexes.join(), () => record(specOf(indexes)));
   return {
-    alternativeOf: first,
+    first,
+    record,
     otherWays: (indexes) => {
       const known = keptIn(ways, indexes.join(), () => []);
       return {
         ways: known,
-        record: (spec) => {
-          if (known.length >= mostWays) return 'no more';
-          const way = record(spec);
-          return isLeft(way) ? undefined : way.right;
-        },
+        record: (spec) => (known.length >= mostWays ? 'no more' : record(spec)),
         keep: (way) => {
           known.push(way);
         },

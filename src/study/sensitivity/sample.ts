@@ -65,7 +65,7 @@ export function sample(
   };
   return right({
     runs: made.right.count,
-    unanswered: unanswered.length,
+    unanswered: unanswered.row.length,
     table: table.right,
     holds: { share, standardError: Math.sqrt((share * (1 - share)) / length) },
     quantiles: shares.map((p) => ({ share: p, value: at(p) })),

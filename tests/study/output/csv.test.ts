@@ -119,9 +119,11 @@ describe('columns', () => {
     expect([...table.holds]).toEqual(answered.map(({ holds }) => Number(holds)));
     for (const { name } of made.figures)
       expect([...(table.data[name] ?? [])]).toEqual(answered.map(({ figures }) => figures[name]));
-    expect(table.unanswered.map(({ row }) => row)).toEqual(
-      rows.filter(({ answered: has }) => !has).map(({ row }) => row),
-    );
+    const refused = rows.flatMap((row) => (row.answered ? [] : [row]));
+    expect([...table.unanswered.row]).toEqual(refused.map(({ row }) => row));
+    expect([...table.unanswered.reason].map((i) => table.reasonNames[i])).toEqual(refused.map(({ reason }) => reason));
+    expect(refused.map(({ reason }) => reason)).toContain('GawrAboveParts: trailer.axles.0');
+    for (const row of refused) expect(made.errorAt(row.row)).toEqual(row.error);
     expect(
       Object.values(table.data)
         .flatMap((column) => [...column])
