@@ -57,8 +57,15 @@ export {
   type Rule,
   type ShareLine,
 } from './rule.js';
-export { type Askable, askable, type Finding, findingText, type Outcome, type Screening, screen } from './screen.js';
-export * from './steps.js';
-export * from './surge-brakes.js';
+export { type Answer, distanceText } from './screen/compare.js';
+export {
+  type Askable,
+  askable,
+  type Finding,
+  findingText,
+  type Outcome,
+  type Screening,
+  screen,
+} from './screen/screen.js';
 export * from './tables.js';
 export { wordsForRules } from './words.js';

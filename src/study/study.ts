@@ -45,7 +45,7 @@ export interface Study {
   /** Typed columns of the answered rows; the others are listed with their reasons. */
   readonly columns: (from?: number, to?: number) => Either<StudyError, ColumnTable>;
   /** Why one row has no answer, worked out by `assess` when it is asked; `undefined` for a row with an answer. */
-  readonly errorAt: (row: number) => TrailerError | undefined;
+  readonly errorAt: (row: number) => StudyFailure | undefined;
   /** The spec of one row as JSON: `assess` of it gives the same answer. Left for a row that is not there. */
   readonly specAt: (row: number) => Either<StudyFailure, unknown>;
 }
@@ -90,7 +90,7 @@ export function study({
   const first = (from: number): number => Math.max(0, Math.ceil(from));
   const last = (to: number): number => Math.min(count, Math.ceil(to));
   const run = (from = 0, to = count): Generator<Chunk, void> => runner.run(first(from), last(to), onProgress, signal);
-  const errorAt = (row: number): TrailerError | undefined => {
+  const errorAt = (row: number): StudyFailure | undefined => {
     if (!isRow(row, count)) return noSuchRow(row, count);
     const outcome = runner.assessed(row);
     return isLeft(outcome) ? outcome.left : undefined;

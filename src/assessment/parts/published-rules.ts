@@ -146,7 +146,7 @@ function stepsOf(local: LocalRules | undefined, facts: Facts): Pick<LinesPart, '
 function factsThatAgree(
   facts: Facts,
   own: readonly Rule[],
-): Either<RulesError, { readonly findings: () => readonly Finding[]; readonly notes: readonly Note[] }> {
+): Either<RulesError, { readonly facts: Facts; readonly notes: readonly Note[] }> {
   const told = askable(facts, own);
   const sound =
     isLeft(told) && told.left.tag === 'ContradictoryFacts' && facts['actual weights within ratings'] === true

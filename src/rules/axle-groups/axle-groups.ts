@@ -13,8 +13,11 @@ import {
   leastOf,
   sum,
   zeroIn,
-} from '../trace/index.js';
-import { dimensionOf, foot, inch, ratio, show, type Unit } from '../units/index.js';
+} from '../../trace/index.js';
+import { dimensionOf, foot, inch, ratio, show, type Unit } from '../../units/index.js';
+import { type RulesError, rulesError } from '../errors.js';
+import { printedLine } from '../federal/federal.js';
+import { pathOf } from '../pounds.js';
 import { type AxleGroupOptions, axleGroupFormula, bridgeLaw } from './axle-group-formula.js';
 
 /** A run of consecutive axles, by number and by the distance between the first and the last. */

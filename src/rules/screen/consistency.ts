@@ -1,8 +1,8 @@
 /** Facts that cannot all be true are refused before any rule is asked. Only what is really contradictory is. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { type Decision, type Derived, decide, inUnit, zeroIn } from '../trace/index.js';
-import { dimensionOf, show, type Unit, type UnitOf } from '../units/index.js';
-import { type RulesError, rulesError } from './errors.js';
+import { type Decision, type Derived, decide, inUnit, zeroIn } from '../../trace/index.js';
+import { dimensionOf, show, type Unit, type UnitOf } from '../../units/index.js';
+import { type RulesError, rulesError } from '../errors.js';
 import {
   dimensionOfFact,
   type Facts,

@@ -28,7 +28,7 @@ export type Row =
       /** The tag of the error and the place it names. */
       readonly reason: string;
       /** The error with its figures: worked out when it is first read, as it takes a whole `assess`. */
-      readonly error: TrailerError;
+      readonly error: StudyFailure;
     });
 
 /** The name of a choice; `as specified` when none was taken. */
@@ -40,7 +40,7 @@ export function* rowsOf(
   chunks: Iterable<Chunk>,
   from: number,
   to: number,
-  errorAt: (row: number) => TrailerError | undefined,
+  errorAt: (row: number) => StudyFailure | undefined,
   signal?: AbortSignal,
 ): Generator<Row, void> {
   let done = 0;
@@ -60,13 +60,13 @@ export function* rowsOf(
 }
 
 /** A row without an answer, whose error is made once, when it is first read. */
-function refusedRow(point: Point, reason: string, errorAt: (row: number) => TrailerError | undefined): Row {
-  let made: TrailerError | undefined;
+function refusedRow(point: Point, reason: string, errorAt: (row: number) => StudyFailure | undefined): Row {
+  let made: StudyFailure | undefined;
   return {
     ...point,
     answered: false,
     reason,
-    get error(): TrailerError {
+    get error(): StudyFailure {
       made ??= errorAt(point.row) ?? {
         chapter: 'study',
         tag: 'TapeMismatch',
@@ -84,7 +84,7 @@ function rowOf(
   { choices, inputs, figures }: Header,
   chunk: Chunk,
   i: number,
-  errorAt: (row: number) => TrailerError | undefined,
+  errorAt: (row: number) => StudyFailure | undefined,
 ): Row {
   const point = {
     row: chunk.start + i,

@@ -28,13 +28,13 @@ export interface Alternative extends Branch {
  * that the tires need unless a measured figure rests on one of them.
  */
 function decisionsFor(
-  { pressures, lines }: Assessment,
+  { pressures, rules }: Assessment,
   asked: readonly Decision[],
   measured: readonly Derived<Unit>[],
 ): readonly Decision[] {
   const nodes = new Set(nodesOf(measured.map(({ why }) => why)));
   const unread = new Set([
-    ...lines.steps.flatMap(({ finding }) => finding.decisions),
+    ...rules.steps.flatMap(({ finding }) => finding.decisions),
     ...pressures.flatMap(({ needed: { pressure, carries, decisions } }) =>
       nodes.has(pressure.why) || nodes.has(carries.why) ? [] : decisions,
     ),
@@ -59,7 +59,7 @@ export function alternativeOf(
   inputs: Inputs,
   measure: Measure,
 ): Alternative {
-  const { checks, partChecks, mustPress, weighed } = assessment;
+  const { checks, partChecks, mustPress, weights } = assessment;
   const varies = variesWith(inputs.paths);
   const measured = Object.entries(measure(assessment));
   const decisions = decisionsFor(
@@ -71,7 +71,7 @@ export function alternativeOf(
     node: reserve.why,
     edge: 4 * guardShare * limit.value.value.toNumber(),
   }));
-  const gross = weighed.gross?.value.value.toNumber() ?? 0;
+  const gross = weights.gross?.value.value.toNumber() ?? 0;
   const pressing = mustPress.map(({ load }) => ({
     node: load.why,
     edge: 4 * guardShare * (gross + Math.abs(load.value.value.toNumber())),

@@ -1,6 +1,7 @@
 /** The figures of a study: every one that some alternative measures. */
+
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
-import type { TrailerError } from '../../errors.js';
+import type { StudyFailure } from '../errors.js';
 import type { Recording } from './recording.js';
 
 export interface NamedFigure {
@@ -18,9 +19,9 @@ export interface NamedFigure {
 export function figureNames(
   alternatives: readonly Recording[],
   rows: Iterable<Recording>,
-): Either<TrailerError, readonly NamedFigure[]> {
+): Either<StudyFailure, readonly NamedFigure[]> {
   const units = new Map<string, string>();
-  let error: TrailerError | undefined;
+  let error: StudyFailure | undefined;
   const take = (recording: Recording): void => {
     if (recording.kind !== 'answered') error ??= recording.error;
     else for (const { name, node } of recording.figures) if (!units.has(name)) units.set(name, node.value.unit);

@@ -1,9 +1,10 @@
 /** A spec assessed once, with every comparison that was asked: what the rows of its branch are answered by. */
+
 import { isLeft } from 'fp-ts/lib/Either.js';
 import { assess } from '../../assessment/index.js';
-import type { TrailerError } from '../../errors.js';
 import { decodeSpec, leavesOf, type Spec } from '../../spec/index.js';
 import { recordingDecisions } from '../../trace/index.js';
+import type { StudyFailure } from '../errors.js';
 import { changed } from '../plan/spec-paths.js';
 import { type Alternative, alternativeOf } from './alternative.js';
 import { type Branch, branchOf, type Inputs } from './branch.js';
@@ -15,13 +16,13 @@ export interface Refusal extends Branch {
   readonly kind: 'refused';
   readonly reason: string;
   /** The error of the recorded spec. */
-  readonly error: TrailerError;
+  readonly error: StudyFailure;
 }
 
 /** A spec that cannot be read has no figures, and so no branch. */
 export interface Unreadable {
   readonly kind: 'unreadable';
-  readonly error: TrailerError;
+  readonly error: StudyFailure;
 }
 
 export type Recording = Alternative | Refusal | Unreadable;

@@ -1,7 +1,8 @@
 /** Runs a planned design chunk by chunk. Rows of one alternative are worked on in place; others are gathered and put back. */
+
 import { type Either, isLeft } from 'fp-ts/lib/Either.js';
 import { assess } from '../../assessment/index.js';
-import type { TrailerError } from '../../errors.js';
+import type { StudyFailure } from '../errors.js';
 import type { PlannedDesign } from '../plan/planned.js';
 import type { ReadPlan } from '../plan/read-plan.js';
 import { blockRows } from '../tape/tape.js';
@@ -156,7 +157,7 @@ export class Runner {
   }
 
   /** What `assess` says of the spec of a row. */
-  assessed(row: number): Either<TrailerError, WholeRow> {
+  assessed(row: number): Either<StudyFailure, WholeRow> {
     const assessed = assess(this.points.specAt(row));
     return isLeft(assessed) ? assessed : fromAssessment(assessed.right, this.names, this.measure);
   }

@@ -1,7 +1,6 @@
 /** A sample of rows is assessed from its specs and compared with the tapes before a study is handed over. */
 import { type Either, isLeft } from 'fp-ts/lib/Either.js';
-import type { TrailerError } from '../../errors.js';
-import type { TapeMismatch } from '../errors.js';
+import type { StudyFailure, TapeMismatch } from '../errors.js';
 import { uniformAt } from '../plan/chance.js';
 import type { Chunk } from './buffers.js';
 import { reasonOf } from './reason.js';
