@@ -11,7 +11,7 @@ const stored = JSON.parse(
 ) as readonly BlockDigest[];
 
 /** A sample of the blocks here; `npx tsx scripts/same-figures.ts` compares all. */
-const sample = [0, 13, 26, 39, 51];
+const sample = [0, 17, 34, 51];
 
 describe('answers to random specs', () => {
   it('are stored for every block', () => {

@@ -17,7 +17,7 @@ export type Outline = Readonly<Record<Aspect, readonly string[]>>;
 /** Which figures are told, by their symbols. */
 const told: Readonly<Partial<Record<Aspect, RegExp>>> = {
   weights:
-    /^(gross weight|trailer weight|curb weight|tongue load|tongue share|trailer tongue load|axle group (load|position|capacity)|sum of axle ratings|axle \d+ (load|rating|cold pressure|tire load))/,
+    /^(gross weight|trailer weight|curb weight|tongue load|tongue share|trailer tongue load|axle group (load|position|capacity)|sum of axle ratings|axle \d+ (load|rating|cold pressure|tire load))(,|$)/,
   placement: /^((front|rear) end of the|width of the|place by|(tongue load|machine front|axle load) at the)\b/,
   tow: /^(front axle|rear axle|trailer axles|put on|taken off|combination|moment of the bars)\b/,
 };
@@ -43,23 +43,29 @@ function errorLines(error: TrailerError): readonly string[] {
   return [`${error.tag} at ${error.path ?? 'no path'}`, ...problems];
 }
 
+type Found = Readonly<Record<Aspect, Set<string>>>;
+
+function addFigure(figure: Derived<Unit>, into: Found): void {
+  const symbol = figure.why.symbol ?? '';
+  for (const aspect of aspects) if (told[aspect]?.test(symbol)) into[aspect].add(`${symbol} = ${written(figure)}`);
+}
+
+function addRecord(value: Json, into: Found): void {
+  if (isFinding(value)) into.rules.add(findingLine(value as unknown as Finding));
+  if (isCheck(value)) into.checks.add(checkLine(value as unknown as Check));
+}
+
 /** Everything in reach but the spec and the decisions, each thing once. */
-function collect(answer: unknown, into: Record<Aspect, Set<string>>): void {
-  const seen = new Set<unknown>();
-  const visit = (value: unknown): void => {
-    if (!isRecord(value) || seen.has(value)) return;
-    seen.add(value);
-    if (isFigure(value)) {
-      const figure = value as unknown as Derived<Unit>;
-      const symbol = figure.why.symbol ?? '';
-      for (const aspect of aspects) if (told[aspect]?.test(symbol)) into[aspect].add(`${symbol} = ${written(figure)}`);
-      return;
-    }
-    if (isFinding(value)) into.rules.add(findingLine(value as unknown as Finding));
-    if (isCheck(value)) into.checks.add(checkLine(value as unknown as Check));
-    for (const [key, inside] of Object.entries(value)) if (key !== 'spec' && key !== 'decisions') visit(inside);
-  };
-  visit(answer);
+function collect(value: unknown, into: Found, seen: Set<unknown>): void {
+  if (!isRecord(value) || seen.has(value)) return;
+  seen.add(value);
+  if (isFigure(value)) {
+    addFigure(value as unknown as Derived<Unit>, into);
+    return;
+  }
+  addRecord(value, into);
+  for (const [key, inside] of Object.entries(value))
+    if (key !== 'spec' && key !== 'decisions') collect(inside, into, seen);
 }
 
 /** The outline of the answer to a spec, each list in order of its letters. */
@@ -67,6 +73,6 @@ export function outlineOf(spec: unknown): Outline {
   const found = Object.fromEntries(aspects.map((aspect) => [aspect, new Set<string>()])) as Record<Aspect, Set<string>>;
   const answer = assess(spec as never);
   if (isLeft(answer)) for (const line of errorLines(answer.left)) found.errors.add(line);
-  else collect(answer.right, found);
+  else collect(answer.right, found, new Set());
   return Object.fromEntries(aspects.map((aspect) => [aspect, [...found[aspect]].sort()])) as unknown as Outline;
 }

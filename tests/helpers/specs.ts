@@ -19,7 +19,10 @@ export function changed<S>(spec: S, path: string, value: unknown): S {
   const copy = structuredClone(spec);
   const keys = path.split('.');
   const last = keys.pop() as string;
-  const place = keys.reduce<Json>((at, key) => (at[key] ??= {}) as Json, copy as Json);
+  const place = keys.reduce<Json>((at, key) => {
+    at[key] ??= {};
+    return at[key] as Json;
+  }, copy as Json);
   if (value === undefined) Array.isArray(place) ? place.splice(Number(last), 1) : delete place[last];
   else place[last] = value;
   return copy;
@@ -37,7 +40,7 @@ export function workingsIn(answer: unknown): readonly Derived<Unit>[] {
     seen.add(value);
     if ('why' in value && 'value' in value) found.add(value as unknown as Derived<Unit>);
     else if ('comparison' in value && 'holds' in value)
-      [(value as unknown as Decision).left, (value as unknown as Decision).right].forEach((node) => nodes.add(node));
+      for (const side of ['left', 'right'] as const) nodes.add((value as unknown as Decision)[side]);
     else Object.values(value).forEach(visit);
   };
   visit(answer);

@@ -12,7 +12,8 @@ const duals = ['ST235/80R16 LRE', 'LT235/85R16 LRE', '215/75R17.5 LRH', 'LT235/8
 
 function designationOf({ chance, dual, gawr }: Plan): string {
   if (dual) return chance.pick(duals);
-  return chance.pick(singles[gawr < 4500 ? 'small' : gawr < 6500 ? 'middle' : 'large']);
+  if (gawr < 4500) return chance.pick(singles.small);
+  return chance.pick(gawr < 6500 ? singles.middle : singles.large);
 }
 
 /** A rating of a part, seldom below the share of the GAWR that it must bear: a label above its parts is refused. */
