@@ -3,7 +3,7 @@
  * while fields are renamed and moved: checks, weights, placement, tow side, rules, errors.
  */
 import { isLeft } from 'fp-ts/lib/Either.js';
-import { assess } from '../../src/assessment/index.js';
+import { assess, ruleFindings } from '../../src/assessment/index.js';
 import type { TrailerError } from '../../src/errors.js';
 import type { Check } from '../../src/ratings/index.js';
 import type { Finding } from '../../src/rules/index.js';
@@ -73,6 +73,6 @@ export function outlineOf(spec: unknown): Outline {
   const found = Object.fromEntries(aspects.map((aspect) => [aspect, new Set<string>()])) as Record<Aspect, Set<string>>;
   const answer = assess(spec as never);
   if (isLeft(answer)) for (const line of errorLines(answer.left)) found.errors.add(line);
-  else collect(answer.right, found, new Set());
+  else collect([answer.right, ruleFindings(answer.right.rules)], found, new Set());
   return Object.fromEntries(aspects.map((aspect) => [aspect, [...found[aspect]].sort()])) as unknown as Outline;
 }
