@@ -6,15 +6,24 @@
 import { type Either, isLeft } from 'fp-ts/lib/Either.js';
 import type { AssessError } from './assessment/errors.js';
 import { sentenceFor } from './assessment/words.js';
+import type { ChooseError } from './choose/errors.js';
+import { wordsForChoose } from './choose/words.js';
 import type { StudyError } from './study/errors.js';
 import { wordsForStudy } from './study/words.js';
 
 /** Plain data with a `chapter` and a `tag`; `path` says where in the spec, when it came from one. */
-export type TrailerError = AssessError | StudyError;
+export type TrailerError = AssessError | StudyError | ChooseError;
 
 /** What went wrong, in one sentence, without the path: for the field of a form. @example wordsFor(divisionByZero('lb', 'ft')) // asked lb divided by ft; found a divisor of zero; needed a divisor that is not zero */
 export function wordsFor(error: TrailerError): string {
-  return error.chapter === 'study' ? wordsForStudy(error) : sentenceFor(error);
+  switch (error.chapter) {
+    case 'study':
+      return wordsForStudy(error);
+    case 'choose':
+      return wordsForChoose(error);
+    default:
+      return sentenceFor(error);
+  }
 }
 
 /** One line for a log or a screen: the path in the spec, when there is one, and the sentence. @example describeError(divisionByZero('lb', 'ft')) // asked lb divided by ft; found a divisor of zero; needed a divisor that is not zero */

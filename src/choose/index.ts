@@ -1,8 +1,16 @@
 /**
- * Questions over whole assessments: how do builds compare, what changes one class up, which of ours carries it?
+ * Questions over whole assessments: how do builds compare, what changes one class up, which of ours carries it, how sure is
+ * an answer?
  *
  * @module choose
  */
 export { type ClassUp, type LineCrossed, oneClassUp } from './class-up.js';
 export { type ComparedFigure, type Comparison, changeOf, compare, type Print } from './compare.js';
+export * from './errors.js';
+export type { Interval } from './ranges/interval.js';
 export { type Candidate, type Need, type Smallest, smallestThatCarries } from './smallest.js';
+export type { Question } from './sureness/asked.js';
+export { type Sure, type SureCheck, type Sureness, sureness } from './sureness/sureness.js';
+export { type Tolerance, type Tolerances, type Unsure, usualTolerances } from './sureness/tolerances.js';
+export type { WeighNext } from './sureness/weigh-next.js';
+export { wordsForChoose } from './words.js';

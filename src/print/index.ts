@@ -7,3 +7,4 @@ export { classUpText } from './class-up.js';
 export { comparisonText } from './comparison.js';
 export * from './notation/index.js';
 export { cautions, report } from './report.js';
+export { surenessText } from './sureness-text.js';

@@ -16,6 +16,8 @@ export interface Decision {
   readonly left: Node;
   readonly comparison: Comparison;
   readonly right: Node;
+  /** Told when nothing but a remark hangs on it: no figure and no check changes with its outcome. */
+  readonly settles?: 'a remark';
 }
 
 /** Whether a comparison holds for an order of -1, 0 or 1. @example holdsFor(0, '<=') // true */
@@ -64,12 +66,21 @@ export function recordingDecisions<A>(run: () => A): RecordedRun<A> {
   }
 }
 
-/** Compares two figures of one unit after the snap, and keeps what was compared. @example decide(given('gross', lb(14000)), '<=', given('GVWR', lb(14000))).holds // true */
-export function decide<U extends Unit>(left: Derived<U>, comparison: Comparison, right: Derived<NoInfer<U>>): Decision {
+/** Compares two figures of one unit after the snap, and keeps what was compared; `settles` when only a remark hangs on it. @example decide(given('gross', lb(14000)), '<=', given('GVWR', lb(14000))).holds // true */
+export function decide<U extends Unit>(
+  left: Derived<U>,
+  comparison: Comparison,
+  right: Derived<NoInfer<U>>,
+  settles?: Decision['settles'],
+): Decision {
   if (left.value.unit !== right.value.unit)
     throw new TypeError(`${right.value.unit} is not ${left.value.unit}: convert it by name first`);
   const order = compareDecimals(left.value.value, right.value.value);
-  const decision = { holds: holdsFor(order, comparison), left: left.why, comparison, right: right.why };
+  const holds = holdsFor(order, comparison);
+  const decision: Decision =
+    settles === undefined
+      ? { holds, left: left.why, comparison, right: right.why }
+      : { holds, left: left.why, comparison, right: right.why, settles };
   recording?.push(decision);
   return decision;
 }

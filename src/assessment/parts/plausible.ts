@@ -27,7 +27,7 @@ const doubt = (tag: string, says: string, figure: Derived<Unit>, path: string): 
 
 function ofGvwr({ trailer: { gvwr } }: Spec): Doubts {
   if (gvwr === undefined || !isWritten(gvwr)) return { attention: [], decisions: [] };
-  const small = decide(inPounds('GVWR', gvwr), '<', leastGvwr);
+  const small = decide(inPounds('GVWR', gvwr), '<', leastGvwr, 'a remark');
   const says = 'the GVWR (trailer.gvwr) is below 500 lb, which is hard to believe';
   return {
     attention: small.holds ? [doubt('GvwrHardToBelieve', says, gvwr, 'trailer.gvwr')] : [],
@@ -40,7 +40,7 @@ function ofMachine({ cargo = [] }: Spec): Doubts {
   const decisions: Decision[] = [];
   if (!cargo.every(({ weight }) => isWritten(weight))) return { attention: [], decisions };
   for (const { name, weight } of cargo) {
-    const small = decide(inPounds(`${name} weight`, weight), '<', leastMachine);
+    const small = decide(inPounds(`${name} weight`, weight), '<', leastMachine, 'a remark');
     decisions.push(small);
     if (!small.holds) return { attention: [], decisions };
   }

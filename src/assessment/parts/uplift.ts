@@ -60,6 +60,6 @@ export function pressed({ balance }: Weighed, { hitched, offLevel: hitch }: TowP
     ...sidesOffLevel(attitude),
     ...(hitch ? underBars(hitch) : []),
   ];
-  const decisions = mustPress.map(({ load }) => decide(load, '>=', nothing));
+  const decisions = mustPress.map(({ load }) => decide(load, '>=', nothing, 'a remark'));
   return { mustPress, lifted: mustPress.filter((_, i) => decisions[i]?.holds === false), decisions };
 }

@@ -73,7 +73,10 @@ function againstScale(
     'tolerance of the built-up weight',
     times(built.weight, inUnit(tolerance as Derived<'%'>, 'ratio')),
   );
-  const decisions = [decide(gap, '<=', allowed), decide(minus(built.weight, weighed), '<=', allowed)];
+  const decisions = [
+    decide(gap, '<=', allowed, 'a remark'),
+    decide(minus(built.weight, weighed), '<=', allowed, 'a remark'),
+  ];
   const agrees = decisions.every(({ holds }) => holds);
   const says = agrees
     ? note('BuiltUpAgrees', 'The built-up weight agrees with the scale within the tolerance stated for its items.', [

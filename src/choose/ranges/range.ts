@@ -1,0 +1,62 @@
+/** The least and the most of an answer while its inputs stay within their ends, and where they are reached. */
+import { coneOf, type Ends, slopesOf } from './backward.js';
+import type { Flat } from './flat.js';
+import { forward } from './forward.js';
+import { type Interval, point } from './interval.js';
+
+/** What an answer can be. */
+export interface Range {
+  readonly low: number;
+  readonly high: number;
+  /** How it can move with each input, by the input's number. */
+  readonly slopes: ReadonlyMap<number, Interval>;
+  /** The inputs, by number, at which it is least and most; an input that may turn the answer both ways is left out. */
+  readonly lowest: ReadonlyMap<number, number>;
+  readonly highest: ReadonlyMap<number, number>;
+  /** True when both ends are reached: the answer goes one way with every input. */
+  readonly reached: boolean;
+}
+
+const totalOf = (ends: Ends, at: readonly Interval[]): Interval => {
+  let [low, high] = [0, 0];
+  for (const [i, counts] of ends) {
+    const { low: a, high: b } = at[i] as Interval;
+    low += Math.min(counts * a, counts * b);
+    high += Math.max(counts * a, counts * b);
+  }
+  return { low, high };
+};
+
+/**
+ * What can this answer be?
+ *
+ * Where the answer goes one way with an input all the way through, that input stands at its ends; the others stay ranges. What
+ * comes out holds the true range, and is the true range where the answer goes one way with every input.
+ *
+ * @param at what every node can be: from `forward` with the same inputs
+ */
+export function rangeOf(flat: Flat, ends: Ends, inputs: readonly Interval[], at: readonly Interval[]): Range {
+  const cone = coneOf(flat, ends);
+  const slopes = slopesOf(flat, ends, cone, at);
+  const lowest = new Map<number, number>();
+  const highest = new Map<number, number>();
+  const [atLowest, atHighest] = [[...inputs], [...inputs]];
+  let reached = true;
+  for (const [input, { low, high }] of slopes) {
+    const between = inputs[input] as Interval;
+    if (between.low === between.high) continue;
+    if (low < 0 && high > 0) {
+      reached = false;
+      continue;
+    }
+    const [least, most] = low >= 0 ? [between.low, between.high] : [between.high, between.low];
+    lowest.set(input, least);
+    highest.set(input, most);
+    atLowest[input] = point(least);
+    atHighest[input] = point(most);
+  }
+  const wide = totalOf(ends, at);
+  const low = Math.max(wide.low, totalOf(ends, forward(flat, atLowest, cone)).low);
+  const high = Math.min(wide.high, totalOf(ends, forward(flat, atHighest, cone)).high);
+  return { low, high, slopes, lowest, highest, reached };
+}

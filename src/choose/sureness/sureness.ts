@@ -1,0 +1,145 @@
+/** How sure is this answer, and what should be weighed next? */
+import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
+import type { AssessError, Assessment } from '../../assessment/index.js';
+import { figureWith } from '../../trace/index.js';
+import type { Quantity } from '../../units/index.js';
+import { Decimal, ofDecimal, signOf } from '../../units/internal.js';
+import type { ChooseError } from '../errors.js';
+import { type Range, rangeOf } from '../ranges/range.js';
+import type { Question } from './asked.js';
+import { type Tolerances, type Unsure, unsureInputs } from './tolerances.js';
+import { type Way, waysOf } from './ways.js';
+import { type WeighNext, weighNext } from './weigh-next.js';
+
+/** Within or over whatever the inputs are inside their tolerances, or not sure. */
+export type Sure = 'within' | 'not sure' | 'over';
+
+/** One question and how sure its answer is. */
+export interface SureCheck {
+  /** What programs look it up by: the id of the check, or `presses/` and the name of the load. */
+  readonly id: string;
+  /** What is asked: the name of the check, or of the load that must press. */
+  readonly what: string;
+  /** Whether a rating is asked, or whether a load presses. */
+  readonly kind: Question['kind'];
+  /** How sure the answer is. */
+  readonly sure: Sure;
+  /** The reserve (or the load that must press) as the spec has it. */
+  readonly reserve: Quantity<'lb'>;
+  /** The least it can be, to a millionth of a pound, down. */
+  readonly least: Quantity<'lb'>;
+  /** The most it can be, to a millionth of a pound, up. */
+  readonly most: Quantity<'lb'>;
+  /** False where an input may turn the answer both ways or a formula changes: then the ends hold the range and may be wider than it. */
+  readonly endsReached: boolean;
+}
+
+/** How sure an assessment is. */
+export interface Sureness {
+  /** `over` when some check is over for sure, `within` when all are within for sure. No check at all is `not sure`. */
+  readonly sure: Sure;
+  /** Every check and every load that must press, in the order of the assessment. */
+  readonly checks: readonly SureCheck[];
+  /** The inputs that may be off, and by how much. */
+  readonly inputs: readonly Unsure[];
+  /** The inputs to weigh or measure next, the one that decides most first. */
+  readonly weighNext: readonly WeighNext[];
+  /** Where inside the tolerances the spec could not be answered at all. */
+  readonly refused: readonly AssessError[];
+  /** False when so many comparisons may turn that not all were followed: then nothing is called sure. */
+  readonly complete: boolean;
+}
+
+const millionth = 1e6;
+const pounds = (at: number): Quantity<'lb'> => ofDecimal(new Decimal(at), 'lb');
+
+interface Found {
+  readonly question: Question;
+  readonly range: Range;
+  readonly low: number;
+  readonly high: number;
+  readonly reached: boolean;
+}
+
+/** The sign at an end that doubles cannot tell from zero, asked in decimals. */
+function exactSign(question: Question, corner: ReadonlyMap<number, number>, inputs: readonly Unsure[]): number {
+  const figures = new Map([...corner].map(([i, value]) => [(inputs[i] as Unsure).path, new Decimal(value)]));
+  return signOf(figureWith(question.figure.why, figures));
+}
+
+function sureOf({ question, range, low, high, reached }: Found, inputs: readonly Unsure[]): Sure {
+  if (range.lowest.size === 0 && reached) return signOf(question.figure.value.value) < 0 ? 'over' : 'within';
+  const near = 1e-7 * Math.max(1, Math.abs(question.figure.value.value.toNumber()));
+  if (low > near) return 'within';
+  if (high < -near) return 'over';
+  if (!reached) return 'not sure';
+  if (Math.abs(low) <= near && exactSign(question, range.lowest, inputs) >= 0) return 'within';
+  if (Math.abs(high) <= near && exactSign(question, range.highest, inputs) < 0) return 'over';
+  return 'not sure';
+}
+
+/** The same question asked in every way the assessment can go. */
+function joinedOver(question: Question, range: Range, others: ReadonlyMap<string, Range>[]): Found {
+  const more = others.flatMap((ranges) => ranges.get(question.id) ?? []);
+  return {
+    question,
+    range,
+    low: Math.min(range.low, ...more.map(({ low }) => low)),
+    high: Math.max(range.high, ...more.map(({ high }) => high)),
+    reached: range.reached && more.length === 0,
+  };
+}
+
+function rangesOf({ questions, flat, at }: Way, inputs: readonly Unsure[]): ReadonlyMap<string, Range> {
+  const between = inputs.map((input) => input.between);
+  return new Map(
+    questions.map(({ id, figure }) => [id, rangeOf(flat, [[flat.indexOf.get(figure.why) as number, 1]], between, at)]),
+  );
+}
+
+function overall(checks: readonly SureCheck[]): Sure {
+  if (checks.some(({ sure }) => sure === 'over')) return 'over';
+  return checks.length > 0 && checks.every(({ sure }) => sure === 'within') ? 'within' : 'not sure';
+}
+
+/**
+ * How sure is this answer, when the inputs may be off?
+ *
+ * Every input has a tolerance by what it rests on; each check is within for sure, over for sure, or not sure. Slopes over the
+ * whole range of the inputs say at which corner a reserve is least; where an input may turn it both ways, intervals hold it;
+ * where a comparison may turn, the spec is assessed at that corner too. Tolerances are ends, not chances.
+ *
+ * Not for what the spec leaves out: what was not checked stays unchecked. Remarks that are no ratings are not asked.
+ *
+ * @param assessment from `assess`
+ * @param tolerances beside or in place of the usual ones
+ * @returns each check with the least and the most of its reserve in lb, and the inputs to weigh next; Left `NotInTheSpec`
+ * for a path that the spec does not have, `UnusableFigure` for a tolerance that cannot be read or is below zero
+ * @example orThrow(sureness(orThrow(assess(spec)))).sure // 'not sure'
+ * @source interval arithmetic with a test of monotony; the tolerances carry their own sources
+ */
+export function sureness(assessment: Assessment, tolerances: Tolerances = {}): Either<ChooseError, Sureness> {
+  const unsure = unsureInputs(assessment.spec, tolerances);
+  if (isLeft(unsure)) return unsure;
+  const inputs = unsure.right;
+  const { ways, refused, complete } = waysOf(assessment, inputs);
+  const [first, ...others] = ways.map((way) => rangesOf(way, inputs));
+  const found = (ways[0]?.questions ?? []).map((question) =>
+    joinedOver(question, (first as ReadonlyMap<string, Range>).get(question.id) as Range, others),
+  );
+  const checks = found.map((one): SureCheck => {
+    const { question, low, high, reached } = one;
+    return {
+      id: question.id,
+      what: question.what,
+      kind: question.kind,
+      sure: complete ? sureOf(one, inputs) : 'not sure',
+      reserve: question.figure.value,
+      least: pounds(Math.floor(low * millionth) / millionth),
+      most: pounds(Math.ceil(high * millionth) / millionth),
+      endsReached: reached,
+    };
+  });
+  const open = found.filter((_, i) => checks[i]?.sure === 'not sure');
+  return right({ sure: overall(checks), checks, inputs, weighNext: weighNext(open, inputs), refused, complete });
+}
