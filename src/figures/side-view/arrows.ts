@@ -1,0 +1,88 @@
+/** Weights from above, tongue and axles from below: arrows to one scale, their figures in rows. */
+import { arrow, label, line } from '../drawing/element.js';
+import { ink, paint } from '../drawing/look.js';
+import { loadText, plain } from '../drawing/numbers.js';
+import type { Setting } from '../drawing/options.js';
+import { stacked } from '../drawing/stack.js';
+import { cut, textWidth } from '../drawing/words.js';
+import type { LoadArrow } from './scene.js';
+import { balanceMark } from './shape.js';
+
+export interface Row {
+  readonly arrow: LoadArrow;
+  readonly name: string;
+  readonly figure: string;
+  readonly at: number;
+  readonly width: number;
+}
+
+/** The colour of a state; the word beside it says the same. */
+const colour = ({ state }: LoadArrow): string => (state === 'load' ? paint('load') : paint(state));
+
+/** Name and figure of each load, in rows that do not touch. */
+export function labelled(loads: readonly LoadArrow[], x: (place: number) => number, { width, units }: Setting) {
+  const rows = loads.map((each): Row => {
+    const name = cut(each.word === undefined ? each.name : `${each.name}, ${each.word}`, width * 0.45);
+    const figure = loadText(each.load.value, units);
+    return {
+      arrow: each,
+      name,
+      figure,
+      at: x(each.at),
+      width: Math.max(textWidth(name), textWidth(figure, 13) * 1.08),
+    };
+  });
+  const placed = stacked(rows, 2, width - 2);
+  return { placed, rows: placed.reduce((most, { row }) => Math.max(most, row + 1), 0) };
+}
+
+type Labelled = ReturnType<typeof labelled>;
+
+/** Height of a row of labels: a name and a figure. */
+export const rowHeight = 34;
+
+const twoLines = (at: number, y: number, { name, figure, arrow: { state } }: Row): string => {
+  const fill = state === 'load' ? undefined : paint(state);
+  return (
+    label(at, y, name, { anchor: 'middle', ...(fill !== undefined && { fill }) }) +
+    label(at, y + 15, figure, { anchor: 'middle', bold: true, size: 13, ...(fill !== undefined && { fill }) })
+  );
+};
+
+/** Weights: labels above, a leader down to the arrow, which ends on the deck; cargo has the mark of its balance point. */
+export function weightsDown({ placed, rows }: Labelled, deck: number, pixels: (pounds: number) => number): readonly string[] {
+  return placed.map(({ label: row, at, row: place }) => {
+    const y = (rows - 1 - place) * rowHeight + 12;
+    const length = pixels(plain(row.arrow.load));
+    const empty = row.arrow.name === 'trailer, empty';
+    return (
+      twoLines(at, y, row) +
+      line(at, y + 19, row.at, deck - length - (empty ? 0 : 12), { stroke: paint('hairline'), 'stroke-width': 1 }) +
+      arrow(row.at, deck - length, deck, colour(row.arrow), empty ? 1.5 : 3) +
+      (empty ? '' : balanceMark(row.at, deck - length - 6))
+    );
+  });
+}
+
+/** Reactions: arrows up to the ground, all from one line, labels below. One below zero points down and says so. */
+export function reactionsUp({ placed }: Labelled, ground: number, room: number, pixels: (pounds: number) => number): readonly string[] {
+  return placed.map(({ label: row, at, row: place }) => {
+    const pounds = plain(row.arrow.load);
+    const length = pixels(Math.abs(pounds));
+    const y = ground + room + 18 + place * rowHeight;
+    const shown = pounds < 0 ? { ...row, name: `${row.name} lifts` } : row;
+    const body =
+      pounds < 0
+        ? arrow(row.at, ground + 4, ground + 4 + length, paint('over'), 3)
+        : arrow(row.at, ground + 4 + length, ground + 4, colour(row.arrow), 3);
+    return (
+      body +
+      line(row.at, ground + 4 + length, at, y - 12, { stroke: paint('hairline'), 'stroke-width': 1 }) +
+      twoLines(at, y, shown)
+    );
+  });
+}
+
+/** From the coupler down to the ground, where its arrow stands. */
+export const plumb = (x: number, from: number, to: number): string =>
+  line(x, from, x, to, { stroke: ink, 'stroke-width': 1, 'stroke-dasharray': '2 3' });
