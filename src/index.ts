@@ -8,6 +8,7 @@ export * as assessment from './assessment/index.js';
 export * as axles from './axles/index.js';
 export * as choose from './choose/index.js';
 export { describeError, orThrow, type TrailerError, wordsFor } from './errors.js';
+export * as figures from './figures/index.js';
 export * as load from './load/index.js';
 export * as members from './members/index.js';
 export * as print from './print/index.js';

@@ -7,9 +7,10 @@
 export { type BeamToDraw, beamDiagrams } from './beam/beam-diagrams.js';
 export { figureStyles } from './drawing/look.js';
 export type { FigureOptions, FigureUnits } from './drawing/options.js';
-export { placementBar } from './placement/placement-bar.js';
-export { payloadByShare, type SharesToDraw } from './payload-by-share/payload-by-share.js';
 export { type LengthsToDraw, payloadByLength } from './payload-by-length.js';
+export { payloadByShare } from './payload-by-share/payload-by-share.js';
+export type { SharesToDraw } from './payload-by-share/shares.js';
+export { placementBar } from './placement/placement-bar.js';
 export { type RatingBarOptions, ratingBars, type SureBetween } from './rating-bars.js';
 export { type DrawnSection, sectionOutline } from './sections/section-outline.js';
 export { sideView } from './side-view/side-view.js';

@@ -1,6 +1,6 @@
 /** The bar of one check: load solid, room outlined, over cross-hatched beyond the mark of the limit. */
 import type { Check } from '../ratings/index.js';
-import { box, element, line } from './drawing/element.js';
+import { box, element, line, tenth } from './drawing/element.js';
 import { ink, paint, pattern } from './drawing/look.js';
 import { plain } from './drawing/numbers.js';
 import type { Setting } from './drawing/options.js';
@@ -17,7 +17,7 @@ const most = 1.25;
 
 const breakMark = (x: number, y: number, height: number): string =>
   element('path', {
-    d: `M${x - 8} ${y + height + 2}l4 -${height + 4}m0 ${height + 4}l4 -${height + 4}`,
+    d: `M${tenth(x - 8)} ${tenth(y + height + 2)}l4 -${height + 4}m0 ${height + 4}l4 -${height + 4}`,
     stroke: paint('paper'),
     'stroke-width': 2,
     fill: 'none',
@@ -53,7 +53,11 @@ export function bar(
     box(x, y, full, height, { fill: paint('room') }) +
     box(x, y, Math.min(1, share) * full, height, { fill: paint('load') }) +
     over +
-    box(x, y, full, height, { fill: 'none', stroke: governs ? ink : paint('hairline'), 'stroke-width': governs ? 2 : 1 }) +
+    box(x, y, full, height, {
+      fill: 'none',
+      stroke: governs ? ink : paint('hairline'),
+      'stroke-width': governs ? 2 : 1,
+    }) +
     line(x + full, y - 2, x + full, y + height + 2, { stroke: ink, 'stroke-width': governs ? 2 : 1 }) +
     whisker
   );

@@ -5,6 +5,7 @@ import { box, label, line } from './drawing/element.js';
 import { ink, paint, pattern } from './drawing/look.js';
 import { capacityText, deckText, loadText, plain } from './drawing/numbers.js';
 import { type FigureOptions, framed, settingOf } from './drawing/options.js';
+import { broken } from './drawing/words.js';
 
 /** What the figure needs: the rows of `payloadByLength`, and the GVWR they were reckoned with. */
 export interface LengthsToDraw {
@@ -31,7 +32,8 @@ export interface LengthsToDraw {
 export function payloadByLength({ rows, gvwr, axlePlaces = [] }: LengthsToDraw, options: FigureOptions = {}): string {
   const setting = settingOf(options, 'lengths');
   const { width, units, prefix } = setting;
-  const [top, tall] = [30, 180];
+  const heading = broken(`GVWR ${capacityText(gvwr.value, units)}: payload above, empty weight below`, width - 6);
+  const [top, tall] = [14 + heading.length * 16, 180];
   const whole = Math.max(plain(gvwr), ...rows.map(({ emptyWeight }) => plain(emptyWeight)));
   const step = width / Math.max(1, rows.length);
   const thick = Math.min(64, step * 0.6);
@@ -46,7 +48,10 @@ export function payloadByLength({ rows, gvwr, axlePlaces = [] }: LengthsToDraw, 
       box(middle - thick / 2, limit, thick, within - limit, { fill: paint('room'), stroke: paint('hairline') }),
       box(middle - thick / 2, within, thick, top + tall - within, { fill: paint('load') }),
       over
-        ? box(middle - thick / 2, y(empty), thick, limit - y(empty), { fill: pattern(prefix, 'over'), stroke: paint('over') })
+        ? box(middle - thick / 2, y(empty), thick, limit - y(empty), {
+            fill: pattern(prefix, 'over'),
+            stroke: paint('over'),
+          })
         : '',
       label(middle, over ? y(empty) - 6 : within - 8, over ? 'over' : capacityText(payload.value, units), {
         anchor: 'middle',
@@ -66,7 +71,7 @@ export function payloadByLength({ rows, gvwr, axlePlaces = [] }: LengthsToDraw, 
     parts: [
       ...parts,
       line(0, limit, width, limit, { stroke: ink, 'stroke-width': 2 }),
-      label(0, limit - 6, `GVWR ${capacityText(gvwr.value, units)}: payload above, empty weight below`, {}),
+      ...heading.map((text, i) => label(2, limit - 6 - (heading.length - 1 - i) * 16, text)),
     ],
   });
 }

@@ -12,8 +12,8 @@ import { bar } from './one-bar.js';
 
 /** The least and the greatest share of a limit that a check may use, for its whisker. */
 export interface SureBetween {
-  /** The name of the check: `gross against GVWR`. */
-  readonly what: string;
+  /** The id of the check: `gross/gvwr`. */
+  readonly id: string;
   /** Share of the limit at the least. */
   readonly from: number;
   /** Share of the limit at the most. */
@@ -72,9 +72,7 @@ const shareOf = ({ load, limit }: Check): number => plain(load) / plain(limit);
 
 /** The checks of a group, the governing ones first, then by the share they use. */
 const inOrder = (checks: readonly Check[], governing: readonly Check[]): readonly Check[] =>
-  [...checks].sort(
-    (a, b) => Number(governing.includes(b)) - Number(governing.includes(a)) || shareOf(b) - shareOf(a),
-  );
+  [...checks].sort((a, b) => Number(governing.includes(b)) - Number(governing.includes(a)) || shareOf(b) - shareOf(a));
 
 /**
  * Which limit is the closest, and how much is left of each?
@@ -103,7 +101,7 @@ export function ratingBars(
     parts.push(label(2, y + 14, group, { fill: paint('steel') }));
     y += 20;
     for (const check of inOrder(own, tightest)) {
-      const sure = options.sure?.find(({ what }) => what === check.what);
+      const sure = options.sure?.find(({ id }) => id === check.id);
       const drawn = row(check, tightest.includes(check), y, setting, sure);
       parts.push(...drawn.parts);
       y += drawn.height;

@@ -71,7 +71,10 @@ export function tornado({ what, unit, base, bars, wall = 0 }: TornadoData, optio
       ? []
       : [
           line(x(wall), top - 6, x(wall), bottom, { stroke: paint('over'), 'stroke-width': 3 }),
-          label(x(wall), 25, wall === 0 ? 'limit' : `limit ${rounded(wall)}`, { fill: paint('over'), anchor: anchorAt(x(wall)) }),
+          label(x(wall), 25, wall === 0 ? 'limit' : `limit ${rounded(wall)}`, {
+            fill: paint('over'),
+            anchor: anchorAt(x(wall)),
+          }),
         ]),
   ];
   const crossing = finite.filter(({ low }) => wall !== 'none' && low < wall).map(({ factor }) => factor);

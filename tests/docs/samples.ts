@@ -5,13 +5,13 @@ import { axleSystem } from '../../src/axles/index.js';
 import { compare as compareBuilds } from '../../src/choose/index.js';
 import { orThrow } from '../../src/errors.js';
 import { crestsOf, securementNeed } from '../../src/load/index.js';
-import { publishedSection, statedAllowable } from '../../src/members/index.js';
+import { beam, type Load, publishedSection, statedAllowable } from '../../src/members/index.js';
 import { rating } from '../../src/ratings/index.js';
 import { federalRules, readLocalRules, screen } from '../../src/rules/index.js';
 import { range, study } from '../../src/study/index.js';
 import { readTireDesignation, tireLoadRating } from '../../src/tires/index.js';
 import { constant, given, sum } from '../../src/trace/index.js';
-import { degree, inch, ksi, lb, psi, ratio } from '../../src/units/index.js';
+import { degree, inch, ksi, lb, lbf, psi, ratio } from '../../src/units/index.js';
 import { r1 } from '../load/reference-case.js';
 
 const grossWeight = sum('gross weight', [
@@ -27,8 +27,14 @@ const facts = { 'trailer GVWR': lb(10000), 'overall width': inch(102) };
 
 const c5 = orThrow(publishedSection('C5X6.7'));
 
+const spans = { leftOverhang: inch(0), span: inch(120), rightOverhang: inch(0) };
+const loads: readonly Load[] = [{ kind: 'point', name: 'machine', force: lbf(1000), at: inch(40) }];
+const allowable = orThrow(statedAllowable(ksi(15), 'stated'));
+const answer = orThrow(beam(spans, loads, { E: ksi(29000), I: c5.Ix, S: c5.Sx, allowable }));
+
 export const samples = {
   shared: { grossWeight },
+  figures: { spec, c5, beamToDraw: { spans, loads, answer } },
   trace: { share: given('share', ratio('0.12')), curb: given('trailer weight', lb(3200), 'scale') },
   axles: {
     front: { at: given('axle 1 position', inch(187)), system: axle('axle 1') },

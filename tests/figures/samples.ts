@@ -1,22 +1,53 @@
 /** The figures of the yard's example and a few hard cases, for the snapshots and the pictures. */
-import { ratingBars, placementBar, sideView, beamDiagrams, type FigureOptions, payloadByLength, payloadByShare, sectionOutline, tornado } from '../../src/figures/index.js';
+
 import { assess } from '../../src/assessment/index.js';
 import { orThrow } from '../../src/errors.js';
-import { allowableStress, beam, outlineOf, ownWeight, publishedSection, sectionProperties, steelDensity, type Load } from '../../src/members/index.js';
-import { levels, oneAtATime } from '../../src/study/index.js';
+import {
+  beamDiagrams,
+  type FigureOptions,
+  payloadByLength,
+  payloadByShare,
+  placementBar,
+  ratingBars,
+  sectionOutline,
+  sideView,
+  tornado,
+} from '../../src/figures/index.js';
 import { guidelineFor, type LadenLimit } from '../../src/load/index.js';
+import {
+  allowableStress,
+  beam,
+  type Load,
+  outlineOf,
+  ownWeight,
+  publishedSection,
+  sectionProperties,
+  steelDensity,
+} from '../../src/members/index.js';
+import { levels, oneAtATime } from '../../src/study/index.js';
 import { asDerived, given } from '../../src/trace/index.js';
-import { inch, lb, ratio, ksi, lbf, lbfPerFt } from '../../src/units/index.js';
+import { inch, ksi, lb, lbf, lbfPerFt, ratio } from '../../src/units/index.js';
 import { changed, tiltDeck } from '../helpers/specs.js';
 
 const asItStands = orThrow(assess(tiltDeck()));
-const overloaded = orThrow(assess(changed(changed(tiltDeck(), 'cargo.0.weight', '11,400 lb'), 'cargo.0.front', '100 in')));
+const overloaded = orThrow(
+  assess(changed(changed(tiltDeck(), 'cargo.0.weight', '11,400 lb'), 'cargo.0.front', '100 in')),
+);
 
 const rail = orThrow(publishedSection('C8X11.5'));
-const formed = orThrow(sectionProperties(
-  { kind: 'formed channel', name: 'plate 1/4 in bent to 8 in', depth: inch(8), flangeWidth: inch('2.25'), thickness: inch('0.25'), insideRadius: inch('0.375') },
-  steelDensity,
-));
+const formed = orThrow(
+  sectionProperties(
+    {
+      kind: 'formed channel',
+      name: 'plate 1/4 in bent to 8 in',
+      depth: inch(8),
+      flangeWidth: inch('2.25'),
+      thickness: inch('0.25'),
+      insideRadius: inch('0.375'),
+    },
+    steelDensity,
+  ),
+);
 
 const spans = { leftOverhang: inch(30), span: inch(180), rightOverhang: inch(60) };
 const loads: readonly Load[] = [
@@ -26,7 +57,12 @@ const loads: readonly Load[] = [
   { kind: 'point', name: 'machine, rear', force: lbf(1900), at: inch(150) },
 ];
 const answer = orThrow(
-  beam(spans, loads, { E: ksi(29000), I: rail.Ix, S: rail.Sx, allowable: orThrow(allowableStress('ASD 1989, non-compact, braced', 'A36')) }),
+  beam(spans, loads, {
+    E: ksi(29000),
+    I: rail.Ix,
+    S: rail.Sx,
+    allowable: orThrow(allowableStress('ASD 1989, non-compact, braced', 'A36')),
+  }),
 );
 
 const swings = orThrow(
@@ -43,9 +79,6 @@ const swings = orThrow(
     'left: tongue against ball mount tongue',
   ),
 );
-
-
-
 
 const limits: readonly LadenLimit[] = [
   { name: 'GVWR', on: 'gross', limit: given('GVWR', lb(14000), 'label') },
@@ -68,7 +101,7 @@ export const samples: Readonly<Record<string, (options: FigureOptions) => string
   'side-view-over': (options) => sideView(overloaded, options),
   'rating-bars': (options) => ratingBars(asItStands, options),
   'rating-bars-over': (options) =>
-    ratingBars(overloaded, { ...options, sure: [{ what: 'gross against GVWR', from: 1.02, to: 1.12 }] }),
+    ratingBars(overloaded, { ...options, sure: [{ id: 'gross/gvwr', from: 1.02, to: 1.12 }] }),
   'payload-by-share': (options) =>
     payloadByShare(
       {
@@ -82,11 +115,13 @@ export const samples: Readonly<Record<string, (options: FigureOptions) => string
       options,
     ),
   'payload-by-length': (options) => {
-    const { longer, spec } = asItStands;
-    return payloadByLength({ rows: longer?.byLength.rows ?? [], gvwr: asDerived('GVWR', spec.trailer.gvwr as never) }, options);
+    const { deckGrowth, spec } = asItStands;
+    return payloadByLength(
+      { rows: deckGrowth?.byLength.rows ?? [], gvwr: asDerived('GVWR', spec.trailer.gvwr as never) },
+      options,
+    );
   },
-  tornado: (options) =>
-    tornado({ what: 'reserve, tongue against ball mount tongue', unit: 'lb', ...swings }, options),
+  tornado: (options) => tornado({ what: 'reserve, tongue against ball mount tongue', unit: 'lb', ...swings }, options),
   sections: (options) => sectionOutline([{ ...rail, outline: orThrow(outlineOf(rail)) }, formed], options),
   'sections-hollow': (options) =>
     sectionOutline(
@@ -99,4 +134,3 @@ export const samples: Readonly<Record<string, (options: FigureOptions) => string
     ),
   beam: (options) => beamDiagrams({ spans, loads, answer }, options),
 };
-

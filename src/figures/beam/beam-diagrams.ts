@@ -93,7 +93,12 @@ export function beamDiagrams({ spans, loads, answer }: BeamToDraw, options: Figu
     top.height,
     70,
   );
-  const moment = panel('moment', stations.map((station) => plain(station.moment)), shear.bottom + 20, 90);
+  const moment = panel(
+    'moment',
+    stations.map((station) => plain(station.moment)),
+    shear.bottom + 20,
+    90,
+  );
   const size = ({ shearLeft, shearRight }: BeamStation): number =>
     Math.max(Math.abs(plain(shearLeft)), Math.abs(plain(shearRight)));
   const steepest = greatest(stations, size);
@@ -102,7 +107,9 @@ export function beamDiagrams({ spans, loads, answer }: BeamToDraw, options: Figu
   const axis = (y: number): string => line(x(0), y, x(end), y, { stroke: ink, 'stroke-width': 1 });
   const steepestShear =
     steepest &&
-    (Math.abs(plain(steepest.shearLeft)) > Math.abs(plain(steepest.shearRight)) ? steepest.shearLeft : steepest.shearRight);
+    (Math.abs(plain(steepest.shearLeft)) > Math.abs(plain(steepest.shearRight))
+      ? steepest.shearLeft
+      : steepest.shearRight);
   const worstText = worst && `${momentText(worst.moment, units)} at ${lengthText(worst.at.value, units)}`;
   return framed(setting, {
     title: 'Loads, shear and moment of a beam',
@@ -114,14 +121,29 @@ export function beamDiagrams({ spans, loads, answer }: BeamToDraw, options: Figu
       element('path', { d: shearPath(stations, x, shear.y), ...path }),
       axis(shear.y(0)),
       steepest && steepestShear
-        ? named(forceText(steepestShear, units), x(plain(steepest.at)), shear.y(plain(steepestShear)) + (plain(steepestShear) >= 0 ? -5 : 14), width, false)
+        ? named(
+            forceText(steepestShear, units),
+            x(plain(steepest.at)),
+            shear.y(plain(steepestShear)) + (plain(steepestShear) >= 0 ? -5 : 14),
+            width,
+            false,
+          )
         : '',
       moment.heading,
       element('path', { d: momentPath(stations, x, moment.y), ...path }),
       axis(moment.y(0)),
       worst && worstText
-        ? line(x(plain(worst.at)), moment.y(0), x(plain(worst.at)), moment.y(plain(worst.moment)), { stroke: ink, 'stroke-width': 2 }) +
-          named(worstText, x(plain(worst.at)), plain(worst.moment) >= 0 ? moment.y(plain(worst.moment)) - 6 : moment.y(plain(worst.moment)) + 15, width, true)
+        ? line(x(plain(worst.at)), moment.y(0), x(plain(worst.at)), moment.y(plain(worst.moment)), {
+            stroke: ink,
+            'stroke-width': 2,
+          }) +
+          named(
+            worstText,
+            x(plain(worst.at)),
+            plain(worst.moment) >= 0 ? moment.y(plain(worst.moment)) - 6 : moment.y(plain(worst.moment)) + 15,
+            width,
+            true,
+          )
         : '',
     ],
   });

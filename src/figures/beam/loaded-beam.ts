@@ -75,16 +75,18 @@ export function loadedBeam(
   const { x, width, end } = space;
   const text = (load: Shown): string => cut(`${load.name} ${load.text}`, width - 4);
   const labels = stacked(
-    loads
-      .filter(({ point }) => point)
-      .map((load) => ({ load, at: x(load.from), width: textWidth(text(load)) })),
+    loads.filter(({ point }) => point).map((load) => ({ load, at: x(load.from), width: textWidth(text(load)) })),
     2,
     width - 2,
   );
   const spreads = loads.filter(({ point }) => !point);
   const rows = labels.reduce((sum, { row }) => Math.max(sum, row + 1), 0) + spreads.length;
   const base = rows * 16 + longest + 12;
-  const most = Math.max(1, ...loads.map(({ total }) => Math.abs(total)), ...reactions.map(({ force }) => Math.abs(force)));
+  const most = Math.max(
+    1,
+    ...loads.map(({ total }) => Math.abs(total)),
+    ...reactions.map(({ force }) => Math.abs(force)),
+  );
   const sized = (force: number): number => Math.max(8, (Math.abs(force) / most) * longest);
   const above = [
     ...spreads.map((load, i) => label(2, i * 16 + 12, text(load))),

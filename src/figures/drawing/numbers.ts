@@ -35,29 +35,29 @@ export const bare = (printed: string): string => printed.replace(/ (lb|kg)$/, ''
 
 /** A length as a tape shows it: feet and inches to a sixteenth, or metres to a millimetre. */
 export const lengthText = (length: Quantity<'in'>, units: FigureUnits): string =>
-  units === 'kilograms and metres'
-    ? showBrief(convert(length, 'm'), 3)
-    : showFeetInches(length);
+  units === 'kilograms and metres' ? showBrief(convert(length, 'm'), 3) : showFeetInches(length);
 
 /** A length of deck: whole and half feet, or metres. */
 export const deckText = (length: Quantity<'ft'>, units: FigureUnits): string =>
   showBrief(units === 'kilograms and metres' ? convert(length, 'm') : length, 2);
 
 /** A share of a limit, up to the next tenth of a per cent. */
-export const usedText = (share: Quantity<'ratio'>): string =>
-  show(roundLoadUp(convert(share, '%'), percent('0.1')));
+export const usedText = (share: Quantity<'ratio'>): string => show(roundLoadUp(convert(share, '%'), percent('0.1')));
 
 /** A share to the nearest tenth of a per cent. */
-export const shareText = (share: Quantity<'ratio'>): string =>
-  show(roundNearest(convert(share, '%'), percent('0.1')));
+export const shareText = (share: Quantity<'ratio'>): string => show(roundNearest(convert(share, '%'), percent('0.1')));
 
 /** The unit of weight of the reader, and what one of it is in pounds. */
 export const weightUnit = (units: FigureUnits): { readonly name: string; readonly pounds: number } =>
-  units === 'kilograms and metres' ? { name: 'kg', pounds: convert(kg(1), 'lb').value.toNumber() } : { name: 'lb', pounds: 1 };
+  units === 'kilograms and metres'
+    ? { name: 'kg', pounds: convert(kg(1), 'lb').value.toNumber() }
+    : { name: 'lb', pounds: 1 };
 
 /** The unit of length of the reader, and what one of it is in inches. */
 export const lengthUnit = (units: FigureUnits): { readonly name: string; readonly inches: number } =>
-  units === 'kilograms and metres' ? { name: 'm', inches: convert(metre(1), 'in').value.toNumber() } : { name: 'ft', inches: 12 };
+  units === 'kilograms and metres'
+    ? { name: 'm', inches: convert(metre(1), 'in').value.toNumber() }
+    : { name: 'ft', inches: 12 };
 
 /** A number for an axis: commas between groups of three. */
 export const axisText = (value: number): string =>

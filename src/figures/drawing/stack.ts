@@ -27,7 +27,11 @@ function pushedApart(labels: readonly Placeable[], left: number, right: number, 
   const clusters: Cluster[] = [];
   for (const { at, width } of labels) {
     let next: Cluster = { from: held(at - width / 2, width), width, wanted: at - width / 2, count: 1 };
-    for (let last = clusters.at(-1); last !== undefined && last.from + last.width + gap > next.from; last = clusters.at(-1)) {
+    for (
+      let last = clusters.at(-1);
+      last !== undefined && last.from + last.width + gap > next.from;
+      last = clusters.at(-1)
+    ) {
       clusters.pop();
       const count = last.count + next.count;
       const wanted = (last.wanted * last.count + (next.wanted - last.width - gap) * next.count) / count;
@@ -57,8 +61,10 @@ export function stacked<T extends Placeable>(
   const inOrder = [...labels].sort((a, b) => a.at - b.at);
   const whole = inOrder.reduce((sum, { width }) => sum + width + gap, 0);
   const rows = Math.min(inOrder.length, Math.max(1, Math.ceil(whole / Math.max(1, right - left))));
-  return Array.from({ length: rows }, (_, row) => inOrder.filter((_label, i) => i % rows === row)).flatMap((own, row) => {
-    const middles = pushedApart(own, left, right, gap);
-    return own.map((label, i) => ({ label, at: middles[i] ?? label.at, row }));
-  });
+  return Array.from({ length: rows }, (_, row) => inOrder.filter((_label, i) => i % rows === row)).flatMap(
+    (own, row) => {
+      const middles = pushedApart(own, left, right, gap);
+      return own.map((label, i) => ({ label, at: middles[i] ?? label.at, row }));
+    },
+  );
 }

@@ -1,30 +1,20 @@
 /** The names of the limits: at the ends of their lines, or in a list below with a letter at each in a narrow picture. */
 import { label, line } from '../drawing/element.js';
 import { paint } from '../drawing/look.js';
-import { cut } from '../drawing/words.js';
 import { stacked } from '../drawing/stack.js';
+import { cut } from '../drawing/words.js';
+import type { Chart } from './chart.js';
 import type { Curve } from './curves.js';
 
-interface Space {
-  readonly x: (share: number) => number;
-  readonly y: (payload: number) => number;
-  readonly from: number;
-  readonly to: number;
-  readonly top: number;
-  readonly bottom: number;
-  readonly right: number;
-  readonly width: number;
-  readonly narrow: boolean;
-  readonly below: number;
-  readonly grid: readonly number[];
-}
-
 /** The last share at which a line is inside the picture. */
-const lastInside = ({ payload }: Curve, { grid, top, bottom }: Space): number | undefined =>
+const lastInside = ({ payload }: Curve, { grid, top, bottom }: Chart): number | undefined =>
   [...grid].reverse().find((share) => payload(share) <= top && payload(share) >= bottom);
 
 /** Labels and how far down they reach. */
-export function endLabels(curves: readonly Curve[], space: Space): { readonly parts: readonly string[]; readonly height: number } {
+export function endLabels(
+  curves: readonly Curve[],
+  space: Chart,
+): { readonly parts: readonly string[]; readonly height: number } {
   const { x, y, right, width, narrow, below } = space;
   const ends = curves.flatMap((curve) => {
     const share = lastInside(curve, space);

@@ -39,18 +39,28 @@ function ticks({ window }: DeckWindow, x: (place: number) => number, y: number):
   return window.limits
     .map(({ at, end }) => {
       const place = x(plain(at));
-      return line(place, y, place + (end === 'front' ? 5 : -5), y + 8, { stroke: paint('hairline'), 'stroke-width': 1 });
+      return line(place, y, place + (end === 'front' ? 5 : -5), y + 8, {
+        stroke: paint('hairline'),
+        'stroke-width': 1,
+      });
     })
     .join('');
 }
 
 /** One window over the deck it lies on; the scale is that of the window's surroundings, not of the whole deck. */
-function picture(each: DeckWindow, deck: { readonly front: number; readonly rear: number }, top: number, setting: Setting): string {
+function picture(
+  each: DeckWindow,
+  deck: { readonly front: number; readonly rear: number },
+  top: number,
+  setting: Setting,
+): string {
   const { width, prefix } = setting;
   const { window, now } = each;
   const [lower, upper] = [plain(window.lower.at), plain(window.upper.at)];
   const x = (place: number): number =>
-    8 + ((Math.max(deck.front, Math.min(deck.rear, place)) - deck.front) / Math.max(1, deck.rear - deck.front)) * (width - 16);
+    8 +
+    ((Math.max(deck.front, Math.min(deck.rear, place)) - deck.front) / Math.max(1, deck.rear - deck.front)) *
+      (width - 16);
   const y = top + 30;
   const [from, to] = [Math.min(x(lower), x(upper)), Math.max(x(lower), x(upper))];
   const band = window.empty
@@ -60,7 +70,11 @@ function picture(each: DeckWindow, deck: { readonly front: number; readonly rear
   return element(
     'g',
     {},
-    box(x(deck.front), y, x(deck.rear) - x(deck.front), 20, { fill: paint('room'), stroke: paint('timber'), 'stroke-width': '1.5' }),
+    box(x(deck.front), y, x(deck.rear) - x(deck.front), 20, {
+      fill: paint('room'),
+      stroke: paint('timber'),
+      'stroke-width': '1.5',
+    }),
     band,
     ticks(each, x, y + 20),
     at === undefined
@@ -83,7 +97,7 @@ function picture(each: DeckWindow, deck: { readonly front: number; readonly rear
  * @example placementBar(orThrow(assess(spec))).includes('Furthest forward') // true
  * @source the figures are those of the assessment
  */
-export function placementBar(assessment: Pick<Assessment, 'place' | 'spec'>, options: FigureOptions = {}): string {
+export function placementBar(assessment: Pick<Assessment, 'placement' | 'spec'>, options: FigureOptions = {}): string {
   const setting = settingOf(options, 'placement');
   const { deck } = assessment.spec.trailer;
   const windows = deck === undefined ? [] : windowsOf(assessment);

@@ -11,8 +11,8 @@ export interface DeckWindow {
 }
 
 /** Those that are known. */
-export function windowsOf({ place }: Pick<Assessment, 'place'>): readonly DeckWindow[] {
-  const { machine, window, now } = place;
+export function windowsOf({ placement }: Pick<Assessment, 'placement'>): readonly DeckWindow[] {
+  const { machine, window, now } = placement;
   if (machine === undefined || window === undefined) return [];
   return [{ machine, window, now: now && { at: now.at, breaks: now.breaks.map(({ name }) => name) } }];
 }

@@ -1,19 +1,7 @@
 /** The corners of an outline in inches: x from the left, y from the bottom, outer contour first. */
 import type { Outline } from '../../members/index.js';
-import { type AnyLength, asDerived, inInches, type Known } from '../../trace/index.js';
-import { plain } from '../drawing/numbers.js';
+import { type Contours, flanged, inchesOf } from './flanged.js';
 import type { Corner } from './rounded-path.js';
-
-export interface Contours {
-  readonly width: number;
-  readonly height: number;
-  readonly contours: readonly (readonly Corner[])[];
-  /** Dimensions in words for the text under it. */
-  readonly sizes: readonly (readonly [name: string, inches: number])[];
-}
-
-const of = (length: AnyLength): number => plain(inInches('dimension', length));
-const share = (slope: Known<'ratio'>): number => plain(asDerived('slope', slope));
 
 const rectangle = (x: number, y: number, width: number, height: number, radius = 0): readonly Corner[] => [
   { x, y, radius },
@@ -21,46 +9,6 @@ const rectangle = (x: number, y: number, width: number, height: number, radius =
   { x: x + width, y: y + height, radius },
   { x, y: y + height, radius },
 ];
-
-/** The upper half of a flanged shape mirrored down; a beam mirrored to the left as well. */
-function flanged(outline: Extract<Outline, { readonly flangeWidth: AnyLength; readonly web: AnyLength }>): Contours {
-  const [d, b, web, flange, root] = [
-    of(outline.depth),
-    of(outline.flangeWidth),
-    of(outline.web),
-    of(outline.flange),
-    of(outline.rootRadius),
-  ];
-  const channel = outline.kind.endsWith('channel');
-  const overhang = channel ? b - web : (b - web) / 2;
-  const rise = 'slope' in outline ? share(outline.slope) * overhang : 0;
-  const toe = 'toeRadius' in outline ? of(outline.toeRadius) : 0;
-  const [tip, thick] = [flange - rise / 2, flange + rise / 2];
-  const face = channel ? web : (b + web) / 2;
-  const rightTop: readonly Corner[] = [
-    { x: b, y: d },
-    { x: b, y: d - tip, radius: toe },
-    { x: face, y: d - thick, radius: root },
-  ];
-  const mirrored = (corners: readonly Corner[], x: (x: number) => number, y: (y: number) => number): readonly Corner[] =>
-    [...corners].reverse().map((corner) => ({ ...corner, x: x(corner.x), y: y(corner.y) }));
-  const rightSide = [...rightTop, ...mirrored(rightTop, (x) => x, (y) => d - y)];
-  const contour = channel
-    ? [{ x: 0, y: d }, ...rightSide, { x: 0, y: 0 }]
-    : [...rightSide, ...mirrored(rightSide, (x) => b - x, (y) => y)];
-  return {
-    width: b,
-    height: d,
-    contours: [contour],
-    sizes: [
-      ['depth', d],
-      ['flange', b],
-      ['web', web],
-      ['flange thickness', flange],
-      ['fillet', root],
-    ],
-  };
-}
 
 /** The contours of any outline of `members`. */
 export function contoursOf(outline: Outline): Contours {
@@ -71,7 +19,12 @@ export function contoursOf(outline: Outline): Contours {
     case 'parallel channel':
       return flanged(outline);
     case 'formed channel': {
-      const [d, b, t, r] = [of(outline.depth), of(outline.flangeWidth), of(outline.thickness), of(outline.insideRadius)];
+      const [d, b, t, r] = [
+        inchesOf(outline.depth),
+        inchesOf(outline.flangeWidth),
+        inchesOf(outline.thickness),
+        inchesOf(outline.insideRadius),
+      ];
       return {
         width: b,
         height: d,
@@ -96,8 +49,8 @@ export function contoursOf(outline: Outline): Contours {
       };
     }
     case 'rectangular tube': {
-      const [h, b, wall] = [of(outline.height), of(outline.width), of(outline.wall)];
-      const outside = outline.outsideRadius === 'twice the wall' ? 2 * wall : of(outline.outsideRadius);
+      const [h, b, wall] = [inchesOf(outline.height), inchesOf(outline.width), inchesOf(outline.wall)];
+      const outside = outline.outsideRadius === 'twice the wall' ? 2 * wall : inchesOf(outline.outsideRadius);
       return {
         width: b,
         height: h,
@@ -114,7 +67,7 @@ export function contoursOf(outline: Outline): Contours {
       };
     }
     case 'round tube': {
-      const [outside, wall] = [of(outline.outside), of(outline.wall)];
+      const [outside, wall] = [inchesOf(outline.outside), inchesOf(outline.wall)];
       return {
         width: outside,
         height: outside,
@@ -129,7 +82,7 @@ export function contoursOf(outline: Outline): Contours {
       };
     }
     case 'angle': {
-      const [up, across, t] = [of(outline.uprightLeg), of(outline.flatLeg), of(outline.thickness)];
+      const [up, across, t] = [inchesOf(outline.uprightLeg), inchesOf(outline.flatLeg), inchesOf(outline.thickness)];
       return {
         width: across,
         height: up,
@@ -151,7 +104,7 @@ export function contoursOf(outline: Outline): Contours {
       };
     }
     case 'flat': {
-      const [h, b] = [of(outline.height), of(outline.width)];
+      const [h, b] = [inchesOf(outline.height), inchesOf(outline.width)];
       return {
         width: b,
         height: h,

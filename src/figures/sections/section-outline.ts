@@ -6,7 +6,8 @@ import { element, label, line } from '../drawing/element.js';
 import { ink, paint } from '../drawing/look.js';
 import { type FigureOptions, type FigureUnits, framed, settingOf } from '../drawing/options.js';
 import { broken, cut } from '../drawing/words.js';
-import { type Contours, contoursOf } from './outline-corners.js';
+import type { Contours } from './flanged.js';
+import { contoursOf } from './outline-corners.js';
 import { roundedPath } from './rounded-path.js';
 
 /** A section to draw: what `sectionProperties` answers, or a published section with the outline of `outlineOf`. */
@@ -18,11 +19,16 @@ export interface DrawnSection extends Member {
 }
 
 const sizeText = (inches: number, units: FigureUnits): string =>
-  units === 'kilograms and metres' ? showBrief(convert(inch(inches.toFixed(6)), 'mm'), 1) : showBrief(inch(inches.toFixed(6)), 3);
+  units === 'kilograms and metres'
+    ? showBrief(convert(inch(inches.toFixed(6)), 'mm'), 1)
+    : showBrief(inch(inches.toFixed(6)), 3);
 
 /** Weight and modulus stay in the units of the tables; metric readers get kg/m beside them. */
 function lines(section: DrawnSection, { sizes }: Contours, units: FigureUnits): readonly string[] {
-  const weight = units === 'kilograms and metres' ? showBrief(convert(section.weightPerFoot.value, 'kg/m'), 2) : showBrief(section.weightPerFoot.value, 2);
+  const weight =
+    units === 'kilograms and metres'
+      ? showBrief(convert(section.weightPerFoot.value, 'kg/m'), 2)
+      : showBrief(section.weightPerFoot.value, 2);
   return [
     ...sizes.map(([name, inches]) => `${name} ${sizeText(inches, units)}`),
     `weight ${weight}`,
@@ -73,7 +79,12 @@ export function sectionOutline(sections: readonly DrawnSection[], options: Figur
     return [
       element('path', { d: path, fill: paint('steel'), stroke: ink, 'stroke-width': 1, 'fill-rule': 'evenodd' }),
       ...(texts[i] ?? []).map((text, k) =>
-        label(left, tall + 32 + k * 16, cut(text, room - 10, k < names ? 13 : 12), k < names ? { bold: true, size: 13 } : {}),
+        label(
+          left,
+          tall + 32 + k * 16,
+          cut(text, room - 10, k < names ? 13 : 12),
+          k < names ? { bold: true, size: 13 } : {},
+        ),
       ),
     ];
   });

@@ -5,7 +5,7 @@ import { loadText, plain } from '../drawing/numbers.js';
 import type { Setting } from '../drawing/options.js';
 import { stacked } from '../drawing/stack.js';
 import { cut, textWidth } from '../drawing/words.js';
-import type { LoadArrow } from './scene.js';
+import type { LoadArrow } from './loads.js';
 import { balanceMark } from './shape.js';
 
 export interface Row {
@@ -50,7 +50,11 @@ const twoLines = (at: number, y: number, { name, figure, arrow: { state } }: Row
 };
 
 /** Weights: labels above, a leader down to the arrow, which ends on the deck; cargo has the mark of its balance point. */
-export function weightsDown({ placed, rows }: Labelled, deck: number, pixels: (pounds: number) => number): readonly string[] {
+export function weightsDown(
+  { placed, rows }: Labelled,
+  deck: number,
+  pixels: (pounds: number) => number,
+): readonly string[] {
   return placed.map(({ label: row, at, row: place }) => {
     const y = (rows - 1 - place) * rowHeight + 12;
     const length = pixels(plain(row.arrow.load));
@@ -65,7 +69,12 @@ export function weightsDown({ placed, rows }: Labelled, deck: number, pixels: (p
 }
 
 /** Reactions: arrows up to the ground, all from one line, labels below. One below zero points down and says so. */
-export function reactionsUp({ placed }: Labelled, ground: number, room: number, pixels: (pounds: number) => number): readonly string[] {
+export function reactionsUp(
+  { placed }: Labelled,
+  ground: number,
+  room: number,
+  pixels: (pounds: number) => number,
+): readonly string[] {
   return placed.map(({ label: row, at, row: place }) => {
     const pounds = plain(row.arrow.load);
     const length = pixels(Math.abs(pounds));

@@ -39,8 +39,15 @@ export function windowBand({ window, now }: DeckWindow, { x, deck }: Paper): str
   const [from, to] = [x(plain(window.lower.at)), x(plain(window.upper.at))];
   const band = window.empty
     ? ''
-    : box(from, deck - 7, Math.max(2, to - from), 7, { fill: paint('load'), 'fill-opacity': '0.35', stroke: paint('load') });
-  const mark = now === undefined ? '' : line(x(plain(now.at)), deck - 12, x(plain(now.at)), deck + 2, { stroke: ink, 'stroke-width': 2 });
+    : box(from, deck - 7, Math.max(2, to - from), 7, {
+        fill: paint('load'),
+        'fill-opacity': '0.35',
+        stroke: paint('load'),
+      });
+  const mark =
+    now === undefined
+      ? ''
+      : line(x(plain(now.at)), deck - 12, x(plain(now.at)), deck + 2, { stroke: ink, 'stroke-width': 2 });
   return band + mark;
 }
 

@@ -46,9 +46,17 @@ function frame({ deck, gooseneck, wheels }: Scene, { x, deck: top, scale }: Pape
   const steel = { stroke: paint('steel'), 'stroke-width': depth * 0.8, fill: 'none' };
   const under = top + 3 + depth / 2;
   const neck = gooseneck
-    ? element('path', { d: `M${x(0).toFixed(1)} ${(top - 20 * scale).toFixed(1)}V${(top - 44 * scale).toFixed(1)}H${x(front * 0.7).toFixed(1)}L${x(front).toFixed(1)} ${under.toFixed(1)}`, ...steel })
+    ? element('path', {
+        d: `M${x(0).toFixed(1)} ${(top - 20 * scale).toFixed(1)}V${(top - 44 * scale).toFixed(1)}H${x(front * 0.7).toFixed(1)}L${x(front).toFixed(1)} ${under.toFixed(1)}`,
+        ...steel,
+      })
     : line(x(0), under, x(front), under, steel);
-  const coupler = gooseneck ? '' : element('path', { d: `M${(x(0) - 5).toFixed(1)} ${(under + 4).toFixed(1)}a5 5 0 0 1 10 0v-4h-10z`, fill: paint('steel') });
+  const coupler = gooseneck
+    ? ''
+    : element('path', {
+        d: `M${(x(0) - 5).toFixed(1)} ${(under + 4).toFixed(1)}a5 5 0 0 1 10 0v-4h-10z`,
+        fill: paint('steel'),
+      });
   return (
     neck +
     coupler +

@@ -45,7 +45,9 @@ function paperFor(scene: Scene, { width, narrow }: Setting, above: number): Pape
 const describe = (scene: Scene, { units }: Setting): string =>
   [
     ...scene.down.map(({ name, load }) => `${name} weighs ${loadText(load.value, units)}`),
-    ...scene.up.map(({ name, load, word }) => `${name} bears ${loadText(load.value, units)}${word === undefined ? '' : `, ${word}`}`),
+    ...scene.up.map(
+      ({ name, load, word }) => `${name} bears ${loadText(load.value, units)}${word === undefined ? '' : `, ${word}`}`,
+    ),
     ...scene.measures.map(({ name, at }) => `${lengthText(at.value, units)} from the coupler ${name}`),
   ].join('. ');
 
@@ -106,7 +108,9 @@ export function sideView(assessment: Assessment, options: FigureOptions = {}): s
     parts: [
       element(
         'g',
-        tilt === 0 || scene.group === undefined ? {} : { transform: `rotate(${tilt.toFixed(2)} ${x(scene.group).toFixed(1)} ${paper.deck.toFixed(1)})` },
+        tilt === 0 || scene.group === undefined
+          ? {}
+          : { transform: `rotate(${tilt.toFixed(2)} ${x(scene.group).toFixed(1)} ${paper.deck.toFixed(1)})` },
         tilting(scene, paper),
       ),
       standing(scene, paper, width),
