@@ -29,9 +29,13 @@ const breakable = (text: string, room: number): string =>
     .map((word) => word.replace(new RegExp(`(.{${room}})(?=.)`, 'gu'), '$1 '))
     .join(' ');
 
+/** A figure and its unit, and the parts of a figure in feet and inches, stay on one line. */
+const figureGaps = /(?<=\d['"]?) (?=(?:lb|kg|psi|kPa|mm|m|in|ft|deg)\b|%|\d+(?: \d+\/\d+)?"|\d+\/\d+")/g;
+const held = '\u00a0';
+
 /** A text folded to the page, what follows the first line indented. */
 export const folded = (text: string, to = width, indent = '    '): string =>
-  wrapText(breakable(text, to - indent.length - 4), to, indent);
+  wrapText(breakable(text.replace(figureGaps, held), to - indent.length - 4), to, indent).replaceAll(held, ' ');
 
 /** A remark with a hanging indent. */
 export const remark = (text: string): string => folded(`  - ${text}`);

@@ -1,0 +1,39 @@
+/** Which open questions would decide most: the whole trailer before its axles, those before the hitch, that before the rest. */
+import type { NotChecked } from '../assessment/index.js';
+
+/** From the question that holds back most of the answer to the one that holds back least. */
+const weightiest: readonly RegExp[] = [
+  /^gross weight|^the laden trailer/,
+  /GVWR/,
+  /^axle loads/,
+  /^coupler, chains and tow vehicle/,
+  /^axle \d+ (parts|tires)/,
+  /brakes/,
+  /^tow vehicle/,
+  /tongue against|against tongue|receiver|ball|coupler|chains/,
+  /^tiedowns/,
+  /^where .* may stand/,
+  /^lifting|^what the truck holds/,
+  /side to side|off level/,
+];
+
+const rankOf = ({ what }: NotChecked): number => {
+  const found = weightiest.findIndex((pattern) => pattern.test(what));
+  return found === -1 ? weightiest.length : found;
+};
+
+/** The same questions, those that would decide most first; what one fact would answer stands together, once. */
+export function openOnesFirst(open: readonly NotChecked[]): readonly NotChecked[] {
+  const sorted = open
+    .map((question, i) => ({ question, i }))
+    .sort((a, b) => rankOf(a.question) - rankOf(b.question) || a.i - b.i);
+  const byMissing = new Map<string, NotChecked>();
+  for (const { question } of sorted) {
+    const first = byMissing.get(question.missing);
+    byMissing.set(
+      question.missing,
+      first === undefined ? question : { ...first, what: `${first.what}; ${question.what}` },
+    );
+  }
+  return [...byMissing.values()];
+}

@@ -1,0 +1,145 @@
+/** Figures in the reader's units: feet, inches and pounds, or metres, millimetres and kilograms. Loads go up, capacities down. */
+import {
+  compare,
+  convert,
+  dimensionOf,
+  inch,
+  kg,
+  lb,
+  mm,
+  psi,
+  type Quantity,
+  roundCapacityDown,
+  roundLoadUp,
+  roundNearest,
+  show,
+  showBrief,
+  showFeetInches,
+  showNumber,
+  type Unit,
+} from '../units/index.js';
+import { pressureInPrint, shareInPrint, usedInPrint } from './text-layout.js';
+
+/** The units a page is printed in. Rules and moldings keep the unit they are printed in. */
+export type ReaderUnits = 'us' | 'metric';
+
+/** How figures are written on a page. */
+export interface FiguresInPrint {
+  readonly units: ReaderUnits;
+  /** `lb` or `kg`: for the heading of a column without units. */
+  readonly weightUnit: string;
+  /** A load, up to the whole pound or kilogram. */
+  readonly load: (q: Quantity<'lb'>) => string;
+  /** A capacity, down to the whole pound or kilogram. */
+  readonly capacity: (q: Quantity<'lb'>) => string;
+  /** The same for a column whose heading has the unit. */
+  readonly bareLoad: (q: Quantity<'lb'>) => string;
+  /** The same for a column whose heading has the unit. */
+  readonly bareCapacity: (q: Quantity<'lb'>) => string;
+  /** A place along the trailer, rounded up or down to what a tape shows: a sixteenth, or a millimetre. */
+  readonly place: (q: Quantity<'in'>, toward: 'front' | 'rear') => string;
+  /** A length for reading. */
+  readonly length: (q: Quantity<'in'>) => string;
+  /** A length of several feet or metres, for reading. */
+  readonly longLength: (q: Quantity<'in' | 'ft'>) => string;
+  /** A pressure that tires need, with the unit it was given in beside it. */
+  readonly pressure: (q: Quantity<'psi'>) => string;
+  /** What one inch, or ten millimetres, of a machine's place is worth on the tongue. */
+  readonly tongueByPlace: (q: Quantity<'lb/in'>) => string;
+  /** The words for that length: `an inch`, `10 mm`. */
+  readonly placeStep: string;
+  /** The weight of one more foot, or metre, of deck. */
+  readonly weightOfDeck: (q: Quantity<'lb/ft'>) => string;
+  /** A share as a percentage, to the nearest tenth. */
+  readonly share: (q: Quantity<'ratio'>) => string;
+  /** What is used of a limit, as a percentage, up. */
+  readonly used: (q: Quantity<'ratio'>) => string;
+  /** Any figure a remark speaks of, for reading. */
+  readonly any: (q: Quantity<Unit>) => string;
+}
+
+const sixteenth = inch('0.0625');
+const shares = { share: shareInPrint, used: usedInPrint };
+const bareNumber = <U extends Unit>(q: Quantity<U>): string => showNumber(q.value);
+// To the front is less: places are measured from the coupler rearward.
+const toSixteenth = {
+  front: (q: Quantity<'in'>) => roundCapacityDown(q, sixteenth),
+  rear: (q: Quantity<'in'>) => roundLoadUp(q, sixteenth),
+};
+
+const us: FiguresInPrint = {
+  units: 'us',
+  weightUnit: 'lb',
+  load: (q) => show(roundLoadUp(q, lb(1))),
+  capacity: (q) => show(roundCapacityDown(q, lb(1))),
+  bareLoad: (q) => bareNumber(roundLoadUp(q, lb(1))),
+  bareCapacity: (q) => bareNumber(roundCapacityDown(q, lb(1))),
+  place: (q, toward) => showFeetInches(toSixteenth[toward](q)),
+  length: (q) => showBrief(q, 1),
+  longLength: (q) => showBrief(convert(q as Quantity<'in'>, 'ft'), 2),
+  pressure: pressureInPrint,
+  tongueByPlace: (q) => showBrief(convert(q, 'lb/in'), 1).replace('/in', ''),
+  placeStep: 'an inch',
+  weightOfDeck: (q) => showBrief(q, 1),
+  ...shares,
+  any: (q) => showBrief(q, 1),
+};
+
+const inKg = (q: Quantity<'lb'>): Quantity<'kg'> => convert(q, 'kg');
+const inMetres = (q: Quantity<'mm'>): string => showBrief(convert(q, 'm'), 3);
+
+/** What a remark's figure becomes, by what it measures; a figure of another kind stays as it is. */
+function metricOf(q: Quantity<Unit>): string {
+  switch (dimensionOf(q.unit)) {
+    case 'mass':
+      return showBrief(convert(q as Quantity<'lb'>, 'kg'), 1);
+    case 'length':
+      return showBrief(convert(q as Quantity<'in'>, 'mm'), 0);
+    case 'pressure':
+      return showBrief(convert(q as Quantity<'psi'>, 'kPa'), 0);
+    case 'weight per length':
+      return showBrief(convert(q as Quantity<'lb/in'>, 'kg/m'), 1);
+    case 'weight moment':
+      return showBrief(convert(q as Quantity<'lb*in'>, 'kg*m'), 1);
+    case 'inertia':
+      return showBrief(convert(q as Quantity<'lb*in2'>, 'kg*m2'), 0);
+    case 'speed':
+      return showBrief(convert(q as Quantity<'mph'>, 'km/h'), 1);
+    case 'force':
+      return showBrief(convert(q as Quantity<'lbf'>, 'kN'), 2);
+    default:
+      return showBrief(q, 1);
+  }
+}
+
+/** In kilopascals, with psi beside it where it stands at a whole psi: that is how it is molded. */
+function metricPressure(q: Quantity<'psi'>): string {
+  const text = showBrief(convert(q, 'kPa'), 1);
+  return compare(roundNearest(q, psi(1)), q) === 0 ? `${text} (${show(q)})` : text;
+}
+
+const toMillimetre = {
+  front: (q: Quantity<'in'>) => roundCapacityDown(convert(q, 'mm'), mm(1)),
+  rear: (q: Quantity<'in'>) => roundLoadUp(convert(q, 'mm'), mm(1)),
+};
+
+const metric: FiguresInPrint = {
+  units: 'metric',
+  weightUnit: 'kg',
+  load: (q) => show(roundLoadUp(inKg(q), kg(1))),
+  capacity: (q) => show(roundCapacityDown(inKg(q), kg(1))),
+  bareLoad: (q) => bareNumber(roundLoadUp(inKg(q), kg(1))),
+  bareCapacity: (q) => bareNumber(roundCapacityDown(inKg(q), kg(1))),
+  place: (q, toward) => inMetres(toMillimetre[toward](q)),
+  length: (q) => showBrief(convert(q, 'mm'), 0),
+  longLength: (q) => showBrief(convert(q as Quantity<'in'>, 'm'), 2),
+  pressure: metricPressure,
+  tongueByPlace: (q) => showBrief(kg(convert(q, 'kg/m').value.div(100)), 1),
+  placeStep: '10 mm',
+  weightOfDeck: (q) => showBrief(convert(q, 'kg/m'), 1),
+  ...shares,
+  any: metricOf,
+};
+
+/** The figures of a page in the reader's units. */
+export const figuresIn = (units: ReaderUnits = 'us'): FiguresInPrint => (units === 'metric' ? metric : us);
