@@ -1,9 +1,9 @@
 /** The first page as text: at most twenty lines, the verdict first. */
 import type { Assessment } from '../assessment/index.js';
-import type { Check, Note } from '../ratings/index.js';
-import type { Finding } from '../rules/index.js';
-import { compare } from '../units/index.js';
-import { type Brief, type BriefExtras, type BriefPayload, type BriefPlace, briefOf } from './brief-of.js';
+import type { Brief, BriefExtras } from './brief-data.js';
+import { briefOf } from './brief-of.js';
+import { noteText, payloadItems, placeText, ruleName, ruleText, verdictItems } from './brief-words.js';
+import { type Block, fitted, labelWidth, linesOf, roomFor } from './page-room.js';
 import { type FiguresInPrint, figuresIn, type ReaderUnits } from './reader-units.js';
 import { folded, width } from './text-layout.js';
 
@@ -15,149 +15,41 @@ export interface BriefOptions extends BriefExtras {
 
 /** The most lines a first page has. */
 const mostLines = 20;
-const labelWidth = 13;
 
-/** A part of the page: its label, its lines one by one, and how many of them stand there whatever else does. */
-interface Block {
-  readonly label: string;
-  readonly items: readonly string[];
-  /** The lines it has when the page is full. */
-  readonly least: number;
-  /** The same items in fewer lines: those beyond the first `whole` by their names alone. */
-  readonly packed?: (whole: number) => readonly string[];
-}
-
-const foldedItem = (item: string): readonly string[] => folded(item, width - labelWidth, '  ').split('\n');
-const linesOf = (items: readonly string[]): readonly string[] => items.flatMap(foldedItem);
-
-/** As many whole items as go into the lines, and how many more there are. */
-function cut(items: readonly string[], room: number): readonly string[] {
-  const kept: string[] = [];
-  for (const [i, item] of items.entries()) {
-    const lines = foldedItem(item);
-    const last = i === items.length - 1;
-    if (kept.length + lines.length > room - (last ? 0 : 1)) {
-      if (kept.length > 0) return [...kept, `and ${items.length - i} more: see the report`];
-      const first = lines.slice(0, room);
-      return lines.length > room ? [...first.slice(0, -1), `${first.at(-1)} ...`] : first;
-    }
-    kept.push(...lines);
-  }
-  return kept;
-}
-
-function fitted({ items, packed }: Block, room: number): readonly string[] {
-  const all = linesOf(items);
-  if (all.length <= room || room === 0) return all.slice(0, room);
-  for (let whole = items.length - 1; packed !== undefined && whole >= 0; whole -= 1) {
-    const lines = linesOf(packed(whole));
-    if (lines.length <= room) return lines;
-  }
-  return cut(items, room);
-}
-
-/** Each block has its least; what is left of the page goes to the blocks from the top. */
-function roomFor(blocks: readonly Block[], lines: number): readonly number[] {
-  const wanted = blocks.map(({ items }) => linesOf(items).length);
-  const rooms = blocks.map(({ least }, i) => Math.min(least, wanted[i] as number));
-  let left = lines - rooms.reduce((sum, room) => sum + room, 0);
-  for (const [i, room] of rooms.entries()) {
-    const more = Math.min(Math.max(left, 0), (wanted[i] as number) - room);
-    rooms[i] = room + more;
-    left -= more;
-  }
-  return rooms;
-}
-
-const and = (names: readonly string[]): string => names.join(' and ');
-const counted = (count: number, one: string): string => `${count} ${one}${count === 1 ? '' : 's'}`;
-
-/** `gross over GVWR by 650 lb` */
-const overText = ({ what, reserve }: Check, { capacity }: FiguresInPrint): string =>
-  `${what.replace(' against ', ' over ')} by ${capacity(reserve.value).replace('-', '')}`;
-
-function verdictItems({ verdict, asked, over, lifts }: Brief, print: FiguresInPrint): readonly string[] {
-  switch (verdict) {
-    case 'over':
-      return over.length === 0
-        ? [`OVER: no rating is exceeded, but ${and(lifts.map(({ what }) => what))} lifts.`]
-        : over.map((check, i) => (i === 0 ? `OVER: ${overText(check, print)}` : overText(check, print)));
-    case 'attention':
-      return [
-        asked === 0
-          ? 'ATTENTION: nothing could be checked, and something is not right:'
-          : `ATTENTION: none of ${counted(asked, 'check')} is over, but something is not right:`,
-      ];
-    case 'within':
-      return [`WITHIN: ${counted(asked, 'check')} made, each within its limit.`];
-    case 'unchecked':
-      return ['NOT CHECKED: nothing could be checked.'];
-  }
-}
-
-/** A remark and the figures it speaks of, each by its name. */
-export const noteText = ({ says, figures = [] }: Note, print: FiguresInPrint): string =>
-  figures.length === 0
-    ? says
-    : `${says} (${figures.map(({ value, why }) => `${why.symbol === undefined ? '' : `${why.symbol} `}${print.any(value)}`).join('; ')})`;
-
-function payloadText({ weight, shares: { from, to }, setBy }: BriefPayload, print: FiguresInPrint): string {
-  const band =
-    compare(from.value, to.value) === 0
-      ? print.share(from.value)
-      : `${print.share(from.value)} to ${print.share(to.value)}`;
-  return `${print.capacity(weight.value)} with ${band} of the gross weight on the tongue; set by ${and(setBy)}`;
-}
-
-const payloadItems = ({ best, anywhere }: Brief, print: FiguresInPrint): readonly string[] => [
-  ...(best ? [`${anywhere ? 'best ' : ''}${payloadText(best, print)}`] : []),
-  ...(anywhere ? [`${best ? 'anywhere in the band ' : ''}${payloadText(anywhere, print)}`] : []),
-];
-
-function placeText({ name, none, from, to, best, setBy, now }: BriefPlace, { place }: FiguresInPrint): string {
-  if (none) return `${name}: NO place meets every limit; ${and(setBy[0])} and ${and(setBy[1])} leave none`;
-  const broken = now && (now.breaks.length === 0 ? 'inside' : `outside, breaks ${and(now.breaks)}`);
-  return `${name}: front best at ${place(best.value, 'rear')} behind the coupler, from ${place(from.value, 'rear')} to ${place(to.value, 'front')}${now ? `; now ${place(now.front.value, 'rear')}, ${broken}` : ''}`;
-}
-
-/** What a rule is called; one that is not federal with where it is from. */
-const ruleName = ({ topic, jurisdiction }: Finding['rule']): string =>
-  jurisdiction === 'federal' ? topic : `${topic}, ${jurisdiction}`;
-
-/** A rule in one line: what follows where that fits, else where it stands. */
-function ruleText({ rule, verify }: Finding): string {
-  const full = `${ruleName(rule)}: ${rule.effect}`;
-  const mark = verify ? ' [verify]' : '';
-  const where = rule.clause.split(/[,;(]/)[0]?.trim() ?? '';
-  return full.length + mark.length <= width - labelWidth ? `${full}${mark}` : `${ruleName(rule)} (${where})${mark}`;
-}
+/** The first ones as they are, the others in one item. */
+const runTogether =
+  (items: readonly string[], short: readonly string[], before: string) =>
+  (whole: number): readonly string[] => [
+    ...items.slice(0, whole),
+    `${whole === 0 ? '' : before}${short.slice(whole).join('; ')}`,
+  ];
 
 function blocksOf(brief: Brief, print: FiguresInPrint): readonly Block[] {
   const { lifts, attention, places, remedies, sureness, rules, open } = brief;
+  const verdict = verdictItems(brief, print);
+  const ruleItems = rules.map(ruleText);
+  const ruleNames = rules.map(({ rule }) => ruleName(rule));
+  const inShort = runTogether(ruleItems, ruleNames, 'also ');
   return [
-    { label: 'Verdict', items: verdictItems(brief, print), least: 3 },
-    { label: 'Lifts', items: lifts.map(({ what, load }) => `${what}: ${print.load(load.value)}`), least: 1 },
-    { label: 'Attention', items: attention.map((note) => noteText(note, print)), least: 2 },
-    { label: 'Carries', items: payloadItems(brief, print), least: 2 },
-    { label: 'Place', items: places.map((place) => placeText(place, print)), least: 2 },
-    { label: 'To put right', items: remedies.map(({ says }) => says), least: 2 },
-    { label: 'How sure', items: sureness ? [sureness.says] : [], least: 1 },
+    { label: 'Verdict', items: verdict, usual: 3, floor: 2, packed: runTogether(verdict, verdict, '') },
+    { label: 'Lifts', items: lifts.map(({ what, load }) => `${what}: ${print.load(load.value)}`), usual: 1, floor: 1 },
+    { label: 'Attention', items: attention.map((note) => noteText(note, print)), usual: 2, floor: 1 },
+    { label: 'Carries', items: payloadItems(brief, print), usual: 4, floor: 2 },
+    { label: 'Place', items: places.map((place) => placeText(place, print)), usual: 2, floor: 1 },
+    { label: 'To put right', items: remedies.map(({ says }) => says), usual: 2, floor: 1 },
+    { label: 'How sure', items: sureness ? [sureness.says] : [], usual: 1, floor: 1 },
     {
       label: 'Rules',
-      items: rules.map(ruleText),
-      least: 3,
-      packed: (whole) => [
-        ...rules.slice(0, whole).map(ruleText),
-        `${whole === 0 ? '' : 'also '}${rules
-          .slice(whole)
-          .map(({ rule }) => ruleName(rule))
-          .join('; ')}`,
-      ],
+      items: ruleItems,
+      usual: Math.min(linesOf(ruleItems).length, linesOf(inShort(0)).length),
+      floor: 3,
+      packed: inShort,
     },
     {
-      label: 'Open',
-      items: open.slice(0, 3).map(({ what, missing }) => `${what}: ${missing} not given`),
-      least: 3,
+      label: 'Not told',
+      items: open.slice(0, 3).map(({ what, missing }) => `${what}: ${missing}`),
+      usual: 3,
+      floor: 1,
     },
   ];
 }

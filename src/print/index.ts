@@ -3,8 +3,12 @@
  *
  * @module print
  */
+export { type BriefOptions, brief } from './brief.js';
+export type { Brief, BriefExtras, BriefPayload, BriefPlace, BriefRemedy, BriefVerdict } from './brief-data.js';
+export { briefOf } from './brief-of.js';
 export { classUpText } from './class-up.js';
 export { comparisonText } from './comparison.js';
 export * from './notation/index.js';
+export type { ReaderUnits } from './reader-units.js';
 export { cautions, report } from './report.js';
 export { surenessText } from './sureness-text.js';

@@ -22,18 +22,19 @@ const rankOf = ({ what }: NotChecked): number => {
   return found === -1 ? weightiest.length : found;
 };
 
+/** The first two of the questions that one fact would answer, and how many more there are. */
+const inShort = (whats: readonly string[]): string =>
+  whats.length <= 2 ? whats.join(', ') : `${whats.slice(0, 2).join(', ')} and ${whats.length - 2} more`;
+
 /** The same questions, those that would decide most first; what one fact would answer stands together, once. */
 export function openOnesFirst(open: readonly NotChecked[]): readonly NotChecked[] {
   const sorted = open
     .map((question, i) => ({ question, i }))
     .sort((a, b) => rankOf(a.question) - rankOf(b.question) || a.i - b.i);
-  const byMissing = new Map<string, NotChecked>();
+  const byMissing = new Map<string, string[]>();
   for (const { question } of sorted) {
-    const first = byMissing.get(question.missing);
-    byMissing.set(
-      question.missing,
-      first === undefined ? question : { ...first, what: `${first.what}; ${question.what}` },
-    );
+    const whats = byMissing.get(question.missing) ?? [];
+    byMissing.set(question.missing, [...whats, question.what]);
   }
-  return [...byMissing.values()];
+  return [...byMissing].map(([missing, whats]) => ({ missing, what: inShort(whats) }));
 }

@@ -1,0 +1,80 @@
+/** The shape of the first page as data. */
+import type { NotChecked, Pressing } from '../assessment/index.js';
+import type { Check, Note } from '../ratings/index.js';
+import type { Finding } from '../rules/index.js';
+import type { Derived } from '../trace/index.js';
+
+/** The verdict of a whole answer. */
+export type BriefVerdict = 'over' | 'attention' | 'within' | 'unchecked';
+
+/** A payload and what sets it. */
+export interface BriefPayload {
+  /** Not above this. */
+  readonly weight: Derived<'lb'>;
+  /** The tongue shares at which it holds. */
+  readonly shares: { readonly from: Derived<'ratio'>; readonly to: Derived<'ratio'> };
+  /** The limits that set it. */
+  readonly setBy: readonly string[];
+}
+
+/** Where a piece of cargo may stand, by the place of its front, which a tape finds. */
+export interface BriefPlace {
+  /** The piece. */
+  readonly name: string;
+  /** Whether no place meets every limit. */
+  readonly none: boolean;
+  /** The front of the piece at the front end of its window. */
+  readonly from: Derived<'in'>;
+  /** The front of the piece at the rear end of its window. */
+  readonly to: Derived<'in'>;
+  /** The middle of the window: the same distance from both ends. */
+  readonly best: Derived<'in'>;
+  /** The limits that set the front end, then those that set the rear end. */
+  readonly setBy: readonly [front: readonly string[], rear: readonly string[]];
+  /** Where its front is now, and the limits that this place breaks. */
+  readonly now?: { readonly front: Derived<'in'>; readonly breaks: readonly string[] };
+}
+
+/** Something that would put the answer right, in words for people. */
+export interface BriefRemedy {
+  /** What to do, with its figures. */
+  readonly says: string;
+}
+
+/** What other questions found out, to be told on the first page. */
+export interface BriefExtras {
+  /** What would put right what is wrong. */
+  readonly remedies?: readonly BriefRemedy[];
+  /** How sure the verdict is. */
+  readonly sureness?: { readonly says: string };
+}
+
+/** The first page as data. */
+export interface Brief {
+  /** The name of the spec or of the trailer. */
+  readonly title: string;
+  /** The verdict of the whole answer. */
+  readonly verdict: BriefVerdict;
+  /** How many checks were made, of loads and of parts. */
+  readonly asked: number;
+  /** What is over, the worst first; of several ways of standing the worst one. */
+  readonly over: readonly Check[];
+  /** What leaves what it stands on. */
+  readonly lifts: readonly Pressing[];
+  /** What is not right and exceeds no rating. */
+  readonly attention: readonly Note[];
+  /** The most that it carries at a share of the tongue band; absent where the answer holds for the whole band alone. */
+  readonly best?: BriefPayload;
+  /** What it carries at every share of the tongue band. */
+  readonly anywhere?: BriefPayload;
+  /** Where each piece may stand. */
+  readonly places: readonly BriefPlace[];
+  /** What would put it right. */
+  readonly remedies: readonly BriefRemedy[];
+  /** How sure the verdict is. */
+  readonly sureness?: { readonly says: string };
+  /** The published rules that apply. */
+  readonly rules: readonly Finding[];
+  /** Every open question, those first that would decide most. */
+  readonly open: readonly NotChecked[];
+}

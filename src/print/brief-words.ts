@@ -1,0 +1,78 @@
+/** The sentences of the first page. */
+import type { Check, Note } from '../ratings/index.js';
+import type { Finding } from '../rules/index.js';
+import { compare } from '../units/index.js';
+import type { Brief, BriefPayload, BriefPlace } from './brief-data.js';
+import { labelWidth } from './page-room.js';
+import type { FiguresInPrint } from './reader-units.js';
+import { width } from './text-layout.js';
+
+/** `GVWR, beam and tires` */
+export const and = (names: readonly string[]): string =>
+  names.length < 3 ? names.join(' and ') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
+/** `1 check`, `2 checks` */
+export const counted = (count: number, one: string): string => `${count} ${one}${count === 1 ? '' : 's'}`;
+
+/** `gross over GVWR by 650 lb` */
+const overText = ({ what, reserve }: Check, { capacity }: FiguresInPrint): string =>
+  `${what.replace(' against ', ' over ')} by ${capacity(reserve.value).replace('-', '')}`;
+
+/** The verdict, and what is over, the worst first. */
+export function verdictItems({ verdict, asked, over, lifts, open }: Brief, print: FiguresInPrint): readonly string[] {
+  const stillOpen = open.length === 0 ? '' : `; ${counted(open.length, 'question')} open`;
+  switch (verdict) {
+    case 'over':
+      return over.length === 0
+        ? [`OVER: no rating is exceeded, but ${and(lifts.map(({ what }) => what))} lifts.`]
+        : over.map((check, i) => (i === 0 ? `OVER: ${overText(check, print)}` : overText(check, print)));
+    case 'attention':
+      return [
+        asked === 0
+          ? 'ATTENTION: nothing could be checked, and something is not right:'
+          : `ATTENTION: none of ${counted(asked, 'check')} is over, but something is not right:`,
+      ];
+    case 'within':
+      return [`WITHIN: ${counted(asked, 'check')} made, each within its limit${stillOpen}.`];
+    case 'unchecked':
+      return [`NOT CHECKED: nothing could be checked${stillOpen}.`];
+  }
+}
+
+/** A remark and the figures it speaks of, each by its name. */
+export const noteText = ({ says, figures = [] }: Note, print: FiguresInPrint): string =>
+  figures.length === 0
+    ? says
+    : `${says} (${figures.map(({ value, why }) => `${why.symbol === undefined ? '' : `${why.symbol} `}${print.any(value)}`).join('; ')})`;
+
+function payloadText({ weight, shares: { from, to }, setBy }: BriefPayload, print: FiguresInPrint): string {
+  const band =
+    compare(from.value, to.value) === 0
+      ? print.share(from.value)
+      : `${print.share(from.value)} to ${print.share(to.value)}`;
+  return `${print.capacity(weight.value)} with ${band} of the gross weight on the tongue; set by ${and(setBy)}`;
+}
+
+/** What it carries. */
+export const payloadItems = ({ best, anywhere }: Brief, print: FiguresInPrint): readonly string[] => [
+  ...(best ? [`${anywhere ? 'best ' : ''}${payloadText(best, print)}`] : []),
+  ...(anywhere ? [`${best ? 'anywhere in the band ' : ''}${payloadText(anywhere, print)}`] : []),
+];
+
+/** Where a piece stands best, and where it stands now. */
+export function placeText({ name, none, from, to, best, setBy, now }: BriefPlace, { place }: FiguresInPrint): string {
+  if (none) return `${name}: NO place meets every limit; ${and(setBy[0])} and ${and(setBy[1])} leave none`;
+  const broken = now && (now.breaks.length === 0 ? 'inside' : `outside, breaks ${and(now.breaks)}`);
+  return `${name}: front best at ${place(best.value, 'rear')} behind the coupler, from ${place(from.value, 'rear')} to ${place(to.value, 'front')}${now ? `; now ${place(now.front.value, 'rear')}, ${broken}` : ''}`;
+}
+
+/** What a rule is called; one that is not federal with where it is from. */
+export const ruleName = ({ topic, jurisdiction }: Finding['rule']): string =>
+  jurisdiction === 'federal' ? topic : `${topic}, ${jurisdiction}`;
+
+/** A rule in one line: what follows where that fits, else where it stands. */
+export function ruleText({ rule, verify }: Finding): string {
+  const full = `${ruleName(rule)}: ${rule.effect}`;
+  const mark = verify ? ' [verify]' : '';
+  const where = rule.clause.split(/[,;(]/)[0]?.trim() ?? '';
+  return full.length + mark.length <= width - labelWidth ? `${full}${mark}` : `${ruleName(rule)} (${where})${mark}`;
+}
