@@ -18,7 +18,31 @@ export interface MissingFact {
   readonly path?: string;
 }
 
-export type AssessmentError = MissingFact;
+/** The JSON value is no plain answer. */
+export interface NotAnAnswer {
+  readonly chapter: 'assessment';
+  readonly tag: 'NotAnAnswer';
+  /** Where in the answer. */
+  readonly path: string;
+  /** What stands there, in short. */
+  readonly found: string;
+  /** What must stand there. */
+  readonly needed: string;
+}
+
+/** A plain answer of another version of the format: it is neither right nor wrong here. */
+export interface OtherAnswerVersion {
+  readonly chapter: 'assessment';
+  readonly tag: 'OtherAnswerVersion';
+  /** Where in the answer. */
+  readonly path: string;
+  /** The version it says. */
+  readonly found: string;
+  /** The version that this library reads. */
+  readonly known: number;
+}
+
+export type AssessmentError = MissingFact | NotAnAnswer | OtherAnswerVersion;
 
 /** Everything for which a spec can be refused: the reader's errors and those of every chapter that an assessment asks. */
 export type AssessError =

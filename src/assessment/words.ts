@@ -7,12 +7,20 @@ import { wordsForSpec } from '../spec/words.js';
 import { wordsForTires } from '../tires/words.js';
 import { wordsForTowing } from '../towing/words.js';
 import { wordsForTrace } from '../trace/words.js';
-import type { Words } from '../units/index.js';
+import { mustBe, type Words } from '../units/index.js';
 import { wordsForUnits } from '../units/words.js';
 import type { AssessError, AssessmentError } from './errors.js';
 
-export const wordsForAssessment = ({ question, missing }: AssessmentError): Words =>
-  `${question}: no ${missing} is given`;
+export function wordsForAssessment(error: AssessmentError): Words {
+  switch (error.tag) {
+    case 'MissingFact':
+      return `${error.question}: no ${error.missing} is given`;
+    case 'NotAnAnswer':
+      return mustBe('this part of the answer', error.found, error.needed);
+    case 'OtherAnswerVersion':
+      return `the answer is of version ${error.found} of its format; this library reads version ${error.known}`;
+  }
+}
 
 function words(error: AssessError): Words {
   switch (error.chapter) {

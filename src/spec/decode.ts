@@ -3,6 +3,7 @@ import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { inShort } from '../units/internal.js';
 import type { MalformedJson, Problem, UndecodableSpec } from './errors.js';
 import { type Spec, specCodec } from './spec.js';
+import { keepWritten } from './written.js';
 
 /** The most text that is read as a spec. */
 const longest = 1_000_000;
@@ -31,7 +32,7 @@ const problem = (error: import('io-ts').ValidationError): Problem => ({
  */
 export function decodeSpec(input: unknown): Either<UndecodableSpec, Spec> {
   const decoded = specCodec.decode(input);
-  if (!isLeft(decoded)) return decoded;
+  if (!isLeft(decoded)) return right(keepWritten(decoded.right, input));
   const problems = decoded.left.map(problem);
   return left({ chapter: 'spec', tag: 'UndecodableSpec', problems, path: problems[0]?.path ?? 'the spec' });
 }

@@ -20,3 +20,4 @@ export {
   type TrailerSpec,
 } from './spec.js';
 export { wordsForSpec } from './words.js';
+export { type Json, writtenSpec } from './written.js';

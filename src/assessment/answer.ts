@@ -1,0 +1,105 @@
+/** The plain answer: an assessment as JSON that can be sent, kept, and verified by somebody who has no library. */
+import type { Check, Note } from '../ratings/index.js';
+import { writtenSpec } from '../spec/index.js';
+import type { Derived } from '../trace/index.js';
+import type { Unit } from '../units/index.js';
+import { crc32, textOf } from './answer/checksum.js';
+import { capacityText, loadText, nearestText, shareText, usedText } from './answer/edge.js';
+import { type NodeList, nodeList } from './answer/node-list.js';
+import {
+  type Answer,
+  type AnswerCheck,
+  type AnswerFigure,
+  type AnswerNote,
+  type AnswerPayload,
+  answerFormat,
+  answerVersion,
+} from './answer/shape.js';
+import { libraryVersion, tablesVersion } from './answer/version.js';
+import { verdictFrom } from './answer/verdict.js';
+import type { Assessment } from './assess.js';
+
+/** How much of an answer is written out. */
+export interface AnswerOptions {
+  /** Whether every figure behind the answer is written out too; without them nobody can verify it. */
+  readonly working?: boolean;
+}
+
+/** Keys are written in order, as the checksum reads them. */
+const checkOf = (nodes: NodeList | undefined, { load, limit, reserve, used, verdict, what }: Check): AnswerCheck => ({
+  basis: reserve.why.basis,
+  id: what,
+  load: loadText(load),
+  name: what,
+  ...(nodes !== undefined && {
+    nodes: [nodes.placeOf(load.why), nodes.placeOf(limit.why), nodes.placeOf(reserve.why), nodes.placeOf(used.why)],
+  }),
+  rating: capacityText(limit),
+  reserve: capacityText(reserve),
+  used: usedText(used),
+  verdict,
+});
+
+const figureOf = (
+  nodes: NodeList | undefined,
+  figure: Derived<Unit>,
+  print: (figure: Derived<Unit>) => string = nearestText,
+): AnswerFigure => ({ figure: print(figure), ...(nodes !== undefined && { node: nodes.placeOf(figure.why) }) });
+
+const noteOf = (nodes: NodeList | undefined, { figures, paths, says, tag }: Note): AnswerNote => ({
+  ...(figures !== undefined && { figures: figures.map((figure) => figureOf(nodes, figure)) }),
+  ...(paths !== undefined && { paths: [...paths] }),
+  says,
+  tag,
+});
+
+function payloadOf(nodes: NodeList | undefined, { carry }: Assessment): AnswerPayload | undefined {
+  if (carry === undefined) return undefined;
+  const { figure, ...node } = figureOf(nodes, carry.payload.most, capacityText);
+  const share = (end: Derived<'ratio'>) => figureOf(nodes, end, shareText as typeof nearestText);
+  return {
+    figure,
+    governing: carry.payload.governed.governing.map(({ name }) => name),
+    ...node,
+    shares: { from: share(carry.share.low), to: share(carry.share.high) },
+  };
+}
+
+/**
+ * What did this assessment say, as plain JSON that can be sent, kept and verified?
+ *
+ * The spec as it was written, the verdict, every check with its figures rounded at the edge, the payload, what asks attention, notes,
+ * open questions; and, unless it is left out, the working: every figure behind them once, with all its digits.
+ *
+ * Not signed: whoever changes a spec and all that follows from it has made another answer.
+ *
+ * @param assessment from `assess`
+ * @param options `{ working: false }` leaves the working out: a tenth of the size, and nobody can verify it
+ * @returns plain data: `JSON.stringify` and `structuredClone` give the same answer back
+ * @example answerOf(assessment).version // 1
+ * @source common practice, no source: the form is this library's own
+ */
+export function answerOf(assessment: Assessment, { working = true }: AnswerOptions = {}): Answer {
+  const nodes = working ? nodeList() : undefined;
+  const { checks, partChecks, attention, notes, notChecked, lifted, spec } = assessment;
+  const payload = payloadOf(nodes, assessment);
+  const written = writtenSpec(spec);
+  const uplift = lifted.map(({ what, load }) => ({ ...figureOf(nodes, load), what }));
+  const summary = {
+    attention: attention.map((each) => noteOf(nodes, each)),
+    checks: checks.map((each) => checkOf(nodes, each)),
+    format: answerFormat,
+    library: libraryVersion,
+    notes: notes.map((each) => noteOf(nodes, each)),
+    open: notChecked.map(({ missing, what }) => ({ missing, what })),
+    partChecks: partChecks.map((each) => checkOf(nodes, each)),
+    ...(payload !== undefined && { payload }),
+    ...(written !== undefined && { spec: written }),
+    tables: tablesVersion,
+    uplift,
+    verdict: verdictFrom({ checks: [...checks, ...partChecks], uplift, attention }),
+    version: answerVersion,
+    ...(nodes !== undefined && { working: nodes.working }),
+  } as const;
+  return { ...summary, checksum: crc32(textOf(summary)) };
+}

@@ -1,0 +1,123 @@
+/** Every node of a working done again from its leaves, in order: the first that does not follow is named. */
+import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
+import { type Basis, type Given, weaker } from '../../trace/index.js';
+import { bounded, type ExactFigure, readFigure } from './figures-read.js';
+import { lookUp } from './lookups.js';
+import { digitsOf, isNothingBeside, minus, type Rational, rationalOf, snappedOrder } from './rational.js';
+import type { AnswerNode, ComputedNode, FigureText, GivenNode, LookedUpNode } from './shape.js';
+import { stepOf } from './step.js';
+
+/** The first place of an answer that does not follow from what stands before it. */
+export interface DoesNotFollow {
+  /** Where: `working.nodes.12`, `checks.3.verdict`. */
+  readonly at: string;
+  /** What stands there, in words. */
+  readonly what: string;
+  /** What the answer says. */
+  readonly found: string;
+  /** What follows from the rest. */
+  readonly needed: string;
+}
+
+/** What was found on the way. */
+export interface Followed {
+  readonly figures: readonly ExactFigure[];
+  readonly bases: readonly Basis[];
+  readonly fromSpec: number;
+  readonly fromTables: number;
+  /** Leaves that nothing was compared with: `wheel weight (usual wheels, 15 x 6)`. */
+  readonly taken: readonly string[];
+}
+
+/** What the nodes are compared with. */
+export interface Against {
+  /** The figures of the spec by their keys; undefined when the answer holds no spec. */
+  readonly leaves: ReadonlyMap<string, Given> | undefined;
+  /** Whether the tables are those of the library that verifies. */
+  readonly sameTables: boolean;
+}
+
+type Outcome = Either<DoesNotFollow, 'compared' | 'taken'>;
+
+const wrong = (at: string, what: string, found: string, needed: string): Either<DoesNotFollow, never> =>
+  left({ at, what, found, needed });
+
+const inWords = ({ value, unit }: ExactFigure): FigureText =>
+  `${digitsOf(value)}${unit === 'ratio' ? '' : ` ${unit}`}`;
+
+function givenAgrees(node: GivenNode, figure: ExactFigure, at: string, { leaves }: Against): Outcome {
+  if (node.path === undefined || leaves === undefined) return right('taken');
+  const told = leaves.get(node.path);
+  const what = `${node.name}, ${node.path} of the spec`;
+  if (told === undefined) return wrong(at, what, node.figure, 'a key that the spec has');
+  const inSpec = { value: rationalOf(told.value.value.toFixed()) as Rational, unit: told.value.unit };
+  if (inSpec.unit !== figure.unit || snappedOrder(inSpec.value, figure.value) !== 0)
+    return wrong(at, what, node.figure, inWords(inSpec));
+  return node.basis === told.basis ? right('compared') : wrong(at, `basis of ${what}`, node.basis, told.basis);
+}
+
+function lookedUpAgrees(node: LookedUpNode, figure: ExactFigure, at: string, { sameTables }: Against): Outcome {
+  const what = `${node.name}, ${node.table}, ${node.key}`;
+  if (node.basis !== 'published') return wrong(at, `basis of ${what}`, node.basis, 'published');
+  const found = sameTables ? lookUp(node, figure.value) : 'not found';
+  if (found === 'differs') return wrong(at, what, node.figure, 'the figure that the table prints');
+  return right(found === 'agrees' ? 'compared' : 'taken');
+}
+
+/** Whether the figure agrees with what was worked out, to 24 digits of it or of what it was worked out from. */
+const agrees = (stated: Rational, exact: Rational, operands: readonly ExactFigure[]): boolean => {
+  const gap = minus(stated, exact);
+  return isNothingBeside(gap, exact) || operands.some(({ value }) => isNothingBeside(gap, value));
+};
+
+interface Before {
+  readonly figures: readonly ExactFigure[];
+  readonly bases: readonly Basis[];
+}
+
+/** The step's own figure in exact fractions, when what the answer says agrees with it. */
+function computedAgrees(node: ComputedNode, stated: ExactFigure, at: string, before: Before): Either<DoesNotFollow, ExactFigure> {
+  const what = node.name ?? `a ${node.is}`;
+  const operands: ExactFigure[] = [];
+  let basis: Basis = 'scale';
+  for (const place of node.of) {
+    const operand = before.figures[place];
+    if (operand === undefined) return wrong(at, what, `operand ${place}`, 'a node that stands before it');
+    operands.push(operand);
+    basis = weaker(basis, before.bases[place] as Basis);
+  }
+  const [first, ...others] = operands;
+  const step = first === undefined ? undefined : stepOf(node, [first, ...others], stated.unit);
+  const value = step && bounded(step.value);
+  if (step === undefined || value === undefined) return wrong(at, what, node.is, 'a step that its operands allow');
+  const exact = { value, unit: step.unit };
+  if (stated.unit !== exact.unit || !agrees(stated.value, value, operands))
+    return wrong(at, what, node.figure, inWords(exact));
+  return basis === node.basis ? right(exact) : wrong(at, `basis of ${what}`, node.basis, basis);
+}
+
+/** Goes through the nodes once, in their order. */
+export function follow(nodes: readonly AnswerNode[], against: Against): Either<DoesNotFollow, Followed> {
+  const [figures, bases, taken]: [ExactFigure[], Basis[], string[]] = [[], [], []];
+  const counts = { given: 0, 'looked up': 0 };
+  for (const [i, node] of nodes.entries()) {
+    const at = `working.nodes.${i}`;
+    const stated = readFigure(node.figure);
+    if (stated === undefined) return wrong(at, node.name ?? node.is, node.figure, 'digits, a blank and a unit');
+    let exact = stated;
+    if (node.is === 'given' || node.is === 'looked up') {
+      const outcome =
+        node.is === 'given' ? givenAgrees(node, stated, at, against) : lookedUpAgrees(node, stated, at, against);
+      if (isLeft(outcome)) return outcome;
+      if (outcome.right === 'compared') counts[node.is] += 1;
+      else taken.push(node.is === 'given' ? node.name : `${node.name} (${node.table}, ${node.key})`);
+    } else if (node.is !== 'constant') {
+      const step = computedAgrees(node, stated, at, { figures, bases });
+      if (isLeft(step)) return step;
+      exact = step.right;
+    }
+    figures.push(exact);
+    bases.push(node.is === 'constant' ? 'scale' : node.basis);
+  }
+  return right({ figures, bases, taken, fromSpec: counts.given, fromTables: counts['looked up'] });
+}

@@ -1,0 +1,31 @@
+/** The spec as somebody wrote it, kept beside what was read from it. */
+
+/** A value that JSON can write. */
+export type Json = string | number | boolean | null | readonly Json[] | { readonly [key: string]: Json };
+
+/** A copy that shares nothing with the caller's record; a figure that a program made is written as its wire record. */
+export function plainCopy(value: unknown): Json {
+  if (typeof value === 'string' || typeof value === 'boolean' || value === null) return value;
+  if (typeof value === 'number') return Number.isFinite(value) ? value : null;
+  if (Array.isArray(value)) return value.map(plainCopy);
+  if (typeof value !== 'object') return null;
+  const { unit, value: digits } = value as Record<string, unknown>;
+  if (typeof unit === 'string' && typeof digits === 'object' && digits !== null && 'toFixed' in digits)
+    return { unit, value: (digits as { toFixed(): string }).toFixed() };
+  return Object.fromEntries(
+    Object.entries(value)
+      .filter(([, part]) => part !== undefined)
+      .map(([key, part]) => [key, plainCopy(part)]),
+  );
+}
+
+const kept = new WeakMap<object, Json>();
+
+/** Keeps a copy of what a spec was read from, for as long as the spec that was read lives. */
+export function keepWritten<S extends object>(read: S, input: unknown): S {
+  kept.set(read, plainCopy(input));
+  return read;
+}
+
+/** What this spec was read from, as plain JSON; undefined for a spec that was changed after it was read. @example writtenSpec({}) // undefined */
+export const writtenSpec = (spec: object): Json | undefined => kept.get(spec);
