@@ -15,8 +15,8 @@ import {
   answerFormat,
   answerVersion,
 } from './answer/shape.js';
-import { libraryVersion, tablesVersion } from './answer/version.js';
 import { verdictFrom } from './answer/verdict.js';
+import { libraryVersion, tablesVersion } from './answer/version.js';
 import type { Assessment } from './assess.js';
 
 /** How much of an answer is written out. */
@@ -26,9 +26,12 @@ export interface AnswerOptions {
 }
 
 /** Keys are written in order, as the checksum reads them. */
-const checkOf = (nodes: NodeList | undefined, { load, limit, reserve, used, verdict, what }: Check): AnswerCheck => ({
+const checkOf = (
+  nodes: NodeList | undefined,
+  { id, load, limit, reserve, used, verdict, what }: Check,
+): AnswerCheck => ({
   basis: reserve.why.basis,
-  id: what,
+  id,
   load: loadText(load),
   name: what,
   ...(nodes !== undefined && {
@@ -47,13 +50,13 @@ const figureOf = (
 ): AnswerFigure => ({ figure: print(figure), ...(nodes !== undefined && { node: nodes.placeOf(figure.why) }) });
 
 const noteOf = (nodes: NodeList | undefined, { figures, paths, says, tag }: Note): AnswerNote => ({
-  ...(figures !== undefined && { figures: figures.map((figure) => figureOf(nodes, figure)) }),
+  ...(figures !== undefined && nodes !== undefined && { figures: figures.map((figure) => figureOf(nodes, figure)) }),
   ...(paths !== undefined && { paths: [...paths] }),
   says,
   tag,
 });
 
-function payloadOf(nodes: NodeList | undefined, { carry }: Assessment): AnswerPayload | undefined {
+function payloadOf(nodes: NodeList | undefined, { payload: carry }: Assessment): AnswerPayload | undefined {
   if (carry === undefined) return undefined;
   const { figure, ...node } = figureOf(nodes, carry.payload.most, capacityText);
   const share = (end: Derived<'ratio'>) => figureOf(nodes, end, shareText as typeof nearestText);
@@ -92,7 +95,10 @@ export function answerOf(assessment: Assessment, { working = true }: AnswerOptio
     library: libraryVersion,
     notes: notes.map((each) => noteOf(nodes, each)),
     open: notChecked.map(({ missing, what }) => ({ missing, what })),
-    partChecks: partChecks.map((each) => checkOf(nodes, each)),
+    partChecks: (working ? partChecks : partChecks.filter(({ verdict }) => verdict === 'over')).map((each) =>
+      checkOf(nodes, each),
+    ),
+    partsChecked: partChecks.length,
     ...(payload !== undefined && { payload }),
     ...(written !== undefined && { spec: written }),
     tables: tablesVersion,

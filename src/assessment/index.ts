@@ -3,6 +3,19 @@
  *
  * @module assessment
  */
+
+export type { DoesNotFollow } from './answer/follow.js';
+export type {
+  AnswerNode,
+  AnswerWorking,
+  ComputedNode,
+  ConstantNode,
+  FigureText,
+  GivenNode,
+  LookedUpNode,
+} from './answer/node-shape.js';
+export * from './answer/shape.js';
+export { type AnswerOptions, answerOf } from './answer.js';
 export * from './assess.js';
 export * from './errors.js';
 export type { AxleLoad } from './parts/axle-and-tire-loads.js';
@@ -23,4 +36,5 @@ export type { RatedTires } from './parts/tires.js';
 export type { OffLevelHitch, TowPart } from './parts/tow-side.js';
 export type { Pressing } from './parts/uplift.js';
 export type { Weighed } from './parts/weights.js';
+export { type Refuted, type Verified, verifyAnswer } from './verify-answer.js';
 export { wordsForAssessment } from './words.js';

@@ -1,11 +1,10 @@
 /** Does a plain answer follow from itself? Worked out again from its leaves in exact fractions, without `assess`. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
-import { decodeSpec, leavesOf } from '../spec/index.js';
-import type { Given } from '../trace/index.js';
 import { crc32, textOf } from './answer/checksum.js';
 import { type DoesNotFollow, follow } from './answer/follow.js';
 import { readAnswer } from './answer/read-answer.js';
 import type { Answer } from './answer/shape.js';
+import { specLeaves } from './answer/spec-leaves.js';
 import { summaryFault } from './answer/summary.js';
 import { libraryVersion, tablesVersion } from './answer/version.js';
 import type { NotAnAnswer, OtherAnswerVersion } from './errors.js';
@@ -37,7 +36,7 @@ export interface Refuted extends DoesNotFollow {
 const always = [
   'Nothing is signed: a spec that was rewritten together with all that follows from it is another answer, and verifies.',
   'Whether the figures of the spec are those of the trailer, its label and its scale ticket is not asked.',
-  'Which questions were asked, and which limits a payload was the least of, is the program\'s word: run `assess` on the spec.',
+  "Which questions were asked, and which limits a payload was the least of, is the program's word: run `assess` on the spec.",
 ];
 
 function cannotKnow({ library, tables, spec }: Answer, taken: number): readonly string[] {
@@ -51,15 +50,6 @@ function cannotKnow({ library, tables, spec }: Answer, taken: number): readonly 
 }
 
 const refuted = (fault: DoesNotFollow): Either<never, Refuted> => right({ follows: false, ...fault });
-
-/** The figures of the spec by their keys; what cannot be read is a fault of the answer. */
-function leavesIn({ spec }: Answer): Either<DoesNotFollow, ReadonlyMap<string, Given> | undefined> {
-  if (spec === undefined) return right(undefined);
-  const decoded = decodeSpec(spec);
-  if (!isLeft(decoded)) return right(leavesOf(decoded.right));
-  const found = decoded.left.path;
-  return { _tag: 'Left', left: { at: 'spec', what: 'the spec', found, needed: 'a spec that can be read' } };
-}
 
 /**
  * Does this answer follow from what it says itself?
@@ -86,7 +76,7 @@ export function verifyAnswer(json: unknown): Either<NotAnAnswer | OtherAnswerVer
       _tag: 'Left',
       left: { chapter: 'assessment', tag: 'NotAnAnswer', path: 'working', found: 'nothing', needed: 'written out' },
     };
-  const leaves = leavesIn(answer);
+  const leaves = answer.spec === undefined ? right(undefined) : specLeaves(answer.spec);
   if (isLeft(leaves)) return refuted(leaves.left);
   const followed = follow(working.nodes, { leaves: leaves.right, sameTables: answer.tables === tablesVersion });
   if (isLeft(followed)) return refuted(followed.left);

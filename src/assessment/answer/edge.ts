@@ -10,7 +10,7 @@ import {
   type Unit,
 } from '../../units/index.js';
 import { figureText } from './node-list.js';
-import type { FigureText } from './shape.js';
+import type { FigureText } from './node-shape.js';
 
 /** Weights and forces to the whole pound or kilogram, everything else to a hundredth. */
 export const edgeStep = (unit: string): '1' | '0.01' => (['lb', 'kg', 'lbf', 'N', 'mm'].includes(unit) ? '1' : '0.01');

@@ -1,7 +1,7 @@
 /** Figures of an answer as exact fractions with their units. */
 import { isUnit, type Unit } from '../../units/index.js';
+import type { FigureText } from './node-shape.js';
 import { type Rational, rational, rationalOf } from './rational.js';
-import type { FigureText } from './shape.js';
 
 /** A figure that was read: its unit and its exact value. */
 export interface ExactFigure {

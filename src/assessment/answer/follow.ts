@@ -1,10 +1,11 @@
 /** Every node of a working done again from its leaves, in order: the first that does not follow is named. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { type Basis, type Given, weaker } from '../../trace/index.js';
+import { type Basis, weaker } from '../../trace/index.js';
 import { bounded, type ExactFigure, readFigure } from './figures-read.js';
 import { lookUp } from './lookups.js';
-import { digitsOf, isNothingBeside, minus, type Rational, rationalOf, snappedOrder } from './rational.js';
-import type { AnswerNode, ComputedNode, FigureText, GivenNode, LookedUpNode } from './shape.js';
+import type { AnswerNode, ComputedNode, FigureText, GivenNode, LookedUpNode } from './node-shape.js';
+import { digitsOf, isNothingBeside, minus, type Rational, snappedOrder } from './rational.js';
+import type { SpecLeaves } from './spec-leaves.js';
 import { stepOf } from './step.js';
 
 /** The first place of an answer that does not follow from what stands before it. */
@@ -32,7 +33,7 @@ export interface Followed {
 /** What the nodes are compared with. */
 export interface Against {
   /** The figures of the spec by their keys; undefined when the answer holds no spec. */
-  readonly leaves: ReadonlyMap<string, Given> | undefined;
+  readonly leaves: SpecLeaves | undefined;
   /** Whether the tables are those of the library that verifies. */
   readonly sameTables: boolean;
 }
@@ -42,17 +43,15 @@ type Outcome = Either<DoesNotFollow, 'compared' | 'taken'>;
 const wrong = (at: string, what: string, found: string, needed: string): Either<DoesNotFollow, never> =>
   left({ at, what, found, needed });
 
-const inWords = ({ value, unit }: ExactFigure): FigureText =>
-  `${digitsOf(value)}${unit === 'ratio' ? '' : ` ${unit}`}`;
+const inWords = ({ value, unit }: ExactFigure): FigureText => `${digitsOf(value)}${unit === 'ratio' ? '' : ` ${unit}`}`;
 
 function givenAgrees(node: GivenNode, figure: ExactFigure, at: string, { leaves }: Against): Outcome {
   if (node.path === undefined || leaves === undefined) return right('taken');
-  const told = leaves.get(node.path);
+  const told = leaves(node.path, figure.unit);
   const what = `${node.name}, ${node.path} of the spec`;
   if (told === undefined) return wrong(at, what, node.figure, 'a key that the spec has');
-  const inSpec = { value: rationalOf(told.value.value.toFixed()) as Rational, unit: told.value.unit };
-  if (inSpec.unit !== figure.unit || snappedOrder(inSpec.value, figure.value) !== 0)
-    return wrong(at, what, node.figure, inWords(inSpec));
+  if (told.unit !== figure.unit || snappedOrder(told.value, figure.value) !== 0)
+    return wrong(at, what, node.figure, inWords(told));
   return node.basis === told.basis ? right('compared') : wrong(at, `basis of ${what}`, node.basis, told.basis);
 }
 
@@ -76,7 +75,12 @@ interface Before {
 }
 
 /** The step's own figure in exact fractions, when what the answer says agrees with it. */
-function computedAgrees(node: ComputedNode, stated: ExactFigure, at: string, before: Before): Either<DoesNotFollow, ExactFigure> {
+function computedAgrees(
+  node: ComputedNode,
+  stated: ExactFigure,
+  at: string,
+  before: Before,
+): Either<DoesNotFollow, ExactFigure> {
   const what = node.name ?? `a ${node.is}`;
   const operands: ExactFigure[] = [];
   let basis: Basis = 'scale';
@@ -96,28 +100,42 @@ function computedAgrees(node: ComputedNode, stated: ExactFigure, at: string, bef
   return basis === node.basis ? right(exact) : wrong(at, `basis of ${what}`, node.basis, basis);
 }
 
+/** What a node comes to in exact fractions, when what the answer says of it agrees. */
+function figureOf(node: AnswerNode, at: string, before: Before, against: Against): Either<DoesNotFollow, Found> {
+  const stated = readFigure(node.figure);
+  if (stated === undefined) return wrong(at, node.name ?? node.is, node.figure, 'digits, a blank and a unit');
+  if (node.is === 'constant') return right({ figure: stated, basis: 'scale' });
+  if (node.is === 'given' || node.is === 'looked up') {
+    const { basis } = node;
+    const outcome =
+      node.is === 'given' ? givenAgrees(node, stated, at, against) : lookedUpAgrees(node, stated, at, against);
+    return isLeft(outcome) ? outcome : right({ figure: stated, basis, leaf: { is: node.is, how: outcome.right } });
+  }
+  const step = computedAgrees(node, stated, at, before);
+  return isLeft(step) ? step : right({ figure: step.right, basis: node.basis });
+}
+
+interface Found {
+  readonly figure: ExactFigure;
+  readonly basis: Basis;
+  readonly leaf?: { readonly is: 'given' | 'looked up'; readonly how: 'compared' | 'taken' };
+}
+
+const nameOf = (node: AnswerNode): string =>
+  node.is === 'looked up' ? `${node.name} (${node.table}, ${node.key})` : (node.name ?? node.is);
+
 /** Goes through the nodes once, in their order. */
 export function follow(nodes: readonly AnswerNode[], against: Against): Either<DoesNotFollow, Followed> {
   const [figures, bases, taken]: [ExactFigure[], Basis[], string[]] = [[], [], []];
-  const counts = { given: 0, 'looked up': 0 };
+  const compared = { given: 0, 'looked up': 0 };
   for (const [i, node] of nodes.entries()) {
-    const at = `working.nodes.${i}`;
-    const stated = readFigure(node.figure);
-    if (stated === undefined) return wrong(at, node.name ?? node.is, node.figure, 'digits, a blank and a unit');
-    let exact = stated;
-    if (node.is === 'given' || node.is === 'looked up') {
-      const outcome =
-        node.is === 'given' ? givenAgrees(node, stated, at, against) : lookedUpAgrees(node, stated, at, against);
-      if (isLeft(outcome)) return outcome;
-      if (outcome.right === 'compared') counts[node.is] += 1;
-      else taken.push(node.is === 'given' ? node.name : `${node.name} (${node.table}, ${node.key})`);
-    } else if (node.is !== 'constant') {
-      const step = computedAgrees(node, stated, at, { figures, bases });
-      if (isLeft(step)) return step;
-      exact = step.right;
-    }
-    figures.push(exact);
-    bases.push(node.is === 'constant' ? 'scale' : node.basis);
+    const found = figureOf(node, `working.nodes.${i}`, { figures, bases }, against);
+    if (isLeft(found)) return found;
+    const { figure, basis, leaf } = found.right;
+    figures.push(figure);
+    bases.push(basis);
+    if (leaf?.how === 'compared') compared[leaf.is] += 1;
+    if (leaf?.how === 'taken') taken.push(nameOf(node));
   }
-  return right({ figures, bases, taken, fromSpec: counts.given, fromTables: counts['looked up'] });
+  return right({ figures, bases, taken, fromSpec: compared.given, fromTables: compared['looked up'] });
 }

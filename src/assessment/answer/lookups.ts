@@ -6,10 +6,10 @@ import { rulesTables } from '../../rules/index.js';
 import { tiresTables } from '../../tires/index.js';
 import { towingTables } from '../../towing/index.js';
 import type { Table } from '../../trace/index.js';
+import type { LookedUpNode } from './node-shape.js';
 import { plus, type Rational, rational, rationalOf, snappedOrder } from './rational.js';
-import type { LookedUpNode } from './shape.js';
 
-const shipped: readonly Table<unknown>[] = [
+export const shipped: readonly Table<unknown>[] = [
   ...tiresTables,
   ...membersTables,
   ...axlesTables,

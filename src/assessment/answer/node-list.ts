@@ -1,7 +1,7 @@
 /** Writes a working out: every node once, operands before the steps that use them. */
 import type { Computed, Node, Source } from '../../trace/index.js';
 import type { Quantity, Unit } from '../../units/index.js';
-import type { AnswerNode, AnswerWorking, ComputedNode, FigureText } from './shape.js';
+import type { AnswerNode, AnswerWorking, ComputedNode, FigureText } from './node-shape.js';
 
 /** Takes workings and says where each node stands. */
 export interface NodeList {
@@ -74,6 +74,7 @@ export function nodeList(): NodeList {
   const sources: Source[] = [];
   const places = new Map<Node, number>();
   const sourcePlaces = new Map<string, number>();
+  const leafPlaces = new Map<string, number>();
   const placeOfSource = (source: Source | undefined): number | undefined => {
     if (source === undefined) return undefined;
     const key = `${source.id}|${source.clause ?? ''}|${source.title}`;
@@ -82,12 +83,21 @@ export function nodeList(): NodeList {
     sourcePlaces.set(key, sources.push(plainSource(source)) - 1);
     return sources.length - 1;
   };
+  const placeOfLeaf = (node: Exclude<Node, Computed>, source: number | undefined): number => {
+    const written = leaf(node, source);
+    const key = JSON.stringify(written);
+    const place = leafPlaces.get(key) ?? nodes.push(written) - 1;
+    leafPlaces.set(key, place);
+    return place;
+  };
   const placeOf = (node: Node): number => {
     const found = places.get(node);
     if (found !== undefined) return found;
     const source = placeOfSource(node.kind === 'given' ? undefined : node.source);
-    const written = node.kind === 'computed' ? computed(node, node.of.map(placeOf), source) : leaf(node, source);
-    const place = nodes.push(written) - 1;
+    const place =
+      node.kind === 'computed'
+        ? nodes.push(computed(node, node.of.map(placeOf), source)) - 1
+        : placeOfLeaf(node, source);
     places.set(node, place);
     return place;
   };

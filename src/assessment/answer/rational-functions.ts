@@ -120,14 +120,21 @@ function exponential(x: bigint): bigint {
   return total;
 }
 
-/** A number above zero to a power; whole powers exactly. */
+/** Whole powers up to this one are exact. */
+const exactPower = 16n;
+/** The logarithm of the largest figure that is worked out. */
+const largest = 6000n * unit;
+
+/** A number above zero to a power; small whole powers exactly. */
 export function power(base: Rational, exponent: Rational): Rational | undefined {
-  if (base.top < 0n || size(exponent).top > exponent.bottom * 1000n) return undefined;
+  if (base.top < 0n) return undefined;
   if (base.top === 0n) return exponent.top > 0n ? none : undefined;
-  if (exponent.bottom === 1n) {
-    const count = exponent.top < 0n ? -exponent.top : exponent.top;
+  const count = size(exponent).top;
+  if (exponent.bottom === 1n && count <= exactPower) {
     const raised = { top: base.top ** count, bottom: base.bottom ** count };
     return exponent.top < 0n ? rational(raised.bottom, raised.top) : raised;
   }
-  return unscaled(exponential((logarithm(scaled(base)) * exponent.top) / exponent.bottom));
+  const near = scaled(base);
+  const raised = near <= 0n ? largest : (logarithm(near) * exponent.top) / exponent.bottom;
+  return raised >= largest || raised <= -largest ? undefined : unscaled(exponential(raised));
 }

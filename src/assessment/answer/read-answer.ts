@@ -74,6 +74,7 @@ const answerShape: Shape = {
     notes,
     open: { listOf: { record: { missing: text, what: text } } },
     partChecks: checks,
+    partsChecked: place,
     tables: text,
     uplift: { listOf: { record: { figure: text, what: text }, maybe: { node: place } } },
     verdict: { oneOf: ['over', 'attention', 'within', 'unchecked'] },

@@ -1,89 +1,13 @@
 /** The plain answer: what `answerOf` writes and `verifyAnswer` reads. Everything in it is JSON. */
 import type { Verdict } from '../../ratings/index.js';
-import type { Basis, Operation, Source } from '../../trace/index.js';
-import type { RoundingMode } from '../../units/index.js';
 import type { Json } from '../../spec/index.js';
-
-/** A figure as text: digits, a blank, the unit: `9000 lb`. A plain number has no unit: `0.12`. */
-export type FigureText = string;
+import type { Basis } from '../../trace/index.js';
+import type { AnswerWorking, FigureText } from './node-shape.js';
 
 /** Names the format of the plain answer. */
 export const answerFormat = 'trailer-ratings answer';
 /** The version of the format. It changes when a reader of the old one would misread the new one. */
 export const answerVersion = 1;
-
-/** A figure that the spec gave. */
-export interface GivenNode {
-  /** What kind of node this is. */
-  readonly is: 'given';
-  /** Its name in formulas. */
-  readonly name: string;
-  /** Every digit. */
-  readonly figure: FigureText;
-  /** What the figure rests on. */
-  readonly basis: Basis;
-  /** The key of the spec it was read from: `cargo.0.weight`. */
-  readonly path?: string;
-}
-
-/** A figure that was read from a published table. */
-export interface LookedUpNode {
-  /** What kind of node this is. */
-  readonly is: 'looked up';
-  /** Its name in formulas. */
-  readonly name: string;
-  /** Every digit. */
-  readonly figure: FigureText;
-  /** What the figure rests on. */
-  readonly basis: Basis;
-  /** The name of the table. */
-  readonly table: string;
-  /** The row. */
-  readonly key: string;
-  /** The place of its source in `working.sources`. */
-  readonly source: number;
-}
-
-/** A number that belongs to a formula. */
-export interface ConstantNode {
-  /** What kind of node this is. */
-  readonly is: 'constant';
-  /** Its name in formulas, if it has one. */
-  readonly name?: string;
-  /** Every digit. */
-  readonly figure: FigureText;
-  /** The place of its source in `working.sources`, if it has one. */
-  readonly source?: number;
-}
-
-/** A step: one operation on nodes that stand before it. */
-export interface ComputedNode {
-  /** The operation. */
-  readonly is: Operation;
-  /** The places of the operands in `working.nodes`, in order. */
-  readonly of: readonly number[];
-  /** Its name in formulas; a step without one is part of its user's formula. */
-  readonly name?: string;
-  /** Every digit; 34 where the result has no end. */
-  readonly figure: FigureText;
-  /** The weakest basis of its operands. */
-  readonly basis: Basis;
-  /** How a rounding rounds, and to multiples of what. */
-  readonly rounding?: { readonly mode: RoundingMode; readonly step: string };
-  /** The place of the formula's source in `working.sources`, if it has one. */
-  readonly source?: number;
-}
-
-/** One node of the working. */
-export type AnswerNode = GivenNode | LookedUpNode | ConstantNode | ComputedNode;
-
-/** The working behind the answer: every node once, operands before the steps that use them. */
-export interface AnswerWorking {
-  /** The nodes. */
-  readonly nodes: readonly AnswerNode[];
-  /** The texts that nodes name, each once. */
-  readonly sources: readonly Source[];
-}
 
 /** One check. Its figures are rounded at the edge: loads and shares up, ratings and reserves down. */
 export interface AnswerCheck {
@@ -117,7 +41,7 @@ export interface AnswerFigure {
 
 /** A remark, or something that asks attention. */
 export interface AnswerNote {
-  /** The figures it speaks of. */
+  /** The figures it speaks of, when the working is written out. */
   readonly figures?: readonly AnswerFigure[];
   /** The keys of the spec it speaks of. */
   readonly paths?: readonly string[];
@@ -168,8 +92,10 @@ export interface Answer {
   readonly notes: readonly AnswerNote[];
   /** What could not be asked. */
   readonly open: readonly AnswerOpenQuestion[];
-  /** Every part of an axle against the GAWR it must bear. */
+  /** Every part of an axle against the GAWR it must bear; without the working only those that are over. */
   readonly partChecks: readonly AnswerCheck[];
+  /** How many parts were checked. */
+  readonly partsChecked: number;
   /** What it may carry, when a limit and the weight of the trailer are known. */
   readonly payload?: AnswerPayload;
   /** The spec as it was written; absent when it was changed by a program after it was read. */

@@ -3,10 +3,10 @@ import { dimensionOf, isUnit, type Unit } from '../../units/index.js';
 import { products } from '../../units/products.js';
 import { unitList } from '../../units/unit-list.js';
 import type { ExactFigure } from './figures-read.js';
+import type { ComputedNode } from './node-shape.js';
 import { over, type Rational, rationalOf, snappedMinus, times } from './rational.js';
 import { arcSine, arcTangent, cosine, power, sine, squareRoot, tangent } from './rational-functions.js';
 import { greatest, least, rounded, snappedSum } from './rational-steps.js';
-import type { ComputedNode } from './shape.js';
 
 type Operands = readonly [ExactFigure, ...ExactFigure[]];
 

@@ -3,9 +3,10 @@ import type { Basis } from '../../trace/index.js';
 import { edgeStep, shareStep } from './edge.js';
 import { type ExactFigure, readFigure } from './figures-read.js';
 import type { DoesNotFollow, Followed } from './follow.js';
+import type { AnswerNode } from './node-shape.js';
 import { digitsOf, order, type Rational, rational, rationalOf, snappedOrder, times } from './rational.js';
 import { rounded } from './rational-steps.js';
-import type { Answer, AnswerCheck, AnswerFigure, AnswerNode } from './shape.js';
+import type { Answer, AnswerCheck, AnswerFigure } from './shape.js';
 import { verdictFrom } from './verdict.js';
 
 type Fault = DoesNotFollow | undefined;
@@ -20,7 +21,14 @@ const hundred = rational(100n);
 type Edge = 'up' | 'down' | 'nearest';
 
 /** A figure of the summary against its node, rounded at the edge. */
-function printedAs(at: string, what: string, text: string, node: ExactFigure | undefined, mode: Edge, share = false): Fault {
+function printedAs(
+  at: string,
+  what: string,
+  text: string,
+  node: ExactFigure | undefined,
+  mode: Edge,
+  share = false,
+): Fault {
   if (node === undefined) return { at, what, found: 'no such node', needed: 'the place of a node' };
   const unit = share ? '%' : node.unit;
   const value = share ? times(node.value, hundred) : node.value;
@@ -38,7 +46,12 @@ function stepsOfCheck(check: AnswerCheck, at: string, nodes: readonly AnswerNode
   const [load, rating, reserve, used] = check.nodes ?? [];
   const [difference, quotient] = [nodes[reserve ?? -1], nodes[used ?? -1]];
   const isStep = (node: AnswerNode | undefined, is: string, a?: number, b?: number): boolean =>
-    node !== undefined && 'of' in node && node.is === is && node.of.length === 2 && node.of[0] === a && node.of[1] === b;
+    node !== undefined &&
+    'of' in node &&
+    node.is === is &&
+    node.of.length === 2 &&
+    node.of[0] === a &&
+    node.of[1] === b;
   if (!isStep(difference, 'difference', rating, load))
     return { at: `${at}.nodes`, what: `reserve of ${check.name}`, found: 'another step', needed: 'rating minus load' };
   return isStep(quotient, 'quotient', load, rating)
@@ -46,7 +59,12 @@ function stepsOfCheck(check: AnswerCheck, at: string, nodes: readonly AnswerNode
     : { at: `${at}.nodes`, what: `share used of ${check.name}`, found: 'another step', needed: 'load over rating' };
 }
 
-function* checkFaults(check: AnswerCheck, at: string, nodes: readonly AnswerNode[], followed: Followed): Iterable<Fault> {
+function* checkFaults(
+  check: AnswerCheck,
+  at: string,
+  nodes: readonly AnswerNode[],
+  followed: Followed,
+): Iterable<Fault> {
   const [load, rating, reserve, used] = (check.nodes ?? []).map((place) => nodeAt(followed, place));
   const { name } = check;
   yield stepsOfCheck(check, at, nodes);
@@ -62,8 +80,14 @@ function* checkFaults(check: AnswerCheck, at: string, nodes: readonly AnswerNode
     yield { at: `${at}.verdict`, what: `verdict on ${name}`, found: check.verdict, needed: verdict };
 }
 
-const figureFault = (at: string, what: string, { figure, node }: AnswerFigure, followed: Followed, mode: Edge = 'nearest', share = false): Fault =>
-  printedAs(`${at}.figure`, what, figure, nodeAt(followed, node), mode, share);
+const figureFault = (
+  at: string,
+  what: string,
+  { figure, node }: AnswerFigure,
+  followed: Followed,
+  mode: Edge = 'nearest',
+  share = false,
+): Fault => printedAs(`${at}.figure`, what, figure, nodeAt(followed, node), mode, share);
 
 function* payloadFaults({ payload }: Answer, followed: Followed): Iterable<Fault> {
   if (payload === undefined) return;
@@ -90,7 +114,15 @@ function* faultsOf(answer: Answer, nodes: readonly AnswerNode[], followed: Follo
   yield* upliftFaults(answer, followed);
   for (const list of ['attention', 'notes'] as const)
     for (const [i, { tag, figures = [] }] of answer[list].entries())
-      for (const [j, figure] of figures.entries()) yield figureFault(`${list}.${i}.figures.${j}`, tag, figure, followed);
+      for (const [j, figure] of figures.entries())
+        yield figureFault(`${list}.${i}.figures.${j}`, tag, figure, followed);
+  if (answer.partsChecked !== answer.partChecks.length)
+    yield {
+      at: 'partsChecked',
+      what: 'the count of parts',
+      found: String(answer.partsChecked),
+      needed: String(answer.partChecks.length),
+    };
   const verdict = verdictFrom({ ...answer, checks: [...answer.checks, ...answer.partChecks] });
   if (verdict !== answer.verdict)
     yield { at: 'verdict', what: 'the verdict on the whole', found: answer.verdict, needed: verdict };
