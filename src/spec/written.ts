@@ -27,5 +27,5 @@ export function keepWritten<S extends object>(read: S, input: unknown): S {
   return read;
 }
 
-/** What this spec was read from, as plain JSON; undefined for a spec that was changed after it was read. @example writtenSpec({}) // undefined */
+/** What this spec was read from, as plain JSON; undefined for a spec that was changed after it was read. */
 export const writtenSpec = (spec: object): Json | undefined => kept.get(spec);

@@ -1,6 +1,7 @@
 /** The figures that examples in doc comments speak of by name, chapter by chapter. All invented. */
 
 import { readFileSync } from 'node:fs';
+import { assess } from '../../src/assessment/index.js';
 import { axleSystem } from '../../src/axles/index.js';
 import { compare as compareBuilds } from '../../src/choose/index.js';
 import { orThrow } from '../../src/errors.js';
@@ -91,7 +92,7 @@ export const samples = {
   },
   spec: { spec },
   print: { spec, comparison: orThrow(compareBuilds({ now: spec, next: spec })) },
-  assessment: { spec },
+  assessment: { spec, assessment: orThrow(assess(spec)) },
   choose: { spec },
   study: {
     spec,
