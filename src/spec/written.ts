@@ -27,5 +27,16 @@ export function keepWritten<S extends object>(read: S, input: unknown): S {
   return read;
 }
 
-/** What this spec was read from, as plain JSON; undefined for a spec that was changed after it was read. */
+/**
+ * What did somebody write, from which this spec was read?
+ *
+ * A copy as plain JSON, made when the spec was read: a figure that a program gave is its wire record.
+ *
+ * Not for a spec that was put together or changed by a program after it was read: it was never written.
+ *
+ * @param spec from `decodeSpec`, or `assessment.spec`
+ * @returns the JSON value; undefined for a spec that was never written
+ * @example writtenSpec(orThrow(decodeSpec(spec))).trailer.hitch // ball
+ * @source common practice, no source: the keys are this library's own
+ */
 export const writtenSpec = (spec: object): Json | undefined => kept.get(spec);
