@@ -14,6 +14,7 @@ import {
   heaviestOnTires,
   standingsOf,
 } from './parts/axle-and-tire-loads.js';
+import { belowLabel } from './parts/below-the-label.js';
 import { type BrakesPart, brakesPart } from './parts/brakes.js';
 import { type Longer, longer } from './parts/built-up-weight.js';
 import { grossChecks, type NeededPressure, pressuresFor } from './parts/gross-and-pressures.js';
@@ -32,6 +33,7 @@ import { type ScalePart, scalePart } from './parts/scale.js';
 import { type AttitudePart, attitudePart } from './parts/sides-level-yaw.js';
 import { type TowPart, towLimits, towPart } from './parts/tow-side.js';
 import { type Pressing, pressed } from './parts/uplift.js';
+import { type AssessmentVerdict, verdictOf } from './parts/verdict.js';
 import { type Weighed, weigh } from './parts/weights.js';
 
 export interface Assessment {
@@ -53,9 +55,9 @@ export interface Assessment {
   readonly mustPress: readonly Pressing[];
   /** Those of them that are: the ball, an axle or a side leaves what it stands on. */
   readonly lifted: readonly Pressing[];
-  /** True when no check is over and nothing is lifted; says nothing of `attention` nor of what was not checked, and with no check at all it is true: ask `checks.length` too. */
-  readonly holds: boolean;
-  /** What is not well and is no check of a rating: tongue guideline, the machine's place, tiedowns, edges, ramps, the pull on the ball while loading, axle groups, figures that are hard to believe. */
+  /** The gravest of what was found: a rating exceeded or something lifted, attention asked, all within, or nothing to check. */
+  readonly verdict: AssessmentVerdict;
+  /** What is not right and is no check of a rating: tongue outside its band, the machine's place, tiedowns, edges, ramps, the pull on the ball while loading, parts below the label, no brakes told, axle groups, figures that are hard to believe. */
   readonly attention: readonly Note[];
   readonly payload?: Carry;
   /** What more deck costs; present when the spec says which of its lines grow with the deck. */
@@ -103,7 +105,7 @@ export function assess(input: unknown): Either<AssessError, Assessment> {
  *
  * @param spec from `decodeSpec`
  * @returns as `assess`; `UndecodableSpec` only for two statements that contradict each other
- * @example orThrow(assessSpec(orThrow(decodeSpec(spec)))).holds // true
+ * @example orThrow(assessSpec(orThrow(decodeSpec(spec)))).verdict // attention
  * @source each check and figure carries its own
  */
 export function assessSpec(spec: Spec): Either<AssessError, Assessment> {
@@ -179,6 +181,16 @@ export function assessSpec(spec: Spec): Either<AssessError, Assessment> {
       : [];
   const advice = balance && tongueAdvice(balance, band.right);
   const doubts = doubtsIn(spec);
+  const label = belowLabel(spec, stack, share);
+  const attention = attentionTo({
+    advice,
+    place: place.right,
+    gear: gear.right,
+    climb: climb.right,
+    lines: lines.right,
+    label,
+    doubts,
+  });
   const answer: { -readonly [K in keyof Assessment]: Assessment[K] } = {
     spec,
     runningGear: stack,
@@ -190,15 +202,8 @@ export function assessSpec(spec: Spec): Either<AssessError, Assessment> {
     tightest: tightest(checks),
     mustPress,
     lifted,
-    holds: lifted.length === 0 && [checks, partChecks].every((all) => all.every(({ verdict }) => verdict === 'within')),
-    attention: attentionTo({
-      advice,
-      place: place.right,
-      gear: gear.right,
-      climb: climb.right,
-      lines: lines.right,
-      doubts,
-    }),
+    verdict: verdictOf({ checks, partChecks, lifted, attention }),
+    attention,
     brakes: brakes.right,
     tow: hitch,
     placement: place.right,
@@ -207,7 +212,7 @@ export function assessSpec(spec: Spec): Either<AssessError, Assessment> {
     stance: attitude.right,
     scale: scale.right,
     rules: lines.right,
-    notes: joined([stack.notes, weighed.notes, lift, parts.notes, lines.right.notes]),
+    notes: joined([stack.notes, weighed.notes, lift, parts.notes, label.notes, lines.right.notes]),
     notChecked: joined([
       stack.notChecked,
       weighed.notChecked,
@@ -224,6 +229,7 @@ export function assessSpec(spec: Spec): Either<AssessError, Assessment> {
       band.right.decisions,
       carried?.right.payload.decisions ?? [],
       parts.decisions,
+      label.decisions,
       doubts.decisions,
     ]),
   };

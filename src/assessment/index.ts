@@ -35,6 +35,7 @@ export type { AttitudePart } from './parts/sides-level-yaw.js';
 export type { RatedTires } from './parts/tires.js';
 export type { OffLevelHitch, TowPart } from './parts/tow-side.js';
 export type { Pressing } from './parts/uplift.js';
+export type { AssessmentVerdict } from './parts/verdict.js';
 export type { Weighed } from './parts/weights.js';
 export { type Refuted, type Verified, verifyAnswer } from './verify-answer.js';
 export { wordsForAssessment } from './words.js';

@@ -20,7 +20,7 @@ describe('the example', () => {
   it('holds, is limited by the tongue rating of its ball mount (1,600 lb over 12 percent, less 3,650 lb), and leaves one question open', () => {
     const most = answer.payload?.payload.most.value.value.toDecimalPlaces(2).toNumber();
     expect([
-      answer.holds,
+      answer.verdict !== 'over',
       answer.notChecked.map(({ what }) => what),
       most,
       answer.payload?.payload.governed.governing.map(({ name }) => name),
@@ -94,7 +94,7 @@ describe('at, above and below each limit', () => {
     expect([at, roomy, short].map((check) => check?.reserve.value.value.toDecimalPlaces(20).toNumber())).toEqual([
       0, 0.001, -0.001,
     ]);
-    expect(run(changed(base, path, show(lb(load.value.minus('0.001'))))).holds).toBe(false);
+    expect(run(changed(base, path, show(lb(load.value.minus('0.001'))))).verdict).toBe('over');
   });
 });
 
@@ -160,7 +160,7 @@ describe('the cargo', () => {
     );
     expect(answer.weights.balance?.tongue.value.value.isNegative()).toBe(true);
     expect([
-      answer.holds,
+      answer.verdict !== 'over',
       answer.checks.filter(({ verdict }) => verdict === 'over'),
       answer.notes.map(({ tag }) => tag).includes('NegativeTongue'),
     ]).toEqual([false, [], true]);
@@ -183,6 +183,9 @@ describe('a tongue of exactly nothing', () => {
     };
     const answer = run(spec);
     expect(answer.weights.balance?.tongue.value.value.abs().lt('1e-28')).toBe(true);
-    expect([answer.holds, answer.notes.map(({ tag }) => tag).includes('NegativeTongue')]).toEqual([true, false]);
+    expect([answer.verdict !== 'over', answer.notes.map(({ tag }) => tag).includes('NegativeTongue')]).toEqual([
+      true,
+      false,
+    ]);
   });
 });

@@ -170,13 +170,13 @@ function told({
   axleLoads,
   pressures,
   tightest,
-  holds,
+  verdict,
   notChecked,
 }: Assessment): unknown {
   const digits = (q: Quantity<Unit> | undefined): string | undefined =>
     q && (q.value.abs().lt('1e-18') ? '0' : q.value.toSignificantDigits(20).toFixed());
   return {
-    holds,
+    verdict,
     notChecked,
     tightest: tightest.map(({ what }) => what),
     checks: [...checks, ...partChecks].map(({ what, verdict, reserve, used }) => [

@@ -19,8 +19,8 @@ export const wholeDeck = JSON.parse(
 ) as unknown;
 
 /** What `assess` itself says of a spec, in the words of a row. */
-function exactly({ holds, tightest }: Assessment): { holds: boolean; governs: string } {
-  return { holds, governs: tightest.map(({ what }) => what).join(' = ') || 'nothing checked' };
+function exactly({ verdict, tightest }: Assessment): { holds: boolean; governs: string } {
+  return { holds: verdict !== 'over', governs: tightest.map(({ what }) => what).join(' = ') || 'nothing checked' };
 }
 
 const close = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-9 * Math.max(1, Math.abs(b));

@@ -1,7 +1,8 @@
-/** What is not well and is no check of a rating: the tongue's guideline, the machine's place, tiedowns, edges, ramps, the pull on the ball while loading, published axle groups, figures that are hard to believe. */
+/** What is not well and is no check of a rating: the tongue's guideline, the machine's place, tiedowns, edges, ramps, the pull on the ball while loading, parts below the label, published axle groups, figures that are hard to believe. */
 
 import type { TongueAdvice } from '../../load/index.js';
 import { type Note, note } from '../../ratings/index.js';
+import type { BelowLabel } from './below-the-label.js';
 import type { GearPart } from './jack-ramps-tiedowns.js';
 import type { ClimbPart } from './loading-up-the-ramps.js';
 import type { PlacePart } from './machine-placement.js';
@@ -14,6 +15,7 @@ interface Asked {
   readonly gear: GearPart;
   readonly climb: ClimbPart;
   readonly lines: LinesPart;
+  readonly label: BelowLabel;
   readonly doubts: Doubts;
 }
 
@@ -76,12 +78,13 @@ const ofGroups = ({ groups }: LinesPart): readonly Note[] =>
   );
 
 /** All of it, in words. The figures stand where each was asked. */
-export const attentionTo = ({ advice, place, gear, climb, lines, doubts }: Asked): readonly Note[] => [
+export const attentionTo = ({ advice, place, gear, climb, lines, label, doubts }: Asked): readonly Note[] => [
   ...ofTongue(advice),
   ...ofPlace(place),
   ...ofTiedowns(gear),
   ...ofClimb(climb),
   ...ofTail(climb),
   ...ofGroups(lines),
+  ...label.attention,
   ...doubts.attention,
 ];

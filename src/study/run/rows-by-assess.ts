@@ -30,7 +30,7 @@ export function fromAssessment(
   }
   return right({
     figures,
-    holds: assessment.holds,
+    holds: assessment.verdict !== 'over',
     governs: assessment.tightest.map(({ what }) => what).join(' = ') || 'nothing checked',
   });
 }

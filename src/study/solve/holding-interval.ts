@@ -31,6 +31,9 @@ interface Reserve {
 }
 
 /** Every reserve of an assessment, the loads that must press down among them. */
+const allWithin = (assessment: Assessment | undefined): boolean =>
+  assessment !== undefined && assessment.verdict !== 'over';
+
 const reservesOf = ({ checks, partChecks, mustPress }: Assessment): readonly Reserve[] => [
   ...[...checks, ...partChecks].map(({ what, reserve }) => ({ what, node: reserve.why })),
   ...mustPress.map(({ what, load }) => ({ what: `${what} presses down`, node: load.why })),
@@ -70,8 +73,7 @@ function piecesOf({ from, to, assessment, whyNone }: Stretch, path: string): rea
 function joined(pieces: readonly Piece[], at: AssessAt): readonly Piece[] {
   return pieces.reduce<Piece[]>((list, piece) => {
     const last = list.at(-1);
-    const one =
-      last !== undefined && last.over.length === 0 && piece.over.length === 0 && at(piece.from)?.holds === true;
+    const one = last !== undefined && last.over.length === 0 && piece.over.length === 0 && allWithin(at(piece.from));
     if (one) list[list.length - 1] = { ...last, to: piece.to, how: last.how === 'exact' ? piece.how : last.how };
     else list.push(piece);
     return list;
@@ -114,7 +116,7 @@ export function holdingInterval(base: unknown, path: string): Either<StudyFailur
     from: ofDecimal(best.from, unit),
     to: ofDecimal(best.to, unit),
     how: best.how,
-    included: { from: at(best.from)?.holds === true, to: at(best.to)?.holds === true },
+    included: { from: allWithin(at(best.from)), to: allWithin(at(best.to)) },
     setBy: { from: beyond(pieces[i - 1], best.from), to: beyond(pieces[i + 1], best.to) },
   });
 }

@@ -19,7 +19,7 @@ function expectEnds(base: unknown, path: string): void {
   const inside = how === 'exact' ? 1e-9 : 3 * Number(bracketWidth);
   const holds = (x: { toFixed(): string }): boolean => {
     const a = assess(changed(base, { [path]: `${x.toFixed()} ${from.unit}` }));
-    return !isLeft(a) && a.right.holds;
+    return !isLeft(a) && a.right.verdict !== 'over';
   };
   if (to.value.minus(from.value).lt(4 * inside)) return;
   for (const [end, names, out, isIn] of [

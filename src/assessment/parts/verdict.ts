@@ -1,0 +1,25 @@
+/** One verdict on the whole: what is over, what asks attention, what is within, or that nothing could be checked. */
+import type { Check, Note } from '../../ratings/index.js';
+import type { Pressing } from './uplift.js';
+
+/**
+ * `over`: a rating is exceeded, or something lifts that must press. `attention`: no rating is exceeded, but something is
+ * not right. `within`: everything that was asked is within, and nothing asks attention. `unchecked`: no load could be
+ * held against a rating.
+ */
+export type AssessmentVerdict = 'over' | 'attention' | 'within' | 'unchecked';
+
+interface Answered {
+  readonly checks: readonly Check[];
+  readonly partChecks: readonly Check[];
+  readonly lifted: readonly Pressing[];
+  readonly attention: readonly Note[];
+}
+
+/** The gravest of what was found. */
+export function verdictOf({ checks, partChecks, lifted, attention }: Answered): AssessmentVerdict {
+  const over = [checks, partChecks].some((all) => all.some(({ verdict }) => verdict === 'over'));
+  if (over || lifted.length > 0) return 'over';
+  if (attention.length > 0) return 'attention';
+  return checks.length === 0 ? 'unchecked' : 'within';
+}
