@@ -1,11 +1,8 @@
 /** The shape of the first page as data. */
-import type { NotChecked, Pressing } from '../assessment/index.js';
+import type { AssessmentVerdict, NotChecked, Pressing } from '../assessment/index.js';
 import type { Check, Note } from '../ratings/index.js';
 import type { Finding } from '../rules/index.js';
 import type { Derived } from '../trace/index.js';
-
-/** The verdict of a whole answer. */
-export type BriefVerdict = 'over' | 'attention' | 'within' | 'unchecked';
 
 /** A payload and what sets it. */
 export interface BriefPayload {
@@ -54,7 +51,7 @@ export interface Brief {
   /** The name of the spec or of the trailer. */
   readonly title: string;
   /** The verdict of the whole answer. */
-  readonly verdict: BriefVerdict;
+  readonly verdict: AssessmentVerdict;
   /** How many checks were made, of loads and of parts. */
   readonly asked: number;
   /** What is over, the worst first; of several ways of standing the worst one. */

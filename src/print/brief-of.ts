@@ -3,7 +3,7 @@ import { type Assessment, ruleFindings } from '../assessment/index.js';
 import type { Check } from '../ratings/index.js';
 import { type Derived, minus, over, plus, result } from '../trace/index.js';
 import type { Decimal } from '../units/index.js';
-import type { Brief, BriefExtras, BriefPlace, BriefVerdict } from './brief-data.js';
+import type { Brief, BriefExtras, BriefPlace } from './brief-data.js';
 import { openOnesFirst } from './open-questions.js';
 
 const figure = ({ value }: Derived<'lb'>): Decimal => value.value;
@@ -22,12 +22,6 @@ function overOf({ checks, partChecks }: Assessment): readonly Check[] {
     if (!worst.has(key)) worst.set(key, check);
   }
   return [...worst.values()];
-}
-
-function verdictOf({ checks, partChecks, holds, attention }: Assessment): BriefVerdict {
-  if (!holds) return 'over';
-  if (attention.length > 0) return 'attention';
-  return checks.length + partChecks.length === 0 ? 'unchecked' : 'within';
 }
 
 function payloadOf({ payload }: Assessment): Pick<Brief, 'anywhere'> {
@@ -78,10 +72,10 @@ function placesOf({ placement: { machine, window, now } }: Assessment): readonly
  * @source each figure and rule carries its own
  */
 export function briefOf(assessment: Assessment, { remedies = [], sureness }: BriefExtras = {}): Brief {
-  const { spec, checks, partChecks, lifted, attention, notChecked, rules } = assessment;
+  const { spec, checks, partChecks, lifted, verdict, attention, notChecked, rules } = assessment;
   return {
     title: spec.name ?? spec.trailer.name ?? 'Trailer',
-    verdict: verdictOf(assessment),
+    verdict,
     asked: checks.length + partChecks.length,
     over: overOf(assessment),
     lifts: lifted,

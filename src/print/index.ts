@@ -4,7 +4,7 @@
  * @module print
  */
 export { type BriefOptions, brief } from './brief.js';
-export type { Brief, BriefExtras, BriefPayload, BriefPlace, BriefRemedy, BriefVerdict } from './brief-data.js';
+export type { Brief, BriefExtras, BriefPayload, BriefPlace, BriefRemedy } from './brief-data.js';
 export { briefOf } from './brief-of.js';
 export { classUpText } from './class-up.js';
 export { comparisonText } from './comparison.js';
