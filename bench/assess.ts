@@ -20,7 +20,7 @@ const full = read('../examples/tilt-deck.json');
 type Figures = readonly (number | string)[];
 
 const ofOurs = (a: Assessment): Figures => {
-  const { weighed, stack, carry, advice } = a;
+  const { weights: weighed, runningGear: stack, payload: carry, advice } = a;
   const figure = (known: { readonly value: { readonly value: { toFixed(): string } } } | undefined): string =>
     known?.value.value.toFixed() ?? 'none';
   const checked = (checks: Assessment['checks']): Figures =>
@@ -53,9 +53,9 @@ const ofOurs = (a: Assessment): Figures => {
     advice?.stands ?? '',
     ...a.pressures.flatMap(({ needed }) => [figure(needed.pressure), figure(needed.carries)]),
     ...stack.tires.map((tire) => (tire?.notes.some(({ tag }) => tag === 'MoldedDiffersFromTable') ? 0 : 1)),
-    figure(a.attitude.yaw?.centre),
-    figure(a.attitude.yaw?.index),
-    figure(a.attitude.yaw?.radius),
+    figure(a.stance.yaw?.centre),
+    figure(a.stance.yaw?.index),
+    figure(a.stance.yaw?.radius),
   ];
 };
 
@@ -111,8 +111,8 @@ function mustBeTheSame(ours: Figures, theirs: Figures): void {
 
 /** Gross, axle load, tongue, the reserve and share used of seven checks, payload: what a program with a library of units would work out first. */
 const core = (a: Assessment): readonly number[] => {
-  const { gross, balance } = a.weighed;
-  return [gross, balance?.axleLoad, balance?.tongue, a.carry?.payload.most].map(
+  const { gross, balance } = a.weights;
+  return [gross, balance?.axleLoad, balance?.tongue, a.payload?.payload.most].map(
     (known) => known?.value.value.toNumber() ?? NaN,
   );
 };

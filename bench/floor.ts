@@ -9,7 +9,7 @@ function workingsIn(answer: unknown, seen = new Set<unknown>()): readonly Node[]
   seen.add(answer);
   if ('why' in answer) return [(answer as Derived<Unit>).why];
   if ('comparison' in answer) return [(answer as { left: Node }).left, (answer as unknown as { right: Node }).right];
-  return Object.entries(answer).flatMap(([key, inner]) => (key === 'lines' ? [] : workingsIn(inner, seen)));
+  return Object.entries(answer).flatMap(([key, inner]) => (key === 'rules' ? [] : workingsIn(inner, seen)));
 }
 
 export function floorsOf(assessment: Assessment): {

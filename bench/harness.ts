@@ -1,6 +1,7 @@
 /**
- * One process, alternating runs, medians, ratios. Each contender does the same job; before anything is timed their answers
- * are compared, because a fast wrong answer is no result.
+ * One process, CPU time, contenders by turns. Each contender does the same job; before anything is timed their answers are
+ * compared, because a fast wrong answer is no result. The ratio to the first contender is taken in every round, so that what
+ * else the machine does falls on both sides; printed are the median of the ratios and their quartiles.
  */
 
 import { readFileSync } from 'node:fs';
@@ -10,13 +11,42 @@ export interface Contender {
   readonly name: string;
   /** Does the job once and returns the figures it came to, in an order that all contenders share. */
   readonly run: () => readonly number[];
+  /** How many jobs one run does; one if not said. */
+  readonly jobs?: number;
+  /** What this contender should come to: its ratio to the first one, at most. */
+  readonly aim?: { readonly what: string; readonly most: number };
 }
 
-export const median = (times: readonly number[]): number => {
-  const sorted = [...times].sort((a, b) => a - b);
-  const middle = sorted.length >> 1;
-  return sorted.length % 2 === 1 ? sorted[middle]! : (sorted[middle - 1]! + sorted[middle]!) / 2;
+/** An aim and what was measured for it; printed together at the end. */
+interface Judged {
+  readonly what: string;
+  readonly most: number;
+  readonly found: number;
+  readonly unit: string;
+}
+
+const judged: Judged[] = [];
+
+/** Keeps what was measured for an aim. */
+export function judge(what: string, found: number, most: number, unit = 'x'): void {
+  judged.push({ what, most, found, unit });
+}
+
+/** CPU time of this process in microseconds: the time that others take from it does not count. */
+export const cpuTime = (): number => {
+  const { user, system } = process.cpuUsage();
+  return user + system;
 };
+
+/** The figure below which a share of the sorted figures lies. */
+function quantile(figures: readonly number[], share: number): number {
+  const sorted = [...figures].sort((a, b) => a - b);
+  const place = share * (sorted.length - 1);
+  const [low, high] = [sorted[Math.floor(place)]!, sorted[Math.ceil(place)]!];
+  return low + (high - low) * (place - Math.floor(place));
+}
+
+export const median = (figures: readonly number[]): number => quantile(figures, 0.5);
 
 function mustAgree(contenders: readonly Contender[]): void {
   const [first, ...others] = contenders.map(({ name, run }) => ({ name, figures: run() }));
@@ -31,49 +61,73 @@ function mustAgree(contenders: readonly Contender[]): void {
 /** Keeps the optimiser from dropping work whose result nobody reads. */
 export let sink = 0;
 
-/** Time of one job in nanoseconds: the batch is long enough for the clock to count it. */
+/** CPU time of one run in microseconds. */
 function timeOf(run: Contender['run'], batch: number): number {
-  const begun = process.hrtime.bigint();
+  const begun = cpuTime();
   for (let i = 0; i < batch; i += 1) sink += run()[0]!;
-  return Number(process.hrtime.bigint() - begun) / batch;
+  return (cpuTime() - begun) / batch;
 }
 
 /** Until the compiler has done with it: a fifth of a second at a time, until five in a row have not been faster by a fiftieth. A long working needs many thousands of runs for that. */
 function warmUp(run: Contender['run']): void {
   let best = Infinity;
   for (let idle = 0, spell = 0; idle < 5 && spell < 60; spell += 1) {
-    const begun = performance.now();
+    const begun = cpuTime();
     let jobs = 0;
-    for (; performance.now() - begun < 200; jobs += 1) sink += run()[0]!;
-    const each = (performance.now() - begun) / jobs;
+    for (; cpuTime() - begun < 200_000; jobs += 1) sink += run()[0]!;
+    const each = (cpuTime() - begun) / jobs;
     idle = each < 0.98 * best ? 0 : idle + 1;
     best = Math.min(best, each);
   }
 }
 
-/** How many jobs fill about five milliseconds. */
+/** How many runs fill about twenty milliseconds: CPU time is counted in steps that must not show. */
 function batchFor(run: Contender['run']): number {
   warmUp(run);
   let batch = 1;
-  while (timeOf(run, batch) * batch < 5e6) batch *= 2;
+  while (timeOf(run, batch) * batch < 20_000) batch *= 2;
   return batch;
 }
 
-/** Runs the contenders by turns and prints the median of each, and its ratio to the first. */
-export function compare(title: string, contenders: readonly Contender[], rounds = 41): void {
+/** Runs the contenders by turns, another one first each round; prints the CPU time of a job and the ratios to the first. */
+export function compare(title: string, contenders: readonly Contender[], rounds = 31): void {
   mustAgree(contenders);
   const lanes = contenders.map((contender) => ({
     ...contender,
     batch: batchFor(contender.run),
     times: [] as number[],
   }));
-  for (let round = 0; round < rounds; round += 1)
-    for (const lane of lanes) lane.times.push(timeOf(lane.run, lane.batch));
-  table(
-    title,
-    lanes.map(({ name, times }) => ({ name, figure: median(times) / 1000 })),
-    'us a job',
-  );
+  for (let round = 0; round < rounds; round += 1) {
+    for (let k = 0; k < lanes.length; k += 1) {
+      const lane = lanes[(round + k) % lanes.length]!;
+      lane.times.push(timeOf(lane.run, lane.batch) / (lane.jobs ?? 1));
+    }
+  }
+  const [first] = lanes;
+  console.log(`\n${title}`);
+  const wide = Math.max(...lanes.map(({ name }) => name.length));
+  for (const { name, times, aim } of lanes) {
+    const ratios = times.map((time, round) => time / first!.times[round]!);
+    const ratio = median(ratios);
+    const spread = `(${quantile(ratios, 0.25).toPrecision(3)} to ${quantile(ratios, 0.75).toPrecision(3)})`;
+    const verdict = aim === undefined ? '' : `  aim ${aim.most}: ${ratio <= aim.most ? 'met' : 'not met'}`;
+    console.log(
+      `  ${name.padEnd(wide)}  ${median(times).toPrecision(3).padStart(10)} us  ${ratio.toPrecision(3).padStart(8)} x ${spread}${verdict}`,
+    );
+    if (aim !== undefined) judge(aim.what, ratio, aim.most);
+  }
+}
+
+/** Prints every aim, what was measured for it, and whether it is met. */
+export function printAims(): void {
+  console.log('\nAims');
+  const wide = Math.max(...judged.map(({ what }) => what.length));
+  for (const { what, most, found, unit } of judged)
+    console.log(
+      `  ${what.padEnd(wide)}  at most ${String(most).padStart(5)} ${unit.padEnd(11)}  found ${found.toPrecision(3).padStart(7)}  ${found <= most ? 'met' : 'NOT MET'}`,
+    );
+  const met = judged.filter(({ most, found }) => found <= most).length;
+  console.log(`  ${met} of ${judged.length} aims are met`);
 }
 
 /** Prints figures with their ratio to the first. */
@@ -98,16 +152,9 @@ const versionOf = (file: string): string =>
 export function printMachine(): void {
   const [processor] = cpus();
   console.log(
-    `${processor?.model.trim()} x ${cpus().length}, ${process.platform} ${process.arch}, Node ${process.version}`,
+    `${processor?.model.trim()} x ${cpus().length}, ${process.platform} ${process.arch}, Node ${process.version}; CPU time`,
   );
   console.log(
     `decimal.js ${versionOf('../node_modules/decimal.js/package.json')}, mathjs ${versionOf('./node_modules/mathjs/package.json')}, js-quantities ${versionOf('./node_modules/js-quantities/package.json')}`,
   );
-}
-
-/** The median time of one job in nanoseconds, over 21 rounds after a warm-up. */
-export function medianTime(run: Contender['run']): number {
-  const batch = batchFor(run);
-  for (let round = 0; round < 5; round += 1) timeOf(run, batch);
-  return median(Array.from({ length: 21 }, () => timeOf(run, batch)));
 }

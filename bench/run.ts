@@ -1,16 +1,24 @@
-/** All benchmarks: `npm run bench` in the project builds the package, installs this workspace and runs them; a few minutes. */
+/**
+ * All benchmarks: `npm run bench` in the project builds the package, installs this workspace and runs them; a few minutes.
+ * With names, `npm --prefix bench start -- assess study`, only those.
+ */
 import { benchAssess } from './assess.js';
-import { printMachine } from './harness.js';
+import { printAims, printMachine } from './harness.js';
 import { benchImport } from './import-cost.js';
 import { benchMembers } from './members.js';
 import { benchStudy } from './study.js';
 import { benchTires } from './tires.js';
 import { benchUnits } from './units.js';
 
+const all = {
+  units: benchUnits,
+  assess: benchAssess,
+  tires: benchTires,
+  members: benchMembers,
+  study: benchStudy,
+  import: benchImport,
+};
+const asked = process.argv.slice(2);
 printMachine();
-benchUnits();
-benchAssess();
-benchTires();
-benchMembers();
-benchStudy();
-benchImport();
+for (const [name, bench] of Object.entries(all)) if (asked.length === 0 || asked.includes(name)) bench();
+printAims();
