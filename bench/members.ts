@@ -1,7 +1,7 @@
 /** A frame of 60 members weighed with its working, against the same sum written by hand in decimal.js without any. */
 import { Decimal } from 'decimal.js';
 import { orThrow } from '../dist/errors.js';
-import { frameWeight, section } from '../dist/members.js';
+import { frameWeight, publishedSection } from '../dist/members.js';
 import { inch, ratio } from '../dist/units.js';
 import { compare } from './harness.js';
 
@@ -19,7 +19,7 @@ interface HandPiece {
   readonly from: Decimal;
 }
 
-const members = ['C6x8.2', 'C3x4.1', 'W8x10', 'L2x2x1/4', 'HSS 3x2x3/16'].map((name) => orThrow(section(name)));
+const members = ['C6x8.2', 'C3x4.1', 'W8x10', 'L2x2x1/4', 'HSS 3x2x3/16'].map((name) => orThrow(publishedSection(name)));
 const list = Array.from({ length: 60 }, (_, i) => ({
   name: `member ${i + 1}`,
   member: members[i % 5]!,

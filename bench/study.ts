@@ -4,15 +4,16 @@
  */
 import { readFileSync } from 'node:fs';
 import { orThrow } from '../src/errors.js';
-import { range, type Study, study } from '../src/study/index.js';
-import { alternativeOf } from '../src/study/run/alternative.js';
+import { assess } from '../src/assessment/index.js';
+import { levels, range, type Study, type StudyPlan, study } from '../src/study/index.js';
 import { evaluateBlock } from '../src/study/run/evaluate-block.js';
 import { standardMeasure } from '../src/study/run/measure.js';
+import { recordingOf } from '../src/study/run/recording.js';
 import { verdictsFor } from '../src/study/run/row-marks.js';
 import { blockRows, enoughColumns, isVaried, runBlock } from '../src/study/tape/tape.js';
 import { coreWithMathjs, coreWithQuantities } from './assess.js';
 import { assessByHand, readByHand } from './assess-by-hand.js';
-import { compare, medianTime, table } from './harness.js';
+import { compare, cpuTime, judge as judgeAim, table } from './harness.js';
 
 const base = JSON.parse(readFileSync(new URL('../tests/study/plain-deck.json', import.meta.url), 'utf8')) as unknown;
 const paths = ['cargo.0.weight', 'cargo.0.front'] as const;
@@ -215,7 +216,8 @@ const sumOf = (columns: readonly ArrayLike<number>[]): number[] =>
   columns.map((column) => Array.from(column).reduce((sum, x) => sum + x, 0));
 
 export function benchStudy(): void {
-  const alternative = orThrow(alternativeOf(base, paths, ['lb', 'in'], standardMeasure));
+  const alternative = recordingOf(base, { paths, units: ['lb', 'in'] }, standardMeasure);
+  if (alternative.kind !== 'answered') throw new Error('the plain example is answered');
   const columns = enoughColumns([], alternative.tape, blockRows);
   columns[0]?.set(weights);
   columns[1]?.set(fronts);
@@ -237,21 +239,24 @@ export function benchStudy(): void {
     `A study's block of ${blockRows} rows: ${alternative.tape.steps.length} steps, ${alternative.figures.length} figures, ${alternative.shares.length} shares, verdicts`,
     [
       {
-        name: 'by hand: a function of the spec, row by row',
-        run: () => {
-          rowByRow(weights, fronts, blockRows);
-          return [1];
-        },
-      },
-      {
         name: 'by hand: one loop, what does not vary taken out of it',
+        jobs: blockRows,
         run: () => {
           byHand(weights, fronts, blockRows);
           return [1];
         },
       },
       {
+        name: 'by hand: a function of the spec, row by row',
+        jobs: blockRows,
+        run: () => {
+          rowByRow(weights, fronts, blockRows);
+          return [1];
+        },
+      },
+      {
         name: 'tape, figures and shares',
+        jobs: blockRows,
         run: () => {
           runBlock(alternative.tape, columns, blockRows);
           return [1];
@@ -259,49 +264,107 @@ export function benchStudy(): void {
       },
       {
         name: 'tape, guarded verdicts and governing check',
+        jobs: blockRows,
         run: () => {
           judge();
           return [1];
         },
+        aim: { what: 'guarded verdicts, to a loop by hand with what does not vary taken out', most: 1.3 },
       },
     ],
   );
   const handSpec = readByHand(base);
-  const oneBlock = new Float64Array(blockRows);
-  const perRow = (work: () => unknown, rows: number) => (): readonly number[] => {
-    for (let i = 0; i < rows; i += 1) work();
-    return [1];
-  };
-  const peers = [
+  compare('One alternative, a row, against other ways to work it out', [
     {
       name: 'tape, guarded verdicts and governing check',
-      rows: blockRows,
+      jobs: blockRows,
       run: () => {
         judge();
-        return [oneBlock.length];
+        return [1];
       },
     },
-    { name: 'decimal.js by hand', rows: 4, run: perRow(() => assessByHand(handSpec), 4) },
-    { name: 'mathjs units, the core of it', rows: 4, run: perRow(coreWithMathjs, 4) },
-    { name: 'js-quantities, the core of it', rows: 4, run: perRow(coreWithQuantities, 4) },
-  ];
-  table(
-    'One alternative, against other ways to work it out',
-    peers.map(({ name, rows, run }) => ({ name, figure: medianTime(run) / rows })),
-    'ns a row',
-  );
+    {
+      name: 'decimal.js by hand',
+      run: () => {
+        assessByHand(handSpec);
+        return [1];
+      },
+    },
+    { name: 'mathjs units, the core of it', run: once(coreWithMathjs) },
+    { name: 'js-quantities, the core of it', run: once(coreWithQuantities) },
+  ]);
+  growth();
+  roundNumbers();
+  setUp();
+}
+
+const once = (work: () => unknown) => (): readonly number[] => {
+  work();
+  return [1];
+};
+
+/** CPU time of a whole study a row, in microseconds, and how many rows took a whole assessment. */
+function wholeStudy(made: Study): number {
+  const begun = cpuTime();
+  let held = 0;
+  for (const { holds, rows } of made.chunks()) held += holds[rows - 1] as number;
+  sink += held;
+  return (cpuTime() - begun) / made.count;
+}
+
+let sink = 0;
+
+function growth(): void {
   table(
     'Growth of a whole study with its rows',
     [1e4, 1e5, 1e6, 1e7].map((rows) => {
       const whole = made(rows);
-      const begun = performance.now();
-      let held = 0;
-      for (const { holds, rows: count } of whole.chunks()) held += holds[count - 1] as number;
-      return {
-        name: `${whole.count.toLocaleString('en-US')} rows (${held} blocks end holding)`,
-        figure: ((performance.now() - begun) * 1e6) / whole.count,
-      };
+      return { name: `${whole.count.toLocaleString('en-US')} rows`, figure: wholeStudy(whole) * 1000 };
     }),
     'ns a row',
   );
+}
+
+/** Grids of round numbers, where rows stand exactly on limits, and a grid most of whose rows are refused. */
+function roundNumbers(): void {
+  const full = JSON.parse(readFileSync(new URL('../examples/tilt-deck.json', import.meta.url), 'utf8')) as unknown;
+  const grid = (spec: unknown, vary: StudyPlan['vary']): Study =>
+    orThrow(study({ base: spec, vary, design: { kind: 'grid' } }));
+  const round = {
+    'the plain example': grid(base, {
+      'cargo.0.weight': range('5,000 lb', '12,000 lb', 71),
+      'cargo.0.front': range('100 in', '140 in', 81),
+      'trailer.gvwr': levels('12,000 lb', '13,000 lb', '14,000 lb', '15,000 lb'),
+      'trailer.coupler.tongue': range('1,000 lb', '2,000 lb', 11),
+    }),
+    'the demo trailer': grid(full, {
+      'cargo.0.weight': range('4,000 lb', '12,000 lb', 161),
+      'cargo.0.front': range('96 in', '140 in', 89),
+      'trailer.gvwr': range('13,000 lb', '15,000 lb', 21),
+    }),
+  };
+  const refused = grid(base, {
+    'trailer.axles.0.gawr': range('6,500 lb', '9,000 lb', 101),
+    'trailer.axles.1.gawr': range('6,500 lb', '9,000 lb', 101),
+    'cargo.0.weight': range('8,000 lb', '9,000 lb', 21),
+  });
+  const rows = [...Object.entries(round), ['GAWRs above their parts: 96 of 100 rows have no answer', refused] as const].map(
+    ([name, made]) => ({ name: `${name}, ${made.count.toLocaleString('en-US')} rows`, figure: wholeStudy(made) }),
+  );
+  table('Grids of round numbers, tapes recorded on the way included', rows, 'us a row');
+  judgeAim('worst study of round numbers', Math.max(...rows.slice(0, 2).map(({ figure }) => figure)), 5, 'us a row');
+  judgeAim('rows without an answer', rows[2]!.figure, 2, 'us a row');
+}
+
+/** What a study costs before its first row, in assessments of its own spec. */
+function setUp(): void {
+  const vary = { 'cargo.0.weight': range('4,000 lb', '12,000 lb', 1000), 'cargo.0.front': range('100 in', '140 in', 1000) };
+  compare('The set-up of a study of a million rows', [
+    { name: 'one assessment of its spec', run: once(() => orThrow(assess(base))) },
+    {
+      name: 'the set-up',
+      run: once(() => orThrow(study({ base, vary, design: { kind: 'grid' } }))),
+      aim: { what: 'set-up of a study, in assessments', most: 8 },
+    },
+  ]);
 }
