@@ -141,8 +141,8 @@ console.log(`\n${carrying} of ${rows.length} builds carry every weight. Labels a
 mkdirSync('out', { recursive: true });
 const file = createWriteStream('out/demo-study.csv');
 let page = '';
-for (const line of toCsv(made, made.rows())) {
-  page += line;
+for (const lines of toCsv(made)) {
+  page += lines;
   if (page.length > 1e6) {
     if (!file.write(page)) await once(file, 'drain');
     page = '';

@@ -6,8 +6,9 @@
 
 export * from './errors.js';
 export { type ColumnTable, toColumns } from './output/columns.js';
-export { type CsvOptions, toCsv, toJsonLines } from './output/csv.js';
-export type { Header, Point, Row } from './output/rows.js';
+export { type CsvOptions, toCsv } from './output/csv.js';
+export { toJsonLines } from './output/json-lines.js';
+export type { Header, Point, Row, Source } from './output/rows.js';
 export type { Design } from './plan/design.js';
 export {
   type Alternatives,

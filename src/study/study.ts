@@ -2,7 +2,7 @@
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { StudyError, StudyFailure } from './errors.js';
 import { type ColumnTable, columnsOf } from './output/columns.js';
-import { type Row, rowsOf } from './output/rows.js';
+import { type Row, rowsOf, sliceOf } from './output/rows.js';
 import { type Design, plan } from './plan/design.js';
 import { designRefusal } from './plan/design-refusal.js';
 import { readPlan } from './plan/read-plan.js';
@@ -87,22 +87,19 @@ export function study({
   const runner = new Runner(read.right, planned, points, tapes, measure, names);
   const mismatch = checkSample(runner, names, count);
   if (mismatch !== undefined) return left(mismatch);
-  const first = (from: number): number => Math.max(0, Math.ceil(from));
-  const last = (to: number): number => Math.min(count, Math.ceil(to));
-  const run = (from = 0, to = count): Generator<Chunk, void> => runner.run(first(from), last(to), onProgress, signal);
+  const chunks = (from = 0, to = count): Generator<Chunk, void> =>
+    runner.run(...sliceOf(count, from, to), onProgress, signal);
   const errorAt = (row: number): StudyFailure | undefined => {
     if (!isRow(row, count)) return noSuchRow(row, count);
     const outcome = runner.assessed(row);
     return isLeft(outcome) ? outcome.left : undefined;
   };
   const header = { choices, inputs: factors.map(({ path, unit }) => ({ path, unit })), figures: figures.right };
+  const source = { count, ...header, chunks, errorAt };
   return right({
-    count,
-    ...header,
-    chunks: run,
-    rows: (from = 0, to = count) => rowsOf(header, run(from, to), first(from), last(to), errorAt, signal),
-    columns: (from = 0, to = count) => columnsOf(header, run(from, to), Math.max(0, last(to) - first(from)), signal),
-    errorAt,
+    ...source,
+    rows: (from = 0, to = count) => rowsOf(source, from, to),
+    columns: (from = 0, to = count) => columnsOf(source, from, to),
     specAt: (row) => (isRow(row, count) ? right(points.specAt(row)) : left(noSuchRow(row, count))),
   });
 }

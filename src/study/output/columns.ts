@@ -2,7 +2,7 @@
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
 import type { Aborted, StudyError } from '../errors.js';
 import type { Chunk } from '../run/buffers.js';
-import { choiceName, type Header } from './rows.js';
+import { choiceName, type Source, sliceOf, stoppedAfter } from './rows.js';
 
 /** Answered rows only: a row without an answer has no placeholder figures. */
 export interface ColumnTable {
@@ -36,15 +36,13 @@ function answeredRuns({ rows, reasons }: Chunk): readonly { from: number; to: nu
   return runs;
 }
 
-export function columnsOf(
-  header: Header,
-  chunks: Iterable<Chunk>,
-  most: number,
-  signal?: AbortSignal,
-): Either<Aborted, ColumnTable> {
-  const names = [...header.inputs.map(({ path }) => path), ...header.figures.map(({ name }) => name)];
+export function columnsOf(source: Source, from: number, to: number): Either<Aborted, ColumnTable> {
+  const { inputs, figures, choices: named } = source;
+  const [first, last] = sliceOf(source.count, from, to);
+  const most = Math.max(0, last - first);
+  const names = [...inputs.map(({ path }) => path), ...figures.map(({ name }) => name)];
   const columns = names.map(() => new Float64Array(most));
-  const choices = header.choices.map(() => new Int16Array(most));
+  const choices = named.map(() => new Int16Array(most));
   const [row, holds, governs] = [new Float64Array(most), new Uint8Array(most), new Uint16Array(most)];
   let governNames: readonly string[] = [];
   let reasonNames: readonly string[] = [''];
@@ -52,7 +50,7 @@ export function columnsOf(
   let none = 0;
   let length = 0;
   let done = 0;
-  for (const chunk of chunks) {
+  for (const chunk of source.chunks(from, to)) {
     const sources = [...chunk.inputs, ...chunk.figures];
     governNames = chunk.governNames;
     for (const { from, to } of answeredRuns(chunk)) {
@@ -73,7 +71,8 @@ export function columnsOf(
     }
     done += chunk.rows;
   }
-  if (signal?.aborted === true && done < most) return left({ chapter: 'study', tag: 'Aborted', afterRows: done });
+  const stopped = stoppedAfter(source.count, from, to, done);
+  if (stopped !== undefined) return left(stopped.error);
   const cut = <A extends Float64Array | Int16Array | Uint8Array | Uint16Array>(array: A): A =>
     length === most ? array : (array.slice(0, length) as A);
   return right({
@@ -86,13 +85,11 @@ export function columnsOf(
     reasonNames: [...reasonNames],
     data: Object.fromEntries(names.map((name, k) => [name, cut(columns[k] as Float64Array)])),
     units: Object.fromEntries([
-      ...header.inputs.map(({ path, unit }) => [path, unit]),
-      ...header.figures.map(({ name, unit }) => [name, unit]),
+      ...inputs.map(({ path, unit }) => [path, unit]),
+      ...figures.map(({ name, unit }) => [name, unit]),
     ]),
-    choices: Object.fromEntries(header.choices.map(({ name }, k) => [name, cut(choices[k] as Int16Array)])),
-    choiceNames: Object.fromEntries(
-      header.choices.map(({ name, choices: named }) => [name, [...named, choiceName(named, -1)]]),
-    ),
+    choices: Object.fromEntries(named.map(({ name }, k) => [name, cut(choices[k] as Int16Array)])),
+    choiceNames: Object.fromEntries(named.map(({ name, choices: taken }) => [name, [...taken, choiceName(taken, -1)]])),
   });
 }
 

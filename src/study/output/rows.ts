@@ -1,5 +1,5 @@
 /** A study as records, one a row, made when they are asked for. */
-import type { StudyFailure } from '../errors.js';
+import type { Aborted, StudyFailure } from '../errors.js';
 import type { Chunk } from '../run/buffers.js';
 
 /** What the columns of a study are called, and their units. */
@@ -7,6 +7,13 @@ export interface Header {
   readonly choices: readonly { readonly name: string; readonly choices: readonly string[] }[];
   readonly inputs: readonly { readonly path: string; readonly unit: string }[];
   readonly figures: readonly { readonly name: string; readonly unit: string }[];
+}
+
+/** A study as its outputs see it: what its columns are called, its rows in blocks, the errors of those without an answer. */
+export interface Source extends Header {
+  readonly count: number;
+  readonly chunks: (from?: number, to?: number) => Iterable<Chunk>;
+  readonly errorAt: (row: number) => StudyFailure | undefined;
 }
 
 /** The point of a row: its number, the alternatives chosen, the varied figures by path. */
@@ -35,28 +42,33 @@ export type Row =
 export const choiceName = (names: readonly string[], index: number): string =>
   index < 0 ? 'as specified' : (names[index] ?? '');
 
-export function* rowsOf(
-  header: Header,
-  chunks: Iterable<Chunk>,
+/** The row and the error with which a run ends that was stopped; `undefined` when all of its rows came. */
+export function stoppedAfter(
+  count: number,
   from: number,
   to: number,
-  errorAt: (row: number) => StudyFailure | undefined,
-  signal?: AbortSignal,
-): Generator<Row, void> {
+  done: number,
+): { readonly row: number; readonly error: Aborted } | undefined {
+  const [first, last] = sliceOf(count, from, to);
+  return first + done < last
+    ? { row: first + done, error: { chapter: 'study', tag: 'Aborted', afterRows: done } }
+    : undefined;
+}
+
+/** A slice of rows, within the study: whole rows only. */
+export const sliceOf = (count: number, from: number, to: number): readonly [number, number] => [
+  Math.max(0, Math.ceil(from)),
+  Math.min(count, Math.ceil(to)),
+];
+
+export function* rowsOf(source: Source, from: number, to: number): Generator<Row, void> {
   let done = 0;
-  for (const chunk of chunks) {
-    for (let i = 0; i < chunk.rows; i += 1) yield rowOf(header, chunk, i, errorAt);
+  for (const chunk of source.chunks(from, to)) {
+    for (let i = 0; i < chunk.rows; i += 1) yield rowOf(source, chunk, i);
     done += chunk.rows;
   }
-  if (signal?.aborted === true && from + done < to)
-    yield {
-      row: from + done,
-      choices: {},
-      inputs: {},
-      answered: false,
-      reason: 'Aborted',
-      error: { chapter: 'study', tag: 'Aborted', afterRows: done },
-    };
+  const stopped = stoppedAfter(source.count, from, to, done);
+  if (stopped !== undefined) yield { ...stopped, choices: {}, inputs: {}, answered: false, reason: 'Aborted' };
 }
 
 /** A row without an answer, whose error is made once, when it is first read. */
@@ -80,12 +92,7 @@ function refusedRow(point: Point, reason: string, errorAt: (row: number) => Stud
   };
 }
 
-function rowOf(
-  { choices, inputs, figures }: Header,
-  chunk: Chunk,
-  i: number,
-  errorAt: (row: number) => StudyFailure | undefined,
-): Row {
+function rowOf({ choices, inputs, figures, errorAt }: Source, chunk: Chunk, i: number): Row {
   const point = {
     row: chunk.start + i,
     choices: Object.fromEntries(

@@ -1,7 +1,16 @@
 /** What leaves a study: CSV read back by an independent parser (csv-parse), JSON Lines, typed columns. */
 import { parse } from 'csv-parse/sync';
 import { describe, expect, it } from 'vitest';
-import { alternatives, levels, type Row, range, study, toCsv, toJsonLines } from '../../../src/study/index.js';
+import {
+  alternatives,
+  type CsvOptions,
+  levels,
+  type Row,
+  range,
+  study,
+  toCsv,
+  toJsonLines,
+} from '../../../src/study/index.js';
 import { rightOf } from '../../helpers/either.js';
 import { tiltDeck } from '../compared.js';
 
@@ -21,6 +30,10 @@ const made = rightOf(
         '-1': {},
         '@sum': {},
         '\tTab': {},
+        '  =1+1': {},
+        '\uff1dSUM(A1)': {},
+        '\u00a0\uff20x': {},
+        ' plain': {},
         'two\r\nlines': {},
         'semi;colon': {},
         'bad gawr': { 'trailer.axles.0.gawr': '9,000 lb' },
@@ -46,7 +59,7 @@ describe.each([
   ['with points', ',', false],
   ['with decimal commas', ';', true],
 ] as const)('CSV %s', (_, separator, decimalComma) => {
-  const text = [...toCsv(made, made.rows(), { decimalComma })].join('');
+  const text = [...toCsv(made, { decimalComma })].join('');
   const [head = [], ...body] = readCsv(text, separator);
   const figure = (field: string | undefined): number => Number(decimalComma ? field?.replace(',', '.') : field);
 
@@ -88,11 +101,35 @@ describe.each([
       "'-1",
       "'@sum",
       "'\tTab",
+      "'  =1+1",
+      "'\uff1dSUM(A1)",
+      "'\u00a0\uff20x",
+      ' plain',
       'two\r\nlines',
       'semi;colon',
       'bad gawr',
     ]);
     expect(body.flat().filter((field) => /^[=+@\t\r]/.test(field))).toEqual([]);
+  });
+});
+
+describe('a slice as CSV', () => {
+  const lines = (options: CsvOptions): readonly string[] => readCsv([...toCsv(made, options)].join('')).map(String);
+  it('is a part of the whole, under the same header', () => {
+    const whole = lines({});
+    expect(lines({ from: 3, to: 7 })).toEqual([whole[0], ...whole.slice(4, 8)]);
+    expect(lines({ from: made.count })).toEqual([whole[0]]);
+  });
+  it('ends with a row that says so when it is stopped', () => {
+    const stop = new AbortController();
+    const base = { base: tiltDeck, vary: { 'cargo.0.weight': range('5,000 lb', '9,000 lb', 3000) } };
+    const stopped = rightOf(
+      study({ ...base, design: { kind: 'grid' }, signal: stop.signal, onProgress: () => stop.abort() }),
+    );
+    const records = readCsv([...toCsv(stopped)].join(''));
+    expect(records.length).toBe(1 + 1024 + 1);
+    expect(records.at(-1)?.[0]).toBe('1024');
+    expect(records.at(-1)?.at(-1)).toMatch(/stopped after 1024 rows/);
   });
 });
 
