@@ -5,13 +5,7 @@ import { compare } from '../units/index.js';
 import type { Brief, BriefPayload, BriefPlace } from './brief-data.js';
 import { labelWidth } from './page-room.js';
 import type { FiguresInPrint } from './reader-units.js';
-import { width } from './text-layout.js';
-
-/** `GVWR, beam and tires` */
-export const and = (names: readonly string[]): string =>
-  names.length < 3 ? names.join(' and ') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
-/** `1 check`, `2 checks` */
-export const counted = (count: number, one: string): string => `${count} ${one}${count === 1 ? '' : 's'}`;
+import { and, counted, width } from './text-layout.js';
 
 /** `gross over GVWR by 650 lb` */
 const overText = ({ what, reserve }: Check, { capacity }: FiguresInPrint): string =>

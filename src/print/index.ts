@@ -6,9 +6,11 @@
 export { type BriefOptions, brief } from './brief.js';
 export type { Brief, BriefExtras, BriefPayload, BriefPlace, BriefRemedy } from './brief-data.js';
 export { briefOf } from './brief-of.js';
+export { cautions } from './cautions.js';
 export { classUpText } from './class-up.js';
 export { comparisonText } from './comparison.js';
 export * from './notation/index.js';
 export type { ReaderUnits } from './reader-units.js';
-export { cautions, report } from './report.js';
+export { type ReportOptions, report } from './report.js';
+export type { RulesInFull } from './sections/rules.js';
 export { surenessText } from './sureness-text.js';

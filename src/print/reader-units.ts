@@ -38,6 +38,8 @@ export interface FiguresInPrint {
   readonly bareCapacity: (q: Quantity<'lb'>) => string;
   /** A place along the trailer, rounded up or down to what a tape shows: a sixteenth, or a millimetre. */
   readonly place: (q: Quantity<'in'>, toward: 'front' | 'rear') => string;
+  /** A place as it was found: to the nearest sixteenth, or millimetre. */
+  readonly placeNow: (q: Quantity<'in'>) => string;
   /** A length for reading. */
   readonly length: (q: Quantity<'in'>) => string;
   /** A length of several feet or metres, for reading. */
@@ -75,6 +77,7 @@ const us: FiguresInPrint = {
   bareLoad: (q) => bareNumber(roundLoadUp(q, lb(1))),
   bareCapacity: (q) => bareNumber(roundCapacityDown(q, lb(1))),
   place: (q, toward) => showFeetInches(toSixteenth[toward](q)),
+  placeNow: (q) => showFeetInches(q),
   length: (q) => showBrief(q, 1),
   longLength: (q) => showBrief(convert(q as Quantity<'in'>, 'ft'), 2),
   pressure: pressureInPrint,
@@ -131,6 +134,7 @@ const metric: FiguresInPrint = {
   bareLoad: (q) => bareNumber(roundLoadUp(inKg(q), kg(1))),
   bareCapacity: (q) => bareNumber(roundCapacityDown(inKg(q), kg(1))),
   place: (q, toward) => inMetres(toMillimetre[toward](q)),
+  placeNow: (q) => inMetres(roundNearest(convert(q, 'mm'), mm(1))),
   length: (q) => showBrief(convert(q, 'mm'), 0),
   longLength: (q) => showBrief(convert(q as Quantity<'in'>, 'm'), 2),
   pressure: metricPressure,

@@ -37,6 +37,16 @@ const held = '\u00a0';
 export const folded = (text: string, to = width, indent = '    '): string =>
   wrapText(breakable(text.replace(figureGaps, held), to - indent.length - 4), to, indent).replaceAll(held, ' ');
 
+/** `GVWR, beam and tires` */
+export const and = (names: readonly string[]): string =>
+  names.length < 3 ? names.join(' and ') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
+
+/** The names of several limits, as a sentence has them. */
+export const namesOf = (limits: readonly { readonly name: string }[]): string => and(limits.map(({ name }) => name));
+
+/** `1 check`, `2 checks` */
+export const counted = (count: number, one: string, many = `${one}s`): string => `${count} ${count === 1 ? one : many}`;
+
 /** A remark with a hanging indent. */
 export const remark = (text: string): string => folded(`  - ${text}`);
 

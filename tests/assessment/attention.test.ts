@@ -20,9 +20,9 @@ describe('attention', () => {
     const { attention, placement: place } = change();
     expect([attention, place.now?.breaks, place.now && plain(place.now.at)]).toEqual([[], [], 182]);
     expect(report(change()).replace(/\s+/g, ' ')).toMatch(
-      /All \d+ checks are within their limits\. 1 question is open/,
+      /WITHIN: \d+ checks made, each within its limit; 1 question open/,
     );
-    expect(report(change())).toMatch(/stands now, balance point at \.+ +15' 2"\s+\(?inside/);
+    expect(report(change())).toMatch(/now at, balance point \.+ +15' 2"\s+\(?inside/);
   });
   it.each([
     [
@@ -61,7 +61,7 @@ describe('attention', () => {
     const assessment = change(...changes);
     expect(tags(assessment)).toEqual(expected);
     expect(assessment.verdict !== 'over').toBe(true);
-    expect(flat(assessment)).toMatch(/No check is over\. Not well besides: /);
+    expect(flat(assessment)).toMatch(/ATTENTION: none of \d+ checks? is over, but something is not right: Attention /);
   });
 });
 
@@ -80,9 +80,9 @@ describe('the pull on the ball while the machine comes on (statics)', () => {
       expect.closeTo(holds, 6),
     ]);
     expect(flat(answer)).toContain(
-      'No check is over. Not well besides: loading lifts the truck (load at the ball -3,803.5 lb; what the truck holds down 2,793 lb).',
+      'ATTENTION: none of 42 checks is over, but something is not right: Attention loading lifts the truck (load at the ball -3,803.5 lb; what the truck holds down 2,793 lb)',
     );
-    expect(flat(answer)).not.toMatch(/All \d+ checks are within/);
+    expect(flat(answer)).not.toMatch(/WITHIN/);
   });
   it('lets the truck hold exactly what pulls', () => {
     const just = (weight: string): string | undefined =>

@@ -54,7 +54,7 @@ describe('the front end of the window (statics)', () => {
 describe('the heaviest machine', () => {
   it('is told as what its place allows, beside the payload', () => {
     expect(report(change()).replace(/\s+/g, ' ')).toMatch(
-      /heaviest excavator that has a place \.+ [\d,]+ lb \(by its place alone; the payload limits besides\)/,
+      /heaviest excavator that has a place \.+ [\d,]+ lb \(placement only; payload is a separate limit\)/,
     );
   });
 });

@@ -49,7 +49,7 @@ describe('three passes', () => {
       /trailer gross, weighed \.+ 12,420 lb/,
       /tongue load, weighed \.+ 1,420 lb/,
       /front axle load restored by the bars \.+ 52\.2 %/,
-      /tongue load, weighed minus reckoned \.+ 20 lb/,
+      /tongue load, weighed minus calculated \.+ 20 lb/,
       /the sums agree within/,
     ])
       expect(text).toMatch(line);

@@ -1,0 +1,69 @@
+/** The report's section on published rules: those that apply or are near their line in full, the others counted. */
+import { type Assessment, ruleFindings } from '../../assessment/index.js';
+import { tightest } from '../../ratings/index.js';
+import { type Finding, findingText } from '../../rules/index.js';
+import type { FiguresInPrint } from '../reader-units.js';
+import { counted, remark } from '../text-layout.js';
+
+/** Which published rules a report prints in full. */
+export type RulesInFull = 'near' | 'all';
+
+const order: Readonly<Record<Finding['outcome'], number>> = { applies: 0, 'cannot tell': 1, 'does not apply': 2 };
+
+/** A figure within a twentieth of the line that it is compared with. */
+const isNear = ({ answers }: Finding): boolean =>
+  answers.some(
+    ({ line, distance }) =>
+      line !== undefined && distance?.value.value.abs().times(20).lte(line.value.value.abs()) === true,
+  );
+
+/** A finding in full; one that is not federal with where it is from. */
+const fullText = (finding: Finding): string =>
+  finding.rule.jurisdiction === 'federal'
+    ? findingText(finding)
+    : `${finding.rule.jurisdiction}, ${findingText(finding)}`;
+
+/** The rules that are not printed, as one line. */
+function others(findings: readonly Finding[]): readonly string[] {
+  const silent = findings.filter(({ outcome }) => outcome === 'does not apply').length;
+  const open = findings.length - silent;
+  const parts = [
+    ...(silent === 0 ? [] : [`${counted(silent, 'other rule')} ${silent === 1 ? 'does' : 'do'} not apply`]),
+    ...(open === 0
+      ? []
+      : [
+          `${counted(open, silent === 0 ? 'other rule' : 'more', silent === 0 ? undefined : 'more')} cannot be told for want of facts`,
+        ]),
+  ];
+  return parts.length === 0 ? [] : [remark(`${parts.join('; ')}.`)];
+}
+
+/** Published rules with the comparison, the distance, the clause and the date read; in the unit that each of them prints. */
+export function ruleLines({ rules }: Assessment, p: FiguresInPrint, inFull: RulesInFull): readonly string[] {
+  const { groups, steps } = rules;
+  const findings = ruleFindings(rules);
+  const [tight] = tightest(groups.flatMap(({ check }) => (check ? [check] : [])));
+  const closest = groups.find(({ check }) => check !== undefined && check === tight);
+  const shown = [...findings]
+    .sort((a, b) => order[a.outcome] - order[b.outcome])
+    .filter((finding) => inFull === 'all' || finding.outcome === 'applies' || isNear(finding));
+  return [
+    ...(closest?.check
+      ? [
+          remark(
+            `Axle groups: ${groups.length} asked; closest to its limit are axles ${closest.first} to ${closest.last}, ${p.load(closest.check.load.value)} of ${p.capacity(closest.limit.value)}: ${closest.check.verdict}.`,
+          ),
+        ]
+      : []),
+    ...steps.map(({ topic, finding }) => remark(`${topic}: ${finding.text}${finding.verify ? ' [verify]' : ''}`)),
+    ...shown.map((finding) => remark(fullText(finding))),
+    ...others(findings.filter((finding) => !shown.includes(finding))),
+    ...(findings.length === 0
+      ? []
+      : [
+          remark(
+            'These are published rules as read on the date shown, beside the facts given: not legal advice. The rule in force and State law govern; "verify" marks what was read in a copy.',
+          ),
+        ]),
+  ];
+}

@@ -1,0 +1,88 @@
+/** The report's sections on how the laden trailer stands, and on jack, ramps and tiedowns. */
+import type { Assessment } from '../../assessment/index.js';
+import { show, showBrief } from '../../units/index.js';
+import type { FiguresInPrint } from '../reader-units.js';
+import { entry, remark } from '../text-layout.js';
+
+/** How the laden trailer stands. */
+export function stanceLines(
+  { stance: { sides, offLevel, yaw }, tow: { offLevel: hitch } }: Assessment,
+  p: FiguresInPrint,
+): readonly string[] {
+  return [
+    ...(sides
+      ? [
+          entry('wheels on the left', p.load(sides.left.value)),
+          entry(
+            'wheels on the right',
+            p.load(sides.right.value),
+            `${p.share(sides.rightShare.value)} of the axle load`,
+          ),
+        ]
+      : []),
+    ...(offLevel
+      ? [
+          ...offLevel.loads.map((load, i) => entry(`axle ${i + 1}, ball off level`, p.load(load.value))),
+          ...(offLevel.tongueChange ? [entry('tongue load added off level', p.load(offLevel.tongueChange.value))] : []),
+        ]
+      : []),
+    ...(hitch ? [entry('tongue load, ball off level', p.load(hitch.tongue.value))] : []),
+    ...(yaw
+      ? [entry('yaw radius of gyration', p.length(yaw.radius.value), 'for comparing layouts; no safe speed')]
+      : []),
+  ];
+}
+
+/** Getting on: edges and the tongue while the machine climbs. */
+const climbLines = ({ climb: { crests, tail, setting } }: Assessment, p: FiguresInPrint): readonly string[] => [
+  ...(crests
+    ? crests.checks.map(({ crest, lowPoint, clearance, verdict }) =>
+        entry(`${lowPoint} over ${crest}`, p.length(clearance.value), verdict),
+      )
+    : []),
+  ...(tail
+    ? [
+        entry('load at the ball, machine on the edge', p.load(tail.ball.value), tail.verdict),
+        entry('rear legs must take', p.load(tail.legs.value)),
+      ]
+    : []),
+  ...(setting
+    ? [
+        entry(
+          'ramps may be set from',
+          p.place(setting.lower.at.value, 'rear'),
+          setting.empty ? 'NO setting serves' : `to ${p.place(setting.upper.at.value, 'front')}, middle to middle`,
+        ),
+      ]
+    : []),
+];
+
+/** Jack, ramps, tiedowns. */
+export function gearLines(assessment: Assessment, p: FiguresInPrint): readonly string[] {
+  const {
+    gear: { jackFoot, ramp, tied },
+  } = assessment;
+  return [
+    ...(jackFoot ? [entry('load at the jack foot', p.load(jackFoot.value))] : []),
+    ...(ramp
+      ? [
+          entry(
+            'ramp angle',
+            showBrief(ramp.angle.value, 1),
+            ramp.grip ? `needs a grip of ${showBrief(ramp.grip.value, 2)}` : '',
+          ),
+        ]
+      : []),
+    ...climbLines(assessment, p),
+    ...tied.flatMap(({ name, answer }) => [
+      entry(
+        `tiedowns of ${name}, counted`,
+        p.capacity(answer.counted.value),
+        `${p.load(answer.needed.value)} needed: ${answer.strength}`,
+      ),
+      ...answer.counts.map(({ reading, minimum, fitted, verdict }) =>
+        remark(`Number by ${reading}: ${fitted} fitted, ${show(minimum.value)} asked for: ${verdict}.`),
+      ),
+    ]),
+  ];
+}

@@ -1,0 +1,85 @@
+/** The report's sections on the tow vehicle and on the place of the machine. */
+import type { Assessment } from '../../assessment/index.js';
+import type { FiguresInPrint } from '../reader-units.js';
+import { entry, namesOf, remark } from '../text-layout.js';
+
+/** What the truck feels, and the largest trailer its limits allow. */
+export function towLines(
+  { tow: { hitched, combination, bars, largest } }: Assessment,
+  p: FiguresInPrint,
+): readonly string[] {
+  return [
+    ...(hitched
+      ? [
+          entry('front axle, hitched', p.load(hitched.front.value), `${p.load(hitched.offFront.value)} came off`),
+          entry('rear axle, hitched', p.load(hitched.rear.value), `${p.load(hitched.ontoRear.value)} came on`),
+        ]
+      : []),
+    ...(combination ? [entry('combination, tongue counted once', p.load(combination.value))] : []),
+    ...(bars
+      ? [
+          entry(
+            'bars move to the front axle',
+            p.load(bars.ontoFront.value),
+            bars.restored ? `${p.share(bars.restored.value)} restored` : '',
+          ),
+          entry('bars move to the trailer axles', p.load(bars.ontoTrailer.value)),
+        ]
+      : []),
+    ...(largest
+      ? [
+          entry(
+            'largest trailer these limits allow',
+            p.capacity(largest.trailer.value),
+            `set by ${namesOf(largest.governing)}`,
+          ),
+        ]
+      : []),
+  ];
+}
+
+/** Where the machine may stand. Places are rounded into the window: what the tape shows then keeps the limit. */
+export function placeLines(
+  { placement: { machine, window, heaviest, now } }: Assessment,
+  p: FiguresInPrint,
+): readonly string[] {
+  if (window === undefined) return [];
+  const { lower, upper, width, sure, poundsPerInch, tongueUncertainty } = window;
+  const end = (
+    label: string,
+    { at, machineFront, tongue, setBy }: typeof lower,
+    toward: 'front' | 'rear',
+  ): readonly string[] => [
+    entry(`${label}, balance point at`, p.place(at.value, toward), `set by ${namesOf(setBy)}`),
+    entry('  machine front at', p.place(machineFront.value, toward), `tongue ${p.load(tongue.value)}`),
+  ];
+  return [
+    ...(window.empty ? [] : [...end('furthest forward', lower, 'rear'), ...end('furthest back', upper, 'front')]),
+    ...(now
+      ? [
+          entry(
+            'now at, balance point',
+            p.placeNow(now.at.value),
+            now.breaks.length === 0 ? 'inside' : `outside: ${namesOf(now.breaks)}`,
+          ),
+        ]
+      : []),
+    entry('width of the window', p.length(width.value), window.empty ? 'EMPTY: no place meets every limit' : ''),
+    entry('window allowing for balance-point uncertainty', p.length(sure.width.value), sure.empty ? 'none' : ''),
+    entry(
+      `tongue load for ${p.placeStep}`,
+      p.tongueByPlace(poundsPerInch.value),
+      `uncertain by ${p.load(tongueUncertainty.value)} either way`,
+    ),
+    ...(heaviest?.exists === true
+      ? [
+          entry(
+            `heaviest ${machine ?? 'machine'} that has a place`,
+            p.capacity(heaviest.heaviest.value),
+            'placement only; payload is a separate limit',
+          ),
+        ]
+      : []),
+    remark('Places are measured from the coupler rearward.'),
+  ];
+}
