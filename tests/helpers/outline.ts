@@ -32,7 +32,7 @@ const isFinding = (value: Json): boolean => 'rule' in value && 'outcome' in valu
 const written = ({ value }: Derived<Unit>): string => `${value.value.toSignificantDigits(24).toFixed()} ${value.unit}`;
 
 const checkLine = ({ kind, part = '', limit, load, verdict }: Check): string =>
-  [kind, part, limit.why.symbol ?? '', written(limit), written(load), verdict].join(' | ');
+  [kind, part, written(limit), written(load), verdict].join(' | ');
 
 const findingLine = ({ rule, outcome, missing }: Finding): string =>
   [rule.id, outcome, ...[...missing].sort()].join(' | ');

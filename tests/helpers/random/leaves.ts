@@ -31,6 +31,16 @@ export function recordsIn(value: unknown, path = ''): readonly Leaf[] {
   return isRecord(value) ? [{ path, value }, ...inside] : inside;
 }
 
+/** Every path of a spec, of records, lists and figures alike; a figure is not opened. */
+export function pathsIn(value: unknown, path = ''): readonly string[] {
+  const here = path === '' ? [] : [path];
+  if (typeof value !== 'object' || value === null || isFigure(value)) return here;
+  return [
+    ...here,
+    ...Object.entries(value).flatMap(([key, inner]) => pathsIn(inner, path === '' ? key : `${path}.${key}`)),
+  ];
+}
+
 /** What a figure says, as digits and unit. */
 export function digitsAndUnit(value: unknown): { readonly digits: string; readonly unit: string } {
   const { text, value: digits, unit } = isRecord(value) ? value : { text: value };
