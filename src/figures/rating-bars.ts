@@ -3,7 +3,7 @@ import type { Assessment } from '../assessment/index.js';
 import type { Check } from '../ratings/index.js';
 import { compare, lb, subtract } from '../units/index.js';
 import { groupOf, groups } from './check-groups.js';
-import { label } from './drawing/element.js';
+import { element, label } from './drawing/element.js';
 import { paint } from './drawing/look.js';
 import { bare, capacityText, loadText, plain } from './drawing/numbers.js';
 import { type FigureOptions, framed, type Setting, settingOf } from './drawing/options.js';
@@ -103,7 +103,7 @@ export function ratingBars(
     for (const check of inOrder(own, tightest)) {
       const sure = options.sure?.find(({ id }) => id === check.id);
       const drawn = row(check, tightest.includes(check), y, setting, sure);
-      parts.push(...drawn.parts);
+      parts.push(element('g', { 'data-check': check.id }, ...drawn.parts));
       y += drawn.height;
     }
     y += 8;

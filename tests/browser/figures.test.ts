@@ -44,10 +44,10 @@ describe.skipIf(!browserIsThere)('figures in a browser', () => {
   afterAll(() => browser?.close());
 
   it.each([
-    ['light', 640, 'pounds and feet'],
-    ['dark', 640, 'kilograms and metres'],
-    ['light', 320, 'pounds and feet'],
-    ['light', 320, 'kilograms and metres'],
+    ['light', 640, 'us'],
+    ['dark', 640, 'metric'],
+    ['light', 320, 'us'],
+    ['light', 320, 'metric'],
   ] as const)('are legible: %s, %i wide, %s', async (colorScheme, width, units) => {
     const page = await browser.newPage({ colorScheme, viewport: { width, height: 800 } });
     const parts = Object.entries(samples).map(([name, draw]) =>

@@ -20,7 +20,7 @@ export interface BeamToDraw {
   readonly answer: BeamAnswer;
 }
 
-const metric = (units: FigureUnits): boolean => units === 'kilograms and metres';
+const metric = (units: FigureUnits): boolean => units === 'metric';
 
 const forceText = (force: Derived<'lbf'>, units: FigureUnits): string =>
   metric(units) ? showBrief(convert(force.value, 'kN'), 2) : showBrief(force.value, 0);

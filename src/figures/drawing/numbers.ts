@@ -2,9 +2,11 @@
 import type { Derived } from '../../trace/index.js';
 import {
   convert,
+  inch,
   kg,
   lb,
   metre,
+  mm,
   percent,
   type Quantity,
   roundCapacityDown,
@@ -21,7 +23,7 @@ import type { FigureUnits } from './options.js';
 export const plain = (figure: Derived<Unit>): number => figure.value.value.toNumber();
 
 const rounded = (weight: Quantity<'lb'>, units: FigureUnits, round: typeof roundLoadUp): string =>
-  units === 'kilograms and metres' ? show(round(convert(weight, 'kg'), kg(1))) : show(round(weight, lb(1)));
+  units === 'metric' ? show(round(convert(weight, 'kg'), kg(1))) : show(round(weight, lb(1)));
 
 /** A load in whole pounds or kilograms, up. */
 export const loadText = (load: Quantity<'lb'>, units: FigureUnits): string => rounded(load, units, roundLoadUp);
@@ -33,13 +35,22 @@ export const capacityText = (limit: Quantity<'lb'>, units: FigureUnits): string 
 /** Without its unit, where the unit stands beside it. */
 export const bare = (printed: string): string => printed.replace(/ (lb|kg)$/, '');
 
-/** A length as a tape shows it: feet and inches to a sixteenth, or metres to a millimetre. */
-export const lengthText = (length: Quantity<'in'>, units: FigureUnits): string =>
-  units === 'kilograms and metres' ? showBrief(convert(length, 'm'), 3) : showFeetInches(length);
+/**
+ * A place along the trailer as a tape shows it: feet and inches to a sixteenth, or metres to a millimetre. An end of a window is
+ * rounded into the window: its front end toward the rear, its rear end toward the front.
+ */
+export function lengthText(length: Quantity<'in'>, units: FigureUnits, toward?: 'front' | 'rear'): string {
+  const metric = units === 'metric';
+  const fine = metric ? convert(length, 'mm') : length;
+  const step = metric ? mm(1) : inch('0.0625');
+  const round = { front: roundCapacityDown, rear: roundLoadUp } as const;
+  const rounded = (toward === undefined ? roundNearest : round[toward])(fine as Quantity<'in'>, step as Quantity<'in'>);
+  return metric ? showBrief(convert(rounded, 'm'), 3) : showFeetInches(rounded);
+}
 
 /** A length of deck: whole and half feet, or metres. */
 export const deckText = (length: Quantity<'ft'>, units: FigureUnits): string =>
-  showBrief(units === 'kilograms and metres' ? convert(length, 'm') : length, 2);
+  showBrief(units === 'metric' ? convert(length, 'm') : length, 2);
 
 /** A share of a limit, up to the next tenth of a per cent. */
 export const usedText = (share: Quantity<'ratio'>): string => show(roundLoadUp(convert(share, '%'), percent('0.1')));
@@ -49,15 +60,11 @@ export const shareText = (share: Quantity<'ratio'>): string => show(roundNearest
 
 /** The unit of weight of the reader, and what one of it is in pounds. */
 export const weightUnit = (units: FigureUnits): { readonly name: string; readonly pounds: number } =>
-  units === 'kilograms and metres'
-    ? { name: 'kg', pounds: convert(kg(1), 'lb').value.toNumber() }
-    : { name: 'lb', pounds: 1 };
+  units === 'metric' ? { name: 'kg', pounds: convert(kg(1), 'lb').value.toNumber() } : { name: 'lb', pounds: 1 };
 
 /** The unit of length of the reader, and what one of it is in inches. */
 export const lengthUnit = (units: FigureUnits): { readonly name: string; readonly inches: number } =>
-  units === 'kilograms and metres'
-    ? { name: 'm', inches: convert(metre(1), 'in').value.toNumber() }
-    : { name: 'ft', inches: 12 };
+  units === 'metric' ? { name: 'm', inches: convert(metre(1), 'in').value.toNumber() } : { name: 'ft', inches: 12 };
 
 /** A number for an axis: commas between groups of three. */
 export const axisText = (value: number): string =>

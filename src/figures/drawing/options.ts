@@ -3,11 +3,11 @@ import { box, element } from './element.js';
 import { escaped, safeId } from './escape.js';
 import { paint, patterns, styleRules } from './look.js';
 
-/** The units a reader wants. Figures of a table or a rule keep their own. */
-export type FigureUnits = 'pounds and feet' | 'kilograms and metres';
+/** The units a reader wants: feet, inches and pounds, or metres and kilograms. Figures of a table keep their own. */
+export type FigureUnits = 'us' | 'metric';
 
 export interface FigureOptions {
-  /** Units of the figures in print; pounds and feet unless told. */
+  /** Units of the figures in print; `us` unless told. */
   readonly units?: FigureUnits;
   /** What the ids in the figure begin with: another one for each figure of a page. */
   readonly idPrefix?: string;
@@ -30,7 +30,7 @@ export function settingOf(options: FigureOptions, kind: string): Setting {
   const asked = options.width ?? 640;
   const width = Number.isFinite(asked) ? Math.min(2000, Math.max(320, asked)) : 640;
   return {
-    units: options.units ?? 'pounds and feet',
+    units: options.units ?? 'us',
     prefix: safeId(options.idPrefix ?? kind),
     width,
     narrow: width < 480,

@@ -12,8 +12,8 @@ const deckOf = (length: AnyLength): number => plain(inInches('deck end', length)
 
 /** What both ends and the place now mean, in words. */
 export function windowStory({ machine, window, now }: DeckWindow, { units }: Setting): readonly string[] {
-  const end = (name: string, at: DeckWindow['window']['lower']): string =>
-    `${name}: balance point at ${lengthText(at.at.value, units)}, machine front at ${lengthText(at.machineFront.value, units)}, tongue ${loadText(at.tongue.value, units)} (${shareText(at.tongueShare.value)}). Set by ${setBy(at)}.`;
+  const end = (name: string, at: DeckWindow['window']['lower'], into: 'front' | 'rear'): string =>
+    `${name}: balance point at ${lengthText(at.at.value, units, into)}, machine front at ${lengthText(at.machineFront.value, units, into)}, tongue ${loadText(at.tongue.value, units)} (${shareText(at.tongueShare.value)}). Set by ${setBy(at)}.`;
   const where =
     now === undefined
       ? []
@@ -23,12 +23,12 @@ export function windowStory({ machine, window, now }: DeckWindow, { units }: Set
   return window.empty
     ? [
         `No place for ${machine} meets every limit.`,
-        `No further forward than ${lengthText(window.lower.at.value, units)} (${setBy(window.lower)}); no further back than ${lengthText(window.upper.at.value, units)} (${setBy(window.upper)}).`,
+        `No further forward than ${lengthText(window.lower.at.value, units, 'rear')} (${setBy(window.lower)}); no further back than ${lengthText(window.upper.at.value, units, 'front')} (${setBy(window.upper)}).`,
         ...where,
       ]
     : [
-        end('Furthest forward', window.lower),
-        end('Furthest back', window.upper),
+        end('Furthest forward', window.lower, 'rear'),
+        end('Furthest back', window.upper, 'front'),
         `An inch forward puts ${loadText({ ...window.poundsPerInch.value, unit: 'lb' } as never, units)} on the tongue.`,
         ...where,
       ];

@@ -19,14 +19,12 @@ export interface DrawnSection extends Member {
 }
 
 const sizeText = (inches: number, units: FigureUnits): string =>
-  units === 'kilograms and metres'
-    ? showBrief(convert(inch(inches.toFixed(6)), 'mm'), 1)
-    : showBrief(inch(inches.toFixed(6)), 3);
+  units === 'metric' ? showBrief(convert(inch(inches.toFixed(6)), 'mm'), 1) : showBrief(inch(inches.toFixed(6)), 3);
 
 /** Weight and modulus stay in the units of the tables; metric readers get kg/m beside them. */
 function lines(section: DrawnSection, { sizes }: Contours, units: FigureUnits): readonly string[] {
   const weight =
-    units === 'kilograms and metres'
+    units === 'metric'
       ? showBrief(convert(section.weightPerFoot.value, 'kg/m'), 2)
       : showBrief(section.weightPerFoot.value, 2);
   return [
@@ -89,7 +87,7 @@ export function sectionOutline(sections: readonly DrawnSection[], options: Figur
     ];
   });
   const below = tall + 32 + Math.max(0, ...texts.map((text) => text.length)) * 16 + 6;
-  const unit = units === 'kilograms and metres' ? { text: '50 mm', inches: 50 / 25.4 } : { text: '2 in', inches: 2 };
+  const unit = units === 'metric' ? { text: '50 mm', inches: 50 / 25.4 } : { text: '2 in', inches: 2 };
   return framed(setting, {
     title: `Sections at one scale: ${sections.map(({ designation }) => designation).join(', ')}`,
     description: drawn

@@ -53,7 +53,10 @@ export function windowBand({ window, now }: DeckWindow, { x, deck }: Paper): str
 
 /** The window in words: both ends, each with the limit that sets it, and where the balance point is now. */
 export function windowWords({ machine, window, now }: DeckWindow, { units, width }: Setting): readonly string[] {
-  const [lower, upper] = [lengthText(window.lower.at.value, units), lengthText(window.upper.at.value, units)];
+  const [lower, upper] = [
+    lengthText(window.lower.at.value, units, 'rear'),
+    lengthText(window.upper.at.value, units, 'front'),
+  ];
   const room = window.empty
     ? `No place for the balance point of ${machine}: no further forward than ${lower} (${setBy(window.lower)}), no further back than ${upper} (${setBy(window.upper)}).`
     : `Balance point of ${machine} between ${lower} (${setBy(window.lower)}) and ${upper} (${setBy(window.upper)}).`;

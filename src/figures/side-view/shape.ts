@@ -22,19 +22,21 @@ export const balanceMark = (x: number, y: number): string =>
   element('circle', { cx: x, cy: y, r: 5, fill: paint('paper'), stroke: ink, 'stroke-width': 1 }) +
   element('path', { d: `M${x.toFixed(1)} ${y.toFixed(1)}v-5a5 5 0 0 1 5 5zv5a5 5 0 0 1 -5 -5z`, fill: ink });
 
-/** The outline of a piece: closed below and at the sides, broken above, because its height is not given. */
-function boxOf({ front, length }: Piece, { x, deck, boxes }: Paper): string {
+/** The outline of a piece: closed below and at the sides, broken above, because its height is not given. A page that lets it be dragged reads which piece it is, and the pixels of an inch. */
+function boxOf({ front, length }: Piece, index: number, { x, deck, boxes, scale }: Paper): string {
   if (front === undefined || length === undefined) return '';
   const [left, right] = [x(front), x(front + length)];
-  return (
-    box(left, boxes, right - left, deck - boxes, { fill: paint('room'), 'fill-opacity': '0.6' }) +
+  return element(
+    'g',
+    { 'data-piece': String(index), 'data-scale': scale.toFixed(2) },
+    box(left, boxes, right - left, deck - boxes, { fill: paint('room'), 'fill-opacity': '0.6' }),
     element('path', {
       d: `M${left.toFixed(1)} ${boxes.toFixed(1)}V${deck.toFixed(1)}H${right.toFixed(1)}V${boxes.toFixed(1)}`,
       fill: 'none',
       stroke: ink,
       'stroke-width': '1.5',
-    }) +
-    line(left, boxes, right, boxes, { stroke: ink, 'stroke-width': 1, 'stroke-dasharray': '4 4' })
+    }),
+    line(left, boxes, right, boxes, { stroke: ink, 'stroke-width': 1, 'stroke-dasharray': '4 4' }),
   );
 }
 
@@ -67,7 +69,7 @@ function frame({ deck, gooseneck, wheels }: Scene, { x, deck: top, scale }: Pape
 
 /** Everything that tilts with the frame. */
 export const tilting = (scene: Scene, paper: Paper): string =>
-  scene.pieces.map((piece) => boxOf(piece, paper)).join('') + frame(scene, paper);
+  scene.pieces.map((piece, i) => boxOf(piece, i, paper)).join('') + frame(scene, paper);
 
 /** What stays on the ground. */
 export function standing({ wheels }: Scene, { x, ground, scale }: Paper, width: number): string {
