@@ -1,0 +1,76 @@
+/** The answer on the page: verdict, first page, figures, the table of all checks. */
+import type { Assessment } from '../../src/assessment/index.js';
+import { placementBar, ratingBars, sideView } from '../../src/figures/index.js';
+import { briefOf } from '../../src/print/index.js';
+import { convert, kg, lb, type Quantity, roundCapacityDown, roundLoadUp, show } from '../../src/units/index.js';
+import { byId, figure, fill, h } from './dom.js';
+import { briefFor } from './words.js';
+
+type Units = 'us' | 'metric';
+
+const verdicts = {
+  over: 'Over',
+  attention: 'Attention',
+  within: 'Within',
+  unchecked: 'Unchecked',
+} as const;
+
+const loadText = (load: Quantity<'lb'>, units: Units): string =>
+  show(units === 'metric' ? roundLoadUp(convert(load, 'kg'), kg(1)) : roundLoadUp(load, lb(1)));
+const capacityText = (limit: Quantity<'lb'>, units: Units): string =>
+  show(units === 'metric' ? roundCapacityDown(convert(limit, 'kg'), kg(1)) : roundCapacityDown(limit, lb(1)));
+
+/** Width to draw for: that of the place a figure stands in. */
+const widthOf = (place: HTMLElement): number => Math.max(320, Math.round(place.clientWidth || 640));
+
+/** A figure in its place. Interactive ones are no plain image: what is in them can be pointed at. */
+function put(id: string, draw: (width: number) => string): void {
+  const place = byId(id);
+  fill(place, figure(draw(widthOf(place))));
+}
+
+/** The table behind the bars: every check with its figures and a button that asks why. */
+function table({ checks }: Assessment, units: Units): readonly HTMLElement[] {
+  return checks.map(({ id, what, load, limit, reserve, verdict }) =>
+    h(
+      'tr',
+      {},
+      h('th', { scope: 'row' }, what),
+      h('td', {}, loadText(load.value, units)),
+      h('td', {}, capacityText(limit.value, units)),
+      h('td', {}, capacityText(reserve.value, units)),
+      h('td', {}, verdict),
+      h('td', {}, h('button', { type: 'button', 'data-why': id, 'aria-label': `why: ${what}` }, 'why')),
+    ),
+  );
+}
+
+/** The verdict in a line: for the heading, and for the region that reads it aloud. */
+export function verdictLine(assessment: Assessment, units: Units): string {
+  const { verdict } = briefOf(assessment);
+  const first =
+    briefFor(assessment, units)
+      .find(({ label }) => label === 'Verdict')
+      ?.items.join('; ') ?? '';
+  const rest = first.replace(/^[A-Z]+: /, '').replace(/:$/, '');
+  return `${verdicts[verdict]}: ${rest}`;
+}
+
+/** Everything that follows from an assessment. */
+export function showAnswer(assessment: Assessment, units: Units): void {
+  const { verdict } = briefOf(assessment);
+  byId('answer').dataset['verdict'] = verdict;
+  byId('verdict').textContent = verdictLine(assessment, units);
+  const told = briefFor(assessment, units);
+  fill(
+    byId('brief'),
+    ...told
+      .filter(({ label }) => label !== 'Verdict' && label !== 'Rules')
+      .flatMap(({ label, items }) => [h('dt', {}, label), ...items.map((item) => h('dd', {}, item))]),
+  );
+  byId('rules').textContent = told.find(({ label }) => label === 'Rules')?.items.join('; ') ?? 'none that is known';
+  put('side', (width) => sideView(assessment, { units, width, idPrefix: 'side' }));
+  put('bars', (width) => ratingBars(assessment, { units, width, idPrefix: 'bars' }));
+  put('place', (width) => placementBar(assessment, { units, width, idPrefix: 'place' }));
+  fill(byId('table'), ...table(assessment, units));
+}
