@@ -10,6 +10,7 @@ const slow = [
   'tests/study/run/other-ways.test.ts',
   'tests/study/run/ties.test.ts',
   'tests/assessment/fuzz.test.ts',
+  'tests/browser/**',
 ];
 
 export default defineConfig(({ mode }) => ({

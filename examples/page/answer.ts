@@ -1,10 +1,9 @@
 /** The answer on the page: verdict, first page, figures, the table of all checks. */
 import type { Assessment } from '../../src/assessment/index.js';
 import { placementBar, ratingBars, sideView } from '../../src/figures/index.js';
-import { briefOf } from '../../src/print/index.js';
 import { convert, kg, lb, type Quantity, roundCapacityDown, roundLoadUp, show } from '../../src/units/index.js';
 import { byId, figure, fill, h } from './dom.js';
-import { briefFor } from './words.js';
+import { briefFor, type Told } from './words.js';
 
 type Units = 'us' | 'metric';
 
@@ -46,22 +45,22 @@ function table({ checks }: Assessment, units: Units): readonly HTMLElement[] {
 }
 
 /** The verdict in a line: for the heading, and for the region that reads it aloud. */
-export function verdictLine(assessment: Assessment, units: Units): string {
-  const { verdict } = briefOf(assessment);
-  const first =
-    briefFor(assessment, units)
-      .find(({ label }) => label === 'Verdict')
-      ?.items.join('; ') ?? '';
-  const rest = first.replace(/^[A-Z]+: /, '').replace(/:$/, '');
-  return `${verdicts[verdict]}: ${rest}`;
+function verdictLine({ verdict }: Assessment, told: readonly Told[]): string {
+  const first = told.find(({ label }) => label === 'Verdict')?.items.join('; ') ?? '';
+  return `${verdicts[verdict]}: ${first.replace(/^[A-Z]+: /, '').replace(/:$/, '')}`;
 }
 
-/** Everything that follows from an assessment. */
-export function showAnswer(assessment: Assessment, units: Units): void {
-  const { verdict } = briefOf(assessment);
-  byId('answer').dataset['verdict'] = verdict;
-  byId('verdict').textContent = verdictLine(assessment, units);
+/** The table is written when it is looked at. */
+export function showTable(assessment: Assessment, units: Units): void {
+  if (byId('checks').hasAttribute('open')) fill(byId('table'), ...table(assessment, units));
+}
+
+/** Everything that follows from an assessment; gives back the verdict in a line. */
+export function showAnswer(assessment: Assessment, units: Units): string {
   const told = briefFor(assessment, units);
+  const line = verdictLine(assessment, told);
+  byId('answer').dataset['verdict'] = assessment.verdict;
+  byId('verdict').textContent = line;
   fill(
     byId('brief'),
     ...told
@@ -72,5 +71,6 @@ export function showAnswer(assessment: Assessment, units: Units): void {
   put('side', (width) => sideView(assessment, { units, width, idPrefix: 'side' }));
   put('bars', (width) => ratingBars(assessment, { units, width, idPrefix: 'bars' }));
   put('place', (width) => placementBar(assessment, { units, width, idPrefix: 'place' }));
-  fill(byId('table'), ...table(assessment, units));
+  showTable(assessment, units);
+  return line;
 }

@@ -1,7 +1,7 @@
 /** The page: a state, a spec, an answer; every change goes round once. */
 import { isLeft } from 'fp-ts/lib/Either.js';
 import { type Assessment, assess } from '../../src/assessment/index.js';
-import { showAnswer, verdictLine } from './answer.js';
+import { showAnswer, showTable } from './answer.js';
 import { buildSliders, type End, letDrag, type Move, piecesOf, refreshSliders } from './deck.js';
 import { byId, fill, h } from './dom.js';
 import { faultsOf } from './faults.js';
@@ -71,10 +71,10 @@ function show(assessment: Assessment, { units }: State): void {
   const before = readable === undefined ? [] : piecesOf(readable);
   readable = assessment;
   if (pieces.map(({ name }) => name).join() !== before.map(({ name }) => name).join()) buildSliders(pieces, move);
-  showAnswer(assessment, units);
+  const line = showAnswer(assessment, units);
   refreshSliders(pieces, units);
   followWhy(assessment.checks, asked);
-  speak(verdictLine(assessment, units));
+  speak(line);
 }
 
 const asks = {
@@ -119,6 +119,7 @@ byId('bars').addEventListener('click', (event) => {
   const row = event.target instanceof Element ? event.target.closest<SVGGElement>('[data-check]') : null;
   why(row?.dataset['check']);
 });
+byId('checks').addEventListener('toggle', () => readable !== undefined && showTable(readable, history.now.units));
 byId('table').addEventListener('click', (event) => {
   if (event.target instanceof HTMLElement) why(event.target.dataset['why']);
 });
