@@ -1,5 +1,5 @@
 /** What can go wrong with axles: plain data. */
-import type { Quantity } from '../units/index.js';
+import type { WireQuantity } from '../units/index.js';
 import type { HardwareError } from './hardware/hardware-errors.js';
 
 /** The GAWR on the label is higher than the weakest part of its axle system bears: label or part is wrong. */
@@ -7,9 +7,9 @@ export interface GawrAboveParts {
   readonly chapter: 'axles';
   readonly tag: 'GawrAboveParts';
   readonly of: string;
-  readonly gawr: Quantity<'lb'>;
+  readonly gawr: WireQuantity<'lb'>;
   readonly part: string;
-  readonly bears: Quantity<'lb'>;
+  readonly bears: WireQuantity<'lb'>;
   readonly path?: string;
 }
 
@@ -42,7 +42,7 @@ export interface RatingNotPositive {
   readonly tag: 'RatingNotPositive';
   readonly of: string;
   readonly part: string;
-  readonly rating: Quantity<'lb'>;
+  readonly rating: WireQuantity<'lb'>;
   readonly path?: string;
 }
 

@@ -20,7 +20,7 @@ import {
   product,
   type Source,
 } from '../trace/index.js';
-import { lb, ratio } from '../units/index.js';
+import { lb, ratio, toWire } from '../units/index.js';
 import type { AxlesError } from './errors.js';
 
 /** Agency letters aiam1472 and aiam2521: GAWR is the rating of the axle system at the ground; the weakest part governs. */
@@ -112,7 +112,8 @@ export function axleSystem(parts: AxleParts, of: string): Either<AxlesError, Axl
       continue;
     }
     const above = decide(limit, '>', nothing);
-    if (!above.holds) return left({ chapter: 'axles', tag: 'RatingNotPositive', of, part: name, rating: limit.value });
+    if (!above.holds)
+      return left({ chapter: 'axles', tag: 'RatingNotPositive', of, part: name, rating: toWire(limit.value) });
     positive.push(above);
     bounds.push({ name, limit });
   }
@@ -123,7 +124,8 @@ export function axleSystem(parts: AxleParts, of: string): Either<AxlesError, Axl
   }
   const stated = asDerived(`${of} GAWR`, parts.gawr, 'label');
   const above = decide(stated, '>', nothing);
-  if (!above.holds) return left({ chapter: 'axles', tag: 'RatingNotPositive', of, part: 'GAWR', rating: stated.value });
+  if (!above.holds)
+    return left({ chapter: 'axles', tag: 'RatingNotPositive', of, part: 'GAWR', rating: toWire(stated.value) });
   const gawr = rating('GAWR', stated, { part: of, clause: gawrSource });
   const borne = bounds.map(({ limit }) => decide(gawr.limit, '<=', limit));
   const failed = bounds[borne.findIndex(({ holds }) => !holds)];
@@ -132,9 +134,9 @@ export function axleSystem(parts: AxleParts, of: string): Either<AxlesError, Axl
       chapter: 'axles',
       tag: 'GawrAboveParts',
       of,
-      gawr: gawr.limit.value,
+      gawr: toWire(gawr.limit.value),
       part: failed.name,
-      bears: failed.limit.value,
+      bears: toWire(failed.limit.value),
     });
   }
   const checks = bounds.map(({ name, limit }) =>

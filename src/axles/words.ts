@@ -1,5 +1,5 @@
 /** The words for what can go wrong with axles. */
-import { lb, mustBe, roundCapacityDown, roundLoadUp, show, type Words } from '../units/index.js';
+import { fromWire, lb, mustBe, roundCapacityDown, roundLoadUp, show, showWire, type Words } from '../units/index.js';
 import type { AxlesError } from './errors.js';
 import { wordsForHardware } from './hardware/hardware-errors.js';
 
@@ -9,7 +9,7 @@ export function wordsForAxles(error: AxlesError): Words {
     case 'NoBrakes':
       return wordsForHardware(error);
     case 'GawrAboveParts': {
-      const [gawr, bears] = [roundLoadUp(error.gawr, lb(1)), roundCapacityDown(error.bears, lb(1))];
+      const [gawr, bears] = [roundLoadUp(fromWire(error.gawr), lb(1)), roundCapacityDown(fromWire(error.bears), lb(1))];
       const needed = `at most ${show(bears)}, the rating of its ${error.part}; read the label and the part again`;
       return mustBe(`the GAWR of ${error.of}`, show(gawr), needed);
     }
@@ -18,7 +18,7 @@ export function wordsForAxles(error: AxlesError): Words {
     case 'RatingNotPositive':
       return mustBe(
         `the ${error.part} rating of ${error.of}`,
-        show(error.rating),
+        showWire(error.rating),
         'greater than zero; leave out what is not known',
       );
     case 'NoAxles':

@@ -1,11 +1,11 @@
 /** What can go wrong with weights and their places, ramps and tiedowns: plain data. */
-import type { Quantity, Unit } from '../units/index.js';
+import type { Unit, WireQuantity } from '../units/index.js';
 
 /** The axles stand at the coupler or ahead of it, so there is nothing to balance on. */
 export interface AxlesNotBehindCoupler {
   readonly chapter: 'load';
   readonly tag: 'AxlesNotBehindCoupler';
-  readonly axlesAt: Quantity<'in'>;
+  readonly axlesAt: WireQuantity<'in'>;
   readonly path?: string;
 }
 
@@ -13,7 +13,7 @@ export interface AxlesNotBehindCoupler {
 export interface NothingWeighed {
   readonly chapter: 'load';
   readonly tag: 'NothingWeighed';
-  readonly gross: Quantity<'lb'>;
+  readonly gross: WireQuantity<'lb'>;
   readonly path?: string;
 }
 
@@ -22,8 +22,8 @@ export interface TongueAboveWeight {
   readonly chapter: 'load';
   readonly tag: 'TongueAboveWeight';
   readonly of: string;
-  readonly tongue: Quantity<'lb'>;
-  readonly weight: Quantity<'lb'>;
+  readonly tongue: WireQuantity<'lb'>;
+  readonly weight: WireQuantity<'lb'>;
   readonly path?: string;
 }
 
@@ -38,8 +38,8 @@ export interface NoLimits {
 export interface RampTooShort {
   readonly chapter: 'load';
   readonly tag: 'RampTooShort';
-  readonly height: Quantity<Unit>;
-  readonly length: Quantity<Unit>;
+  readonly height: WireQuantity<Unit>;
+  readonly length: WireQuantity<Unit>;
   readonly path?: string;
 }
 
@@ -64,7 +64,7 @@ export interface NothingLimits {
 export interface MachineAxleLoadsMissing {
   readonly chapter: 'load';
   readonly tag: 'MachineAxleLoadsMissing';
-  readonly machineWeight: Quantity<Unit>;
+  readonly machineWeight: WireQuantity<Unit>;
   readonly path?: string;
 }
 
@@ -73,8 +73,8 @@ export interface SectionNotForThisWeight {
   readonly chapter: 'load';
   readonly tag: 'SectionNotForThisWeight';
   readonly section: string;
-  readonly weight: Quantity<Unit>;
-  readonly most: Quantity<Unit>;
+  readonly weight: WireQuantity<Unit>;
+  readonly most: WireQuantity<Unit>;
   readonly path?: string;
 }
 

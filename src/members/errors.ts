@@ -1,6 +1,6 @@
 /** What can go wrong with members: plain data. */
 import type { TraceError } from '../trace/index.js';
-import type { Quantity, UnitsError } from '../units/index.js';
+import type { UnitsError, WireQuantity } from '../units/index.js';
 
 /** The text is not the designation of a shape. */
 export interface UnreadableDesignation {
@@ -16,9 +16,9 @@ export interface ImpossibleShape {
   readonly chapter: 'members';
   readonly tag: 'ImpossibleShape';
   readonly what: string;
-  readonly found: Quantity<'in'>;
+  readonly found: WireQuantity<'in'>;
   readonly needed: string;
-  readonly limit: Quantity<'in'>;
+  readonly limit: WireQuantity<'in'>;
   readonly path?: string;
 }
 

@@ -1,5 +1,5 @@
 /** The words for what can go wrong with members. */
-import { mustBe, show } from '../units/index.js';
+import { mustBe, showWire } from '../units/index.js';
 import type { OwnMembersError } from './errors.js';
 
 export function wordsForMembers(error: OwnMembersError): string {
@@ -7,7 +7,7 @@ export function wordsForMembers(error: OwnMembersError): string {
     case 'UnreadableDesignation':
       return `"${error.text}" is not the name of a section; write ${error.needed}`;
     case 'ImpossibleShape':
-      return mustBe(error.what, show(error.found), `${error.needed} (${show(error.limit)})`);
+      return mustBe(error.what, showWire(error.found), `${error.needed} (${showWire(error.limit)})`);
     case 'NothingListed':
       return `the list of ${error.what} is empty; list at least one`;
     case 'NoOutline':

@@ -1,5 +1,5 @@
 /** What can go wrong with towing questions: plain data. */
-import type { Quantity, Unit } from '../units/index.js';
+import type { Unit, WireQuantity } from '../units/index.js';
 
 /** `ball behind`: bumper pull, ball on a mount behind the rear axle. `gooseneck`: ball in the bed, ahead of it. */
 export type HitchKind = 'ball behind' | 'gooseneck';
@@ -13,72 +13,72 @@ interface Where {
 export interface NotAboveZero extends Where {
   readonly tag: 'NotAboveZero';
   readonly what: string;
-  readonly found: Quantity<Unit>;
+  readonly found: WireQuantity<Unit>;
 }
 
 /** A figure that may be zero but not less is less: the reading of a platform, the moment of spring bars. */
 export interface BelowZero extends Where {
   readonly tag: 'BelowZero';
   readonly what: string;
-  readonly found: Quantity<Unit>;
+  readonly found: WireQuantity<Unit>;
 }
 
 /** A share that must lie above zero and not above one does not. */
 export interface NotAShare extends Where {
   readonly tag: 'NotAShare';
   readonly what: string;
-  readonly found: Quantity<Unit>;
+  readonly found: WireQuantity<Unit>;
 }
 
 /** The overhang has the wrong sign for this hitch, or puts the ball at or ahead of the front axle. */
 export interface HitchContradicts extends Where {
   readonly tag: 'HitchContradicts';
   readonly hitch: HitchKind;
-  readonly overhang: Quantity<Unit>;
+  readonly overhang: WireQuantity<Unit>;
   readonly needed: string;
 }
 
 /** Spring bars on a hitch that they do not belong to. */
 export interface BarsNeedBallBehind extends Where {
   readonly tag: 'BarsNeedBallBehind';
-  readonly overhang: Quantity<Unit>;
+  readonly overhang: WireQuantity<Unit>;
 }
 
 /** A fraction of the front axle load is to be restored, and the tongue took nothing off the front axle. */
 export interface NothingToRestore extends Where {
   readonly tag: 'NothingToRestore';
-  readonly offFront: Quantity<'lb'>;
+  readonly offFront: WireQuantity<'lb'>;
 }
 
 /** The tongue load is greater than the whole trailer. */
 export interface TongueAboveGross extends Where {
   readonly tag: 'TongueAboveGross';
-  readonly tongue: Quantity<'lb'>;
-  readonly gross: Quantity<'lb'>;
+  readonly tongue: WireQuantity<'lb'>;
+  readonly gross: WireQuantity<'lb'>;
 }
 
 /** The jack stands at or behind the axles. */
 export interface JackBehindAxles extends Where {
   readonly tag: 'JackBehindAxles';
-  readonly jackBehindBall: Quantity<'in'>;
-  readonly axlesAt: Quantity<'in'>;
+  readonly jackBehindBall: WireQuantity<'in'>;
+  readonly axlesAt: WireQuantity<'in'>;
 }
 
 /** A scale shows less with the tongue on the beam than with the beam alone. */
 export interface ReadingBelowTare extends Where {
   readonly tag: 'ReadingBelowTare';
-  readonly reading: Quantity<'lb'>;
-  readonly tare: Quantity<'lb'>;
+  readonly reading: WireQuantity<'lb'>;
+  readonly tare: WireQuantity<'lb'>;
 }
 
 /** Two readings of one weight differ by more than the scale can account for. */
 export interface TicketsDoNotClose extends Where {
   readonly tag: 'TicketsDoNotClose';
   readonly what: string;
-  readonly first: Quantity<'lb'>;
-  readonly second: Quantity<'lb'>;
-  readonly gap: Quantity<'lb'>;
-  readonly allowed: Quantity<'lb'>;
+  readonly first: WireQuantity<'lb'>;
+  readonly second: WireQuantity<'lb'>;
+  readonly gap: WireQuantity<'lb'>;
+  readonly allowed: WireQuantity<'lb'>;
 }
 
 /** The figure asked for is not contained in these tickets. */

@@ -10,7 +10,7 @@ import {
   inUnit,
   type Node,
 } from '../trace/index.js';
-import { quantity, type Unit } from '../units/index.js';
+import { quantity, toWire, type Unit } from '../units/index.js';
 import type { BelowZero, NotAboveZero, NotAShare } from './errors.js';
 
 export const plainShare = (symbol: string, figure: AnyShare): Derived<'ratio'> =>
@@ -34,7 +34,7 @@ export function allAboveZero(figures: readonly Called[]): Either<NotAboveZero, r
   for (const [what, figure] of figures) {
     const decision = decide(figure, '>', noneOf(figure.value.unit));
     if (!decision.holds)
-      return left({ chapter: 'towing', tag: 'NotAboveZero', what, found: figure.value, ...pathOf(figure.why) });
+      return left({ chapter: 'towing', tag: 'NotAboveZero', what, found: toWire(figure.value), ...pathOf(figure.why) });
     decisions.push(decision);
   }
   return right(decisions);
@@ -46,7 +46,7 @@ export function noneBelowZero(figures: readonly Called[]): Either<BelowZero, rea
   for (const [what, figure] of figures) {
     const decision = decide(figure, '>=', noneOf(figure.value.unit));
     if (!decision.holds)
-      return left({ chapter: 'towing', tag: 'BelowZero', what, found: figure.value, ...pathOf(figure.why) });
+      return left({ chapter: 'towing', tag: 'BelowZero', what, found: toWire(figure.value), ...pathOf(figure.why) });
     decisions.push(decision);
   }
   return right(decisions);
@@ -56,5 +56,5 @@ export function noneBelowZero(figures: readonly Called[]): Either<BelowZero, rea
 export function aShare(what: string, share: Derived<'ratio'>): Either<NotAShare, readonly Decision[]> {
   const decisions = [decide(share, '>', noneOf('ratio')), decide(share, '<=', constant(quantity(1, 'ratio')))];
   if (decisions.every(({ holds }) => holds)) return right(decisions);
-  return left({ chapter: 'towing', tag: 'NotAShare', what, found: share.value, ...pathOf(share.why) });
+  return left({ chapter: 'towing', tag: 'NotAShare', what, found: toWire(share.value), ...pathOf(share.why) });
 }

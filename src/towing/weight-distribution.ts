@@ -23,6 +23,7 @@ import {
   sum,
   times,
 } from '../trace/index.js';
+import { toWire } from '../units/index.js';
 import { ask, type Findings, gathered } from './checks/checks-or-missing.js';
 import type { TowingError } from './errors.js';
 import { allAboveZero, aShare, noneBelowZero, noneOf, plainShare } from './figures.js';
@@ -105,7 +106,7 @@ function momentOf(
     const fraction = aShare('fraction to restore', share);
     if (isLeft(fraction)) return fraction;
     const lost = decide(offFront, '>', noneOf('lb'));
-    if (!lost.holds) return left({ chapter: 'towing', tag: 'NothingToRestore', offFront: offFront.value });
+    if (!lost.holds) return left({ chapter: 'towing', tag: 'NothingToRestore', offFront: toWire(offFront.value) });
     const wanted = times(share, tongue, o, a);
     return right({ moment: result('hitch moment', over(wanted, plus(a, o))), decisions: [...fraction.right, lost] });
   }
@@ -164,10 +165,15 @@ export function weightDistribution(question: WeightDistributionQuestion): Either
   ]);
   if (isLeft(weighed)) return weighed;
   const behind = decide(o, '>=', noneOf('in'));
-  if (!behind.holds) return left({ chapter: 'towing', tag: 'BarsNeedBallBehind', overhang: o.value });
+  if (!behind.holds) return left({ chapter: 'towing', tag: 'BarsNeedBallBehind', overhang: toWire(o.value) });
   const possible = decide(tongue, '<=', gross);
   if (!possible.holds)
-    return left({ chapter: 'towing', tag: 'TongueAboveGross', tongue: tongue.value, gross: gross.value });
+    return left({
+      chapter: 'towing',
+      tag: 'TongueAboveGross',
+      tongue: toWire(tongue.value),
+      gross: toWire(gross.value),
+    });
   const place = hitchLever({ hitch: 'ball behind', overhang: o, wheelbase: b });
   if (isLeft(place)) return place;
 

@@ -1,5 +1,5 @@
 /** What can go wrong with figures and tables on their way into a working: plain data. */
-import type { Quantity, Unit } from '../units/index.js';
+import type { Unit, WireQuantity } from '../units/index.js';
 
 /** The table has no such row. */
 export interface NotTabulated {
@@ -19,15 +19,15 @@ export interface OutsideItsRange {
   readonly chapter: 'trace';
   readonly tag: 'OutsideItsRange';
   readonly what: string;
-  readonly found: Quantity<Unit>;
+  readonly found: WireQuantity<Unit>;
   /** The least it may be. */
-  readonly from?: Quantity<Unit>;
+  readonly from?: WireQuantity<Unit>;
   /** The most it may be. */
-  readonly to?: Quantity<Unit>;
+  readonly to?: WireQuantity<Unit>;
   /** It must be more than this. */
-  readonly above?: Quantity<Unit>;
+  readonly above?: WireQuantity<Unit>;
   /** It must be less than this. */
-  readonly below?: Quantity<Unit>;
+  readonly below?: WireQuantity<Unit>;
   readonly path?: string;
 }
 

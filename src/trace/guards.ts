@@ -5,7 +5,7 @@
  * so that a study can tell for which variants the recorded calculation is still valid.
  */
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
-import { type Quantity, quantity, show, type Unit } from '../units/index.js';
+import { type Quantity, quantity, show, toWire, type Unit } from '../units/index.js';
 import { type Comparison, type Decision, decide } from './decide.js';
 import type { NotAWholeCount, OutsideItsRange } from './errors.js';
 import { constant } from './leaves.js';
@@ -33,14 +33,18 @@ export function pathOf(node: Node): { readonly path?: string } {
   return node.kind === 'computed' && node.operation === 'convert' ? pathOf(node.of[0] as Node) : {};
 }
 
-type Ends = Pick<OutsideItsRange, 'from' | 'to' | 'above' | 'below'>;
+type End = 'from' | 'to' | 'above' | 'below';
+type Ends = { readonly [E in End]?: Quantity<Unit> };
+
+const written = (ends: Ends): Pick<OutsideItsRange, End> =>
+  Object.fromEntries(Object.entries(ends).map(([end, figure]) => [end, toWire(figure)]));
 
 const outside = (what: string, figure: Derived<Unit>, ends: Ends): OutsideItsRange => ({
   chapter: 'trace',
   tag: 'OutsideItsRange',
   what,
-  found: figure.value,
-  ...ends,
+  found: toWire(figure.value),
+  ...written(ends),
   ...pathOf(figure.why),
 });
 

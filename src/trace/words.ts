@@ -1,5 +1,5 @@
 /** The words for what can go wrong with figures and tables. */
-import { mustBe, show, type Words } from '../units/index.js';
+import { mustBe, showWire, type Words } from '../units/index.js';
 import type { OutsideItsRange, TraceError } from './errors.js';
 
 const ends: readonly (readonly ['above' | 'from' | 'to' | 'below', string])[] = [
@@ -11,12 +11,12 @@ const ends: readonly (readonly ['above' | 'from' | 'to' | 'below', string])[] = 
 
 /** `greater than zero`, `zero or more`, `at least 2 in and at most 90 in`. */
 function rangeOf(error: OutsideItsRange): string {
-  if (error.above?.value.isZero() && error.to === undefined && error.below === undefined) return 'greater than zero';
-  if (error.from?.value.isZero() && error.to === undefined && error.below === undefined) return 'zero or more';
+  if (error.above?.value === '0' && error.to === undefined && error.below === undefined) return 'greater than zero';
+  if (error.from?.value === '0' && error.to === undefined && error.below === undefined) return 'zero or more';
   return ends
     .flatMap(([key, word]) => {
       const end = error[key];
-      return end === undefined ? [] : [`${word} ${show(end)}`];
+      return end === undefined ? [] : [`${word} ${showWire(end)}`];
     })
     .join(' and ');
 }
@@ -29,7 +29,7 @@ export function wordsForTrace(error: TraceError): Words {
       return `the table ${error.table} has no row ${error.asked}${near}${instead}`;
     }
     case 'OutsideItsRange':
-      return mustBe(error.what, show(error.found), rangeOf(error));
+      return mustBe(error.what, showWire(error.found), rangeOf(error));
     case 'NotAWholeCount':
       return mustBe(
         error.what,

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { describeError } from '../../src/errors.js';
 import type { OwnMembersError } from '../../src/members/index.js';
-import { inch } from '../../src/units/index.js';
+import { inch, toWire } from '../../src/units/index.js';
 
 const chapter = 'members';
 const said: Record<OwnMembersError['tag'], readonly [OwnMembersError, string]> = {
@@ -15,9 +15,9 @@ const said: Record<OwnMembersError['tag'], readonly [OwnMembersError, string]> =
       chapter,
       tag: 'ImpossibleShape',
       what: 'flange width',
-      found: inch('0.1'),
+      found: toWire(inch('0.1')),
       needed: 'wider than the web',
-      limit: inch('0.2'),
+      limit: toWire(inch('0.2')),
     },
     'flange width is 0.1 in; it must be wider than the web (0.2 in)',
   ],

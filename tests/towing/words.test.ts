@@ -3,34 +3,34 @@ import { describe, expect, it } from 'vitest';
 import { describeError, type TrailerError } from '../../src/errors.js';
 import { hitchedAxleLoads, type TowingError, towChecks } from '../../src/towing/index.js';
 import { given } from '../../src/trace/index.js';
-import { inch, lb } from '../../src/units/index.js';
+import { inch, lb, toWire } from '../../src/units/index.js';
 import { leftOf } from '../helpers/either.js';
 
 const chapter = 'towing';
 const every: { readonly [Tag in TowingError['tag']]: Extract<TowingError, { tag: Tag }> } = {
-  NotAboveZero: { chapter, tag: 'NotAboveZero', what: 'wheelbase', found: inch(0) },
-  BelowZero: { chapter, tag: 'BelowZero', what: 'front axle', found: lb(-1) },
-  NotAShare: { chapter, tag: 'NotAShare', what: 'tongue share', found: lb(2) },
+  NotAboveZero: { chapter, tag: 'NotAboveZero', what: 'wheelbase', found: toWire(inch(0)) },
+  BelowZero: { chapter, tag: 'BelowZero', what: 'front axle', found: toWire(lb(-1)) },
+  NotAShare: { chapter, tag: 'NotAShare', what: 'tongue share', found: toWire(lb(2)) },
   HitchContradicts: {
     chapter,
     tag: 'HitchContradicts',
     hitch: 'ball behind',
-    overhang: inch(-4),
+    overhang: toWire(inch(-4)),
     needed: 'a ball behind',
   },
-  BarsNeedBallBehind: { chapter, tag: 'BarsNeedBallBehind', overhang: inch(-4) },
-  NothingToRestore: { chapter, tag: 'NothingToRestore', offFront: lb(0) },
-  TongueAboveGross: { chapter, tag: 'TongueAboveGross', tongue: lb(2), gross: lb(1) },
-  JackBehindAxles: { chapter, tag: 'JackBehindAxles', jackBehindBall: inch(9), axlesAt: inch(8) },
-  ReadingBelowTare: { chapter, tag: 'ReadingBelowTare', reading: lb(1), tare: lb(2) },
+  BarsNeedBallBehind: { chapter, tag: 'BarsNeedBallBehind', overhang: toWire(inch(-4)) },
+  NothingToRestore: { chapter, tag: 'NothingToRestore', offFront: toWire(lb(0)) },
+  TongueAboveGross: { chapter, tag: 'TongueAboveGross', tongue: toWire(lb(2)), gross: toWire(lb(1)) },
+  JackBehindAxles: { chapter, tag: 'JackBehindAxles', jackBehindBall: toWire(inch(9)), axlesAt: toWire(inch(8)) },
+  ReadingBelowTare: { chapter, tag: 'ReadingBelowTare', reading: toWire(lb(1)), tare: toWire(lb(2)) },
   TicketsDoNotClose: {
     chapter,
     tag: 'TicketsDoNotClose',
     what: 'the rig',
-    first: lb(2),
-    second: lb(1),
-    gap: lb(1),
-    allowed: lb(0),
+    first: toWire(lb(2)),
+    second: toWire(lb(1)),
+    gap: toWire(lb(1)),
+    allowed: toWire(lb(0)),
   },
   TicketsCannotTell: { chapter, tag: 'TicketsCannotTell', asked: 'the tongue load', passes: [], needed: 'a pass' },
   NothingLimits: { chapter, tag: 'NothingLimits', missing: ['GCWR', 'ball gross'] },

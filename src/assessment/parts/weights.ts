@@ -27,6 +27,7 @@ import {
   sum,
   times,
 } from '../../trace/index.js';
+import { toWire } from '../../units/index.js';
 import { builtUp } from './built-up-weight.js';
 import type { NotChecked } from './not-checked.js';
 
@@ -105,8 +106,8 @@ function emptyTrailer(curb: CurbSpec | undefined): Either<MembersError | Balance
         chapter: 'load',
         tag: 'TongueAboveWeight',
         of: item.name,
-        tongue: tongue.value,
-        weight: weight.value,
+        tongue: toWire(tongue.value),
+        weight: toWire(weight.value),
         path: 'trailer.curb.tongue',
       });
 }

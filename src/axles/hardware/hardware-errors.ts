@@ -1,12 +1,12 @@
 /** What can go wrong with brakes and wheels: plain data and its words. */
-import { mustBe, type Quantity, show, type Unit, type Words } from '../../units/index.js';
+import { mustBe, showWire, type WireQuantity, type Words } from '../../units/index.js';
 
 /** A rating, weight or length that must be greater than zero is not. */
 export interface HardwareNotAboveZero {
   readonly chapter: 'axles';
   readonly tag: 'HardwareNotAboveZero';
   readonly what: string;
-  readonly found: Quantity<Unit>;
+  readonly found: WireQuantity;
   readonly path?: string;
 }
 
@@ -23,7 +23,7 @@ export type HardwareError = HardwareNotAboveZero | NoBrakes;
 export function wordsForHardware(error: HardwareError): Words {
   switch (error.tag) {
     case 'HardwareNotAboveZero':
-      return mustBe(error.what, show(error.found), 'greater than zero');
+      return mustBe(error.what, showWire(error.found), 'greater than zero');
     case 'NoBrakes': {
       const found = error.axles.length === 0 ? 'no axles' : `no brakes on ${error.axles.join(', ')}`;
       return `the brakes have no capacity: ${found}; give at least one axle with a pair of brakes`;

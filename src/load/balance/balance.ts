@@ -15,7 +15,7 @@ import {
   statics,
   times,
 } from '../../trace/index.js';
-import { inch, lb } from '../../units/index.js';
+import { inch, lb, toWire } from '../../units/index.js';
 import type { BalanceError } from '../errors.js';
 import type { Item } from './item.js';
 
@@ -57,7 +57,13 @@ function lineOf(item: Item, axlesAt: Derived<'in'>, decisions: Decision[]): Eith
   const possible = decide(tongue, '<=', weight);
   decisions.push(possible);
   if (!possible.holds)
-    return left({ chapter: 'load', tag: 'TongueAboveWeight', of: name, tongue: tongue.value, weight: weight.value });
+    return left({
+      chapter: 'load',
+      tag: 'TongueAboveWeight',
+      of: name,
+      tongue: toWire(tongue.value),
+      weight: toWire(weight.value),
+    });
   return right({ name, weight, moment: result(`${name} moment`, times(minus(weight, tongue), axlesAt)) });
 }
 
@@ -81,18 +87,19 @@ export function balance(
 ): Either<BalanceError, Balance> {
   const axlesAt = inInches('axle position', geometry.axlesAt);
   const decisions = [decide(axlesAt, '>', atCoupler)];
-  if (!decisions[0]?.holds) return left({ chapter: 'load', tag: 'AxlesNotBehindCoupler', axlesAt: axlesAt.value });
+  if (!decisions[0]?.holds)
+    return left({ chapter: 'load', tag: 'AxlesNotBehindCoupler', axlesAt: toWire(axlesAt.value) });
   const lines: BalanceLine[] = [];
   for (const item of items) {
     const line = lineOf(item, axlesAt, decisions);
     if (isLeft(line)) return line;
     lines.push(line.right);
   }
-  if (lines.length === 0) return left({ chapter: 'load', tag: 'NothingWeighed', gross: lb(0) });
+  if (lines.length === 0) return left({ chapter: 'load', tag: 'NothingWeighed', gross: toWire(lb(0)) });
   const gross = result('gross weight', plus(...lines.map(({ weight }) => weight)));
   const weighed = decide(gross, '>', nothing);
   decisions.push(weighed);
-  if (!weighed.holds) return left({ chapter: 'load', tag: 'NothingWeighed', gross: gross.value });
+  if (!weighed.holds) return left({ chapter: 'load', tag: 'NothingWeighed', gross: toWire(gross.value) });
   const moment = result('moment about the coupler', plus(...lines.map((line) => line.moment)));
   const axleLoad = result('axle group load', over(moment, axlesAt), statics);
   const tongue = result('tongue load', minus(gross, axleLoad), statics);

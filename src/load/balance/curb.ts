@@ -12,7 +12,7 @@ import {
   result,
   times,
 } from '../../trace/index.js';
-import { lb } from '../../units/index.js';
+import { lb, toWire } from '../../units/index.js';
 import type { NothingWeighed } from '../errors.js';
 import type { PlacedItem } from './item.js';
 
@@ -40,7 +40,7 @@ const nothing = constant(lb(0));
  * @source static equilibrium, derived
  */
 export function curbWeight(items: readonly PlacedItem[]): Either<NothingWeighed, CurbWeight> {
-  if (items.length === 0) return left({ chapter: 'load', tag: 'NothingWeighed', gross: lb(0) });
+  if (items.length === 0) return left({ chapter: 'load', tag: 'NothingWeighed', gross: toWire(lb(0)) });
   const lines = items.map(({ name, weight, at }) => ({
     name,
     weight: inPounds(`${name} weight`, weight),
@@ -48,7 +48,7 @@ export function curbWeight(items: readonly PlacedItem[]): Either<NothingWeighed,
   }));
   const weight = result('curb weight', plus(...lines.map((line) => line.weight)));
   const weighed = decide(weight, '>', nothing);
-  if (!weighed.holds) return left({ chapter: 'load', tag: 'NothingWeighed', gross: weight.value });
+  if (!weighed.holds) return left({ chapter: 'load', tag: 'NothingWeighed', gross: toWire(weight.value) });
   const moment = result('curb moment about the coupler', plus(...lines.map((line) => times(line.weight, line.at))));
   return right({ weight, at: result('curb position', over(moment, weight)), lines, decisions: [weighed] });
 }

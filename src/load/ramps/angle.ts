@@ -17,7 +17,7 @@ import {
   over,
   result,
 } from '../../trace/index.js';
-import { degree } from '../../units/index.js';
+import { degree, toWire } from '../../units/index.js';
 import type { RampTooShort } from '../errors.js';
 
 /** Level ground. */
@@ -54,6 +54,7 @@ export function rampAngle(height: AnyLength, length: AnyLength): Either<RampTooS
   const guarded = allHold([aboveZero('ramp length', l), notNegative('deck height', h)]);
   if (isLeft(guarded)) return guarded;
   const reaches = decide(h, '<=', l);
-  if (!reaches.holds) return left({ chapter: 'load', tag: 'RampTooShort', height: h.value, length: l.value });
+  if (!reaches.holds)
+    return left({ chapter: 'load', tag: 'RampTooShort', height: toWire(h.value), length: toWire(l.value) });
   return right({ angle: result('ramp angle', arcsin(over(h, l))), decisions: [...guarded.right, reaches] });
 }

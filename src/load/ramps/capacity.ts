@@ -12,7 +12,7 @@ import {
   inPounds,
   type OutsideItsRange,
 } from '../../trace/index.js';
-import { lb } from '../../units/index.js';
+import { lb, toWire } from '../../units/index.js';
 import type { MachineAxleLoadsMissing } from '../errors.js';
 
 /** What the machine weighs, and what each of its axles carries when that is known. */
@@ -55,7 +55,8 @@ export function rampCapacity(
   if (isLeft(guarded)) return guarded;
   if (rated.rating === 'ramp pair, machine')
     return right({ check: checkLoad(rated, weight('machine weight', whole)), decisions: guarded.right });
-  if (axles.length === 0) return left({ chapter: 'load', tag: 'MachineAxleLoadsMissing', machineWeight: whole.value });
+  if (axles.length === 0)
+    return left({ chapter: 'load', tag: 'MachineAxleLoadsMissing', machineWeight: toWire(whole.value) });
   return right({
     check: checkLoad(rated, weight('machine axle load', greatestOf('heaviest machine axle', axles))),
     decisions: guarded.right,

@@ -11,7 +11,7 @@ import {
   inPounds,
   type OutsideItsRange,
 } from '../../trace/index.js';
-import { lb } from '../../units/index.js';
+import { lb, toWire } from '../../units/index.js';
 import type { SectionNotForThisWeight } from '../errors.js';
 import { count, generalCount } from './count-general.js';
 import { type CountReading, general, handbook, heavy, light, type TiedArticle } from './sections.js';
@@ -99,8 +99,8 @@ export function tiedownCount(article: TiedArticle): Either<SectionNotForThisWeig
           chapter: 'load',
           tag: 'SectionNotForThisWeight',
           section: article.section,
-          weight: weight.value,
-          most: line.value,
+          weight: toWire(weight.value),
+          most: toWire(line.value),
         });
       return right({
         readings: [

@@ -11,7 +11,7 @@ import {
   guard,
   pathOf,
 } from '../../trace/index.js';
-import { inch } from '../../units/index.js';
+import { inch, toWire } from '../../units/index.js';
 import type { ImpossibleShape } from '../errors.js';
 
 /** Two dimensions of one section must fit together; `needed` says how: `wider than the web`. */
@@ -26,9 +26,9 @@ export const fits = (
     chapter: 'members',
     tag: 'ImpossibleShape',
     what,
-    found: figure.value,
+    found: toWire(figure.value),
     needed,
-    limit: limit.value,
+    limit: toWire(limit.value),
     ...pathOf(figure.why),
   }));
 

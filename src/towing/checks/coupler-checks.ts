@@ -2,6 +2,7 @@
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { Note } from '../../ratings/index.js';
 import { type Decision, type Derived, decide, inPounds } from '../../trace/index.js';
+import { toWire } from '../../units/index.js';
 import type { TowingError } from '../errors.js';
 import { allAboveZero } from '../figures.js';
 import { safetyChains } from '../hitch/safety-chains.js';
@@ -36,7 +37,12 @@ export function couplerChecks(trailer: TowedTrailer): Either<TowingError, Couple
   const tongue = trailer.tongue === undefined ? undefined : inPounds('tongue load', trailer.tongue);
   const possible = tongue && decide(tongue, '<=', gross);
   if (tongue !== undefined && possible?.holds === false)
-    return left({ chapter: 'towing', tag: 'TongueAboveGross', tongue: tongue.value, gross: gross.value });
+    return left({
+      chapter: 'towing',
+      tag: 'TongueAboveGross',
+      tongue: toWire(tongue.value),
+      gross: toWire(gross.value),
+    });
   const chains = trailer.chains && safetyChains(trailer.chains, gross);
   if (chains !== undefined && isLeft(chains)) return chains;
   const found = gathered([

@@ -18,7 +18,7 @@ import {
   type Terms,
   times,
 } from '../../trace/index.js';
-import { ratio, type Unit } from '../../units/index.js';
+import { ratio, toWire, type Unit } from '../../units/index.js';
 import { publishedOverhangBound } from '../data/sources.js';
 import type { HitchKind, TowingError } from '../errors.js';
 import { allAboveZero, noneOf, plainShare } from '../figures.js';
@@ -66,7 +66,7 @@ function placed<U extends Unit>(
 ): Either<TowingError, Pick<LeverRead, 'notes' | 'decisions'>> {
   const none = noneOf(overhang.value.unit);
   const contradicts = (needed: string): Either<TowingError, never> =>
-    left({ chapter: 'towing', tag: 'HitchContradicts', hitch, overhang: overhang.value, needed });
+    left({ chapter: 'towing', tag: 'HitchContradicts', hitch, overhang: toWire(overhang.value), needed });
   const side = decide(overhang, hitch === 'gooseneck' ? '<=' : '>=', none);
   if (!side.holds)
     return contradicts(

@@ -17,6 +17,7 @@ import {
   sum,
   times,
 } from '../../trace/index.js';
+import { toWire } from '../../units/index.js';
 import type { TowingError } from '../errors.js';
 import { allAboveZero, noneBelowZero } from '../figures.js';
 
@@ -74,7 +75,12 @@ export function leverScale(question: LeverScaleQuestion): Either<TowingError, Le
   if (isLeft(others)) return others;
   const heavier = decide(reading, '>=', tare);
   if (!heavier.holds)
-    return left({ chapter: 'towing', tag: 'ReadingBelowTare', reading: reading.value, tare: tare.value });
+    return left({
+      chapter: 'towing',
+      tag: 'ReadingBelowTare',
+      reading: toWire(reading.value),
+      tare: toWire(tare.value),
+    });
 
   const beam = sum('length of the beam', [p, q]);
   const factor = quotient('factor of the beam', beam, p);
@@ -110,7 +116,12 @@ export function jackSpot(place: {
   if (isLeft(behind)) return behind;
   const before = decide(jack, '<', axles);
   if (!before.holds)
-    return left({ chapter: 'towing', tag: 'JackBehindAxles', jackBehindBall: jack.value, axlesAt: axles.value });
+    return left({
+      chapter: 'towing',
+      tag: 'JackBehindAxles',
+      jackBehindBall: toWire(jack.value),
+      axlesAt: toWire(axles.value),
+    });
   return right({
     axles,
     ahead: difference('jack to trailer axles', axles, jack),

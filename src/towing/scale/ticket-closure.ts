@@ -13,7 +13,7 @@ import {
   product,
   result,
 } from '../../trace/index.js';
-import { lb, ratio } from '../../units/index.js';
+import { lb, ratio, toWire } from '../../units/index.js';
 import type { TicketsDoNotClose } from '../errors.js';
 
 /**
@@ -55,9 +55,9 @@ export function closed(
     chapter: 'towing',
     tag: 'TicketsDoNotClose',
     what,
-    first: first.value,
-    second: second.value,
-    gap: gap.value,
-    allowed: allowed.value,
+    first: toWire(first.value),
+    second: toWire(second.value),
+    gap: toWire(gap.value),
+    allowed: toWire(allowed.value),
   });
 }

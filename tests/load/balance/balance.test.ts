@@ -1,7 +1,7 @@
 /** What the axles and the coupler carry. */
 import { describe, expect, it } from 'vitest';
 import { balance, type Item } from '../../../src/load/index.js';
-import { inch, lb, show } from '../../../src/units/index.js';
+import { inch, lb, show, toWire } from '../../../src/units/index.js';
 import { leftOf, rightOf } from '../../helpers/either.js';
 import { workingsIn } from '../../helpers/specs.js';
 import { expectReplays } from '../../helpers/working.js';
@@ -49,7 +49,7 @@ describe('balance', () => {
     expect(leftOf(balance([{ ...trailer, tongue: lb('3200.01') }], { axlesAt }))).toMatchObject({
       tag: 'TongueAboveWeight',
       of: 'trailer',
-      weight: lb(3200),
+      weight: toWire(lb(3200)),
     });
   });
   it('needs axles behind the coupler', () => {
@@ -57,14 +57,14 @@ describe('balance', () => {
     for (const at of [0, -1])
       expect(leftOf(balance([trailer], { axlesAt: inch(at) }))).toMatchObject({
         tag: 'AxlesNotBehindCoupler',
-        axlesAt: inch(at),
+        axlesAt: toWire(inch(at)),
       });
   });
   it('needs a weight', () => {
     expect(leftOf(balance([], { axlesAt }))).toMatchObject({ tag: 'NothingWeighed' });
     expect(leftOf(balance([{ name: 'air', weight: lb(0), at: inch(10) }], { axlesAt }))).toMatchObject({
       tag: 'NothingWeighed',
-      gross: lb(0),
+      gross: toWire(lb(0)),
     });
   });
   it('hands back what it compared', () => {

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { curbWeight } from '../../../src/load/index.js';
 import { given, weakestInputs } from '../../../src/trace/index.js';
-import { inch, lb, show } from '../../../src/units/index.js';
+import { inch, lb, show, toWire } from '../../../src/units/index.js';
 import { leftOf, rightOf } from '../../helpers/either.js';
 import { workingsIn } from '../../helpers/specs.js';
 import { expectReplays } from '../../helpers/working.js';
@@ -34,7 +34,7 @@ describe('curb weight', () => {
     expect(leftOf(curbWeight([]))).toMatchObject({ tag: 'NothingWeighed' });
     expect(leftOf(curbWeight([{ name: 'air', weight: lb(0), at: inch(1) }]))).toMatchObject({
       tag: 'NothingWeighed',
-      gross: lb(0),
+      gross: toWire(lb(0)),
     });
   });
 });

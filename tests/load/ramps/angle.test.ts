@@ -3,13 +3,16 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { TrailerError } from '../../../src/errors.js';
 import { frictionNeeded, rampAngle, rampLength } from '../../../src/load/index.js';
-import { compare, degree, foot, inch, lb, mm, show, showBrief } from '../../../src/units/index.js';
+import { compare, degree, foot, inch, lb, mm, showBrief, showWire } from '../../../src/units/index.js';
 import { leftOf, rightOf } from '../../helpers/either.js';
 
 describe('ramp angle and length', () => {
   it('refuses a ramp shorter than the deck is high, with both figures', () => {
     const error = leftOf(rampAngle(inch(34), inch(30)));
-    expect(error.tag === 'RampTooShort' && [show(error.height), show(error.length)]).toEqual(['34 in', '30 in']);
+    expect(error.tag === 'RampTooShort' && [showWire(error.height), showWire(error.length)]).toEqual([
+      '34 in',
+      '30 in',
+    ]);
   });
   it('stands a ramp as long as the deck is high straight up', () => {
     expect(showBrief(rightOf(rampAngle(inch(34), inch(34))).angle.value)).toBe('90 deg');
