@@ -1,9 +1,9 @@
-/** Rates the example trailer, prints the report and the working of tongue and payload, and the same job one class up. */
+/** Rates the example trailer, prints the first page, the report and the working of tongue and payload, and the same job one class up. */
 import { readFileSync } from 'node:fs';
 import { assess } from '../src/assessment/index.js';
-import { oneClassUp } from '../src/choose/index.js';
+import { oneClassUp, remedies, sureness } from '../src/choose/index.js';
 import { orThrow } from '../src/errors.js';
-import { classUpText, report } from '../src/print/index.js';
+import { brief, classUpText, remedyItems, report, surenessItem } from '../src/print/index.js';
 import { readJson } from '../src/spec/index.js';
 import { explain } from '../src/trace/index.js';
 
@@ -14,7 +14,13 @@ const read = (name: string): unknown => orThrow(readJson(readFileSync(new URL(na
 const spec = read('./tilt-deck.json');
 const assessment = orThrow(assess(spec));
 
-console.log(report(assessment));
+console.log(
+  brief(assessment, {
+    remedies: remedyItems(orThrow(remedies(spec))),
+    sureness: surenessItem(orThrow(sureness(assessment))),
+  }),
+);
+console.log(`\n${report(assessment)}`);
 if (assessment.weights.balance !== undefined)
   console.log(`WORKING OF THE TONGUE LOAD\n${explain(assessment.weights.balance.tongue)}\n`);
 if (assessment.payload !== undefined)

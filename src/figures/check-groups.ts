@@ -37,6 +37,7 @@ const groupByKind: Readonly<Record<Check['kind'], Group>> = {
   jack: 'other',
   'ramp pair, axle': 'other',
   'ramp pair, machine': 'other',
+  'rear legs': 'other',
 };
 
 /** The group of a check. */

@@ -11,6 +11,7 @@ export { classUpText } from './class-up.js';
 export { comparisonText } from './comparison.js';
 export * from './notation/index.js';
 export type { ReaderUnits } from './reader-units.js';
+export { remediesText, remedyItems } from './remedies-text.js';
 export { type ReportOptions, report } from './report.js';
 export type { RulesInFull } from './sections/rules.js';
-export { surenessText } from './sureness-text.js';
+export { surenessItem, surenessText } from './sureness-text.js';

@@ -38,3 +38,14 @@ export function surenessText({ sure, checks, weighNext, complete }: Sureness, mo
     ...(complete ? [] : [remark('Too many comparisons can turn: nothing is called sure.')]),
   ].join('\n');
 }
+
+/** The same in one sentence, for a first page. @example surenessItem(orThrow(sureness(orThrow(assess(spec))))).says.startsWith('not sure') // true */
+export function surenessItem({ sure, checks, weighNext }: Sureness): { readonly says: string } {
+  if (sure !== 'not sure') return { says: `sure: ${sure}, whatever the inputs are inside their tolerances` };
+  const open = checks.filter((check) => check.sure === 'not sure');
+  const [first] = open;
+  const next = weighNext[0];
+  const named = first === undefined ? 'nothing could be asked' : `${first.what} (${rangeOf(first)})`;
+  const more = open.length > 1 ? ` and ${open.length - 1} more` : '';
+  return { says: `not sure: ${named}${more}${next === undefined ? '' : `; weigh or measure next: ${next.path}`}` };
+}

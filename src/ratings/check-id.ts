@@ -28,6 +28,7 @@ const lastPart: Readonly<Record<RatingKind | ComponentKind, string>> = {
   'brake capacity': 'brake-capacity',
   'ramp pair, axle': 'ramps/axle',
   'ramp pair, machine': 'ramps/machine',
+  'rear legs': 'rear-legs',
   beam: 'parts/beam',
   springs: 'parts/springs',
   hubs: 'parts/hubs',

@@ -33,6 +33,7 @@ export interface Limits {
   'brake capacity': 'braked weight';
   'ramp pair, axle': 'machine axle load';
   'ramp pair, machine': 'machine weight';
+  'rear legs': 'load on the rear legs';
 }
 
 /** Component -> the rating it must bear. */

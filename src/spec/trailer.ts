@@ -138,6 +138,7 @@ export const trailerCodec = closedRecord(
     width: lengthOf('overall width', 1),
     length: lengthOf('overall length', 1),
     guideline: bandCodec,
+    rearLegs: ratingOf('rating of the rear legs, together'),
     track: lengthOf('track, middle to middle of the tires', 1),
     ballAboveLevel: lengthOf('ball above the height at which the trailer stands level', -60),
   },

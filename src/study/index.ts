@@ -29,5 +29,6 @@ export { type Bar, oneAtATime } from './sensitivity/one-at-a-time.js';
 export { type Spread, sample } from './sensitivity/sample.js';
 export { type HoldingInterval, holdingInterval } from './solve/holding-interval.js';
 export { type Solution, solveFor } from './solve/solve.js';
+export { changed } from './plan/spec-paths.js';
 export { type Study, type StudyPlan, study } from './study.js';
 export { wordsForStudy } from './words.js';

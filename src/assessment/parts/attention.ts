@@ -50,9 +50,15 @@ const ofTiedowns = ({ tied }: GearPart): readonly Note[] =>
         ],
   );
 
-/** Held by the truck, the pull on the ball is a remark; held by nothing that is known, it is more. */
-function ofTail({ tail }: ClimbPart): readonly Note[] {
-  if (tail === undefined || tail.verdict === 'presses on the ball' || tail.verdict === 'held by the truck') return [];
+/** Rear legs take it where they are set, and have a check of their own. Held by the truck, the pull on the ball is a remark; held by nothing that is known, it is more. */
+function ofTail({ tail, onLegs }: ClimbPart): readonly Note[] {
+  if (
+    tail === undefined ||
+    onLegs === true ||
+    tail.verdict === 'presses on the ball' ||
+    tail.verdict === 'held by the truck'
+  )
+    return [];
   const { ball, truckHolds } = tail;
   return [
     truckHolds === undefined

@@ -12,8 +12,9 @@ import {
   type TailLift,
   tailLift,
 } from '../../load/index.js';
+import { checkLoad, rating, weight } from '../../ratings/index.js';
 import type { Spec } from '../../spec/index.js';
-import type { Derived, OutsideItsRange } from '../../trace/index.js';
+import { type Derived, inPounds, type OutsideItsRange } from '../../trace/index.js';
 import { heaviestPiece, othersPlaced } from './cargo-pieces.js';
 import { emptyPart, open, type Part, together } from './part-of-answer.js';
 import type { Weighed } from './weights.js';
@@ -21,6 +22,8 @@ import type { Weighed } from './weights.js';
 export interface ClimbPart extends Part {
   readonly crests?: CrestClearance;
   readonly tail?: TailLift;
+  /** True when rear legs are set before loading: they take what the ball would be pulled up by, and have a check of their own. */
+  readonly onLegs?: boolean;
   readonly setting?: RampSpacing;
 }
 
@@ -68,7 +71,7 @@ function settingPart({ trailer: { ramps }, cargo = [] }: Spec): Either<Problem, 
 
 /** The heaviest machine comes on over the rear edge while the rest of the cargo stands where it stands. */
 function tailPart(
-  { trailer: { deck }, tow, cargo = [] }: Spec,
+  { trailer: { deck, rearLegs }, tow, cargo = [] }: Spec,
   weighed: Weighed,
   axlesAt: Derived<'in'> | undefined,
 ): Either<Problem, ClimbPart> {
@@ -103,8 +106,19 @@ function tailPart(
       ? open('what the truck holds down while loading', 'its rear axle alone, wheelbase and measured overhang')
           .notChecked
       : [];
+  const legs =
+    rearLegs === undefined
+      ? []
+      : [
+          checkLoad(
+            rating('rear legs', inPounds('rear legs', rearLegs)),
+            weight('load on the rear legs', lift.right.legs),
+          ),
+        ];
   return right({
     ...emptyPart,
+    checks: legs,
+    onLegs: rearLegs !== undefined,
     tail: lift.right,
     notes: lift.right.notes,
     notChecked: unknown,
@@ -128,7 +142,7 @@ export function climbPart(
   return right({
     ...together(parts),
     ...(crest.right.crests && { crests: crest.right.crests }),
-    ...(tail.right.tail && { tail: tail.right.tail }),
+    ...(tail.right.tail && { tail: tail.right.tail, onLegs: tail.right.onLegs === true }),
     ...(setting.right.setting && { setting: setting.right.setting }),
   });
 }

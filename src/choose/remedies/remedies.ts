@@ -1,0 +1,161 @@
+/** What would put this rig right? */
+import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
+import { type AssessError, type Assessment, assess } from '../../assessment/index.js';
+import { isWithin } from '../verdict.js';
+import { type Asking, asking, type Changes } from './asking.js';
+import { type AnyLever, leversOf, neededAnyhow, type Who } from './levers.js';
+import { pullAll, pullBoth } from './pairs.js';
+import { type Pulled, pull } from './pull.js';
+
+/** One lever of a proposal. */
+export interface RemedyStep {
+  /** What to do, in words, with the figure to reach. */
+  readonly says: string;
+  /** Who can do it. */
+  readonly who: Who;
+}
+
+/** Changes that put the rig right. They were applied and assessed before they are shown. */
+export interface Remedy {
+  /** One lever, or those that do it together. */
+  readonly steps: readonly RemedyStep[];
+  /** The parts of the spec to replace, by path. */
+  readonly changes: Changes;
+  /** The assessment with the changes made: within. */
+  readonly assessment: Assessment;
+}
+
+/** What would put a rig right. */
+export interface Remedies {
+  /** The rig as it stands. */
+  readonly now: Assessment;
+  /** True when nothing needs putting right; then there is no proposal. */
+  readonly isWithin: boolean;
+  /** What has to be done whatever else is: legs under the tail while loading, more tiedowns. Where these are enough, there is no other proposal. */
+  readonly anyhow: readonly RemedyStep[];
+  /** Their changes of the spec; every proposal has them too. */
+  readonly anyhowChanges: Changes;
+  /** The least pull of each lever that does it alone, the one that makes least trouble first. */
+  readonly single: readonly Remedy[];
+  /** Levers that do it together, where fewer than three do it alone: pairs, the cheapest first; where no pair does, one move and every weak part. */
+  readonly together: readonly Remedy[];
+  /** How many changed specs were assessed. */
+  readonly assessed: number;
+  /** True when the count of assessments ran out before every lever was tried. */
+  readonly cutShort: boolean;
+}
+
+/** How many assessments one question may cost. */
+export const mostAssessments = 60;
+/** How many proposals are enough: more are no help. */
+const enough = 3;
+
+interface Prepared {
+  readonly start: Assessment;
+  readonly steps: readonly RemedyStep[];
+  readonly changes: Changes;
+}
+
+function remedy(
+  levers: readonly AnyLever[],
+  pulled: readonly Pulled[],
+  beside: Changes,
+  { ask }: Asking,
+): readonly Remedy[] {
+  const changes = Object.assign({}, beside, ...pulled.map((each) => each.changes)) as Changes;
+  const assessment = ask(changes);
+  if (assessment === undefined || !isWithin(assessment)) return [];
+  const steps = pulled.map(({ says }, i): RemedyStep => ({ says, who: (levers[i] as AnyLever).who }));
+  return [{ steps, changes, assessment }];
+}
+
+/** All pairs of levers, the ones that make least trouble together first. */
+function pairsOf(levers: readonly AnyLever[]): readonly (readonly [AnyLever, AnyLever])[] {
+  const all = levers.flatMap((a, i) => levers.slice(i + 1).map((b) => [a, b] as const));
+  return all.sort(([a, b], [c, d]) => a.cost + b.cost - c.cost - d.cost);
+}
+
+/** Legs and tiedowns first: nothing else hangs on them. */
+function prepared(now: Assessment, spec: unknown, asked: Asking): Prepared {
+  let prepared: Prepared = { start: now, steps: [], changes: {} };
+  for (const choice of neededAnyhow(now, spec)) {
+    const { tags = [], word = '' } = choice.settles ?? {};
+    for (const { says, changes } of choice.options) {
+      const all = { ...prepared.changes, ...changes };
+      const there = asked.ask(all);
+      if (there === undefined) break;
+      if (there.attention.some((remark) => tags.includes(remark.tag) && remark.says.includes(word))) continue;
+      prepared = { start: there, steps: [...prepared.steps, { says, who: choice.who }], changes: all };
+      break;
+    }
+  }
+  return prepared;
+}
+
+/** Single levers, then pairs of those that do not do it alone. */
+function search(start: Assessment, beside: Changes, asked: Asking): Pick<Remedies, 'single' | 'together'> {
+  const levers = leversOf(start);
+  const single: Remedy[] = [];
+  const alone = new Set<AnyLever>();
+  for (const lever of levers) {
+    const pulled = pull(lever, start, beside, asked);
+    if (pulled === undefined) continue;
+    alone.add(lever);
+    single.push(...remedy([lever], [pulled], beside, asked));
+  }
+  const pairs: Remedy[] = [];
+  const others = levers.filter((lever) => !alone.has(lever));
+  for (const [a, b] of single.length >= enough ? [] : pairsOf(others)) {
+    if (pairs.length >= enough || asked.spent()) break;
+    const both = pullBoth(a, b, start, beside, asked);
+    if (both !== undefined) pairs.push(...remedy(both.levers, both.pulled, beside, asked));
+  }
+  if (single.length === 0 && pairs.length === 0) {
+    const several = pullAll(levers, start, beside, asked) ?? [];
+    if (several.length > 0)
+      pairs.push(
+        ...remedy(
+          several.map(({ lever }) => lever),
+          several.map(({ pulled }) => pulled),
+          beside,
+          asked,
+        ),
+      );
+  }
+  return { single, together: pairs };
+}
+
+/**
+ * What would put this rig right?
+ *
+ * Levers and who can pull them: the driver moves a piece, unloads, brings tires to their molded pressure, sets bars; the yard
+ * has other ramps and chains; the shop fits tires, hitch parts, a jack. A label is never changed. Each lever is pulled as
+ * little as puts everything right, in steps of 0.25 in, 10 lb, 50 lb of rating; pieces stay on the deck and off one another.
+ * Legs under the tail and tiedowns come first, with every proposal. Each proposal has been applied and assessed.
+ *
+ * Not a judgement that the change is safe to make: the maker's limits and the label govern.
+ *
+ * @param spec a spec as JSON
+ * @returns single levers, then pairs; none when it is within already or nothing does it. Left as `assess`
+ * @example orThrow(remedies(spec)).isWithin // false
+ * @source the working of `assess`, solved for each lever
+ */
+export function remedies(spec: unknown): Either<AssessError, Remedies> {
+  const assessed = assess(spec);
+  if (isLeft(assessed)) return assessed;
+  const now = assessed.right;
+  const asked = asking(spec, mostAssessments);
+  const none = { now, anyhow: [], anyhowChanges: {}, single: [], together: [], assessed: 0, cutShort: false };
+  if (isWithin(now)) return right({ ...none, isWithin: true });
+  const first = prepared(now, spec, asked);
+  const found = isWithin(first.start) ? { single: [], together: [] } : search(first.start, first.changes, asked);
+  return right({
+    now,
+    isWithin: false,
+    anyhow: first.steps,
+    anyhowChanges: first.changes,
+    ...found,
+    assessed: asked.made(),
+    cutShort: asked.spent(),
+  });
+}
