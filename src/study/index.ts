@@ -10,6 +10,7 @@ export { type CsvOptions, toCsv } from './output/csv.js';
 export { toJsonLines } from './output/json-lines.js';
 export type { Header, Point, Row, Source } from './output/rows.js';
 export type { Design } from './plan/design.js';
+export { changed } from './plan/spec-paths.js';
 export {
   type Alternatives,
   alternatives,
@@ -29,6 +30,5 @@ export { type Bar, oneAtATime } from './sensitivity/one-at-a-time.js';
 export { type Spread, sample } from './sensitivity/sample.js';
 export { type HoldingInterval, holdingInterval } from './solve/holding-interval.js';
 export { type Solution, solveFor } from './solve/solve.js';
-export { changed } from './plan/spec-paths.js';
 export { type Study, type StudyPlan, study } from './study.js';
 export { wordsForStudy } from './words.js';
