@@ -23,8 +23,8 @@ const rig = fc
     'cargo.0.front': fc.integer({ min: 62, max: 134 }).map((n) => `${n} in`),
     'trailer.axles.0.tires.pressure': fc.constantFrom('50 psi', '65 psi', '80 psi', '80 psi'),
     'tow.ballMount.tongue': pounds(900, 2000, 100),
-    'tow.ball.gross': pounds(10000, 16000, 1000),
-    'trailer.coupler.gross': pounds(10000, 15000, 1000),
+    'tow.ball.gross': fc.constantFrom('12,000 lb', '14,000 lb', '16,000 lb', '16,000 lb'),
+    'trailer.coupler.gross': fc.constantFrom('12,000 lb', '14,000 lb', '15,000 lb', '15,000 lb'),
     'trailer.coupler.tongue': pounds(1000, 2000, 250),
     'trailer.jack.rating': pounds(1500, 5000, 500),
     'trailer.ramps.rating': pounds(8000, 14000, 1000),
@@ -74,7 +74,7 @@ describe('remedies of failing rigs', () => {
 
   it('finds no smaller move or unloading on the grid of its steps', () => {
     let asked = 0;
-    for (const spec of fc.sample(rig, { numRuns: searched * 4, seed: 32 })) {
+    for (const spec of fc.sample(rig, { numRuns: searched * 10, seed: 32 })) {
       if (asked >= searched) break;
       const { single, anyhowChanges } = rightOf(remedies(spec));
       for (const { changes } of single)
@@ -139,7 +139,7 @@ describe('remedies of the example', () => {
     });
     const { single } = rightOf(remedies(weak));
     expect(single.map(({ steps }) => steps[0]?.says)).toContain(
-      'fit another coupler rated for at least 12,650 lb gross and 1,500 lb tongue',
+      'fit another coupler rated for at least 14,000 lb gross and 1,500 lb tongue',
     );
   });
   it('prints at most three', () => {
