@@ -15,6 +15,7 @@ export type {
   LookedUpNode,
 } from './answer/node-shape.js';
 export * from './answer/shape.js';
+export { libraryVersion } from './answer/version.js';
 export { type AnswerOptions, answerOf } from './answer.js';
 export * from './assess.js';
 export * from './errors.js';

@@ -8,7 +8,7 @@ import type { FiguresInPrint } from './reader-units.js';
 import { and, counted, width } from './text-layout.js';
 
 /** `gross over GVWR by 650 lb` */
-const overText = ({ what, reserve }: Check, { capacity }: FiguresInPrint): string =>
+export const overText = ({ what, reserve }: Check, { capacity }: FiguresInPrint): string =>
   `${what.replace(' against ', ' over ')} by ${capacity(reserve.value).replace('-', '')}`;
 
 /** The verdict, and what is over, the worst first. */

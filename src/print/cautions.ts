@@ -8,3 +8,7 @@ export const cautions: readonly string[] = [
   'State and local rules on brakes, chains, licences and registration vary: ask the authority that enforces them.',
   'Structural changes and re-ratings belong to the maker, a registered alterer or a licensed engineer.',
 ];
+
+/** The cautions in the words that half a page has room for. */
+export const shortCaution =
+  'Not a certificate. Labels, moldings and the maker govern, and the lowest-rated part counts. Weigh the loaded combination and the tongue before the road. A static calculation: wear, corrosion, repairs and road loads are outside it, and no safe speed follows from it. State and local rules vary: ask the authority. Structural changes and re-ratings belong to the maker, a registered alterer or a licensed engineer.';
