@@ -12,7 +12,7 @@ import { bar } from './one-bar.js';
 
 /** The least and the greatest share of a limit that a check may use, for its whisker. */
 export interface SureBetween {
-  /** The id of the check: `gross/gvwr`. */
+  /** The id of the check: `gvwr`. */
   readonly id: string;
   /** Share of the limit at the least. */
   readonly from: number;

@@ -100,8 +100,7 @@ export const samples: Readonly<Record<string, (options: FigureOptions) => string
   'side-view': (options) => sideView(asItStands, options),
   'side-view-over': (options) => sideView(overloaded, options),
   'rating-bars': (options) => ratingBars(asItStands, options),
-  'rating-bars-over': (options) =>
-    ratingBars(overloaded, { ...options, sure: [{ id: 'gross/gvwr', from: 1.02, to: 1.12 }] }),
+  'rating-bars-over': (options) => ratingBars(overloaded, { ...options, sure: [{ id: 'gvwr', from: 1.02, to: 1.12 }] }),
   'payload-by-share': (options) =>
     payloadByShare(
       {

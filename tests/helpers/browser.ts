@@ -1,8 +1,15 @@
-/** Chromium for the tests that need one: Debian's. On a build machine it must be there; elsewhere its tests are skipped and say so. */
+/** A browser for the tests that need one: Debian's Chromium, or what a build machine brings. On a build machine it must be there; elsewhere its tests are skipped and say so. */
 import { existsSync } from 'node:fs';
 import { type Browser, chromium } from 'playwright-core';
 
-const places = [process.env.CHROMIUM, '/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'];
+const places = [
+  process.env.CHROMIUM,
+  '/usr/bin/chromium',
+  '/usr/bin/chromium-browser',
+  '/usr/bin/google-chrome',
+  '/Applications/Google Chrome.app/Contents/MacOS/Google Chrome',
+  'C:\\Program Files\\Google\\Chrome\\Application\\chrome.exe',
+];
 const found = places.find((place) => place !== undefined && existsSync(place));
 
 /** Whether the tests of a browser are run. */
