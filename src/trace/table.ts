@@ -31,6 +31,9 @@ export function findRow<Row>(
   );
 }
 
+/** So much of a key is told back: it may come from a caller's file. */
+const mostAsked = 120;
+
 /** The error of a row that is not printed; `instead` says what to do about it. @example notTabulated('load ranges', 'Z', ['H', 'G']).tag // NotTabulated */
 export const notTabulated = (
   table: string,
@@ -41,7 +44,7 @@ export const notTabulated = (
   chapter: 'trace',
   tag: 'NotTabulated',
   table,
-  asked,
+  asked: asked.slice(0, mostAsked),
   nearest,
   ...(instead !== undefined && { instead }),
 });
