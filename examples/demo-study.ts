@@ -6,11 +6,22 @@
 import { once } from 'node:events';
 import { createWriteStream, mkdirSync } from 'node:fs';
 import { orThrow } from '../src/errors.js';
-import { alternatives, type Chunk, levels, range, study, toCsv } from '../src/study/index.js';
+import {
+  alternatives,
+  type Chunk,
+  levels,
+  range,
+  type Summary,
+  study,
+  summaryText,
+  toCsv,
+  verdictCode,
+} from '../src/study/index.js';
 
 /** The trailer as a weighed whole, so that a longer deck brings its own weight, tongue load and axle places. */
 const axle = {
   beam: '7,000 lb',
+  brakes: { left: '4,000 lb', right: '4,000 lb' },
   tires: {
     designation: 'ST235/80R16 LRE',
     count: 2,
@@ -52,6 +63,7 @@ const axles = (rating: string, gvwr: string): Record<string, unknown> => ({
 const tire = (designation: string, single: string, pressure: string): Record<string, unknown> =>
   both('tires', { designation, count: 2, fitment: 'single', molded: { single, pressure }, pressure });
 
+let told: Summary | undefined;
 const made = orThrow(
   study({
     base,
@@ -78,6 +90,9 @@ const made = orThrow(
       'cargo.0.weight': levels('8,550 lb', '8,700 lb', '8,850 lb', '9,000 lb', '9,150 lb', '9,300 lb', '9,450 lb'),
       'cargo.0.front': range('80 in', '170 in', 361),
     },
+    onEnd: (summary) => {
+      told = summary;
+    },
     onProgress: (done, of) => {
       if (done === of || done % 10_240 === 0)
         process.stderr.write(
@@ -87,7 +102,7 @@ const made = orThrow(
   }),
 );
 
-/** One build: for how many machine weights some place holds, and the places that hold for every weight. */
+/** One build: at each place, for how many machine weights everything is within and nothing asks attention. */
 interface Build {
   readonly name: string;
   readonly fronts: Map<number, number>;
@@ -104,7 +119,7 @@ function count(chunk: Chunk): void {
     const build = builds.get(name) ?? { name, fronts: new Map<number, number>(), limits: new Map<string, number>() };
     builds.set(name, build);
     const front = chunk.inputs[1]?.[i] as number;
-    if (chunk.holds[i] === 1) build.fronts.set(front, (build.fronts.get(front) ?? 0) + 1);
+    if (chunk.verdict[i] === verdictCode('within')) build.fronts.set(front, (build.fronts.get(front) ?? 0) + 1);
     const governs = chunk.governNames[chunk.governs[i] as number] as string;
     build.limits.set(governs, (build.limits.get(governs) ?? 0) + 1);
   }
@@ -129,14 +144,17 @@ const rows = [...builds.values()]
   .sort((a, b) => b.wide - a.wide || a.name.localeCompare(b.name));
 
 console.log(`An excavator of 8,550 to 9,450 lb: ${made.count.toLocaleString('en-US')} combinations.\n`);
+if (told !== undefined) console.log(`${summaryText(told)}.\n`);
 console.log('Deck   Axles     Tires          Front face, in    Most often the limit');
 for (const { name, from, to, wide, limit } of rows.slice(0, 20)) {
   console.log(
-    `${name}${(wide < 0 ? 'does not carry' : `${from.toFixed(2)} to ${to.toFixed(2)}`).padEnd(18)}${limit.split(' = ')[0]?.split(' against ').at(-1) ?? ''}`,
+    `${name}${(wide < 0 ? 'nowhere within' : `${from.toFixed(2)} to ${to.toFixed(2)}`).padEnd(18)}${limit.split(' = ')[0]?.split(' against ').at(-1) ?? ''}`,
   );
 }
 const carrying = rows.filter(({ wide }) => wide >= 0).length;
-console.log(`\n${carrying} of ${rows.length} builds carry every weight. Labels and makers govern; weigh the rig.`);
+console.log(
+  `\n${carrying} of ${rows.length} builds have a place where every weight is within and nothing asks attention. Labels and makers govern; weigh the rig.`,
+);
 
 mkdirSync('out', { recursive: true });
 const file = createWriteStream('out/demo-study.csv');

@@ -5,7 +5,7 @@
 import { readFileSync } from 'node:fs';
 import { isMainThread, parentPort, Worker, workerData } from 'node:worker_threads';
 import { orThrow } from '../src/errors.js';
-import { range, study } from '../src/study/index.js';
+import { range, study, verdictCode } from '../src/study/index.js';
 
 const made = orThrow(
   study({
@@ -15,10 +15,11 @@ const made = orThrow(
   }),
 );
 
-/** How many rows of a slice hold. */
-function holding(from: number, to: number): number {
+/** How many rows of a slice are not over. */
+function notOver(from: number, to: number): number {
   let held = 0;
-  for (const { holds, rows } of made.chunks(from, to)) for (let i = 0; i < rows; i += 1) held += holds[i] as number;
+  for (const { verdict, rows } of made.chunks(from, to))
+    for (let i = 0; i < rows; i += 1) if (verdict[i] !== verdictCode('over')) held += 1;
   return held;
 }
 
@@ -44,8 +45,8 @@ if (isMainThread) {
     ),
   );
   const total = held.reduce((sum, each) => sum + each, 0);
-  console.log(`${slices} slices hold in ${held.join(' + ')} = ${total} of ${made.count} rows`);
-  if (total !== holding(0, made.count)) throw new Error('the slices are not the whole');
+  console.log(`${slices} slices are not over in ${held.join(' + ')} = ${total} of ${made.count} rows`);
+  if (total !== notOver(0, made.count)) throw new Error('the slices are not the whole');
 } else {
-  parentPort?.postMessage(holding(...slice(workerData as number)));
+  parentPort?.postMessage(notOver(...slice(workerData as number)));
 }

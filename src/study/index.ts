@@ -26,8 +26,10 @@ export {
 } from './plan/vary.js';
 export type { Chunk } from './run/buffers.js';
 export { type Measure, standardMeasure } from './run/measure.js';
+export { type Summary, summaryText, type Unanswered } from './run/summary.js';
+export { tagsOf, verdictCode, verdictNames } from './run/verdict-codes.js';
 export { type Bar, oneAtATime } from './sensitivity/one-at-a-time.js';
-export { type Spread, sample } from './sensitivity/sample.js';
+export { type Share, type Spread, sample } from './sensitivity/sample.js';
 export { type HoldingInterval, holdingInterval } from './solve/holding-interval.js';
 export { type Solution, solveFor } from './solve/solve.js';
 export { type Study, type StudyPlan, study } from './study.js';

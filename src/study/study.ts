@@ -14,6 +14,7 @@ import { type Points, pointsOf } from './run/points.js';
 import type { Recording } from './run/recording.js';
 import { Runner } from './run/runner.js';
 import { checkSample, sampledRows } from './run/sample-check.js';
+import type { Summary } from './run/summary.js';
 import { type Tapes, tapesFor } from './run/tapes.js';
 
 /** The most rows of a study: what can be counted and addressed without a doubt. */
@@ -27,7 +28,11 @@ export interface StudyPlan {
   readonly design: Design;
   /** The figures of a row; gross, tongue, payload and the reserve of every check by default. */
   readonly measure?: Measure;
+  /** Called after each block of rows. */
   readonly onProgress?: (done: number, of: number) => void;
+  /** Called at the end of every run of rows, of a stopped one too: how many have each verdict, how many no answer, and why. */
+  readonly onEnd?: (summary: Summary) => void;
+  /** Stops a run between two blocks. */
   readonly signal?: AbortSignal;
 }
 
@@ -69,6 +74,7 @@ export function study({
   design,
   measure = standardMeasure,
   onProgress,
+  onEnd,
   signal,
 }: StudyPlan): Either<StudyFailure, Study> {
   const read = readPlan(base, vary);
@@ -88,7 +94,7 @@ export function study({
   const mismatch = checkSample(runner, names, count);
   if (mismatch !== undefined) return left(mismatch);
   const chunks = (from = 0, to = count): Generator<Chunk, void> =>
-    runner.run(...sliceOf(count, from, to), onProgress, signal);
+    runner.run(...sliceOf(count, from, to), { onProgress, onEnd, signal });
   const errorAt = (row: number): StudyFailure | undefined => {
     if (!isRow(row, count)) return noSuchRow(row, count);
     const outcome = runner.assessed(row);

@@ -19,8 +19,9 @@ export const wholeDeck = JSON.parse(
 ) as unknown;
 
 /** What `assess` itself says of a spec, in the words of a row. */
-function exactly({ verdict, tightest }: Assessment): { holds: boolean; governs: string } {
-  return { holds: verdict !== 'over', governs: tightest.map(({ what }) => what).join(' = ') || 'nothing checked' };
+function exactly({ verdict, attention, tightest }: Assessment): { judged: string; governs: string } {
+  const tags = [...new Set(attention.map(({ tag }) => tag))].sort().join(' + ');
+  return { judged: `${verdict} ${tags}`, governs: tightest.map(({ what }) => what).join(' = ') || 'nothing checked' };
 }
 
 const close = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-9 * Math.max(1, Math.abs(b));
@@ -43,8 +44,9 @@ export function wrongWith(row: Row, study: Study, measure: Measure = standardMea
       ? undefined
       : `${row.answered ? 'answered' : row.reason} without ${missing.name}`;
   if (!row.answered) return `${row.reason}, where assess answers`;
-  const { holds, governs } = exactly(assessed.right);
-  if (row.holds !== holds) return `holds ${row.holds}, not ${holds}`;
+  const { judged, governs } = exactly(assessed.right);
+  const own = `${row.verdict} ${[...row.attention].sort().join(' + ')}`;
+  if (own !== judged) return `${own}, not ${judged}`;
   if (row.governs !== governs) return `governed by ${row.governs}, not ${governs}`;
   for (const { name } of study.figures) {
     const exact = (measured[name] as NonNullable<(typeof measured)[string]>).value.value.toNumber();

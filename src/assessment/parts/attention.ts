@@ -2,6 +2,7 @@
 
 import type { TongueAdvice } from '../../load/index.js';
 import { type Note, note } from '../../ratings/index.js';
+import { decide } from '../../trace/index.js';
 import type { BelowLabel } from './below-the-label.js';
 import type { GearPart } from './jack-ramps-tiedowns.js';
 import type { ClimbPart } from './loading-up-the-ramps.js';
@@ -26,7 +27,12 @@ const ofTongue = (advice: TongueAdvice | undefined): readonly Note[] =>
 
 function ofPlace({ machine, window, now }: PlacePart): readonly Note[] {
   if (window?.empty === true) return [note('NoPlace', `no place for ${machine} meets every limit`)];
-  return now === undefined || now.breaks.length === 0
+  // Which limits it breaks is words; a study need only know that it breaks one.
+  const outside =
+    now !== undefined &&
+    window !== undefined &&
+    (decide(now.at, '<', window.lower.at).holds || decide(now.at, '>', window.upper.at).holds);
+  return now === undefined || !outside
     ? []
     : [
         note(
@@ -78,7 +84,7 @@ const ofClimb = ({ crests, setting }: ClimbPart): readonly Note[] => [
 
 const ofGroups = ({ groups }: LinesPart): readonly Note[] =>
   groups.flatMap(({ check, first, last }) =>
-    check?.verdict === 'over'
+    check !== undefined && !decide(check.load, '<=', check.limit).holds
       ? [note('AxleGroupOver', `axles ${first} to ${last} above the published axle group limit`)]
       : [],
   );

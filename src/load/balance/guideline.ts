@@ -7,6 +7,7 @@ import {
   converted,
   type Decision,
   type Derived,
+  decide,
   inShare,
   minus,
   type OutsideItsRange,
@@ -14,7 +15,7 @@ import {
   type Source,
   times,
 } from '../../trace/index.js';
-import { compare, percent } from '../../units/index.js';
+import { percent } from '../../units/index.js';
 import { tongueGuidance } from '../data/tongue-guidance.js';
 import type { Balance } from './balance.js';
 import { inABand } from './share-band.js';
@@ -86,8 +87,8 @@ export interface TongueAdvice {
 }
 
 function verdictOf(tongue: Derived<'lb'>, least: Derived<'lb'>, most: Derived<'lb'>): TongueAdvice['verdict'] {
-  if (compare(tongue.value, least.value) < 0) return 'light';
-  return compare(tongue.value, most.value) > 0 ? 'heavy' : 'inside';
+  if (decide(tongue, '<', least).holds) return 'light';
+  return decide(tongue, '>', most).holds ? 'heavy' : 'inside';
 }
 
 /**

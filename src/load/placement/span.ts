@@ -1,6 +1,6 @@
 /** The interval between the greatest of several low limits and the least of several high limits. */
 
-import { type Derived, greatestOf, leastOf, minus, result } from '../../trace/index.js';
+import { type Derived, decide, greatestOf, leastOf, minus, result } from '../../trace/index.js';
 import { compare } from '../../units/index.js';
 
 /** A limit on one end: its name and its position. */
@@ -45,6 +45,6 @@ export function spanOf<L extends EndLimit>(name: string, low: readonly L[], high
     lower: { at: lower, setBy: tied(low, lower) },
     upper: { at: upper, setBy: tied(high, upper) },
     width: result(`width of ${name}`, minus(upper, lower)),
-    empty: compare(lower.value, upper.value) > 0,
+    empty: decide(lower, '>', upper).holds,
   };
 }

@@ -10,6 +10,7 @@ import {
   constant,
   type Decision,
   type Derived,
+  decide,
   inInches,
   leastOf,
   minus,
@@ -19,7 +20,7 @@ import {
   plus,
   result,
 } from '../../trace/index.js';
-import { compare, inch } from '../../units/index.js';
+import { inch } from '../../units/index.js';
 import type { NothingGiven } from '../errors.js';
 import { belowUpright } from './angle.js';
 import { geometry, riseBelow } from './edge-rise.js';
@@ -108,7 +109,7 @@ export function crestClearance(
         lowPoint: point.name,
         rise,
         clearance,
-        verdict: compare(point.c.value, rise.value) > 0 ? 'clears' : 'touches',
+        verdict: decide(point.c, '>', rise).holds ? 'clears' : 'touches',
       };
     }),
   );

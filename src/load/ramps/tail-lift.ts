@@ -21,8 +21,9 @@ import {
   result,
   statics,
   times,
+  zeroIn,
 } from '../../trace/index.js';
-import { compare, inch, lb } from '../../units/index.js';
+import { inch, lb } from '../../units/index.js';
 import { type HoldingTruck, holdOf } from './truck-hold.js';
 
 /** All in lb and in; places behind the coupler. */
@@ -62,10 +63,10 @@ function verdictOf(
   hold: Derived<'lb'> | undefined,
   truck: TailLoading['truck'],
 ): TailLift['verdict'] {
-  if (compare(ball.value, lb(0)) >= 0) return 'presses on the ball';
+  if (decide(ball, '>=', zeroIn('lb')).holds) return 'presses on the ball';
   if (hold === undefined) return 'pulls the ball up';
   if (truck === 'not coupled') return 'lifts the tongue';
-  return compare(result('load left to hold the ball down', plus(ball, hold)).value, lb(0)) >= 0
+  return decide(result('load left to hold the ball down', plus(ball, hold)), '>=', zeroIn('lb')).holds
     ? 'held by the truck'
     : 'lifts the truck';
 }

@@ -8,6 +8,7 @@ import {
   constant,
   type Decision,
   type Derived,
+  decide,
   inPounds,
   minus,
   type OutsideItsRange,
@@ -17,7 +18,7 @@ import {
   sum,
   times,
 } from '../../trace/index.js';
-import { compare, lb, ratio } from '../../units/index.js';
+import { lb, ratio } from '../../units/index.js';
 import type { SectionNotForThisWeight } from '../errors.js';
 import { tiedownCount } from './count.js';
 import type { CountReading, TiedArticle } from './sections.js';
@@ -82,7 +83,7 @@ export const judgeCounts = (readings: readonly CountReading[], fitted: number): 
   readings.map((reading) => ({
     ...reading,
     fitted,
-    verdict: compare(ratio(fitted), reading.minimum.value) >= 0 ? 'enough' : 'too few',
+    verdict: decide(constant(ratio(fitted)), '>=', reading.minimum).holds ? 'enough' : 'too few',
   }));
 
 /** One verdict from strength and number. */
@@ -127,7 +128,7 @@ export function tiedowns(
           each.map(({ wll, runs }, i) => countedOf(`counted for tiedown ${i + 1}`, wll, runs)),
           aggregate,
         );
-  const strength = compare(counted.value, needed.value) >= 0 ? 'enough' : 'short';
+  const strength = decide(counted, '>=', needed).holds ? 'enough' : 'short';
   const counts = judgeCounts(count.right.readings, fitted.length);
   return right({
     needed,

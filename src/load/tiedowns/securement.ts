@@ -6,13 +6,13 @@ import {
   allHold,
   type Decision,
   type Derived,
+  decide,
   inPounds,
   minus,
   notNegative,
   type OutsideItsRange,
   result,
 } from '../../trace/index.js';
-import { compare } from '../../units/index.js';
 import type { Direction, SecurementBasis } from '../data/securement-forces.js';
 import type { SecurementNeed } from './securement-need.js';
 
@@ -80,7 +80,7 @@ export function securementCheck<B extends SecurementBasis>(
     (one): SecurementCheck => ({
       ...one,
       reserve: result(`reserve ${one.direction}`, minus(one.offered, one.force)),
-      verdict: compare(one.force.value, one.offered.value) <= 0 ? 'within' : 'over',
+      verdict: decide(one.force, '<=', one.offered).holds ? 'within' : 'over',
     }),
   );
   return right({

@@ -1,7 +1,9 @@
 /** A study as typed columns, for table libraries and plots: 8 bytes a figure, and a few more a row. */
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
+import type { AssessmentVerdict } from '../../assessment/index.js';
 import type { Aborted, StudyError } from '../errors.js';
 import type { Chunk } from '../run/buffers.js';
+import { verdictNames } from '../run/verdict-codes.js';
 import { choiceName, type Source, sliceOf, stoppedAfter } from './rows.js';
 
 /** Answered rows only: a row without an answer has no placeholder figures. */
@@ -15,7 +17,12 @@ export interface ColumnTable {
   /** Alternatives by name: an index into `choiceNames`. */
   readonly choices: Readonly<Record<string, Int16Array>>;
   readonly choiceNames: Readonly<Record<string, readonly string[]>>;
-  readonly holds: Uint8Array;
+  /** An index into `verdictNames`. */
+  readonly verdict: Uint8Array;
+  readonly verdictNames: readonly AssessmentVerdict[];
+  /** What asks attention, as bits: bit k stands for `attentionNames[k]`. */
+  readonly attention: Uint32Array;
+  readonly attentionNames: readonly string[];
   /** An index into `governNames`. */
   readonly governs: Uint16Array;
   readonly governNames: readonly string[];
@@ -43,8 +50,10 @@ export function columnsOf(source: Source, from: number, to: number): Either<Abor
   const names = [...inputs.map(({ path }) => path), ...figures.map(({ name }) => name)];
   const columns = names.map(() => new Float64Array(most));
   const choices = named.map(() => new Int16Array(most));
-  const [row, holds, governs] = [new Float64Array(most), new Uint8Array(most), new Uint16Array(most)];
+  const [row, verdict, governs] = [new Float64Array(most), new Uint8Array(most), new Uint16Array(most)];
+  const attention = new Uint32Array(most);
   let governNames: readonly string[] = [];
+  let attentionNames: readonly string[] = [];
   let reasonNames: readonly string[] = [''];
   const refused = { row: new Float64Array(most), reason: new Uint16Array(most) };
   let none = 0;
@@ -52,12 +61,13 @@ export function columnsOf(source: Source, from: number, to: number): Either<Abor
   let done = 0;
   for (const chunk of source.chunks(from, to)) {
     const sources = [...chunk.inputs, ...chunk.figures];
-    governNames = chunk.governNames;
+    ({ governNames, attentionNames } = chunk);
     for (const { from, to } of answeredRuns(chunk)) {
       for (const [k, source] of sources.entries()) columns[k]?.set(source.subarray(from, to), length);
       for (const [k, column] of choices.entries())
         column.set((chunk.choices[k] as Int16Array).subarray(from, to), length);
-      holds.set(chunk.holds.subarray(from, to), length);
+      verdict.set(chunk.verdict.subarray(from, to), length);
+      attention.set(chunk.attention.subarray(from, to), length);
       governs.set(chunk.governs.subarray(from, to), length);
       for (let i = from; i < to; i += 1) row[length + i - from] = chunk.start + i;
       length += to - from;
@@ -73,12 +83,15 @@ export function columnsOf(source: Source, from: number, to: number): Either<Abor
   }
   const stopped = stoppedAfter(source.count, from, to, done);
   if (stopped !== undefined) return left(stopped.error);
-  const cut = <A extends Float64Array | Int16Array | Uint8Array | Uint16Array>(array: A): A =>
+  const cut = <A extends Float64Array | Int16Array | Uint8Array | Uint16Array | Uint32Array>(array: A): A =>
     length === most ? array : (array.slice(0, length) as A);
   return right({
     length,
     row: cut(row),
-    holds: cut(holds),
+    verdict: cut(verdict),
+    verdictNames: [...verdictNames],
+    attention: cut(attention),
+    attentionNames: [...attentionNames],
     governs: cut(governs),
     governNames: [...governNames],
     unanswered: { row: refused.row.slice(0, none), reason: refused.reason.slice(0, none) },

@@ -1,5 +1,6 @@
 /** A study as CSV (RFC 4180) from its columns: units in the headers, no thousands separators. */
 import type { Chunk } from '../run/buffers.js';
+import { tagsOf, verdictNames } from '../run/verdict-codes.js';
 import { failureText } from '../words.js';
 import { figureCells, nameCells, textCell } from './cells.js';
 import { choiceName, type Header, type Source, stoppedAfter } from './rows.js';
@@ -20,7 +21,8 @@ const headerOf = ({ choices, inputs, figures }: Header): readonly string[] => [
   ...choices.map(({ name }) => name),
   ...inputs.map(({ path, unit }) => headed(path, unit)),
   ...figures.map(({ name, unit }) => headed(name, unit)),
-  'holds',
+  'verdict',
+  'attention',
   'governs',
   'error',
 ];
@@ -30,9 +32,11 @@ function writerFor(study: Source, separator: string, decimalComma: boolean): (ch
   const inputs = study.inputs.map(() => figureCells(decimalComma));
   const figures = study.figures.map(() => figureCells(decimalComma));
   const choices = study.choices.map(({ choices: names }) => nameCells((index) => choiceName(names, index), separator));
-  const refused = separator.repeat(study.figures.length + 3);
+  const refused = separator.repeat(study.figures.length + 4);
   let names: readonly string[] = [];
+  let tags: readonly string[] = [];
   const governs = nameCells((index) => names[index] ?? '', separator);
+  const attention = nameCells((bits) => tagsOf(bits, tags).join(' + '), separator);
   const pointAt = (chunk: Chunk, i: number): string => {
     let line = String(chunk.start + i);
     for (const [k, cell] of choices.entries()) line += separator + cell(chunk.choices[k]?.[i] as number);
@@ -45,14 +49,16 @@ function writerFor(study: Source, separator: string, decimalComma: boolean): (ch
   };
   return (chunk) => {
     names = chunk.governNames;
+    tags = chunk.attentionNames;
     let page = '';
     for (let i = 0; i < chunk.rows; i += 1) {
       let line = pointAt(chunk, i);
       if (chunk.reasons[i] !== 0) line += refused + errorOf(chunk.start + i);
       else {
         for (const [k, cell] of figures.entries()) line += separator + cell(chunk.figures[k]?.[i] as number);
-        const verdict = chunk.holds[i] === 1 ? 'yes' : 'no';
-        line += `${separator}${verdict}${separator}${governs(chunk.governs[i] as number)}${separator}`;
+        line += separator + (verdictNames[chunk.verdict[i] as number] as string);
+        line += separator + attention(chunk.attention[i] as number);
+        line += separator + governs(chunk.governs[i] as number) + separator;
       }
       page += `${line}\r\n`;
     }
@@ -63,7 +69,7 @@ function writerFor(study: Source, separator: string, decimalComma: boolean): (ch
 /**
  * A study as CSV text: its header, then about a thousand rows at a time.
  *
- * Columns: row, alternatives, varied paths, figures, holds (yes or no), governs, error. A row without an answer has its error and
+ * Columns: row, alternatives, varied paths, figures, verdict, attention (tags), governs, error. A row without an answer has its error and
  * no figures; a stopped run ends with a row that says so. Text that a spreadsheet would run has an apostrophe in front.
  *
  * @param study its rows are run as they are written

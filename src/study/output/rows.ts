@@ -1,6 +1,8 @@
 /** A study as records, one a row, made when they are asked for. */
+import type { AssessmentVerdict } from '../../assessment/index.js';
 import type { Aborted, StudyFailure } from '../errors.js';
 import type { Chunk } from '../run/buffers.js';
+import { tagsOf, verdictNames } from '../run/verdict-codes.js';
 
 /** What the columns of a study are called, and their units. */
 export interface Header {
@@ -27,7 +29,10 @@ export type Row =
   | (Point & {
       readonly answered: true;
       readonly figures: Readonly<Record<string, number>>;
-      readonly holds: boolean;
+      readonly verdict: AssessmentVerdict;
+      /** The tags of what asks attention. */
+      readonly attention: readonly string[];
+      /** The check closest to its limit, or all that tie, in the order of the checks. */
       readonly governs: string;
     })
   | (Point & {
@@ -105,7 +110,8 @@ function rowOf({ choices, inputs, figures, errorAt }: Source, chunk: Chunk, i: n
   return {
     ...point,
     answered: true,
-    holds: chunk.holds[i] === 1,
+    verdict: verdictNames[chunk.verdict[i] as number] as AssessmentVerdict,
+    attention: tagsOf(chunk.attention[i] as number, chunk.attentionNames),
     governs: chunk.governNames[chunk.governs[i] as number] as string,
     figures: Object.fromEntries(figures.map(({ name }, k) => [name, chunk.figures[k]?.[i] as number])),
   };

@@ -1,5 +1,5 @@
 /** A recorded assessment as a branch: its figures, its shares used and its reserves on a tape. */
-import type { Assessment } from '../../assessment/index.js';
+import type { Assessment, AssessmentVerdict } from '../../assessment/index.js';
 import type { Check } from '../../ratings/index.js';
 import { leavesOf } from '../../spec/index.js';
 import { type Decision, type Derived, type Node, nodesOf } from '../../trace/index.js';
@@ -11,6 +11,7 @@ import { type Branch, branchOf, type Inputs } from './branch.js';
 import { variesWith } from './exact-rows.js';
 import type { Measure } from './measure.js';
 import { distinctReserves, distinctShares, type Guarded, type Share } from './shares.js';
+import { attentionTags } from './verdict-codes.js';
 
 /** A branch whose rows have an answer. */
 export interface Alternative extends Branch {
@@ -19,8 +20,11 @@ export interface Alternative extends Branch {
   readonly reserves: readonly Guarded[];
   /** The shares used, one for each distinct check. */
   readonly shares: readonly Share[];
-  /** True when a reserve that does not vary is over: then no row of this alternative holds. */
+  /** True when a reserve that does not vary is over: then every row of this alternative is. */
   readonly overAnyway: boolean;
+  /** The verdict of a row that is not over: what asks attention is the same on all rows of a branch. */
+  readonly otherwise: AssessmentVerdict;
+  readonly attention: readonly string[];
 }
 
 /**
@@ -50,6 +54,12 @@ function shareNode(
   return varies(limit.why)
     ? { node: used.why, times: 1, plus: 0 }
     : { node: reserve.why, times: -1 / limit.value.value.toNumber(), plus: 1 };
+}
+
+/** The verdict of a row that is not over. */
+function verdictUnlessOver({ attention, checks }: Assessment): AssessmentVerdict {
+  if (attention.length > 0) return 'attention';
+  return checks.length === 0 ? 'unchecked' : 'within';
 }
 
 /** The branch of an assessment; `asked` are the decisions made on the way to it. */
@@ -106,6 +116,8 @@ export function alternativeOf(
     figures,
     shares: distinctShares(shares),
     reserves: distinctReserves(reserves.filter(({ at }) => isVaried(at))),
+    otherwise: verdictUnlessOver(assessment),
+    attention: attentionTags(assessment),
     overAnyway: fixed.some(({ value }) => value.value.isNegative()),
   };
 }

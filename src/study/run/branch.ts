@@ -3,10 +3,12 @@ import type { Decision, Given, Node } from '../../trace/index.js';
 import type { Unit } from '../../units/index.js';
 import { type ColumnBound, tightened } from '../tape/bounds.js';
 import { type Tape, tapeOf } from '../tape/tape.js';
+import { DecisionMemo } from './decision-memo.js';
 import { variesWith } from './exact-rows.js';
 
 export interface Branch {
   readonly tape: Tape;
+  readonly memo: DecisionMemo;
   /** Whether a node depends on a varied input. */
   readonly varies: (node: Node) => boolean;
   /** The range of each input; empty when the spec of this branch has no such figure, or has it in another unit. */
@@ -42,6 +44,7 @@ export function branchOf(
   const inputBounds = paths.map((path, column) => inputBound(leaves.get(path), units[column], column));
   return {
     tape,
+    memo: new DecisionMemo(paths),
     varies: variesWith(paths),
     inputBounds,
     allBounds: tightened([...inputBounds, ...tape.bounds]),

@@ -9,7 +9,11 @@ export interface Chunk {
   readonly choices: readonly Int16Array[];
   readonly inputs: readonly Float64Array[];
   readonly figures: readonly Float64Array[];
-  readonly holds: Uint8Array;
+  /** For each row, an index into `verdictNames`: over, attention, within, unchecked. */
+  readonly verdict: Uint8Array;
+  /** For each row, what asks attention as bits: bit k stands for `attentionNames[k]`. */
+  readonly attention: Uint32Array;
+  readonly attentionNames: readonly string[];
   /** For each row, an index into `governNames`: the check closest to its limit, or all that tie. */
   readonly governs: Uint16Array;
   readonly governNames: readonly string[];
@@ -25,7 +29,8 @@ export interface Buffers {
   readonly choices: Int16Array[];
   readonly inputs: Float64Array[];
   readonly figures: Float64Array[];
-  readonly holds: Uint8Array;
+  readonly verdict: Uint8Array;
+  readonly attention: Uint32Array;
   readonly governs: Uint16Array;
   readonly reasons: Uint16Array;
   readonly columns: Float64Array[];
@@ -38,7 +43,8 @@ export function buffersFor(size: number, { choices, factors }: ReadPlan, figures
     choices: choices.map(() => new Int16Array(size)),
     inputs: columns(factors.length),
     figures: columns(figures),
-    holds: new Uint8Array(size),
+    verdict: new Uint8Array(size),
+    attention: new Uint32Array(size),
     governs: new Uint16Array(size),
     reasons: new Uint16Array(size),
     columns: [],

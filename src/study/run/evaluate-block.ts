@@ -50,7 +50,7 @@ function runBranch<B extends Branch>(
   verdicts: BlockVerdicts,
   figuresOf: FiguresOf,
 ): Block & { readonly branch: B } {
-  const block = { branch, columns, rows, verdicts, exact: new ExactRows(branch.varies, figuresOf) };
+  const block = { branch, columns, rows, verdicts, exact: new ExactRows(branch.varies, figuresOf, branch.memo) };
   runBlock(branch.tape, columns, rows);
   verdicts.marks.fill(0, 0, rows);
   verdicts.marked = false;

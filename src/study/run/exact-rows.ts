@@ -2,6 +2,7 @@
 import { type Decision, decimalReading, holdsFor, type Node, readOperation } from '../../trace/index.js';
 import type { Decimal } from '../../units/index.js';
 import { compareDecimals } from '../../units/internal.js';
+import type { DecisionMemo } from './decision-memo.js';
 
 /** The exact figures of a row, by path: the leaves that vary take them. */
 export type FiguresOf = (row: number) => ReadonlyMap<string, Decimal>;
@@ -34,6 +35,7 @@ export class ExactRows {
   constructor(
     private readonly varies: (node: Node) => boolean,
     private readonly figuresOf: FiguresOf,
+    private readonly memo: DecisionMemo,
   ) {}
 
   /** The figure of a node on a row. Throws a `RangeError` where a divisor is zero. */
@@ -47,7 +49,16 @@ export class ExactRows {
   }
 
   /** Whether a recorded decision has the same outcome on a row; it has not where a side has no figure. */
-  asRecorded(row: number, { left, right, comparison, holds }: Decision): boolean {
+  asRecorded(row: number, decision: Decision): boolean {
+    const [path, ...others] = this.memo.inputsOf(decision);
+    const figure = path === undefined || others.length > 0 ? undefined : this.rowOf(row).leaves.get(path);
+    if (figure === undefined) return this.asks(row, decision);
+    const known = this.memo.outcome(decision, figure);
+    if (known !== undefined) return known;
+    return this.memo.keep(decision, figure, this.asks(row, decision));
+  }
+
+  private asks(row: number, { left, right, comparison, holds }: Decision): boolean {
     try {
       return holdsFor(this.order(row, left, right), comparison) === holds;
     } catch (reason) {

@@ -12,11 +12,28 @@ export interface Points {
   readonly specAt: (row: number) => unknown;
 }
 
+/** The most levels of one figure that are kept as decimals. */
+const mostKept = 10_000;
+
+/** The same decimal for the same level, as long as there are not too many: who asks again may compare by identity. */
+function keptLevels(levelAt: (level: number) => Decimal): (level: number) => Decimal {
+  const kept = new Map<number, Decimal>();
+  return (level) => {
+    const known = kept.get(level);
+    if (known !== undefined) return known;
+    if (kept.size >= mostKept) kept.clear();
+    const made = levelAt(level);
+    kept.set(level, made);
+    return made;
+  };
+}
+
 export function pointsOf({ factors, choices, specOf }: ReadPlan, planned: PlannedDesign): Points {
+  const levels = factors.map(({ levelAt }) => keptLevels(levelAt));
   const figureAt = (row: number, k: number): Decimal => {
     const level = planned.levelAt(row, k);
-    const factor = factors[k];
-    return level >= 0 && factor !== undefined ? factor.levelAt(level) : exactly(planned.valueAt(row, k));
+    const at = levels[k];
+    return level >= 0 && at !== undefined ? at(level) : exactly(planned.valueAt(row, k));
   };
   return {
     figuresAt: (row) => new Map(factors.map(({ path }, k) => [path, figureAt(row, k)])),

@@ -1,11 +1,13 @@
 /** A row answered by `assess` itself: the exact path, and what the tape is compared with. */
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
-import type { Assessment, MissingFact } from '../../assessment/index.js';
+import type { Assessment, AssessmentVerdict, MissingFact } from '../../assessment/index.js';
 import type { Measure } from './measure.js';
+import { attentionTags } from './verdict-codes.js';
 
 export interface WholeRow {
   readonly figures: readonly number[];
-  readonly holds: boolean;
+  readonly verdict: AssessmentVerdict;
+  readonly attention: readonly string[];
   readonly governs: string;
 }
 
@@ -30,7 +32,8 @@ export function fromAssessment(
   }
   return right({
     figures,
-    holds: assessment.verdict !== 'over',
+    verdict: assessment.verdict,
+    attention: attentionTags(assessment),
     governs: assessment.tightest.map(({ what }) => what).join(' = ') || 'nothing checked',
   });
 }

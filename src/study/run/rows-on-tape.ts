@@ -9,6 +9,7 @@ import { figureColumns, gather, sortMarked } from './row-groups.js';
 import { missingFigure } from './rows-by-assess.js';
 import { nameOfTie } from './shares.js';
 import type { Way } from './tapes.js';
+import { bitsOf, verdictCode } from './verdict-codes.js';
 
 /** Inputs of a tape run: the buffers, the recording, the figures asked for, the names of governing checks and of reasons. */
 export interface TapeRun {
@@ -17,6 +18,7 @@ export interface TapeRun {
   readonly names: readonly string[];
   readonly governing: Names;
   readonly reasons: Names;
+  readonly tags: Names;
 }
 
 /** Result of a tape run: figures in columns, rows to be assessed from their specs, rows that take another branch. */
@@ -29,7 +31,7 @@ export interface OnTape {
 
 /** Runs the rows at `places`, or the first `rows` of the chunk. `figuresAt` gives the exact figures of a place. */
 export function rowsOnTape(
-  { buffers, way, names, governing, reasons }: TapeRun,
+  { buffers, way, names, governing, reasons, tags }: TapeRun,
   rows: number,
   places: readonly number[] | undefined,
   figuresAt: (place: number) => ReadonlyMap<string, Decimal>,
@@ -47,7 +49,7 @@ export function rowsOnTape(
     way.kind === 'refused'
       ? buffers.figures
       : figureColumns(way, columns, buffers.figures, names, count, handOut, places);
-  if (way.kind === 'answered') putVerdicts(buffers, way, governing, count, placeOf);
+  if (way.kind === 'answered') putVerdicts(buffers, way, governing, tags, count, placeOf);
   if (!verdicts.marked) return { figures, exactRows: 0, whole: [], otherWay: [] };
   return { figures, ...sortMarked(verdicts.marks, count, placeOf) };
 }
@@ -65,11 +67,12 @@ function putReason({ reasons }: Buffers, index: number, count: number, places: r
   else for (const place of places) reasons[place] = index;
 }
 
-/** Whether the rows hold, and their governing checks, to their places. */
+/** Verdicts, attention and governing checks to the places of their rows. */
 function putVerdicts(
-  { holds, governs, verdicts }: Buffers,
-  { shares }: Extract<Way, { kind: 'answered' }>,
+  { verdict, attention, governs, verdicts }: Buffers,
+  { shares, otherwise, attention: asks }: Extract<Way, { kind: 'answered' }>,
   governing: Names,
+  tags: Names,
   count: number,
   placeOf: (j: number) => number,
 ): void {
@@ -77,9 +80,11 @@ function putVerdicts(
     shares.length === 0
       ? [governing.indexOf('nothing checked')]
       : shares.map((share) => governing.indexOf(nameOfTie([share])));
+  const [bits, over, held] = [bitsOf(asks, tags), verdictCode('over'), verdictCode(otherwise)];
   for (let j = 0; j < count; j += 1) {
     const i = placeOf(j);
-    holds[i] = verdicts.holds[j] as number;
+    verdict[i] = verdicts.holds[j] === 0 ? over : held;
+    attention[i] = bits;
     governs[i] = own[verdicts.governs[j] as number] as number;
   }
   for (const [j, tied] of verdicts.ties)

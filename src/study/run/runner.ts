@@ -14,18 +14,22 @@ import { reasonOf } from './reason.js';
 import { allPlaces, type Group, groupsOf } from './row-groups.js';
 import { fromAssessment, type WholeRow } from './rows-by-assess.js';
 import { type OnTape, rowsOnTape } from './rows-on-tape.js';
+import { type Summary, Tally } from './summary.js';
 import type { OtherWays, Tapes, Way } from './tapes.js';
+import { bitsOf, verdictCode } from './verdict-codes.js';
 
-/** Fewer rows than this are assessed from their specs rather than given a tape of their own. */
-const worthATape = 4;
-
-/** After so many rows that share their tape with no other, the rest of the chunk is assessed row by row. */
-const mostAlone = 16;
+/** Who is told of a run, and who may stop it. */
+export interface Watched {
+  readonly onProgress?: ((done: number, of: number) => void) | undefined;
+  readonly onEnd?: ((summary: Summary) => void) | undefined;
+  readonly signal?: AbortSignal | undefined;
+}
 
 export class Runner {
   private readonly governing: Names = namesOf();
   /** The reason of an answered row is the first: none. */
   private readonly reasons: Names = namesOf();
+  private readonly tags: Names = namesOf();
 
   constructor(
     private readonly read: ReadPlan,
@@ -38,24 +42,22 @@ export class Runner {
     this.reasons.indexOf('');
   }
 
-  *run(
-    from: number,
-    to: number,
-    onProgress?: (done: number, of: number) => void,
-    signal?: AbortSignal,
-  ): Generator<Chunk, void> {
+  *run(from: number, to: number, { onProgress, onEnd, signal }: Watched = {}): Generator<Chunk, void> {
     const size = Math.max(0, Math.min(blockRows, to - from));
     const buffers = buffersFor(size, this.read, this.names.length);
-    for (let start = from; start < to; start += blockRows) {
-      if (signal?.aborted === true) return;
+    const tally = new Tally();
+    for (let start = from; start < to && signal?.aborted !== true; start += blockRows) {
       const rows = Math.min(blockRows, to - start);
-      yield this.chunk(buffers, start, rows);
+      const chunk = this.chunk(buffers, start, rows);
+      tally.add(chunk);
+      yield chunk;
       onProgress?.(start + rows - from, to - from);
     }
+    onEnd?.(tally.summary);
   }
 
   private chunk(buffers: Buffers, start: number, rows: number): Chunk {
-    const { choices, inputs, holds, governs, reasons } = buffers;
+    const { choices, inputs, verdict, attention, governs, reasons } = buffers;
     for (const [k, input] of inputs.entries()) this.planned.fillValues(k, start, rows, input);
     for (const [k, choice] of choices.entries()) this.planned.fillChoices(k, start, rows, choice);
     let figures: readonly Float64Array[] = buffers.figures;
@@ -71,7 +73,9 @@ export class Runner {
       choices,
       inputs,
       figures,
-      holds,
+      verdict,
+      attention,
+      attentionNames: this.tags.names,
       governs,
       governNames: this.governing.names,
       reasons,
@@ -104,28 +108,29 @@ export class Runner {
     buffers: Buffers,
     start: number,
     rows: readonly number[],
-    { ways, record, keep }: OtherWays,
+    ways: OtherWays,
   ): { rest: readonly number[]; exactRows: number } {
     let rest = rows;
     let exactRows = 0;
-    const runOn = (way: Way): void => {
-      const done = this.onTape(buffers, start, rest.length, way, rest);
+    const runOn = (way: Way): number => {
+      const before = rest.length;
+      const done = this.onTape(buffers, start, before, way, rest);
       rest = done.otherWay;
       exactRows += done.exactRows;
+      return before - rest.length;
     };
-    for (const way of ways) if (rest.length > 0) runOn(way);
+    for (const way of ways.known()) if (rest.length > 0) ways.answered(way, runOn(way));
     const alone: number[] = [];
-    while (rest.length >= worthATape && alone.length < mostAlone) {
+    while (rest.length > 0) {
       const row = rest[0] as number;
-      const way = record(this.points.specAt(start + row));
+      const way = ways.record(this.points.specAt(start + row));
       if (way === 'no more') break;
-      if (way.kind !== 'unreadable') runOn(way);
+      const answered = way.kind === 'unreadable' ? 0 : runOn(way);
+      if (way.kind !== 'unreadable' && answered > 0) ways.answered(way, answered);
       // A spec that cannot be read has no tape.
-      if (way.kind !== 'unreadable' && rest[0] !== row) keep(way);
-      else {
-        alone.push(row);
-        rest = rest.filter((i) => i !== row);
-      }
+      if (rest[0] !== row) continue;
+      alone.push(row);
+      rest = rest.slice(1);
     }
     return { rest: [...alone, ...rest], exactRows };
   }
@@ -138,8 +143,8 @@ export class Runner {
     way: Way,
     places: readonly number[] | undefined,
   ): OnTape {
-    const { names, governing, reasons } = this;
-    const done = rowsOnTape({ buffers, way, names, governing, reasons }, rows, places, (i) =>
+    const { names, governing, reasons, tags } = this;
+    const done = rowsOnTape({ buffers, way, names, governing, reasons, tags }, rows, places, (i) =>
       this.points.figuresAt(start + i),
     );
     for (const i of done.whole) this.wholeRow(buffers, start, i);
@@ -147,12 +152,13 @@ export class Runner {
   }
 
   /** A row assessed from its spec. */
-  private wholeRow({ figures, holds, governs, reasons }: Buffers, start: number, i: number): void {
+  private wholeRow({ figures, verdict, attention, governs, reasons }: Buffers, start: number, i: number): void {
     const outcome = this.assessed(start + i);
     reasons[i] = isLeft(outcome) ? this.reasons.indexOf(reasonOf(outcome.left)) : 0;
     if (isLeft(outcome)) return;
     for (const [k, figure] of outcome.right.figures.entries()) (figures[k] as Float64Array)[i] = figure;
-    holds[i] = outcome.right.holds ? 1 : 0;
+    verdict[i] = verdictCode(outcome.right.verdict);
+    attention[i] = bitsOf(outcome.right.attention, this.tags);
     governs[i] = this.governing.indexOf(outcome.right.governs);
   }
 

@@ -6,6 +6,7 @@ import type { Chunk } from './buffers.js';
 import { reasonOf } from './reason.js';
 import type { WholeRow } from './rows-by-assess.js';
 import type { Runner } from './runner.js';
+import { tagsOf, verdictNames } from './verdict-codes.js';
 
 /** How far a double may be from the exact figure, as a share of it (of one, near zero). */
 const tolerance = 1e-9;
@@ -24,13 +25,17 @@ function differenceIn(
   const expected = isLeft(outcome) ? reasonOf(outcome.left) : '';
   if (reason !== expected) return difference('answer', reason || 'answered', expected || 'answered');
   if (isLeft(outcome)) return undefined;
-  const { figures, holds, governs } = outcome.right;
+  const { figures, verdict, attention, governs } = outcome.right;
   for (const [k, name] of names.entries()) {
     const [tape, exact] = [chunk.figures[k]?.[0] as number, figures[k] as number];
     if (!(Math.abs(tape - exact) <= tolerance * Math.max(1, Math.abs(exact))))
       return difference(name, String(tape), String(exact));
   }
-  if ((chunk.holds[0] === 1) !== holds) return difference('holds', String(chunk.holds[0] === 1), String(holds));
+  const judged = verdictNames[chunk.verdict[0] as number] as string;
+  if (judged !== verdict) return difference('verdict', judged, verdict);
+  const asks = tagsOf(chunk.attention[0] as number, chunk.attentionNames);
+  if (asks.length !== attention.length || attention.some((tag) => !asks.includes(tag)))
+    return difference('attention', asks.join(' + '), attention.join(' + '));
   const named = String(chunk.governNames[chunk.governs[0] as number]);
   return named === governs ? undefined : difference('governs', named, governs);
 }

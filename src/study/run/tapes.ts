@@ -5,15 +5,16 @@ import type { Measure } from './measure.js';
 import { type Recording, type Refusal, recordingOf } from './recording.js';
 
 /** The most tapes of one alternative, not counting its first. */
-const mostWays = 96;
+const mostWays = 400;
 
 /** Further tapes of one alternative, one for each combination of branches that the program takes. */
 export interface OtherWays {
-  readonly ways: readonly Way[];
+  /** Those recorded so far, the one that has answered the most rows first. */
+  readonly known: () => readonly Way[];
   /** Records a tape from the spec of a row: `no more` at the limit. */
   readonly record: (spec: unknown) => Recording | 'no more';
-  /** Keeps a tape for later rows. */
-  readonly keep: (way: Way) => void;
+  /** Counts the rows that a way has answered; a new one is kept for later rows. */
+  readonly answered: (way: Way, rows: number) => void;
 }
 
 /** What rows are answered by: a recorded answer or a recorded refusal. */
@@ -49,26 +50,35 @@ function combination(sizes: readonly number[], n: number): readonly number[] {
   return indexes;
 }
 
+/** Ways in the order of the rows they have answered. */
+function waysBy(record: (spec: unknown) => Recording): OtherWays {
+  const counts = new Map<Way, number>();
+  let order: Way[] = [];
+  return {
+    known: () => {
+      order = order.sort((a, b) => (counts.get(b) ?? 0) - (counts.get(a) ?? 0));
+      return order;
+    },
+    record: (spec) => (order.length >= mostWays ? 'no more' : record(spec)),
+    answered: (way, rows) => {
+      const count = counts.get(way);
+      counts.set(way, (count ?? 0) + rows);
+      if (count === undefined) order.push(way);
+    },
+  };
+}
+
 export function tapesFor({ factors, choices, combinations, specOf }: ReadPlan, measure: Measure): Tapes {
   const inputs = { paths: factors.map(({ path }) => path), units: factors.map(({ unit }) => unit) };
   const sizes = choices.map((choice) => choice.choices.length);
   const kept = new Map<string, Recording>();
-  const ways = new Map<string, Way[]>();
+  const ways = new Map<string, OtherWays>();
   const record = (spec: unknown): Recording => recordingOf(spec, inputs, measure);
   const first = (indexes: readonly number[]): Recording => keptIn(kept, indexes.join(), () => record(specOf(indexes)));
   return {
     first,
     record,
-    otherWays: (indexes) => {
-      const known = keptIn(ways, indexes.join(), () => []);
-      return {
-        ways: known,
-        record: (spec) => (known.length >= mostWays ? 'no more' : record(spec)),
-        keep: (way) => {
-          known.push(way);
-        },
-      };
-    },
+    otherWays: (indexes) => keptIn(ways, indexes.join(), () => waysBy(record)),
     all: () => Array.from({ length: combinations }, (_, n) => first(combination(sizes, n))),
   };
 }

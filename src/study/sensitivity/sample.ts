@@ -1,15 +1,29 @@
-/** How sure a figure is: quantiles and the share that holds, of a sampled study. */
+/** How sure a figure is: quantiles and the share of each verdict, of a sampled study. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
+import type { AssessmentVerdict } from '../../assessment/index.js';
 import type { StudyFailure } from '../errors.js';
 import type { ColumnTable } from '../output/columns.js';
+import { verdictCode } from '../run/verdict-codes.js';
 import { type StudyPlan, study } from '../study.js';
+
+/** A share of runs, and how far it may be off by chance. */
+export interface Share {
+  readonly share: number;
+  readonly standardError: number;
+}
+
+/** `share = found / runs`, its standard error `sqrt(share (1 - share) / runs)`. */
+export function shareWithError(found: number, runs: number): Share {
+  const share = found / runs;
+  return { share, standardError: Math.sqrt((share * (1 - share)) / runs) };
+}
 
 /** A sampled study in short. */
 export interface Spread {
   readonly runs: number;
   readonly unanswered: number;
-  /** The share of answered runs in which every check holds, and the standard error of that share. */
-  readonly holds: { readonly share: number; readonly standardError: number };
+  /** The share of answered runs that have each verdict, and the standard error of that share. */
+  readonly verdicts: Readonly<Record<AssessmentVerdict, Share>>;
   /** The figure below which each asked share of the runs lies. */
   readonly quantiles: readonly { readonly share: number; readonly value: number }[];
   readonly table: ColumnTable;
@@ -18,7 +32,7 @@ export interface Spread {
 /**
  * How sure is this answer when its inputs are not?
  *
- * `share = runs that hold / answered runs`; its standard error is `sqrt(share (1 - share) / runs)` (of a plain random sample; a Latin
+ * `share = runs of a verdict / answered runs`; its standard error is `sqrt(share (1 - share) / runs)` (of a plain random sample; a Latin
  * hypercube is as good or better).
  *
  * @param plan as for `study`, with a sampled design
@@ -53,11 +67,17 @@ export function sample(
       path: figure,
       nearest: Object.keys(table.right.data).slice(0, 5),
     });
-  const { length, holds, unanswered } = table.right;
+  const { length, verdict, unanswered } = table.right;
   if (length === 0)
     return left({ chapter: 'study', tag: 'NoSolution', path: figure, what: figure, found: 'no answered run' });
   const sorted = Float64Array.from(values).sort();
-  const share = holds.reduce((count, one) => count + one, 0) / length;
+  const shareOf = (name: AssessmentVerdict): Share => {
+    const code = verdictCode(name);
+    return shareWithError(
+      verdict.reduce((count, each) => count + (each === code ? 1 : 0), 0),
+      length,
+    );
+  };
   const at = (p: number): number => {
     const place = p * (length - 1);
     const [low, high] = [sorted[Math.floor(place)] as number, sorted[Math.ceil(place)] as number];
@@ -67,7 +87,12 @@ export function sample(
     runs: made.right.count,
     unanswered: unanswered.row.length,
     table: table.right,
-    holds: { share, standardError: Math.sqrt((share * (1 - share)) / length) },
+    verdicts: {
+      over: shareOf('over'),
+      attention: shareOf('attention'),
+      within: shareOf('within'),
+      unchecked: shareOf('unchecked'),
+    },
     quantiles: shares.map((p) => ({ share: p, value: at(p) })),
   });
 }

@@ -8,6 +8,7 @@ import {
   type Row,
   range,
   study,
+  tagsOf,
   toCsv,
   toJsonLines,
 } from '../../../src/study/index.js';
@@ -69,7 +70,7 @@ describe.each([
   });
   it('has units in its header', () => {
     expect(head.slice(0, 8)).toEqual(header);
-    expect(head.slice(-3)).toEqual(['holds', 'governs', 'error']);
+    expect(head.slice(-3)).toEqual(['attention', 'governs', 'error']);
   });
   it('gives every figure back, digit for digit', () => {
     body.forEach((record, i) => {
@@ -83,7 +84,7 @@ describe.each([
       }
       for (const [k, { name }] of made.figures.entries())
         expect(figure(record[4 + k])).toBeCloseTo(row.figures[name] as number, 9);
-      expect(record.slice(-3)).toEqual([row.holds ? 'yes' : 'no', row.governs, '']);
+      expect(record.slice(-4)).toEqual([row.verdict, row.attention.join(' + '), row.governs, '']);
     });
     expect(body.some((record) => record.at(-1) !== '')).toBe(true);
   });
@@ -153,7 +154,11 @@ describe('columns', () => {
     expect(table.length).toBe(answered.length);
     expect([...table.row]).toEqual(answered.map(({ row }) => row));
     expect([...table.governs].map((i) => table.governNames[i])).toEqual(answered.map(({ governs }) => governs));
-    expect([...table.holds]).toEqual(answered.map(({ holds }) => Number(holds)));
+    expect([...table.verdict].map((i) => table.verdictNames[i])).toEqual(answered.map(({ verdict }) => verdict));
+    expect([...table.attention].map((bits) => tagsOf(bits, table.attentionNames))).toEqual(
+      answered.map(({ attention }) => attention),
+    );
+    expect(table.attentionNames.length).toBeGreaterThan(0);
     for (const { name } of made.figures)
       expect([...(table.data[name] ?? [])]).toEqual(answered.map(({ figures }) => figures[name]));
     const refused = rows.flatMap((row) => (row.answered ? [] : [row]));
@@ -167,16 +172,17 @@ describe('columns', () => {
         .every(Number.isFinite),
     ).toBe(true);
   });
-  it('take at most 8 bytes a figure and 16 more a row', () => {
+  it('take at most 8 bytes a figure and 20 more a row', () => {
     const arrays = [
       table.row,
-      table.holds,
+      table.verdict,
+      table.attention,
       table.governs,
       ...Object.values(table.data),
       ...Object.values(table.choices),
     ];
     const bytes = arrays.reduce((total, array) => total + array.byteLength, 0);
-    expect(bytes / table.length).toBeLessThanOrEqual(8 * Object.keys(table.data).length + 16);
+    expect(bytes / table.length).toBeLessThanOrEqual(8 * Object.keys(table.data).length + 20);
     expect(arrays.filter((array) => array.length !== table.length)).toEqual([]);
   });
 });

@@ -82,7 +82,7 @@ describe('any slice', () => {
     const part = rightOf(grid.columns(900, 2000));
     for (const [name, column] of Object.entries(part.data))
       expect(column, name).toEqual(all.data[name]?.slice(900, 2000));
-    expect(part.holds).toEqual(all.holds.slice(900, 2000));
+    expect(part.verdict).toEqual(all.verdict.slice(900, 2000));
     expect([...part.governs].map((i) => part.governNames[i])).toEqual(
       [...all.governs.slice(900, 2000)].map((i) => all.governNames[i]),
     );

@@ -79,7 +79,7 @@ describe('a study of the example', () => {
     );
     expect(wrongRows(made).wrong).toEqual([]);
     const rows = [...made.rows()];
-    expect(rows.filter((row) => row.answered && row.holds).length).toBeGreaterThan(10);
+    expect(rows.filter((row) => row.answered && row.verdict !== 'over').length).toBeGreaterThan(10);
     const lifted = rows
       .map(({ row }) => rightOf(assess(rightOf(made.specAt(row)))))
       .filter(({ verdict, checks }) => verdict === 'over' && checks.every(({ verdict }) => verdict === 'within'));
@@ -115,7 +115,7 @@ describe('a study of the example', () => {
     );
     expect(wrongRows(made).wrong).toEqual([]);
     const rows = [...made.rows()];
-    expect(rows.filter((row) => row.answered && row.holds).length).toBeGreaterThan(10);
+    expect(rows.filter((row) => row.answered && row.verdict !== 'over').length).toBeGreaterThan(10);
     const failed = rows
       .map(({ row }) => rightOf(assess(rightOf(made.specAt(row)))))
       .flatMap(({ lifted, checks }) => [

@@ -36,11 +36,10 @@ describe('the share that holds', () => {
           ),
         );
         expect(spread.runs).toBe(20_000);
-        expect(Math.abs(spread.holds.share - exact)).toBeLessThan(4 * Math.sqrt((exact * (1 - exact)) / 20_000));
-        expect(spread.holds.standardError).toBeCloseTo(
-          Math.sqrt((spread.holds.share * (1 - spread.holds.share)) / 20_000),
-          12,
-        );
+        const { share, standardError } = spread.verdicts.over;
+        expect(Math.abs(1 - share - exact)).toBeLessThan(4 * Math.sqrt((exact * (1 - exact)) / 20_000));
+        expect(standardError).toBeCloseTo(Math.sqrt((share * (1 - share)) / 20_000), 12);
+        expect(Object.values(spread.verdicts).reduce((sum, each) => sum + each.share, 0)).toBeCloseTo(1, 12);
         const [low, middle, high] = spread.quantiles.map(({ value }) => value - 3650) as [number, number, number];
         expect(middle).toBeCloseTo(mean, -1.5);
         expect(Math.abs(low - (mean - 1.644854 * deviation))).toBeLessThan(0.08 * deviation);
