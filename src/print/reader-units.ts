@@ -91,29 +91,41 @@ const us: FiguresInPrint = {
 const inKg = (q: Quantity<'lb'>): Quantity<'kg'> => convert(q, 'kg');
 const inMetres = (q: Quantity<'mm'>): string => showBrief(convert(q, 'm'), 3);
 
-/** What a remark's figure becomes, by what it measures; a figure of another kind stays as it is. */
-function metricOf(q: Quantity<Unit>): string {
+/** What a figure becomes in metric units, by what it measures; a figure of another kind stays as it is. */
+function inMetric(q: Quantity<Unit>): Quantity<Unit> {
   switch (dimensionOf(q.unit)) {
     case 'mass':
-      return showBrief(convert(q as Quantity<'lb'>, 'kg'), 1);
+      return convert(q as Quantity<'lb'>, 'kg');
     case 'length':
-      return showBrief(convert(q as Quantity<'in'>, 'mm'), 0);
+      return convert(q as Quantity<'in'>, 'mm');
     case 'pressure':
-      return showBrief(convert(q as Quantity<'psi'>, 'kPa'), 0);
+      return convert(q as Quantity<'psi'>, 'kPa');
     case 'weight per length':
-      return showBrief(convert(q as Quantity<'lb/in'>, 'kg/m'), 1);
+      return convert(q as Quantity<'lb/in'>, 'kg/m');
     case 'weight moment':
-      return showBrief(convert(q as Quantity<'lb*in'>, 'kg*m'), 1);
+      return convert(q as Quantity<'lb*in'>, 'kg*m');
     case 'inertia':
-      return showBrief(convert(q as Quantity<'lb*in2'>, 'kg*m2'), 0);
+      return convert(q as Quantity<'lb*in2'>, 'kg*m2');
     case 'speed':
-      return showBrief(convert(q as Quantity<'mph'>, 'km/h'), 1);
+      return convert(q as Quantity<'mph'>, 'km/h');
     case 'force':
-      return showBrief(convert(q as Quantity<'lbf'>, 'kN'), 2);
+      return convert(q as Quantity<'lbf'>, 'kN');
+    case 'moment':
+      return convert(q as Quantity<'lbf*in'>, 'N*m');
     default:
-      return showBrief(q, 1);
+      return q;
   }
 }
+
+const wholeUnits: ReadonlySet<Unit> = new Set(['mm', 'kPa', 'kg*m2']);
+const metricOf = (q: Quantity<Unit>): string => {
+  const converted = inMetric(q);
+  return showBrief(converted, wholeUnits.has(converted.unit) ? 0 : 1);
+};
+
+/** A figure in the reader's units, not rounded. */
+export const inReaderUnits = (q: Quantity<Unit>, units: ReaderUnits): Quantity<Unit> =>
+  units === 'metric' ? inMetric(q) : q;
 
 /** In kilopascals, with psi beside it where it stands at a whole psi: that is how it is molded. */
 function metricPressure(q: Quantity<'psi'>): string {

@@ -1,0 +1,136 @@
+/** A lesson as text: figures in one column, and one column for each unit. */
+import type { Derived, Node } from '../../trace/index.js';
+import { type Quantity, show, showBrief, showUnit, type Unit } from '../../units/index.js';
+import { figuresIn, inReaderUnits, type ReaderUnits } from '../reader-units.js';
+import { folded, width } from '../text-layout.js';
+import type { Lesson, LessonMover } from './lesson-data.js';
+import { type LessonOptions, lessonOf } from './lesson-of.js';
+import { moverIn } from './movers.js';
+
+/** What a printed lesson may be asked for. */
+export interface LessonPrint extends LessonOptions {
+  /** Feet, inches and pounds (`us`, the default), or metres, millimetres and kilograms. */
+  readonly units?: ReaderUnits;
+}
+
+const columnWidth = 13;
+const mostColumns = 3;
+/** Figures of any other unit bring it along. */
+const otherWidth = 21;
+
+const places = (q: Quantity<Unit>): number => (q.value.abs().lt(1) ? 4 : 2);
+const textOf = (q: Quantity<Unit>): string => showBrief(q, places(q));
+
+/** Writes figures in columns, one for each unit; units beyond the third share the last column, written out. */
+interface Columns {
+  readonly head: string;
+  readonly nameWidth: number;
+  readonly cells: (node: Node) => string;
+}
+
+function columnsFor(nodes: readonly Node[], units: ReaderUnits): Columns {
+  const found = [...new Set(nodes.map(({ value }) => inReaderUnits(value, units).unit))];
+  const own = found.length <= mostColumns ? found : found.slice(0, mostColumns - 1);
+  const others = own.length < found.length;
+  const heads = own.map((unit) => (showUnit(unit) || 'share').padStart(columnWidth));
+  return {
+    head: [...heads, ...(others ? ['other'.padStart(otherWidth)] : [])].join(''),
+    // Two columns are left for the mark.
+    nameWidth: width - 2 - own.length * columnWidth - (others ? otherWidth : 0),
+    cells: (node) => {
+      const value = inReaderUnits(node.value, units);
+      const at = own.indexOf(value.unit);
+      const unit = showUnit(value.unit);
+      if (at === -1) return `${' '.repeat(columnWidth * own.length)}${textOf(value).padStart(otherWidth)}`;
+      const bare = unit === '' ? textOf(value) : textOf(value).slice(0, -unit.length - 1);
+      return `${' '.repeat(columnWidth * at)}${bare.padStart(columnWidth)}`;
+    },
+  };
+}
+
+/** A name with its figure on the line the name ends on. */
+function named(name: string, node: Node, { nameWidth, cells }: Columns, indent: string, mark = ''): readonly string[] {
+  const lines = folded(`${indent}${name}`, nameWidth - 1, `${indent}  `).split('\n');
+  const last = lines.pop() ?? '';
+  return [...lines, `${last.padEnd(nameWidth)}${cells(node)}${mark}`.trimEnd()];
+}
+
+function answerText({ answer, roundedAs }: Lesson, units: ReaderUnits): string {
+  const { value } = answer;
+  const p = figuresIn(units);
+  if (value.unit !== 'lb') return textOf(inReaderUnits(value, units));
+  if (roundedAs === 'as it stands') return textOf(inReaderUnits(value, units));
+  return roundedAs === 'load' ? p.load(value as Quantity<'lb'>) : p.capacity(value as Quantity<'lb'>);
+}
+
+const roundingText: Readonly<Record<Lesson['roundedAs'], string>> = {
+  load: 'A load is rounded up, once, at the end',
+  capacity: 'A capacity is rounded down, once, at the end',
+  'as it stands': 'Cut to two decimals for reading, once, at the end',
+};
+
+function moverText({ symbol, more, change }: LessonMover, answer: string): string {
+  const by = change.value.isNegative() ? 'less' : 'more';
+  const size = showBrief({ ...change, value: change.value.abs() } as Quantity<Unit>, 1);
+  return `${show(more)} more ${symbol}: ${size} ${by} ${answer}`;
+}
+
+/** The lines of a lesson that is data already. */
+export function lessonLines(lesson: Lesson, units: ReaderUnits): readonly string[] {
+  const { question, answer, idea, givens, steps, proof, movers } = lesson;
+  const choices = steps.flatMap((step) => step.choices ?? []);
+  const columns = columnsFor(
+    [...givens, ...steps, ...choices].map(({ node }) => node),
+    units,
+  );
+  const { nameWidth, head } = columns;
+  const title = (text: string): string => `${text.padEnd(nameWidth)}${head}`.trimEnd();
+  const name = answer.why.symbol ?? 'the answer';
+  return [
+    folded(question, width, '  '),
+    folded(`Answer: ${answerText(lesson, units)}.`, width, '  '),
+    ...(idea === undefined ? [] : ['', folded(`Idea: ${idea}`, width, '  ')]),
+    '',
+    title('Given'),
+    ...givens.flatMap(({ symbol, node, where }) => [
+      ...named(symbol, node, columns, '  '),
+      folded(`      ${where}`, width, '        '),
+    ]),
+    ...(steps.length === 0 ? [] : ['', title('Steps')]),
+    ...steps.flatMap(({ symbol, node, formula, choices: several }, i) => [
+      ...named(`${i + 1} ${symbol}`, node, columns, '  '),
+      ...(several === undefined
+        ? [folded(`      = ${formula}`, width, '        ')]
+        : several.flatMap((each) => named(each.symbol, each.node, columns, '      ', each.taken ? ' <' : ''))),
+      ...(several === undefined ? [] : [`      the ${node.kind === 'computed' ? node.operation : ''} is marked`]),
+    ]),
+    '',
+    folded(`${roundingText[lesson.roundedAs]}: ${answerText(lesson, units)}.`, width, '  '),
+    ...(proof === undefined ? [] : [folded(`Proof: ${proof.formula}: ${proofFigures(proof, units)}.`, width, '  ')]),
+    ...(movers.length === 0
+      ? []
+      : ['What changes it most:', ...movers.map((mover) => folded(`  - ${moverText(moverIn(mover, units), name)}`))]),
+  ];
+}
+
+const proofFigures = ({ formula, parts, sum }: NonNullable<Lesson['proof']>, units: ReaderUnits): string =>
+  `${parts.map(({ value }) => textOf(inReaderUnits(value, units))).join(formula.includes(' x ') ? ' x ' : ' + ')} = ${textOf(inReaderUnits(sum.value, units))}`;
+
+/**
+ * How does one explain this figure to somebody who has not seen it before, on a page?
+ *
+ * The question and its answer first; the idea; the givens once, each with where one reads it; the steps with their figures in
+ * columns, one for each unit; rounding at the end; a proof by going back; what changes it most. The least of many is a table
+ * with the least marked.
+ *
+ * For programs there are `explain` and `workingLines`.
+ *
+ * @param answer a figure with its working
+ * @param options the question, the idea, the rounding, the reader's units
+ * @returns text of at most 80 columns
+ * @example lesson(grossWeight).split('\n')[1] // Answer: 12,400 lb.
+ * @source the steps carry their own
+ */
+export function lesson<U extends Unit>(answer: Derived<U>, { units = 'us', ...options }: LessonPrint = {}): string {
+  return [...lessonLines(lessonOf(answer, options), units), ''].join('\n');
+}
