@@ -11,6 +11,8 @@ export type { Interval } from './ranges/interval.js';
 export type { Changes } from './remedies/asking.js';
 export type { Who } from './remedies/levers.js';
 export { mostAssessments, type Remedies, type Remedy, type RemedyStep, remedies } from './remedies/remedies.js';
+export { auditSheet, type SheetAudit, type SheetConflict } from './sheet/audit.js';
+export type { PrintedFigure, ReadFigure, Sheet } from './sheet/sheet.js';
 export { type Candidate, type Need, type Smallest, smallestThatCarries } from './smallest.js';
 export type { Question } from './sureness/asked.js';
 export { type Sure, type SureCheck, type Sureness, sureness } from './sureness/sureness.js';

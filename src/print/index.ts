@@ -20,4 +20,5 @@ export type { ReaderUnits } from './reader-units.js';
 export { remediesText, remedyItems } from './remedies-text.js';
 export { type ReportOptions, report } from './report.js';
 export type { RulesInFull } from './sections/rules.js';
+export { sheetText } from './sheet-text.js';
 export { surenessItem, surenessText } from './sureness-text.js';
