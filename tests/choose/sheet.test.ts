@@ -81,7 +81,7 @@ const planted = fc
   .map(([true_, which, size, more]) => {
     const sheet = printed(true_);
     const off = (more ? 1 : -1) * (1.5 * true_.rounding + 2 + size * 10);
-    const far = (more ? 1 : -1) * (5 + size);
+    const far = (more ? 1 : -1) * (9 + size);
     const few = true_.axles.length;
     const wrong: readonly (readonly [path: string, Partial<Sheet>])[] = [
       ['emptyWeight', { emptyWeight: rounded(true_.emptyWeight + off, 1) }],
