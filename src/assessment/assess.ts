@@ -20,18 +20,19 @@ import { type Longer, longer } from './parts/built-up-weight.js';
 import { grossChecks, type NeededPressure, pressuresFor } from './parts/gross-and-pressures.js';
 import { guidelineOf } from './parts/guideline.js';
 import { type GearPart, gearPart } from './parts/jack-ramps-tiedowns.js';
+import type { Rig } from './parts/laden-limits.js';
 import { type ClimbPart, climbPart } from './parts/loading-up-the-ramps.js';
 import { type PlacePart, placePart } from './parts/machine-placement.js';
 import type { NotChecked } from './parts/not-checked.js';
 import { offLevelHitchPart } from './parts/off-level-hitch.js';
 import { joined, together } from './parts/part-of-answer.js';
-import { type Carry, carry, shareBand, trailerLimits } from './parts/payload.js';
+import { type Carry, payloadPart, shareBand } from './parts/payload.js';
 import { doubtsIn } from './parts/plausible.js';
 import { type LinesPart, linesPart } from './parts/published-rules.js';
 import { type Stack, stackOf } from './parts/running-gear.js';
 import { type ScalePart, scalePart } from './parts/scale.js';
 import { type AttitudePart, attitudePart } from './parts/sides-level-yaw.js';
-import { type TowPart, towLimits, towPart } from './parts/tow-side.js';
+import { type TowPart, towPart } from './parts/tow-side.js';
 import { type Pressing, pressed } from './parts/uplift.js';
 import { type AssessmentVerdict, verdictOf } from './parts/verdict.js';
 import { type Weighed, weigh } from './parts/weights.js';
@@ -124,8 +125,6 @@ export function assessSpec(spec: Spec): Either<AssessError, Assessment> {
   const { balance, gross, curb } = weighed;
   const tow = towPart(spec, gross, balance?.tongue, stack.group, share);
   if (isLeft(tow)) return tow;
-  const place = placePart(spec, weighed, stack, tow.right, band.right);
-  if (isLeft(place)) return place;
   const gear = gearPart(spec, balance?.tongue, stack.group?.at);
   if (isLeft(gear)) return gear;
   const brakes = brakesPart(trailer);
@@ -141,15 +140,14 @@ export function assessSpec(spec: Spec): Either<AssessError, Assessment> {
   if (isLeft(offLevel)) return offLevel;
   const hitch: TowPart =
     offLevel.right.hitch === undefined ? tow.right : { ...tow.right, offLevel: offLevel.right.hitch };
+  const gvwr = trailer.gvwr && rating('GVWR', inPounds('GVWR', trailer.gvwr));
+  const rig: Rig = { spec, gvwr, stack, tow: hitch, stance: attitude.right };
+  const carried = payloadPart(rig, weighed, share);
+  if (isLeft(carried)) return carried;
+  const place = placePart(rig, weighed, band.right);
+  if (isLeft(place)) return place;
   const lines = linesPart({ spec, weighed, group: stack.group, axleLoads, tow: tow.right });
   if (isLeft(lines)) return lines;
-  const gvwr = trailer.gvwr && rating('GVWR', inPounds('GVWR', trailer.gvwr));
-  const limits = [...trailerLimits(gvwr, stack, trailer.coupler), ...towLimits(tow.right)];
-  const carried =
-    curb === undefined || limits.length === 0
-      ? undefined
-      : carry(curb, share, limits, gvwr, tow.right.shareReturnedByBars);
-  if (carried !== undefined && isLeft(carried)) return carried;
   const more = longer(trailer, curb);
   if (isLeft(more)) return left({ ...more.left, path: more.left.path ?? 'trailer.curb.grows' });
   const standings = standingsOf(stack, weighed, axleLoads, attitude.right, hitch);
@@ -227,14 +225,14 @@ export function assessSpec(spec: Spec): Either<AssessError, Assessment> {
       presses,
       more.right?.decisions ?? [],
       band.right.decisions,
-      carried?.right.payload.decisions ?? [],
+      carried.right?.decisions ?? [],
       parts.decisions,
       label.decisions,
       doubts.decisions,
     ]),
   };
   if (advice !== undefined) answer.advice = advice;
-  if (carried !== undefined) answer.payload = carried.right;
+  if (carried.right !== undefined) answer.payload = carried.right;
   if (more.right !== undefined) answer.deckGrowth = more.right;
   return right(answer);
 }

@@ -27,7 +27,7 @@ import { toWire } from '../units/index.js';
 import { ask, type Findings, gathered } from './checks/checks-or-missing.js';
 import type { TowingError } from './errors.js';
 import { allAboveZero, aShare, noneBelowZero, noneOf, plainShare } from './figures.js';
-import { hitchLever } from './hitch/hitch-lever.js';
+import { hitchLever, takenOffFront } from './hitch/hitch-lever.js';
 import { hitchedBy, tongueRemark } from './vehicle/hitched-axle-loads.js';
 
 /** How the bars are set, in one of four ways of saying it. */
@@ -47,6 +47,8 @@ export interface WeightDistributionQuestion {
   readonly rear: AnyWeight;
   readonly gross: AnyWeight;
   readonly tongue: AnyWeight;
+  /** Hitch parts that hang on the ball and were not on the truck when it was scaled. */
+  readonly hitchHardware?: AnyWeight | undefined;
   readonly wheelbase: AnyLength;
   readonly overhang: AnyLength;
   /** Ball to the centre of the trailer's axles. */
@@ -74,7 +76,7 @@ export interface WeightDistribution {
   readonly ontoTrailer: Derived<'lb'>;
   readonly ontoFront: Derived<'lb'>;
   readonly offRear: Derived<'lb'>;
-  /** Share of the front axle's loss that came back; absent when the tongue took nothing off the front axle. */
+  /** Share of what the tongue took off the front axle that came back; absent when it took nothing. */
   readonly restored?: Derived<'ratio'>;
   readonly barsOff: RigLoads;
   readonly barsOn: RigLoads;
@@ -178,8 +180,16 @@ export function weightDistribution(question: WeightDistributionQuestion): Either
   if (isLeft(place)) return place;
 
   const remark = tongueRemark(tongue);
-  const hitched = hitchedBy(place.right.lever, front, rear, tongue);
-  const setting = momentOf(question.bars, a, o, tongue, hitched.offFront);
+  const { hitchHardware } = question;
+  const parts = hitchHardware === undefined ? undefined : inPounds('hitch hardware', hitchHardware);
+  const onBall = parts === undefined ? tongue : sum('load on the ball', [tongue, parts]);
+  const hitched = hitchedBy(place.right.lever, front, rear, onBall);
+  // The bars answer to the trailer: what hitch parts alone take off the front axle is no part of the fraction.
+  const byTongue =
+    parts === undefined
+      ? hitched.offFront
+      : takenOffFront('taken off the front axle by the tongue', place.right.lever, tongue);
+  const setting = momentOf(question.bars, a, o, tongue, byTongue);
   if (isLeft(setting)) return setting;
   const { moment } = setting.right;
   const across = times(a, b);
@@ -210,11 +220,9 @@ export function weightDistribution(question: WeightDistributionQuestion): Either
   const on = gathered(asked(barsOn, 'bars on'));
   if (isLeft(on)) return on;
 
-  const lost = decide(hitched.offFront, '>', noneOf('lb'));
-  const restored = lost.holds
-    ? quotient('share of the front axle load restored', ontoFront, hitched.offFront)
-    : undefined;
-  const tooMuch = decide(ontoFront, '>', hitched.offFront);
+  const lost = decide(byTongue, '>', noneOf('lb'));
+  const restored = lost.holds ? quotient('share of the front axle load restored', ontoFront, byTongue) : undefined;
+  const tooMuch = decide(ontoFront, '>', byTongue);
   return right({
     moment,
     ontoTrailer,

@@ -25,22 +25,21 @@ const ofTongue = (advice: TongueAdvice | undefined): readonly Note[] =>
     ? []
     : [note('TongueOutsideGuideline', `tongue too ${advice.verdict} for the guideline`)];
 
-function ofPlace({ machine, window, now }: PlacePart): readonly Note[] {
-  if (window?.empty === true) return [note('NoPlace', `no place for ${machine} meets every limit`)];
-  // Which limits it breaks is words; a study need only know that it breaks one.
-  const outside =
-    now !== undefined &&
-    window !== undefined &&
-    (decide(now.at, '<', window.lower.at).holds || decide(now.at, '>', window.upper.at).holds);
-  return now === undefined || !outside
-    ? []
-    : [
-        note(
-          'OutsideWindow',
-          `${machine} stands outside its window (${now.breaks.map(({ name }) => name).join(', ')})`,
-        ),
-      ];
-}
+/** Pieces that share a place hinder each other in the same words: each is told once. */
+const ofPlaces = ({ pieces }: PlacePart): readonly Note[] =>
+  pieces.flatMap(({ name, index, window, now }) => {
+    const paths = [`cargo.${index}`];
+    const { lower, upper, limits } = window;
+    if (window.empty)
+      return [{ ...note('NoPlace', `no place for ${name} meets every limit`, [lower.at, upper.at]), paths }];
+    // Which limits it breaks is words; a study need only know that it breaks one.
+    const outside =
+      now !== undefined && (decide(now.at, '<', lower.at).holds || decide(now.at, '>', upper.at).holds);
+    if (now === undefined || !outside) return [];
+    const ends = limits.filter((limit) => now.breaks.includes(limit)).map(({ at }) => at);
+    const says = `${name} stands outside its window (${now.breaks.map((limit) => limit.name).join(', ')})`;
+    return [{ ...note('OutsideWindow', says, [now.at, ...ends]), paths }];
+  });
 
 const ofTiedowns = ({ tied }: GearPart): readonly Note[] =>
   tied.flatMap(({ name, answer: { verdict } }) =>
@@ -92,7 +91,7 @@ const ofGroups = ({ groups }: LinesPart): readonly Note[] =>
 /** All of it, in words. The figures stand where each was asked. */
 export const attentionTo = ({ advice, place, gear, climb, lines, label, doubts }: Asked): readonly Note[] => [
   ...ofTongue(advice),
-  ...ofPlace(place),
+  ...ofPlaces(place),
   ...ofTiedowns(gear),
   ...ofClimb(climb),
   ...ofTail(climb),

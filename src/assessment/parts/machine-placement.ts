@@ -1,6 +1,5 @@
-/** Where the machine of a spec may stand: the window of the first piece of cargo whose length is known, the others staying put. */
+/** Where each piece of cargo may stand, the others staying put, under every limit that depends on the place. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import type { AxleGroup } from '../../axles/index.js';
 import {
   type Guideline,
   type HeaviestMachine,
@@ -11,11 +10,12 @@ import {
   placementWindow,
   type TrailerForPlacing,
 } from '../../load/index.js';
-import { type Bound, note, rating } from '../../ratings/index.js';
-import type { Spec } from '../../spec/index.js';
+import { note } from '../../ratings/index.js';
+import type { CargoSpec } from '../../spec/index.js';
 import {
   asDerived,
   constant,
+  type Decision,
   type Derived,
   inInches,
   inPounds,
@@ -24,120 +24,130 @@ import {
 } from '../../trace/index.js';
 import { compare, inch } from '../../units/index.js';
 import { othersPlaced } from './cargo-pieces.js';
-import { emptyPart, open, type Part } from './part-of-answer.js';
-import { tiresAsRun } from './payload.js';
-import type { Stack } from './running-gear.js';
-import type { TowPart } from './tow-side.js';
+import { axleLimits, grossLimits, type Rig, sideLimits, tongueLimits } from './laden-limits.js';
+import { sidesOfPiece } from './lean-of-cargo.js';
+import { emptyPart, open, type Part, together } from './part-of-answer.js';
+import { rampLimitsOfPiece } from './ramp-limits.js';
 import type { Weighed } from './weights.js';
 
-export interface PlacePart extends Part {
-  readonly machine?: string;
-  readonly window?: PlacementWindow;
+/** A piece of cargo whose length and balance point are known, and where it may stand. */
+export interface PiecePlacement {
+  readonly name: string;
+  /** Its place in the list of cargo. */
+  readonly index: number;
+  /** The places of its balance point that keep every limit, the others staying put. */
+  readonly window: PlacementWindow;
+  /** The heaviest piece of this shape that has a place. */
   readonly heaviest?: HeaviestMachine;
   /** Where its balance point is now, and the limits it does not keep to there. */
   readonly now?: { readonly at: Derived<'in'>; readonly breaks: readonly PlacedLimit[] };
 }
 
-/** The tongue ratings a place must keep to, and what the tow vehicle leaves for the tongue; without a tow vehicle the coupler's alone. */
-const tongueBounds = ({ trailer: { coupler } }: Spec, { largest }: TowPart): readonly Bound[] =>
-  largest?.limits.filter(({ on }) => on === 'tongue') ??
-  (coupler?.tongue === undefined
-    ? []
-    : [{ name: 'coupler tongue', limit: inPounds('coupler tongue', coupler.tongue) }]);
-
-/** What the axles may carry: by their ratings, and with the tires at the pressure they run. */
-const axleLimits = ({ capacity }: AxleGroup, asRun: Derived<'lb'> | undefined): TrailerForPlacing['axleLimits'] => [
-  rating('axle group', capacity),
-  ...(asRun === undefined ? [] : [rating('axle group', asRun, { part: 'tires of the' })]),
-];
-
-const barsOff = note(
-  'WindowWithBarsOff',
-  'The window is reckoned with the bars off: set, they put some of the tongue load back on the trailer axles, which are checked so where the machine stands now.',
-);
+export interface PlacePart extends Part {
+  readonly pieces: readonly PiecePlacement[];
+}
 
 /** The limits that a place does not keep to: further forward than a front end, or further back than a rear end. */
-const placeNow = (at: Derived<'in'>, limits: readonly PlacedLimit[]): NonNullable<PlacePart['now']> => ({
+const placeNow = (at: Derived<'in'>, limits: readonly PlacedLimit[]): NonNullable<PiecePlacement['now']> => ({
   at,
   breaks: limits.filter((limit) => compare(at.value, limit.at.value) === (limit.end === 'front' ? -1 : 1)),
 });
 
-/** Finds the window, and the heaviest machine that has one. */
-export function placePart(
-  spec: Spec,
+type Problem = LoadError | OutsideItsRange;
+
+interface Placed extends Part {
+  readonly piece?: PiecePlacement;
+}
+
+/** Everything on the trailer that a place of this piece depends on. */
+function trailerFor(
+  rig: Rig,
   weighed: Weighed,
-  stack: Stack,
-  tow: TowPart,
   band: Guideline,
-): Either<LoadError | OutsideItsRange, PlacePart> {
-  const cargo = spec.cargo ?? [];
-  const index = cargo.findIndex(({ length, balancePoint }) => length !== undefined && balancePoint !== undefined);
-  const machine = cargo[index];
-  if (machine === undefined)
-    return right(
-      cargo.length === 0
-        ? emptyPart
-        : open('where the machine may stand', 'length and balance point of a piece of cargo'),
-    );
+  index: number,
+): { readonly trailer: TrailerForPlacing; readonly decisions: readonly Decision[] } | Part {
+  const { spec, stack } = rig;
   const { deck } = spec.trailer;
-  const { group } = stack;
-  if (deck === undefined || group === undefined || weighed.trailer === undefined)
-    return right(
-      open(`where ${machine.name} may stand`, deck === undefined ? 'ends of the deck' : 'balance of the empty trailer'),
-    );
+  const piece = spec.cargo?.[index] as CargoSpec;
+  const { name } = piece;
+  if (deck === undefined) return open(`where ${name} may stand`, 'ends of the deck');
+  if (stack.group === undefined || weighed.trailer === undefined)
+    return open(`where ${name} may stand`, 'balance of the empty trailer');
   const others = othersPlaced(weighed.cargo, index);
-  if (others === undefined) return right(open(`where ${machine.name} may stand`, 'places of the other cargo'));
-  const trailer: TrailerForPlacing = {
-    items: [weighed.trailer, ...others],
-    axlesAt: group.at,
-    deck: { front: deck.front, rear: deck.rear },
-    guideline: band,
-    tongueLimits: [],
-    tongueBounds: tongueBounds(spec, tow),
-    axleLimits: axleLimits(group, tiresAsRun(stack)),
+  if (others === undefined) return open(`where ${name} may stand`, 'places of the other cargo');
+  const [tongue, ramps] = [tongueLimits(rig), rampLimitsOfPiece(spec, piece)];
+  return {
+    trailer: {
+      items: [weighed.trailer, ...others],
+      axlesAt: stack.group.at,
+      deck: { front: deck.front, rear: deck.rear },
+      guideline: band,
+      tongueLimits: [],
+      axleLimits: [],
+      limits: [
+        ...tongue.limits,
+        ...axleLimits(rig),
+        ...sideLimits(rig, sidesOfPiece(spec, index)),
+        ...grossLimits(rig),
+        ...ramps.limits,
+      ],
+    },
+    decisions: [...tongue.decisions, ...ramps.decisions],
   };
-  const measure = (symbol: string, figure: Derived<'in' | 'ft' | 'mi' | 'mm' | 'cm' | 'm'>): Derived<'in'> =>
-    inInches(symbol, renamed(symbol, figure));
+}
+
+function placeOf(rig: Rig, weighed: Weighed, band: Guideline, index: number): Either<Problem, Placed> {
+  const piece = rig.spec.cargo?.[index] as CargoSpec;
+  const { name, length, balancePoint, uncertainty } = piece;
+  if (length === undefined || balancePoint === undefined) return right(emptyPart);
+  const on = trailerFor(rig, weighed, band, index);
+  if (!('trailer' in on)) return right(on);
+  const measure = (what: string, figure: Parameters<typeof inInches>[1]): Derived<'in'> =>
+    inInches(`${name} ${what}`, renamed(`${name} ${what}`, asDerived(what, figure)));
   const shape = {
-    length: measure(`${machine.name} length`, machine.length as NonNullable<typeof machine.length>),
-    balancePoint: measure(
-      `${machine.name} balance point`,
-      machine.balancePoint as NonNullable<typeof machine.balancePoint>,
-    ),
-    uncertainty:
-      machine.uncertainty === undefined
-        ? constant(inch(0))
-        : measure(`${machine.name} uncertainty`, machine.uncertainty),
+    length: measure('length', length),
+    balancePoint: measure('balance point', balancePoint),
+    uncertainty: uncertainty === undefined ? constant(inch(0)) : measure('uncertainty', uncertainty),
   };
-  const window = placementWindow(trailer, {
-    ...shape,
-    weight: inPounds(`${machine.name} weight`, renamed(`${machine.name} weight`, asDerived('weight', machine.weight))),
-  });
+  const weight = inPounds(`${name} weight`, renamed(`${name} weight`, asDerived('weight', piece.weight)));
+  const window = placementWindow(on.trailer, { ...shape, weight });
   if (isLeft(window)) return left({ ...window.left, path: `cargo.${index}` });
-  const heaviest = heaviestMachine(trailer, shape);
-  const now =
-    weighed.cargo[index] &&
-    placeNow(inInches(`${machine.name} position`, weighed.cargo[index].at), window.right.limits);
-  const unsure =
-    machine.uncertainty === undefined
-      ? [
-          note(
-            'BalancePointTakenAsSure',
-            `The balance point of ${machine.name} is taken as exact: no uncertainty was given.`,
-          ),
-        ]
-      : [];
+  const heaviest = heaviestMachine(on.trailer, shape);
+  const item = weighed.cargo[index];
+  const unsure = `The balance point of ${name} is taken as exact: no uncertainty was given.`;
   return right({
     ...emptyPart,
-    machine: machine.name,
-    window: window.right,
-    ...(now && { now }),
+    piece: {
+      name,
+      index,
+      window: window.right,
+      ...(isLeft(heaviest) ? {} : { heaviest: heaviest.right }),
+      ...(item && { now: placeNow(inInches(`${name} position`, item.at), window.right.limits) }),
+    },
     notes: [
       ...window.right.notes.filter(({ tag }) => tag !== 'GrossNotHere'),
-      ...unsure,
-      ...(spec.tow?.bars === undefined ? [] : [barsOff]),
+      ...(uncertainty === undefined ? [note('BalancePointTakenAsSure', unsure)] : []),
     ],
-    decisions: window.right.decisions,
-    ...(isLeft(heaviest) ? {} : { heaviest: heaviest.right }),
+    decisions: [...on.decisions, ...window.right.decisions],
   });
+}
+
+/** Finds the window of each piece whose shape is known, and the heaviest piece of that shape that has one. */
+export function placePart(rig: Rig, weighed: Weighed, band: Guideline): Either<Problem, PlacePart> {
+  const { cargo = [] } = rig.spec;
+  const known = cargo.some(({ length, balancePoint }) => length !== undefined && balancePoint !== undefined);
+  if (!known) {
+    const unasked =
+      cargo.length === 0
+        ? emptyPart
+        : open('where the machine may stand', 'length and balance point of a piece of cargo');
+    return right({ ...unasked, pieces: [] });
+  }
+  const parts: Placed[] = [];
+  for (const index of cargo.keys()) {
+    const placed = placeOf(rig, weighed, band, index);
+    if (isLeft(placed)) return placed;
+    parts.push(placed.right);
+  }
+  return right({ ...together(parts), pieces: parts.flatMap(({ piece }) => piece ?? []) });
 }

@@ -1,27 +1,47 @@
-/** What a spec's build may carry: every limit it knows, on the whole, on the axles, on the tongue. */
-
-import { type Either, isRight } from 'fp-ts/lib/Either.js';
-import { groupCapacity } from '../../axles/index.js';
+/** What a spec's build may carry, under every limit that its checks ask, and where that stands. */
+import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import {
+  type BestPayload,
   type Guideline,
-  type LadenLimit,
   type NoLimits,
-  type Payload,
-  type PayloadClaim,
+  type PayloadBy,
   payload,
-  payloadClaim,
   type ShareBand,
 } from '../../load/index.js';
-import type { Rating } from '../../ratings/index.js';
-import type { Spec, TrailerSpec } from '../../spec/index.js';
-import { constant, type Derived, inPounds, inUnit, type OutsideItsRange, product } from '../../trace/index.js';
-import { ratio } from '../../units/index.js';
-import type { Stack } from './running-gear.js';
+import type { Spec } from '../../spec/index.js';
+import {
+  type Decision,
+  type Derived,
+  inUnit,
+  minus,
+  type OutsideItsRange,
+  over,
+  plus,
+  result,
+  times,
+} from '../../trace/index.js';
+import { axleLimits, grossLimits, type Rig, sideLimits, tongueLimits } from './laden-limits.js';
+import { sidesOfCargo } from './lean-of-cargo.js';
+import { rampLimits } from './ramp-limits.js';
+import type { Weighed } from './weights.js';
 
+/** The most at the best share of the band, with the places at which a load of that weight gives it. */
+export interface BestPlacedPayload extends BestPayload {
+  /** The balance point of the load behind the coupler, from the highest tongue share to the lowest; absent where the balance of the empty trailer is not known. */
+  readonly places?: { readonly from: Derived<'in'>; readonly to: Derived<'in'> };
+}
+
+/** Two figures; one where the spec states a share. */
 export interface Carry {
-  readonly payload: Payload;
+  /** The most that some share of the band allows. */
+  readonly best?: BestPlacedPayload;
+  /** The most that holds at every share of the band. */
+  readonly anywhere?: PayloadBy;
+  /** What lifts, where a figure is absent for it. */
+  readonly lifts: readonly string[];
+  /** The band, or the share that is stated. */
   readonly share: ShareBand;
-  readonly claim?: PayloadClaim;
+  readonly decisions: readonly Decision[];
 }
 
 /** The tongue share to hold: the one it is loaded to, or the whole band of the guideline. */
@@ -31,69 +51,53 @@ export function shareBand(spec: Spec, band: Guideline): ShareBand {
   return { low: share, high: share };
 }
 
-/** What the tires of an axle carry at the pressure they run, which is never above their rating; where no pressure is known, their rating. */
-const tiresOfAxle = ({ systems, tires }: Stack, i: number): Derived<'lb'> | undefined => {
-  const tire = tires[i];
-  return tire?.asRun === undefined
-    ? systems[i]?.governed.limits.find(({ name }) => name === 'tires')?.limit
-    : product(`${tire.of} tires as they run`, tire.asRun, constant(ratio(tire.spec.count)));
-};
-
-/** What the axles carry with the tires of one of them full; where the pressure of any tire is known. */
-export function tiresAsRun(stack: Stack): Derived<'lb'> | undefined {
-  const { group, tires } = stack;
-  return group === undefined || tires.every((tire) => tire?.asRun === undefined)
-    ? undefined
-    : groupCapacity(
-        group,
-        'axle group by tires as they run',
-        tires.map((_, i) => tiresOfAxle(stack, i)),
-      );
-}
-
-/** The axles' limits: part by part, or axle by axle where they share by their springs; the tires as they run. */
-function axleLimits(stack: Stack): readonly LadenLimit[] {
-  const asRun = tiresAsRun(stack);
-  const limits = stack.group?.limits ?? [];
-  const rated = limits.map(
-    ({ name, limit }) => ({ name, on: 'axles', limit: name === 'tires' ? (asRun ?? limit) : limit }) as const,
-  );
-  return asRun === undefined || limits.some(({ name }) => name === 'tires')
-    ? rated
-    : [...rated, { name: 'tires', on: 'axles', limit: asRun }];
-}
-
-/** The limits of the trailer itself: its label, its axles, its coupler. */
-export function trailerLimits(
-  gvwr: Rating<'GVWR'> | undefined,
-  stack: Stack,
-  coupler: TrailerSpec['coupler'],
-): readonly LadenLimit[] {
-  return [
-    ...(gvwr === undefined ? [] : [{ name: 'GVWR', on: 'gross', limit: gvwr.limit } as const]),
-    ...axleLimits(stack),
-    ...(coupler?.gross === undefined
-      ? []
-      : [{ name: 'coupler gross', on: 'gross', limit: inPounds('coupler gross rating', coupler.gross) } as const]),
-    ...(coupler?.tongue === undefined
-      ? []
-      : [{ name: 'coupler tongue', on: 'tongue', limit: inPounds('coupler tongue rating', coupler.tongue) } as const]),
-  ];
-}
-
-/** The payload, and the claim that adds the tongue load beside its check. */
-export function carry(
+/** Where a load of the best weight gives a tongue share: `x = a - (T - T0) a / P`; T0 the tongue load of the empty trailer. */
+function placesFor(
+  { shares, weight }: BestPayload,
   curb: Derived<'lb'>,
+  rig: Rig,
+  { trailer }: Weighed,
+): BestPlacedPayload['places'] {
+  const { group } = rig.stack;
+  if (shares === undefined || group === undefined || trailer === undefined) return undefined;
+  if (weight.value.value.lte(0)) return undefined;
+  const a = group.at;
+  const empty =
+    'at' in trailer
+      ? result('tongue load of the empty trailer', over(times(curb, minus(a, trailer.at as Derived<'in'>)), a))
+      : (trailer.tongue as Derived<'lb'>);
+  const gross = plus(curb, weight);
+  const place = (symbol: string, share: Derived<'ratio'>): Derived<'in'> =>
+    result(symbol, minus(a, over(times(minus(times(gross, share), empty), a), weight)));
+  return { from: place('foremost place of the load', shares.to), to: place('rearmost place of the load', shares.from) };
+}
+
+/** The payload, best and anywhere; nothing where the empty weight is not known or nothing limits it. */
+export function payloadPart(
+  rig: Rig,
+  weighed: Weighed,
   share: ShareBand,
-  limits: readonly LadenLimit[],
-  gvwr: Rating<'GVWR'> | undefined,
-  shareReturnedByBars: Derived<'ratio'> | undefined,
-): Either<OutsideItsRange | NoLimits, Carry> {
-  const most = payload(curb, share, limits, { shareReturnedByBars });
-  return isRight(most)
-    ? {
-        _tag: 'Right',
-        right: { payload: most.right, share, ...(gvwr && { claim: payloadClaim(curb, share.high, gvwr) }) },
-      }
-    : most;
+): Either<OutsideItsRange | NoLimits, Carry | undefined> {
+  const { curb } = weighed;
+  if (curb === undefined) return right(undefined);
+  const [tongue, ramps] = [tongueLimits(rig), rampLimits(rig.spec)];
+  const limits = [
+    ...grossLimits(rig),
+    ...axleLimits(rig),
+    ...sideLimits(rig, sidesOfCargo(rig, rig.spec)),
+    ...tongue.limits,
+    ...ramps.limits,
+  ];
+  if (limits.every(({ atLeast }) => atLeast === true)) return right(undefined);
+  const found = payload(curb, share, limits);
+  if (isLeft(found)) return found;
+  const { best, anywhere, lifts, decisions } = found.right;
+  const places = best && placesFor(best, curb, rig, weighed);
+  return right({
+    ...(best && { best: places === undefined ? best : { ...best, places } }),
+    ...(anywhere && { anywhere }),
+    lifts,
+    share,
+    decisions: [...decisions, ...tongue.decisions, ...ramps.decisions],
+  });
 }

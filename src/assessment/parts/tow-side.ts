@@ -1,7 +1,7 @@
 /** The tow side of a spec: the chain of checks, spring bars, the largest trailer, and what it leaves for payload. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { AxleGroup } from '../../axles/index.js';
-import type { LadenLimit, ShareBand } from '../../load/index.js';
+import type { ShareBand } from '../../load/index.js';
 import type { Spec } from '../../spec/index.js';
 import {
   couplerChecks,
@@ -15,7 +15,9 @@ import {
   type WeightDistribution,
   weightDistribution,
 } from '../../towing/index.js';
-import { type Derived, quotient } from '../../trace/index.js';
+import { constant, type Derived, decide, inInches, inShare, over, plus, result, times } from '../../trace/index.js';
+import { lb } from '../../units/index.js';
+import { signOf } from '../../units/internal.js';
 import type { NotChecked } from './not-checked.js';
 import { open, type Part } from './part-of-answer.js';
 
@@ -37,6 +39,8 @@ export interface TowPart extends Part {
   readonly largest?: LargestTrailer;
   readonly offLevel?: OffLevelHitch;
 }
+
+const nothing = constant(lb(0));
 
 /** The tow vehicle as its chapter reads it. */
 export const vehicleOf = ({ tow, trailer }: Spec): TowVehicle | undefined =>
@@ -63,10 +67,23 @@ function barsOf(
     tongue,
     wheelbase: tow.wheelbase,
     overhang,
+    hitchHardware: tow.hitchHardware,
     axlesAt: group.at,
     bars: tow.bars,
     ratings: { front: tow.frontGawr, rear: tow.rearGawr, trailerAxles: group.capacity },
   });
+}
+
+/** `k = p o / (a + o)`: the part of the tongue load that bars put back on the trailer axles, whatever the load; p the part of the front axle's loss that they restore. */
+function returnedByBars({ tow }: Spec, { at }: AxleGroup): Derived<'ratio'> | undefined {
+  if (tow?.bars === undefined || tow.front === undefined || tow.rear === undefined || tow.wheelbase === undefined)
+    return undefined;
+  if (tow.overhang === undefined || tow.overhang === 'unknown') return undefined;
+  const overhang = inInches('overhang', tow.overhang);
+  // Over the axle or ahead of it nothing is taken off the front axle, and there is nothing to restore.
+  if (signOf(overhang.value.value) <= 0) return undefined;
+  const restore = inShare('share to restore', tow.bars.restore);
+  return result('share of the tongue load put back by the bars', over(times(restore, overhang), plus(at, overhang)));
 }
 
 /** Asks the tow side everything the spec lets us ask. */
@@ -100,28 +117,38 @@ export function towPart(
   const chain = towChecks(vehicle, trailer);
   if (isLeft(chain)) return left({ ...chain.left, path: chain.left.path ?? 'tow' });
   const notChecked = joined(chain.right.notChecked);
-  const bars = tongue === undefined || group === undefined ? right(undefined) : barsOf(spec, gross, tongue, group);
+  const returned = group && returnedByBars(spec, group);
+  const presses = tongue && decide(tongue, '>', nothing);
+  const bars =
+    tongue === undefined || group === undefined || returned === undefined || presses?.holds !== true
+      ? right(undefined)
+      : barsOf(spec, gross, tongue, group);
   if (isLeft(bars)) return left({ ...bars.left, path: bars.left.path ?? 'tow.bars' });
   const largest = largestTrailer({ vehicle, coupler, tongueShare: share.high });
   const unset =
     spec.tow.bars !== undefined && bars.right === undefined
-      ? [{ what: 'weight distributing bars', missing: 'axles alone, wheelbase and measured overhang' }]
+      ? [
+          {
+            what: 'weight distributing bars',
+            missing:
+              returned !== undefined && presses?.holds === false
+                ? 'a tongue load that presses on the ball'
+                : 'axles alone, wheelbase and a measured overhang behind the rear axle',
+          },
+        ]
       : [];
   return right({
     ...chain.right,
+    decisions: [...chain.right.decisions, ...(presses === undefined ? [] : [presses])],
     notChecked: [...notChecked, ...unset],
     ...(bars.right &&
       tongue && {
         bars: bars.right,
-        shareReturnedByBars: quotient('share of the tongue load put back by the bars', bars.right.ontoTrailer, tongue),
         checks: [...chain.right.checks, ...bars.right.findings.barsOn.checks],
         notes: [...chain.right.notes, ...bars.right.notes],
-        decisions: [...chain.right.decisions, ...bars.right.decisions],
+        decisions: [...chain.right.decisions, ...(presses === undefined ? [] : [presses]), ...bars.right.decisions],
       }),
+    ...(returned && { shareReturnedByBars: returned }),
     ...(isLeft(largest) ? {} : { largest: largest.right }),
   });
 }
-
-/** What the tow side allows the laden trailer to weigh or to put on the ball, as limits on payload. Coupler limits are the trailer's own. */
-export const towLimits = ({ largest }: TowPart): readonly LadenLimit[] =>
-  (largest?.limits ?? []).filter(({ name }) => !name.startsWith('coupler'));

@@ -29,6 +29,8 @@ export interface TandemSplit {
   readonly loads: readonly Derived<'lb'>[];
   /** What the attitude adds to the tongue load; absent where attitude does not matter. */
   readonly tongueChange?: Derived<'lb'>;
+  /** What the attitude takes off each axle, whatever the load; absent where attitude does not matter. */
+  readonly unloading?: readonly Derived<'lb'>[];
   readonly decisions: readonly Decision[];
   readonly notes: readonly Note[];
 }
@@ -128,6 +130,7 @@ function bySprings(load: Derived<'lb'>, { axles, ballAboveLevel }: IndependentSp
   return right({
     loads,
     tongueChange: result('tongue load added by the attitude', plus(...changes)),
+    unloading: changes,
     decisions: guarded.right,
     notes:
       off.length === 0

@@ -1,6 +1,6 @@
 /** The heaviest machine for which a placement window exists. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { type Note, note } from '../../ratings/index.js';
+import { type Bound, type Note, note } from '../../ratings/index.js';
 import { type Decision, type Derived, greatestOf, leastOf, type OutsideItsRange } from '../../trace/index.js';
 import { compare, lb } from '../../units/index.js';
 import type { BalanceError, NothingLimits } from '../errors.js';
@@ -14,6 +14,8 @@ export interface HeaviestPlaced {
   readonly heaviest: Derived<'lb'>;
   /** Every pair of limits that closes the window at that weight; more than one when they tie. */
   readonly governedBy: readonly LimitPair[];
+  /** Every limit on the weight itself that is reached at it: GVWR, ramps. */
+  readonly byWeight: readonly Bound[];
   /** Present when some pair asks for a certain weight: a machine behind the axles that must relieve the tongue. */
   readonly lightest?: Derived<'lb'>;
   /** Whether any machine above zero has a window. */
@@ -36,12 +38,13 @@ function crossings(pairs: readonly LimitPair[], allows: LimitPair['allows']): re
 function heaviestOf(
   name: string,
   limits: readonly PlacementLimit[],
+  weights: readonly Bound[],
   decisions: Decision[],
 ): HeaviestPlaced | undefined {
   const fronts = limits.filter(({ end }) => end === 'front');
   const rears = limits.filter(({ end }) => end === 'rear');
   const pairs = fronts.flatMap((front) => rears.map((rear) => pairOf(front, rear, decisions)));
-  const most = crossings(pairs, 'most');
+  const most = [...crossings(pairs, 'most'), ...weights.map(({ limit }) => limit)];
   if (most.length === 0) return undefined;
   const heaviest = leastOf(name, most);
   const floors = crossings(pairs, 'least');
@@ -55,6 +58,7 @@ function heaviestOf(
       ({ allows, crossing }) =>
         allows === 'most' && crossing !== undefined && compare(crossing.value, heaviest.value) === 0,
     ),
+    byWeight: weights.filter(({ limit }) => compare(limit.value, heaviest.value) === 0),
     ...(lightest !== undefined && { lightest }),
     exists: meets && pairs.every(({ allows }) => allows !== 'never'),
   };
@@ -68,7 +72,7 @@ function heaviestOf(
  * them governs. Hitch against guideline, for one: `P = (Tmax - f W0) / f`. With an uncertainty u of the balance point the
  * weight limits close in by u on both sides first.
  *
- * GVWR is another limit on the weight and is not asked here: `payload` asks it. Not for independent axles.
+ * Limits on the whole or on the load itself bound P as they stand, where the trailer brings them (`limits`).
  *
  * @param trailer as in `placementWindow`, in inches behind the coupler
  * @param machine length, balance point behind its front face, uncertainty (in); the weight is the answer
@@ -83,12 +87,13 @@ export function heaviestMachine(
 ): Either<BalanceError | NothingLimits | OutsideItsRange, HeaviestMachine> {
   const lines = linesOf(trailer, machine);
   if (isLeft(lines)) return lines;
-  const { limits, uncertainty, decisions: read } = lines.right;
+  const { limits, weights, uncertainty, decisions: read } = lines.right;
   const decisions: Decision[] = [...read];
-  const nominal = heaviestOf('heaviest machine', limits, decisions);
+  const nominal = heaviestOf('heaviest machine', limits, weights, decisions);
   const sure = heaviestOf(
     'heaviest machine, sure',
     limits.map((limit) => madeSure(limit, uncertainty)),
+    weights,
     decisions,
   );
   if (nominal === undefined || sure === undefined) {
@@ -103,11 +108,6 @@ export function heaviestMachine(
     ...nominal,
     sure,
     decisions,
-    notes: [
-      note(
-        'GrossNotHere',
-        'GVWR, tires and the tow vehicle may allow less: this is the weight at which the place runs out.',
-      ),
-    ],
+    notes: [note('GrossNotHere', 'A limit that was not brought along may allow less.')],
   });
 }

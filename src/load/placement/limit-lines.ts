@@ -1,6 +1,6 @@
 /** Reads trailer and machine, and writes every limit on the place of the machine as one straight line in its weight. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
-import type { Rating, RatingKind } from '../../ratings/index.js';
+import type { Bound, Rating, RatingKind } from '../../ratings/index.js';
 import {
   aboveZero,
   allHold,
@@ -13,6 +13,7 @@ import {
   minus,
   notNegative,
   type OutsideItsRange,
+  over,
   plus,
   renamed,
   result,
@@ -22,6 +23,7 @@ import {
 } from '../../trace/index.js';
 import { inch, quantity } from '../../units/index.js';
 import { balance } from '../balance/balance.js';
+import type { LadenLimit } from '../balance/laden-limit.js';
 import type { BalanceError } from '../errors.js';
 import type { MachineShape, PlacementLimit, TrailerForPlacing } from './limits.js';
 
@@ -34,6 +36,8 @@ export interface Lines {
   readonly balancePoint: Derived<'in'>;
   readonly uncertainty: Derived<'in'>;
   readonly limits: readonly PlacementLimit[];
+  /** What limits the machine's weight wherever it stands. */
+  readonly weights: readonly Bound[];
   readonly decisions: readonly Decision[];
 }
 
@@ -57,6 +61,43 @@ function deckLimits(
   ];
 }
 
+/**
+ * A limit on the laden trailer as a line in the machine's weight P. Tongue: `x >= a + (M0 - L a) / P`. Axles,
+ * `W + P - T (1 - k) + q P <= L`: `x <= a (1 - (1 + q) / (1 - k)) + (M0 + (L - W) a / (1 - k)) / P`. What must press bounds
+ * the other end. The whole weight does not depend on the place and has no line.
+ */
+function lineOf(
+  limit: LadenLimit,
+  a: Derived<'in'>,
+  weight: Derived<'lb'>,
+  moment: Derived<'lb*in'>,
+): readonly PlacementLimit[] {
+  const { name, on, returned, lean, atLeast = false } = limit;
+  const line = { name, by: 'weight', source: undefined } as const;
+  if (on === 'tongue')
+    return [
+      {
+        ...line,
+        end: atLeast ? 'rear' : 'front',
+        base: a,
+        moment: result(`moment by ${name}`, minus(moment, times(limit.limit, a))),
+      },
+    ];
+  if (on !== 'axles') return [];
+  const reach = returned === undefined ? a : result(`reach of ${name}`, over(a, minus(1, returned)));
+  return [
+    {
+      ...line,
+      end: atLeast ? 'front' : 'rear',
+      base:
+        lean === undefined
+          ? result(`base place by ${name}`, minus(a, reach))
+          : result(`base place by ${name}`, minus(a, times(reach, plus(1, lean)))),
+      moment: result(`moment by ${name}`, plus(moment, times(minus(limit.limit, weight), reach))),
+    },
+  ];
+}
+
 /** `T <= limit` for a hitch part, `low x W <= T <= high x W` for a guideline, `W - T <= limit` for the axles. */
 function weightLimits(
   trailer: TrailerForPlacing,
@@ -72,10 +113,7 @@ function weightLimits(
     source,
     moment: result(`moment by ${name}`, minus(moment, times(limit, a))),
   });
-  const tongue = [
-    ...trailer.tongueLimits.map((limit) => onTongue(label(limit), limit.limit, limit.clause)),
-    ...(trailer.tongueBounds ?? []).map(({ name, limit }) => onTongue(name, limit, undefined)),
-  ];
+  const tongue = [...trailer.tongueLimits.map((limit) => onTongue(label(limit), limit.limit, limit.clause))];
   const axles = trailer.axleLimits.map(
     (limit): PlacementLimit => ({
       name: label(limit),
@@ -86,7 +124,8 @@ function weightLimits(
       moment: result(`moment by ${label(limit)}`, plus(moment, times(minus(limit.limit, weight), a))),
     }),
   );
-  if (trailer.guideline === 'no guideline') return [...tongue, ...axles];
+  const others = (trailer.limits ?? []).flatMap((limit) => lineOf(limit, a, weight, moment));
+  if (trailer.guideline === 'no guideline') return [...tongue, ...axles, ...others];
   const { low, high, source } = trailer.guideline;
   const byShare = (name: string, end: 'front' | 'rear', share: Derived<'ratio'>): PlacementLimit => ({
     name,
@@ -96,8 +135,21 @@ function weightLimits(
     base: result(`base place by ${name}`, minus(a, times(share, a))),
     moment: result(`moment by ${name}`, minus(moment, times(share, weight, a))),
   });
-  return [...tongue, ...axles, byShare('guideline low', 'rear', low), byShare('guideline high', 'front', high)];
+  return [
+    ...tongue,
+    ...axles,
+    ...others,
+    byShare('guideline low', 'rear', low),
+    byShare('guideline high', 'front', high),
+  ];
 }
+
+/** Limits on the whole, less what stays; limits on the load are on the machine alone. */
+const weightsOf = ({ limits = [] }: TrailerForPlacing, weight: Derived<'lb'>): readonly Bound[] =>
+  limits.flatMap(({ name, on, limit, atLeast }) => {
+    if (atLeast === true || (on !== 'gross' && on !== 'payload')) return [];
+    return [{ name, limit: on === 'gross' ? result(`machine weight by ${name}`, minus(limit, weight)) : limit }];
+  });
 
 /** Reads trailer and machine in, refuses what cannot be placed, and writes each limit as a line. */
 export function linesOf(
@@ -134,6 +186,7 @@ export function linesOf(
     balancePoint,
     uncertainty,
     limits,
+    weights: weightsOf(trailer, weight),
     decisions: [...without.right.decisions, ...guideline, ...guarded.right],
   });
 }

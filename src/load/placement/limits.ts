@@ -5,10 +5,11 @@
  * `x = a (1 - p1) + (M0 - p0 a) / P`: a base place and a moment divided by the machine weight. Deck limits have no
  * moment. The window uses the lines at one weight; the heaviest machine is where two lines cross.
  */
-import type { Bound, Limits, Rating, RatingKind } from '../../ratings/index.js';
+import type { Limits, Rating, RatingKind } from '../../ratings/index.js';
 import { type AnyLength, type Derived, minus, over, plus, result, type Source, statics } from '../../trace/index.js';
 import type { Guideline } from '../balance/guideline.js';
 import type { Item } from '../balance/item.js';
+import type { LadenLimit } from '../balance/laden-limit.js';
 import type { EndLimit } from './span.js';
 
 /** The rating kinds that limit the tongue load. */
@@ -25,8 +26,8 @@ export interface TrailerForPlacing {
   /** The tongue shares to keep to, with their source; or the plain statement that none is used. */
   readonly guideline: Guideline | 'no guideline';
   readonly tongueLimits: readonly Rating<TongueRatingKind>[];
-  /** What the tow vehicle's axles, GVWR and placard leave for the tongue load; at or below zero when they are full without a trailer. */
-  readonly tongueBounds?: readonly Bound[] | undefined;
+  /** Every other limit on the laden trailer: what tow vehicle and jack leave for the tongue, axles and sides in every way of standing, what must press; q is what a pound of the machine adds on a side. */
+  readonly limits?: readonly LadenLimit[] | undefined;
   /** What the axles may carry together: `axleGroup(...)` says it for equalised axles. */
   readonly axleLimits: readonly Rating<'axle group'>[];
 }

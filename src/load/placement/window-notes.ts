@@ -2,6 +2,7 @@
 import { type Note, note } from '../../ratings/index.js';
 import type { Derived } from '../../trace/index.js';
 import { compare, showBrief } from '../../units/index.js';
+import type { LadenLimit } from '../balance/laden-limit.js';
 import type { Lines } from './limit-lines.js';
 import type { PlacedLimit, TrailerForPlacing } from './limits.js';
 import type { Span, SpanEnd } from './span.js';
@@ -11,6 +12,9 @@ export function conflictText({ lower, upper }: Span<PlacedLimit>): string {
   const names = (end: SpanEnd<PlacedLimit>): string => end.setBy.map(({ name }) => name).join(' and ');
   return `${names(lower)} asks for a balance point at ${showBrief(lower.at.value)} or further back, ${names(upper)} for ${showBrief(upper.at.value)} or further forward`;
 }
+
+const asks = ({ limits = [] }: TrailerForPlacing, what: LadenLimit['on']): boolean =>
+  limits.some(({ on, atLeast }) => on === what && atLeast !== true);
 
 /** The notes on a window and on its sure part. */
 export function notesOn(
@@ -43,10 +47,12 @@ export function notesOn(
     ...(trailer.guideline === 'no guideline'
       ? [note('NoGuideline', 'No tongue guideline was given, so no end is set by a tongue that is too light.')]
       : []),
-    ...(trailer.tongueLimits.length + (trailer.tongueBounds?.length ?? 0) === 0
+    ...(trailer.tongueLimits.length === 0 && !asks(trailer, 'tongue')
       ? [note('NoTongueLimit', 'Not checked: no hitch or coupler tongue rating was given.')]
       : []),
-    ...(trailer.axleLimits.length === 0 ? [note('NoAxleLimit', 'Not checked: no axle group rating was given.')] : []),
+    ...(trailer.axleLimits.length === 0 && !asks(trailer, 'axles')
+      ? [note('NoAxleLimit', 'Not checked: no axle group rating was given.')]
+      : []),
     note('GrossNotHere', 'Moving a machine never changes the gross weight: GVWR is a separate check.'),
   ];
 }

@@ -1,6 +1,6 @@
 /** The heaviest trailer a set of limits allows, and the limit that says so. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { type Bound, governedBy, type Note, note, type RatingKind } from '../../ratings/index.js';
+import { type Bound, governedBy, type Note, note } from '../../ratings/index.js';
 import {
   type AnyShare,
   type Decision,
@@ -19,7 +19,7 @@ import type { HitchPart, TowVehicle } from './tow-vehicle.js';
 
 /** The trailer gross weight at which a rating is reached, at the tongue share that was asked. */
 export interface TrailerBound extends Bound {
-  readonly name: RatingKind;
+  readonly name: TowBound['name'];
 }
 
 export interface LargestTrailer {
@@ -32,6 +32,8 @@ export interface LargestTrailer {
   readonly bounds: readonly TrailerBound[];
   /** The same limits before the share: on the trailer's gross weight or on its tongue load. */
   readonly limits: readonly TowBound[];
+  /** Tongue loads not to fall below. */
+  readonly least: readonly Bound[];
   readonly notChecked: readonly NotChecked[];
   readonly notes: readonly Note[];
   readonly decisions: readonly Decision[];
@@ -78,7 +80,7 @@ export function largestTrailer({
   if (isLeft(facts)) return facts;
   const found = towBounds(vehicle, coupler, facts.right);
   if (isLeft(found)) return found;
-  const { bounds: limits, notChecked } = found.right;
+  const { bounds: limits, least, notChecked } = found.right;
   const bounds = limits.map(
     ({ name, on, limit }): TrailerBound => ({
       name,
@@ -102,6 +104,7 @@ export function largestTrailer({
     governing,
     bounds,
     limits,
+    least,
     notChecked,
     notes: [...facts.right.notes, ...(room.holds ? [] : [noRoom(governing)])],
     decisions: [...fraction.right, ...facts.right.decisions, ...found.right.decisions, room],

@@ -5,21 +5,23 @@ import { type AnyWeight, type Decision, type Derived, decide, difference, inPoun
 import { isMissing, type LoadOrMissing, loadFrom, type NotChecked } from '../checks/checks-or-missing.js';
 import type { TowingError } from '../errors.js';
 import { allAboveZero, noneOf } from '../figures.js';
-import { tongueForFront, tongueForRear } from '../hitch/hitch-lever.js';
+import { takesOffFront, tongueForFront, tongueForRear, tongueTaking } from '../hitch/hitch-lever.js';
 import { hitchedBy } from './hitched-axle-loads.js';
 import { missingOf, readFacts, sumOrMissing, type TowFacts } from './tow-facts.js';
 import type { HitchPart, TowVehicle } from './tow-vehicle.js';
 
 /** What one limit allows. */
 export interface TowBound extends Bound {
-  /** The rating it comes from. */
-  readonly name: RatingKind;
+  /** The rating it comes from, or the axle that would lift. */
+  readonly name: RatingKind | 'tow vehicle front axle lifts';
   /** Whether `limit` is the trailer gross weight or the tongue load at which that rating is reached. */
   readonly on: 'gross' | 'tongue';
 }
 
 export interface TowBounds {
   readonly bounds: readonly TowBound[];
+  /** Tongue loads not to fall below: a front axle over its rating without a trailer, which a ball behind relieves. */
+  readonly least: readonly Bound[];
   readonly notChecked: readonly NotChecked[];
   readonly decisions: readonly Decision[];
 }
@@ -48,6 +50,36 @@ function resting({ front, rear, hardware, lever }: TowFacts): {
 function loadsFront(hitch: TowVehicle['hitch'], lever: TowFacts['lever']): Decision | undefined {
   if (hitch !== 'gooseneck' || 'missing' in lever) return undefined;
   return lever.by === 'share' ? decide(lever.share, '<', noneOf('ratio')) : decide(lever.overhang, '<', noneOf('in'));
+}
+
+/**
+ * A ball behind the rear axle takes load off the front axle: `F b / o` is the tongue load at which the front wheels leave the
+ * ground, `(F - front GAWR) b / o` the one that brings an overloaded front axle back to its rating.
+ */
+function behindBall(
+  { hitch, frontGawr }: TowVehicle,
+  front: LoadOrMissing,
+  lever: TowFacts['lever'],
+): Pick<TowBounds, 'bounds' | 'least'> {
+  if (hitch !== 'ball behind' || isMissing(front) || 'missing' in lever || !takesOffFront(lever))
+    return { bounds: [], least: [] };
+  const lifts = 'tow vehicle front axle lifts';
+  return {
+    bounds: [{ name: lifts, on: 'tongue', limit: tongueTaking('tongue load that lifts the front axle', lever, front) }],
+    least:
+      frontGawr === undefined
+        ? []
+        : [
+            {
+              name: 'tow vehicle front GAWR',
+              limit: tongueTaking(
+                'tongue load that relieves the front axle',
+                lever,
+                difference('front axle above its GAWR', front, inPounds('tow vehicle front GAWR', frontGawr, 'label')),
+              ),
+            },
+          ],
+  };
 }
 
 /** Every bound there are facts for. At or below zero where the tow vehicle is full without a trailer. Left `NotAboveZero` for a rating of nothing. */
@@ -119,6 +151,7 @@ export function towBounds(
     },
   ];
 
+  const { bounds: lifts, least } = behindBall(vehicle, axles.front, lever);
   const bounds: TowBound[] = [];
   const notChecked: NotChecked[] = [];
   const decisions: Decision[] = front === undefined ? [] : [front];
@@ -131,5 +164,5 @@ export function towBounds(
     if (isMissing(allowed)) notChecked.push({ what: `largest trailer by ${limit}`, missing: allowed.missing });
     else bounds.push({ name: limit, on, limit: allowed });
   }
-  return right({ bounds, notChecked, decisions });
+  return right({ bounds: [...bounds, ...lifts], least, notChecked, decisions });
 }

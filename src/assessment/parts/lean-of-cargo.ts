@@ -1,0 +1,60 @@
+/** How cargo off the middle leans on the two sides: of all of it in its proportions, and of one piece with the others staying. */
+import type { Spec } from '../../spec/index.js';
+import {
+  constant,
+  type Derived,
+  greatestOf,
+  inInches,
+  inPounds,
+  leastOf,
+  minus,
+  over,
+  plus,
+  result,
+  sum,
+  times,
+} from '../../trace/index.js';
+import { lb } from '../../units/index.js';
+import type { Rig, Side } from './laden-limits.js';
+
+/** The load leans as the cargo of the spec does: what a pound of it adds to the heavier side, and takes from the other. */
+export function sidesOfCargo({ stance: { sides } }: Rig, { cargo = [] }: Spec): readonly Side[] {
+  if (sides === undefined || cargo.length === 0) return [];
+  const loaded = sum(
+    'cargo',
+    cargo.map(({ name, weight }) => inPounds(`${name} weight`, weight)),
+  );
+  const [heavier, lighter] = [
+    greatestOf('heavier side', [sides.left, sides.right]),
+    leastOf('lighter side', [sides.left, sides.right]),
+  ];
+  return [
+    { name: 'heavier side', lean: result('lean of the cargo', over(minus(heavier, lighter), loaded)) },
+    { name: 'lighter side', lean: result('lean away from the cargo', over(minus(lighter, heavier), loaded)) },
+  ];
+}
+
+/** One piece, the others staying: twice a side is `W - T + q P` and what the others add; `q = 2 y / track`. */
+export function sidesOfPiece({ trailer: { track }, cargo = [] }: Spec, index: number): readonly Side[] {
+  const offsets = cargo.map(({ rightOfMiddle }) => rightOfMiddle);
+  const own = offsets[index];
+  if (track === undefined || own === undefined || offsets.some((each) => each === undefined)) return [];
+  const wheels = inInches('track', track);
+  const lean = result('lean of the piece', over(times(2, inInches('piece right of the middle', own)), wheels));
+  const [first, ...rest] = cargo.flatMap(({ name, weight, rightOfMiddle }, i) =>
+    i === index || rightOfMiddle === undefined
+      ? []
+      : [times(inPounds(`${name} weight`, weight), inInches(`${name} right of the middle`, rightOfMiddle))],
+  );
+  const added = first && result('added to the right side by what stays', over(times(2, plus(first, ...rest)), wheels));
+  const left = (figure: Derived<'lb'>): Derived<'lb'> =>
+    result('added to the left side by what stays', minus(constant(lb(0)), figure));
+  return [
+    { name: 'right side', lean, ...(added && { added }) },
+    {
+      name: 'left side',
+      lean: result('lean of the piece to the left', minus(0, lean)),
+      ...(added && { added: left(added) }),
+    },
+  ];
+}
