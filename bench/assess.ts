@@ -27,7 +27,7 @@ const ofOurs = (a: Assessment): Figures => {
   const checked = (checks: Assessment['checks']): Figures =>
     checks.flatMap(({ reserve, used, verdict }) => [figure(reserve), figure(used), verdict === 'within' ? 1 : 0]);
   const { balance } = weighed;
-  const bounds = carry?.payload.governed.limits ?? [];
+  const bounds = carry?.anywhere?.limits ?? [];
   return [
     figure(weighed.gross),
     figure(balance?.axleLoad),
@@ -42,8 +42,8 @@ const ofOurs = (a: Assessment): Figures => {
     a.tightest.length,
     a.verdict === 'over' ? 0 : 1,
     ...bounds.map(({ limit }) => figure(limit)),
-    figure(carry?.payload.most),
-    carry?.payload.governed.governing.length ?? 0,
+    figure(carry?.anywhere?.weight),
+    carry?.anywhere?.governing.length ?? 0,
     figure(carry?.claim?.claimed),
     figure(carry?.claim?.gross),
     ...checked(carry?.claim === undefined ? [] : [carry.claim.check]),

@@ -23,6 +23,6 @@ console.log(
 console.log(`\n${report(assessment)}`);
 if (assessment.weights.balance !== undefined)
   console.log(`WORKING OF THE TONGUE LOAD\n${explain(assessment.weights.balance.tongue)}\n`);
-if (assessment.payload !== undefined)
-  console.log(`WORKING OF THE PAYLOAD\n${explain(assessment.payload.payload.most)}\n`);
+if (assessment.payload?.best !== undefined)
+  console.log(`WORKING OF THE PAYLOAD\n${explain(assessment.payload.best.weight)}\n`);
 console.log(classUpText(orThrow(oneClassUp(spec, read('./tilt-deck-16.json')))));

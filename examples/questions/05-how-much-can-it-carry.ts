@@ -12,7 +12,7 @@ import { ratio } from '../../src/units/index.js';
 import { capacityDown, loadUp, share, tell, trailer } from './yard.js';
 
 const onTongue = given('tongue share', ratio('0.12'), 'stated');
-const { most, governed } = orThrow(
+const { anywhere } = orThrow(
   payload(trailer.empty, { low: onTongue, high: onTongue }, [
     { name: 'GVWR', on: 'gross', limit: trailer.gvwr },
     { name: 'axles', on: 'axles', limit: sum('axles together', trailer.gawrs) },
@@ -20,13 +20,15 @@ const { most, governed } = orThrow(
     { name: 'coupler tongue', on: 'tongue', limit: trailer.coupler.tongue },
   ]),
 );
+assert(anywhere);
+const { weight: most, governing, limits } = anywhere;
 const claim = payloadClaim(trailer.empty, onTongue, rating('GVWR', trailer.gvwr));
 
 tell(
   'How much can it carry?',
   [
-    `${capacityDown(most)}, set by ${governed.governing.map(({ name }) => name).join(' and ')}, with ${share(onTongue)} of the gross weight on the tongue.`,
-    ...governed.limits.map(({ name, limit }) => `- by ${name}: ${capacityDown(limit)}`),
+    `${capacityDown(most)}, set by ${governing.map(({ name }) => name).join(' and ')}, with ${share(onTongue)} of the gross weight on the tongue.`,
+    ...limits.map(({ name, limit }) => `- by ${name}: ${capacityDown(limit)}`),
     `Adding the tongue load on top, as some sellers do, claims ${loadUp(claim.claimed)}. Loaded so, it would weigh ${loadUp(claim.gross)}: ${claim.check.verdict} its GVWR by the tongue load.`,
     'Tires, wheels, hubs and the truck may allow less: assess() asks them all in one call.',
   ],
@@ -34,5 +36,5 @@ tell(
   claim.gross,
 );
 
-assert.deepEqual([capacityDown(most), governed.governing.map(({ name }) => name)], ['10,350 lb', ['GVWR']]);
+assert.deepEqual([capacityDown(most), governing.map(({ name }) => name)], ['10,350 lb', ['GVWR']]);
 assert.deepEqual([loadUp(claim.claimed), claim.check.verdict], ['12,030 lb', 'over']);

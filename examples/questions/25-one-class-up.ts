@@ -14,24 +14,24 @@ import { capacityDown, tell } from './yard.js';
 
 const spec = (name: string): unknown => orThrow(readJson(readFileSync(new URL(`../${name}`, import.meta.url), 'utf8')));
 const { comparison, crossed, notes } = orThrow(oneClassUp(spec('tilt-deck.json'), spec('tilt-deck-16.json')));
-const [now, next] = comparison.assessments.map(({ payload: carry }) => carry?.payload);
+const [now, next] = comparison.assessments.map(({ payload: carry }) => carry?.best);
 assert(now && next);
-const by = ({ governed }: typeof now): string => governed.governing.map(({ name }) => name).join(' and ');
+const by = ({ governing }: NonNullable<typeof now>): string => governing.map(({ name }) => name).join(' and ');
 
 tell(
   'What changes one class up?',
   [
-    `Payload goes from ${capacityDown(now.most)}, set by ${by(now)}, to ${capacityDown(next.most)}, set by ${by(next)}.`,
+    `Payload goes from ${capacityDown(now.weight)}, set by ${by(now)}, to ${capacityDown(next.weight)}, set by ${by(next)}.`,
     crossed.length === 0
       ? 'No published line changes its answer between the two.'
       : `Published lines whose answer changes: ${crossed.map(({ next: { rule, outcome } }) => `${rule.topic} (now ${outcome})`).join('; ')}.`,
     ...notes.map(({ says }) => says),
     'The hitch on the truck stays the limit, and the bigger trailer itself weighs more: it carries less until the hitch is changed as well.',
   ],
-  ...now.governed.governing.map(({ limit }) => limit),
-  ...next.governed.governing.map(({ limit }) => limit),
+  ...now.governing.map(({ limit }) => limit),
+  ...next.governing.map(({ limit }) => limit),
 );
 console.log(`\nSIDE BY SIDE\n${comparisonText(comparison)}`);
 
 assert.deepEqual([by(now), by(next)], ['ball mount tongue', 'ball mount tongue']);
-assert.deepEqual([capacityDown(now.most), capacityDown(next.most)], ['9,683 lb', '9,153 lb']);
+assert.deepEqual([capacityDown(now.weight), capacityDown(next.weight)], ['9,683 lb', '9,153 lb']);

@@ -1,4 +1,5 @@
 /** The plain answer: an assessment as JSON that can be sent, kept, and verified by somebody who has no library. */
+import type { BestPayload, PayloadBy } from '../load/index.js';
 import type { Check, Note } from '../ratings/index.js';
 import { writtenSpec } from '../spec/index.js';
 import type { Derived } from '../trace/index.js';
@@ -12,6 +13,7 @@ import {
   type AnswerFigure,
   type AnswerNote,
   type AnswerPayload,
+  type AnswerPayloadFigure,
   answerFormat,
   answerVersion,
 } from './answer/shape.js';
@@ -56,15 +58,22 @@ const noteOf = (nodes: NodeList | undefined, { figures, paths, says, tag }: Note
   tag,
 });
 
-function payloadOf(nodes: NodeList | undefined, { payload: carry }: Assessment): AnswerPayload | undefined {
-  if (carry === undefined) return undefined;
-  const { figure, ...node } = figureOf(nodes, carry.payload.most, capacityText);
+function payloadOf(nodes: NodeList | undefined, { payload }: Assessment): AnswerPayload | undefined {
+  if (payload === undefined) return undefined;
   const share = (end: Derived<'ratio'>) => figureOf(nodes, end, shareText as typeof nearestText);
+  const figure = ({ weight, governing }: PayloadBy, shares: BestPayload['shares']): AnswerPayloadFigure => {
+    const { figure: printed, ...node } = figureOf(nodes, weight, capacityText);
+    return {
+      figure: printed,
+      governing: governing.map(({ name }) => name),
+      ...node,
+      ...(shares && { shares: { from: share(shares.from), to: share(shares.to) } }),
+    };
+  };
+  const { best, anywhere, share: band } = payload;
   return {
-    figure,
-    governing: carry.payload.governed.governing.map(({ name }) => name),
-    ...node,
-    shares: { from: share(carry.share.low), to: share(carry.share.high) },
+    ...(anywhere && { anywhere: figure(anywhere, { from: band.low, to: band.high }) }),
+    ...(best && { best: figure(best, best.shares) }),
   };
 }
 

@@ -26,7 +26,7 @@ type Pick = (assessment: Assessment) => Derived<Unit> | undefined;
 const compared: readonly (readonly [string, Print, Pick])[] = [
   ['GVWR', 'capacity', ({ spec }) => spec.trailer.gvwr],
   ['empty weight', 'load', ({ weights: weighed }) => weighed.curb],
-  ['payload', 'capacity', ({ payload: carry }) => carry?.payload.most],
+  ['payload', 'capacity', ({ payload: carry }) => carry?.best?.weight],
   ['gross weight', 'load', ({ weights: weighed }) => weighed.gross],
   ['tongue load', 'load', ({ weights: weighed }) => weighed.balance?.tongue],
   ['tongue share', 'share', ({ weights: weighed }) => weighed.balance?.tongueShare],

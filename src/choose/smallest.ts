@@ -38,7 +38,7 @@ function judge(name: string, assessment: Assessment, need: Derived<'lb'>, reserv
     .filter(({ verdict }) => verdict === 'over')
     .map(({ what }) => `${what} is over`);
   const rest =
-    carry === undefined ? undefined : result('payload left', minus(minus(carry.payload.most, need), reserve));
+    carry?.best === undefined ? undefined : result('payload left', minus(minus(carry.best.weight, need), reserve));
   const short =
     rest === undefined
       ? ['its payload is not known']

@@ -10,6 +10,8 @@ export interface BriefPayload {
   readonly weight: Derived<'lb'>;
   /** The tongue shares at which it holds. */
   readonly shares: { readonly from: Derived<'ratio'>; readonly to: Derived<'ratio'> };
+  /** Where the balance point of such a load stands, from the highest of these shares to the lowest. */
+  readonly places?: { readonly from: Derived<'in'>; readonly to: Derived<'in'> };
   /** The limits that set it. */
   readonly setBy: readonly string[];
 }

@@ -24,38 +24,45 @@ function overOf({ checks, partChecks }: Assessment): readonly Check[] {
   return [...worst.values()];
 }
 
-function payloadOf({ payload }: Assessment): Pick<Brief, 'anywhere'> {
+const setBy = ({ governing }: { readonly governing: readonly { readonly name: string }[] }): readonly string[] =>
+  governing.map(({ name }) => name);
+
+function payloadOf({ payload }: Assessment): Pick<Brief, 'best' | 'anywhere'> {
   if (payload === undefined) return {};
-  const { governed, most } = payload.payload;
+  const { best, anywhere, share } = payload;
+  const band = { from: share.low, to: share.high };
   return {
-    anywhere: {
-      weight: most,
-      shares: { from: payload.share.low, to: payload.share.high },
-      setBy: governed.governing.map(({ name }) => name),
-    },
+    ...(best && {
+      best: {
+        weight: best.weight,
+        shares: best.shares ?? band,
+        ...(best.places && { places: best.places }),
+        setBy: setBy(best),
+      },
+    }),
+    ...(anywhere &&
+      share.low !== share.high && { anywhere: { weight: anywhere.weight, shares: band, setBy: setBy(anywhere) } }),
   };
 }
 
 const namesOf = (limits: readonly { readonly name: string }[]): readonly string[] => limits.map(({ name }) => name);
 
-function placesOf({ placement: { machine, window, now } }: Assessment): readonly BriefPlace[] {
-  if (machine === undefined || window === undefined) return [];
-  const { lower, upper, empty } = window;
-  const frontToBalance = minus(lower.at, lower.machineFront);
-  return [
-    {
-      name: machine,
+const placesOf = ({ placement }: Assessment): readonly BriefPlace[] =>
+  placement.pieces.map(({ name, window, now }) => {
+    const { lower, upper, empty } = window;
+    const frontToBalance = minus(lower.at, lower.machineFront);
+    return {
+      name,
       none: empty,
       from: lower.machineFront,
       to: upper.machineFront,
-      best: result(`best place of the front of ${machine}`, over(plus(lower.machineFront, upper.machineFront), 2)),
+      best: result(`best place of the front of ${name}`, over(plus(lower.machineFront, upper.machineFront), 2)),
       setBy: [namesOf(lower.setBy), namesOf(upper.setBy)],
       ...(now && {
-        now: { front: result(`front of ${machine} now`, minus(now.at, frontToBalance)), breaks: namesOf(now.breaks) },
+        now: { front: result(`front of ${name} now`, minus(now.at, frontToBalance)), breaks: namesOf(now.breaks) },
       }),
-    },
-  ];
-}
+    };
+  });
 
 /**
  * What belongs on the first page?

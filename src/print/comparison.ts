@@ -54,7 +54,7 @@ export function comparisonText({ names, assessments, rows }: Comparison): string
     ),
     ...assessments.map(({ tightest, payload: carry }, i) =>
       remark(
-        `${names[i]}: closest to its limit is ${tightest.map(({ what }) => what).join(' and ') || 'nothing'}; payload set by ${carry?.payload.governed.governing.map(({ name }) => name).join(' and ') ?? 'nothing'}`,
+        `${names[i]}: closest to its limit is ${tightest.map(({ what }) => what).join(' and ') || 'nothing'}; payload set by ${carry?.best?.governing.map(({ name }) => name).join(' and ') ?? 'nothing'}`,
       ),
     ),
   ].join('\n');

@@ -47,10 +47,7 @@ export function report(assessment: Assessment, { units, rules = 'near', ...extra
     ...section('WHAT IT MAY CARRY', payloadLines(assessment, p)),
     ...section('BUILD AND DECK LENGTH', buildLines(assessment, p)),
     ...section('THE TOW VEHICLE', towLines(assessment, p)),
-    ...section(
-      `WHERE THE MACHINE MAY STAND${placement.machine === undefined ? '' : `: ${placement.machine}`}`,
-      placeLines(assessment, p),
-    ),
+    ...placement.pieces.flatMap((piece) => section(`WHERE IT MAY STAND: ${piece.name}`, placeLines(piece, p))),
     ...section('JACK, LOADING, TIEDOWNS', gearLines(assessment, p)),
     ...section('SIDE TO SIDE, LEVEL, YAW', stanceLines(assessment, p)),
     ...section('SCALE TICKETS', scaleLines(assessment, p)),

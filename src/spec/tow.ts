@@ -40,7 +40,11 @@ export const towCodec = closedRecord(
         cargo: weightOf('cargo aboard'),
       },
     ),
-    bars: closedRecord('weight distributing bars', { restore: shareOf('share of the front axle load to restore', '0.001', '1') }, {}),
+    bars: closedRecord(
+      'weight distributing bars',
+      { restore: shareOf('share of the front axle load to restore', '0.001', '1') },
+      {},
+    ),
   },
 );
 

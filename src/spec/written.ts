@@ -3,19 +3,22 @@
 /** A value that JSON can write. */
 export type Json = string | number | boolean | null | readonly Json[] | { readonly [key: string]: Json };
 
+/** No spec is nested deeper; what is deeper is no part of one, and is not copied. */
+const deepest = 100;
+
 /** A copy that shares nothing with the caller's record; a figure that a program made is written as its wire record. */
-export function plainCopy(value: unknown): Json {
+export function plainCopy(value: unknown, depth = 0): Json {
   if (typeof value === 'string' || typeof value === 'boolean' || value === null) return value;
   if (typeof value === 'number') return Number.isFinite(value) ? value : null;
-  if (Array.isArray(value)) return value.map(plainCopy);
-  if (typeof value !== 'object') return null;
+  if (typeof value !== 'object' || depth > deepest) return null;
+  if (Array.isArray(value)) return value.map((part) => plainCopy(part, depth + 1));
   const { unit, value: digits } = value as Record<string, unknown>;
   if (typeof unit === 'string' && typeof digits === 'object' && digits !== null && 'toFixed' in digits)
     return { unit, value: (digits as { toFixed(): string }).toFixed() };
   return Object.fromEntries(
     Object.entries(value)
       .filter(([, part]) => part !== undefined)
-      .map(([key, part]) => [key, plainCopy(part)]),
+      .map(([key, part]) => [key, plainCopy(part, depth + 1)]),
   );
 }
 

@@ -18,16 +18,14 @@ const printed = (figure: { value: Parameters<typeof show>[0] } | undefined): str
 describe('the example', () => {
   const answer = run(tiltDeck());
   it('holds, is limited by the tongue rating of its ball mount (1,600 lb over 12 percent, less 3,650 lb), and leaves one question open', () => {
-    const most = answer.payload?.payload.most.value.value.toDecimalPlaces(2).toNumber();
+    const most = answer.payload?.anywhere?.weight.value.value.toDecimalPlaces(2).toNumber();
     expect([
       answer.verdict !== 'over',
       answer.notChecked.map(({ what }) => what),
       most,
-      answer.payload?.payload.governed.governing.map(({ name }) => name),
+      answer.payload?.anywhere?.governing.map(({ name }) => name),
     ]).toEqual([true, ['hanging up at the edge of the deck'], 9683.33, ['ball mount tongue']]);
-    expect(printed(answer.payload?.payload.governed.limits.find(({ name }) => name === 'GVWR')?.limit)).toBe(
-      '10,350 lb',
-    );
+    expect(printed(answer.payload?.anywhere?.limits.find(({ name }) => name === 'GVWR')?.limit)).toBe('10,350 lb');
     expect([...answer.checks, ...answer.partChecks].map(({ verdict }) => verdict)).not.toContain('over');
   });
   it('weighs and balances as statics has it: (3,650 - 520) x 204 + 9,000 x 182 over 204', () => {
@@ -48,10 +46,6 @@ describe('the example', () => {
   it('says what every check rests on', () => {
     for (const { reserve, used } of [...answer.checks, ...answer.partChecks])
       expect([reserve.why.basis, used.why.basis]).toEqual([expect.any(String), reserve.why.basis]);
-  });
-  it('shows the claim over by the tongue load', () => {
-    const claim = answer.payload?.claim;
-    expect([claim?.check.verdict, printed(claim?.check.reserve)]).toEqual(['over', '-1,680 lb']);
   });
   it('is the same by text, by JSON and by a spec that was read already', () => {
     const again = rightOf(assess(rightOf(readJson(JSON.stringify(tiltDeck())))));

@@ -18,7 +18,7 @@ const chain = { chain: { size: '1/4', grade: '30' }, runs: 'direct' };
 describe('attention', () => {
   it('is called to nothing in the example on a heavy truck, where the machine stands inside its window', () => {
     const { attention, placement: place } = change();
-    expect([attention, place.now?.breaks, place.now && plain(place.now.at)]).toEqual([[], [], 182]);
+    expect([attention, place.pieces[0]?.now?.breaks, plain(place.pieces[0]!.now!.at)]).toEqual([[], [], 182]);
     expect(report(change()).replace(/\s+/g, ' ')).toMatch(
       /WITHIN: \d+ checks made, each within its limit; 1 question open/,
     );
@@ -129,7 +129,7 @@ describe('several pieces of cargo', () => {
     expect(plain(change(['cargo', [excavator(), twin]]).climb.tail!.ball)).toBe(
       plain(change(['cargo', [excavator(), bucket]]).climb.tail!.ball),
     );
-    expect(change(['cargo', [excavator(), twin]]).placement.window).toBeDefined();
+    expect(change(['cargo', [excavator(), twin]]).placement.pieces[0]?.window).toBeDefined();
   });
   it('leave the climb open when the place of another is not known', () => {
     const { climb, notChecked } = change(['cargo', [excavator(), { name: 'bucket', weight: '500 lb' }]]);

@@ -11,7 +11,7 @@ const questions = ({ notChecked }: Assessment): readonly string[] =>
 const asked = ({ checks, partChecks }: Assessment): readonly string[] =>
   [...checks, ...partChecks].map(({ what }) => what);
 const bounds = ({ payload: carry }: Assessment): readonly string[] =>
-  carry?.payload.governed.limits.map(({ name }) => name) ?? [];
+  carry?.anywhere?.limits.map(({ name }) => name) ?? [];
 
 /** Every key of the example, as a path. Places in a list are left alone: a list with one item fewer is another trailer. */
 function keysOf(value: unknown, path = ''): readonly string[] {

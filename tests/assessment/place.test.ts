@@ -8,9 +8,9 @@ import { expectReplays } from '../helpers/working.js';
 
 const change = (...changes: readonly (readonly [string, unknown])[]): Assessment =>
   rightOf(assess(changes.reduce((spec, [path, value]) => changed(spec, path, value), tiltDeck())));
-const front = ({ placement: { window } }: Assessment): [string, number] => [
-  window!.lower.setBy.map(({ name }) => name).join(),
-  plain(window!.lower.at),
+const front = ({ placement: { pieces } }: Assessment): [string, number] => [
+  pieces[0]!.window.lower.setBy.map(({ name }) => name).join(),
+  plain(pieces[0]!.window.lower.at),
 ];
 /** Places by statics: 520 lb on the tongue without the machine of 9,000 lb, axles 204 in behind the ball. */
 const placeOf = (tongue: number): number => 204 * (1 - (tongue - 520) / 9000);
@@ -21,11 +21,11 @@ describe('the front end of the window (statics)', () => {
     const [name, at] = front(spec);
     expect(name).toBe('tow vehicle rear GAWR');
     expect(at).toBeCloseTo(placeOf(((5600 - 3650 - 60 * (1 + 54 / 176)) * 176) / (176 + 54)), 6);
-    expectReplays(spec.placement.window!.lower.at, spec.placement.window!.lower.tongue);
+    expectReplays(spec.placement.pieces[0]!.window.lower.at, spec.placement.pieces[0]!.window.lower.tongue);
   });
   it('is where that axle is exactly at its rating', () => {
     const { placement: place } = change(['tow.rearGawr', '5,600 lb']);
-    const tongue = plain(place.window!.lower.tongue);
+    const tongue = plain(place.pieces[0]!.window.lower.tongue);
     expect(3650 + (tongue + 60) * (1 + 54 / 176)).toBeCloseTo(5600, 6);
   });
   it('is set by the GVWR of the tow vehicle or its placard when they are', () => {
@@ -46,15 +46,18 @@ describe('the front end of the window (statics)', () => {
   });
   it('leaves no place when the tow vehicle is full before the trailer', () => {
     const spec = change(['tow.rearGawr', '3,600 lb']);
-    expect([spec.placement.window?.empty, spec.placement.heaviest?.exists]).toEqual([true, false]);
+    expect([spec.placement.pieces[0]?.window?.empty, spec.placement.pieces[0]?.heaviest?.exists]).toEqual([
+      true,
+      false,
+    ]);
     expect(report(spec)).toContain('EMPTY: no place meets every limit');
   });
 });
 
 describe('the heaviest machine', () => {
-  it('is told as what its place allows, beside the payload', () => {
-    expect(report(change()).replace(/\s+/g, ' ')).toMatch(
-      /heaviest excavator that has a place \.+ [\d,]+ lb \(placement only; payload is a separate limit\)/,
-    );
+  it('is told under every limit, the whole weight among them', () => {
+    expect(report(change()).replace(/\s+/g, ' ')).toMatch(/heaviest excavator that has a place \.+ [\d,]+ lb/);
+    const { heaviest } = change(['trailer.gvwr', '12,651 lb']).placement.pieces[0]!;
+    expect([plain(heaviest!.heaviest), heaviest!.byWeight.map(({ name }) => name)]).toEqual([9001, ['GVWR']]);
   });
 });

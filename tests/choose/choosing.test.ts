@@ -17,7 +17,7 @@ describe('compare', () => {
   it('sets the same figures of each build side by side, as each assessment has them', () => {
     const [now, next] = [tiltDeck(), heavier()].map((spec) => rightOf(assess(spec)));
     expect(rowOf('payload').figures.map((figure) => plain(figure!))).toEqual(
-      [now, next].map((build) => plain(build!.payload!.payload.most)),
+      [now, next].map((build) => plain(build!.payload!.anywhere!.weight)),
     );
     expect(rowOf('GVWR').figures.map((figure) => show(figure!.value))).toEqual(['14,000 lb', '16,000 lb']);
   });

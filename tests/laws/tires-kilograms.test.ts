@@ -78,7 +78,7 @@ describe.each([
         .times(fitment === 'single' ? 2 : 4)
         .times(axles);
       // With a fifth of it on the tongue the axles carry four fifths of the gross weight: payload = all / 0.8 - all / 10.
-      const byAxles = carry?.payload.governed.limits.filter(({ name }) => name !== 'GVWR') ?? [];
+      const byAxles = carry?.anywhere?.limits.filter(({ name }) => name !== 'GVWR') ?? [];
       expect(byAxles.map(({ name }) => name)).toEqual(expect.arrayContaining(['GAWR', 'tires']));
       for (const { name, limit } of byAxles)
         expect(inKg(limit), `${rig.index} by ${name}`).toBe(show(kg(all.times('1.15').toFixed())));

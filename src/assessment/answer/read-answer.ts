@@ -35,14 +35,11 @@ const checks: Shape = {
     maybe: { nodes: { listOf: place, count: 4 } },
   },
 };
-const payload: Shape = {
-  record: {
-    figure: text,
-    governing: { listOf: text },
-    shares: { record: { from: figure, to: figure } },
-  },
-  maybe: { node: place },
+const payloadFigure: Shape = {
+  record: { figure: text, governing: { listOf: text } },
+  maybe: { node: place, shares: { record: { from: figure, to: figure } } },
 };
+const payload: Shape = { record: {}, maybe: { best: payloadFigure, anywhere: payloadFigure } };
 const source: Shape = {
   record: { grade: text, id: text, title: text },
   maybe: { address: text, clause: text, edition: text, note: text },

@@ -52,11 +52,19 @@ export interface AnswerNote {
 }
 
 /** What the trailer may carry, and by what it is limited. */
-export interface AnswerPayload extends AnswerFigure {
+export interface AnswerPayloadFigure extends AnswerFigure {
   /** The limits that set it; more than one when they tie. */
   readonly governing: readonly string[];
-  /** The tongue shares it holds at. */
-  readonly shares: { readonly from: AnswerFigure; readonly to: AnswerFigure };
+  /** The tongue shares it holds at; absent when nothing may be loaded. */
+  readonly shares?: { readonly from: AnswerFigure; readonly to: AnswerFigure };
+}
+
+/** The payload at the best share of the band, and at every share of it. */
+export interface AnswerPayload {
+  /** At the best share. */
+  readonly best?: AnswerPayloadFigure;
+  /** At every share. */
+  readonly anywhere?: AnswerPayloadFigure;
 }
 
 /** A load that must press down and is below zero: the ball, an axle or a side lifts. */

@@ -90,11 +90,19 @@ const figureFault = (
 ): Fault => printedAs(`${at}.figure`, what, figure, nodeAt(followed, node), mode, share);
 
 function* payloadFaults({ payload }: Answer, followed: Followed): Iterable<Fault> {
-  if (payload === undefined) return;
-  const { from, to } = payload.shares;
-  yield figureFault('payload', 'payload', payload, followed, 'down');
-  yield figureFault('payload.shares.from', 'lower tongue share of the payload', from, followed, 'nearest', true);
-  yield figureFault('payload.shares.to', 'upper tongue share of the payload', to, followed, 'nearest', true);
+  for (const [key, what] of [
+    ['best', 'payload at the best share'],
+    ['anywhere', 'payload at every share'],
+  ] as const) {
+    const found = payload?.[key];
+    if (found === undefined) continue;
+    const at = `payload.${key}`;
+    yield figureFault(at, what, found, followed, 'down');
+    if (found.shares === undefined) continue;
+    const { from, to } = found.shares;
+    yield figureFault(`${at}.shares.from`, `lower tongue share of the ${what}`, from, followed, 'nearest', true);
+    yield figureFault(`${at}.shares.to`, `upper tongue share of the ${what}`, to, followed, 'nearest', true);
+  }
 }
 
 function* upliftFaults({ uplift }: Answer, followed: Followed): Iterable<Fault> {

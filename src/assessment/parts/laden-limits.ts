@@ -177,7 +177,7 @@ function byJack({ spec: { trailer }, stack: { group } }: Rig): readonly Bound[] 
   return [
     {
       name: 'jack',
-      limit: result('tongue load by jack', over(times(rated, ahead), times(group.at, jack.margin as Derived<'ratio'>))),
+      limit: result('tongue load by jack', over(times(rated, ahead), times(group.at, inShare('margin', jack.margin)))),
     },
   ];
 }

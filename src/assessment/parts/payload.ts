@@ -3,6 +3,7 @@ import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import {
   type BestPayload,
   type Guideline,
+  type LadenLimit,
   type NoLimits,
   type PayloadBy,
   payload,
@@ -39,6 +40,8 @@ export interface Carry {
   readonly anywhere?: PayloadBy;
   /** What lifts, where a figure is absent for it. */
   readonly lifts: readonly string[];
+  /** Every limit that was asked, for whoever draws them. */
+  readonly limits: readonly LadenLimit[];
   /** The band, or the share that is stated. */
   readonly share: ShareBand;
   readonly decisions: readonly Decision[];
@@ -97,6 +100,7 @@ export function payloadPart(
     ...(best && { best: places === undefined ? best : { ...best, places } }),
     ...(anywhere && { anywhere }),
     lifts,
+    limits,
     share,
     decisions: [...decisions, ...tongue.decisions, ...ramps.decisions],
   });

@@ -8,16 +8,20 @@ export interface Curve {
   readonly payload: (share: number) => number;
 }
 
-/** `L - W0` on gross, `L / (1 - t (1 - k)) - W0` on the axles, `L / t - W0` on the tongue; k the part that bars put back. */
-export function curveOf({ name, on, limit }: LadenLimit, curb: Derived<'lb'>, returned: number): Curve {
+/**
+ * `L - W0` on gross, L on the payload, `L / t - W0` on the tongue, `(L + q W0) / (1 + q - t (1 - k)) - W0` on the axles; k the
+ * part that bars put back, q what a pound of load adds on a side. What must press is no limit on the payload.
+ */
+export function curveOf({ name, on, limit, returned, lean }: LadenLimit, curb: Derived<'lb'>): Curve {
   const [most, empty] = [plain(limit), plain(curb)];
-  const parts = {
-    gross: () => 1,
-    axles: (share: number) => 1 - share * (1 - returned),
-    tongue: (share: number) => share,
+  const [k, q] = [returned === undefined ? 0 : plain(returned), lean === undefined ? 0 : plain(lean)];
+  const gross = {
+    gross: () => most,
+    payload: () => most + empty,
+    axles: (share: number) => (most + q * empty) / (1 + q - share * (1 - k)),
+    tongue: (share: number) => most / Math.max(1e-6, share),
   } as const;
-  const part = parts[on];
-  return { name, payload: (share) => most / Math.max(1e-6, part(share)) - empty };
+  return { name, payload: (share) => gross[on](share) - empty };
 }
 
 /** The least of all at a share. */

@@ -33,7 +33,7 @@ const story = ({ best, anywhere, band }: SharesToDraw, curves: readonly Curve[],
  * Each limit a thin line named at its end; the least of them thick; the band shaded; the best payload ringed; what holds at every share of the
  * band a level line; where the load is now a cross.
  *
- * A picture of the limits that are passed in: those that do not depend on gross, axles or tongue alone are not in it.
+ * A picture of the limits that are passed in; what must press is not drawn.
  *
  * @param data limits, empty weight, band, and the payloads found; @param options units, prefix of ids, width
  * @returns the text of an SVG
@@ -43,8 +43,7 @@ const story = ({ best, anywhere, band }: SharesToDraw, curves: readonly Curve[],
 export function payloadByShare(data: SharesToDraw, options: FigureOptions = {}): string {
   const setting = settingOf(options, 'shares');
   const { units } = setting;
-  const returned = data.shareReturnedByBars === undefined ? 0 : plain(data.shareReturnedByBars);
-  const curves = data.limits.map((limit) => curveOf(limit, data.curb, returned));
+  const curves = data.limits.filter(({ atLeast }) => atLeast !== true).map((limit) => curveOf(limit, data.curb));
   if (curves.length === 0)
     return framed(setting, {
       title: 'Payload by tongue share',

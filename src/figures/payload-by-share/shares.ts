@@ -6,12 +6,10 @@ import type { Derived } from '../../trace/index.js';
 export interface SharesToDraw {
   /** Weight of the empty trailer. */
   readonly curb: Derived<'lb'>;
-  /** Every limit, on gross, on the axles or on the tongue. */
+  /** Every limit, as `payload` takes them. */
   readonly limits: readonly LadenLimit[];
   /** The band of shares the answer is for. */
   readonly band: ShareBand;
-  /** The part of the tongue load that spring bars put back on the axles. */
-  readonly shareReturnedByBars?: Derived<'ratio'>;
   /** The most that any share of the band allows. */
   readonly best?: Derived<'lb'>;
   /** What holds at every share of the band. */

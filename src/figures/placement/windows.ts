@@ -12,9 +12,11 @@ export interface DeckWindow {
 
 /** Those that are known. */
 export function windowsOf({ placement }: Pick<Assessment, 'placement'>): readonly DeckWindow[] {
-  const { machine, window, now } = placement;
-  if (machine === undefined || window === undefined) return [];
-  return [{ machine, window, now: now && { at: now.at, breaks: now.breaks.map(({ name }) => name) } }];
+  return placement.pieces.map(({ name: machine, window, now }) => ({
+    machine,
+    window,
+    now: now && { at: now.at, breaks: now.breaks.map(({ name }) => name) },
+  }));
 }
 
 /** The names of the limits that set an end. */

@@ -1,5 +1,5 @@
 /** The report's sections on the tow vehicle and on the place of the machine. */
-import type { Assessment } from '../../assessment/index.js';
+import type { Assessment, PiecePlacement } from '../../assessment/index.js';
 import type { FiguresInPrint } from '../reader-units.js';
 import { entry, namesOf, remark } from '../text-layout.js';
 
@@ -39,11 +39,7 @@ export function towLines(
 }
 
 /** Where the machine may stand. Places are rounded into the window: what the tape shows then keeps the limit. */
-export function placeLines(
-  { placement: { machine, window, heaviest, now } }: Assessment,
-  p: FiguresInPrint,
-): readonly string[] {
-  if (window === undefined) return [];
+export function placeLines({ name, window, heaviest, now }: PiecePlacement, p: FiguresInPrint): readonly string[] {
   const { lower, upper, width, sure, poundsPerInch, tongueUncertainty } = window;
   const end = (
     label: string,
@@ -74,9 +70,9 @@ export function placeLines(
     ...(heaviest?.exists === true
       ? [
           entry(
-            `heaviest ${machine ?? 'machine'} that has a place`,
+            `heaviest ${name} that has a place`,
             p.capacity(heaviest.heaviest.value),
-            'placement only; payload is a separate limit',
+            heaviest.byWeight.length === 0 ? '' : `set by ${namesOf(heaviest.byWeight)}`,
           ),
         ]
       : []),

@@ -1,5 +1,6 @@
 /** The report's sections on weights and on what the trailer may carry. */
 import type { Assessment } from '../../assessment/index.js';
+import type { Derived } from '../../trace/index.js';
 import { compare } from '../../units/index.js';
 import type { FiguresInPrint } from '../reader-units.js';
 import { entry, namesOf, remark } from '../text-layout.js';
@@ -40,21 +41,43 @@ export function weightLines(
   ];
 }
 
-/** Each limit's own answer, and the least of them. */
-export function payloadLines({ payload: carry }: Assessment, p: FiguresInPrint): readonly string[] {
-  if (carry === undefined) return [];
-  const { payload, share } = carry;
-  const band =
-    compare(share.low.value, share.high.value) === 0
-      ? p.share(share.low.value)
-      : `${p.share(share.low.value)} to ${p.share(share.high.value)}`;
+/** What each limit allows by itself, and the payload: at the best share of the band, and at every share of it. */
+export function payloadLines({ payload }: Assessment, p: FiguresInPrint): readonly string[] {
+  if (payload === undefined) return [];
+  const { best, anywhere, lifts, share } = payload;
+  const span = (from: Derived<'ratio'>, to: Derived<'ratio'>): string =>
+    compare(from.value, to.value) === 0 ? p.share(from.value) : `${p.share(from.value)} to ${p.share(to.value)}`;
+  const one = share.low === share.high;
+  const { from, to } = best?.shares ?? { from: share.low, to: share.high };
   return [
-    ...payload.governed.limits.map(({ name, limit }) => entry(`by ${name}`, p.capacity(limit.value))),
-    entry(
-      'payload, the least of these',
-      p.capacity(payload.most.value),
-      `set by ${namesOf(payload.governed.governing)}`,
-    ),
-    remark(`Calculated with ${band} of the gross weight on the tongue.`),
+    ...((anywhere ?? best)?.limits.map(({ name, limit }) => entry(`by ${name}`, p.capacity(limit.value))) ?? []),
+    ...(best
+      ? [
+          entry(
+            one ? 'payload' : 'payload, at the best share',
+            p.capacity(best.weight.value),
+            `set by ${namesOf(best.governing)}`,
+          ),
+          remark(`Holds with ${span(from, to)} of the gross weight on the tongue.`),
+          ...(best.places
+            ? [
+                remark(
+                  `Its balance point then stands ${p.place(best.places.from.value, 'rear')} to ${p.place(best.places.to.value, 'front')} behind the coupler.`,
+                ),
+              ]
+            : []),
+        ]
+      : []),
+    ...(anywhere && !one
+      ? [
+          entry(
+            'payload, at every share of the band',
+            p.capacity(anywhere.weight.value),
+            `set by ${namesOf(anywhere.governing)}`,
+          ),
+          remark(`Holds with ${span(share.low, share.high)} of the gross weight on the tongue.`),
+        ]
+      : []),
+    ...(lifts.length === 0 ? [] : [remark(`No figure where something lifts: ${lifts.join(', ')}.`)]),
   ];
 }

@@ -13,6 +13,6 @@ export type Measure = (assessment: Assessment) => Readonly<Record<string, Derive
 export const standardMeasure: Measure = ({ weights: weighed, payload: carry, checks }) => ({
   ...(weighed.gross && { 'gross weight': weighed.gross }),
   ...(weighed.balance && { 'tongue load': weighed.balance.tongue, 'tongue share': weighed.balance.tongueShare }),
-  ...(carry && { payload: carry.payload.most }),
+  ...(carry?.best && { payload: carry.best.weight }),
   ...Object.fromEntries(checks.map(({ what, reserve }) => [`left: ${what}`, reserve])),
 });

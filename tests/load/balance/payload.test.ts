@@ -21,9 +21,9 @@ const ask = (limits: readonly LadenLimit[], band = share('0.12')) => {
   const answer = rightOf(payload(curb, band, limits));
   expectReplays(...workingsIn(answer));
   return {
-    most: show(answer.most.value),
-    by: answer.governed.governing.map(({ name }) => name),
-    bounds: answer.governed.limits.map(({ limit: { value } }) => show(value)),
+    most: show(answer.anywhere!.weight.value),
+    by: answer.anywhere!.governing.map(({ name }) => name),
+    bounds: answer.anywhere!.limits.map(({ limit: { value } }) => show(value)),
   };
 };
 
@@ -61,7 +61,63 @@ describe('payload', () => {
     expect(leftOf(payload(curb, share('0.12'), []))).toEqual({ chapter: 'load', tag: 'NoLimits' });
   });
   it('hands back what it compared', () =>
-    expect(rightOf(payload(curb, share('0.1', '0.15'), [gvwr])).decisions).toHaveLength(3));
+    // The band, and that each figure is not below zero: then its shares, and what lifts.
+    expect(rightOf(payload(curb, share('0.1', '0.15'), [gvwr])).decisions).toHaveLength(6));
+});
+
+describe('payload at the best share of the band (statics)', () => {
+  const best = (limits: readonly LadenLimit[], band = share('0.1', '0.15')) => {
+    const { best: found } = rightOf(payload(curb, band, limits));
+    expectReplays(...workingsIn(found));
+    return found!;
+  };
+  const [gawr, coupler] = [limit('GAWR', 'axles', 9000), limit('coupler', 'tongue', 1200)];
+  const plainly = (figure: { value: { value: { toNumber(): number } } } | undefined) => figure?.value.value.toNumber();
+
+  it('axles and tongue together carry what each may: 9,000 + 1,200 - 3,000 lb, at 1,200 / 10,200 of the weight', () => {
+    const found = best([gawr, coupler]);
+    expect(show(found.weight.value)).toBe('7,200 lb');
+    expect(found.governing.map(({ name }) => name)).toEqual(['GAWR with coupler']);
+    expect([plainly(found.shares?.from), plainly(found.shares?.to)]).toEqual([
+      expect.closeTo(1200 / 10200, 14),
+      expect.closeTo(1200 / 10200, 14),
+    ]);
+  });
+  it('a gross limit below both leaves a range of shares: from where the axles are relieved to where the tongue is full', () => {
+    const found = best([gawr, coupler, limit('GVWR', 'gross', 9990)]);
+    expect(found.governing.map(({ name }) => name)).toEqual(['GVWR']);
+    expect([plainly(found.shares?.from), plainly(found.shares?.to)]).toEqual([
+      expect.closeTo(0.1, 14),
+      expect.closeTo(1200 / 9990, 14),
+    ]);
+  });
+  it('where the two do not meet in the band, the nearer end sets it', () => {
+    expect(show(best([gawr, limit('coupler', 'tongue', 900)]).weight.value)).toBe('6,000 lb'); // 900 / 0.1 - 3,000
+    const loose = best([gawr, limit('coupler', 'tongue', 3000)]);
+    expect(plainly(loose.weight)).toBeCloseTo(9000 / 0.85 - 3000, 8);
+    expect(loose.governing.map(({ name }) => name)).toEqual(['GAWR']);
+  });
+  it('bars put a part of the tongue load back on the axles', () => {
+    const returned = constant(ratio('0.25'));
+    const found = best([{ ...gawr, returned }, coupler]);
+    expect(show(found.weight.value)).toBe('6,900 lb'); // 9,000 + 0.75 x 1,200 - 3,000
+  });
+  it('a load off the middle counts more on its side', () => {
+    // W - T + 0.2 P <= 9,000 at T = 1,200: 1.2 P = 9,000 + 1,200 - 3,000
+    const found = best([{ ...gawr, lean: constant(ratio('0.2')) }, coupler]);
+    expect(plainly(found.weight)).toBeCloseTo(6000, 10);
+  });
+  it('a limit on the load itself is one', () =>
+    expect(show(best([gawr, limit('ramps', 'payload', 4000)]).weight.value)).toBe('4,000 lb'));
+  it('is absent where something lifts, and says what', () => {
+    const presses: LadenLimit = { ...limit('axle 1 presses', 'axles', 9500), atLeast: true };
+    const found = rightOf(payload(curb, share('0.1', '0.15'), [gawr, coupler, presses]));
+    expect([found.best, found.anywhere, found.lifts]).toEqual([undefined, undefined, ['axle 1 presses']]);
+  });
+  it('is one figure with the other where one share is asked', () => {
+    const found = rightOf(payload(curb, share('0.12'), [gawr, coupler]));
+    expect(show(found.best!.weight.value)).toBe(show(found.anywhere!.weight.value));
+  });
 });
 
 describe('the claim that adds the tongue load', () => {
