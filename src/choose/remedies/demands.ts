@@ -20,8 +20,6 @@ const one = (id: string, { why }: Derived<Unit>): Demand => ({ id, parts: [[why,
 
 function demandsOf(assessment: Assessment): readonly Demand[] {
   const { advice, placement, attention } = assessment;
-  const { window, now } = placement;
-  const limits = window === undefined || now === undefined ? [] : window.limits;
   return [
     ...questionsOf(assessment).map(({ id, figure }) => one(id, figure)),
     ...(advice === undefined ? [] : [one('band/low', advice.aboveLeast), one('band/high', advice.belowMost)]),
@@ -38,16 +36,20 @@ function demandsOf(assessment: Assessment): readonly Demand[] {
           ]
         : [],
     ),
-    ...limits.map(({ end, at }, i): Demand => {
-      const side = end === 'front' ? 1 : -1;
-      return {
-        id: `window/${i}`,
-        parts: [
-          [(now as NonNullable<typeof now>).at.why, side],
-          [at.why, -side],
-        ],
-      };
-    }),
+    ...placement.pieces.flatMap(({ index, window, now }) =>
+      now === undefined
+        ? []
+        : window.limits.map(({ end, at }, i): Demand => {
+            const side = end === 'front' ? 1 : -1;
+            return {
+              id: `window/${index}/${i}`,
+              parts: [
+                [now.at.why, side],
+                [at.why, -side],
+              ],
+            };
+          }),
+    ),
   ];
 }
 
