@@ -182,7 +182,8 @@ describe('within the first forty lines of ten unlike rigs', () => {
       { over: 'OVER: ', attention: 'ATTENTION: ', within: 'WITHIN: ', unchecked: 'NOT CHECKED: ' }[verdict],
     );
     if (anywhere) expect(top).toContain(show(roundCapacityDown(anywhere.weight.value, lb(1))));
-    for (const { name } of places) expect(top).toMatch(new RegExp(`${name}: (front best at|NO place)|no place for ${name}`));
+    for (const { name } of places)
+      expect(top).toMatch(new RegExp(`${name}: (front best at|NO place)|no place for ${name}`));
     for (const { rule } of rules) expect(top).toContain(rule.topic);
   });
 });

@@ -33,8 +33,7 @@ const ofPlaces = ({ pieces }: PlacePart): readonly Note[] =>
     if (window.empty)
       return [{ ...note('NoPlace', `no place for ${name} meets every limit`, [lower.at, upper.at]), paths }];
     // Which limits it breaks is words; a study need only know that it breaks one.
-    const outside =
-      now !== undefined && (decide(now.at, '<', lower.at).holds || decide(now.at, '>', upper.at).holds);
+    const outside = now !== undefined && (decide(now.at, '<', lower.at).holds || decide(now.at, '>', upper.at).holds);
     if (now === undefined || !outside) return [];
     const ends = limits.filter((limit) => now.breaks.includes(limit)).map(({ at }) => at);
     const says = `${name} stands outside its window (${now.breaks.map((limit) => limit.name).join(', ')})`;
