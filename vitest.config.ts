@@ -18,6 +18,7 @@ export default defineConfig(({ mode }) => ({
     include: ['tests/**/*.test.ts'],
     exclude: mode === 'quick' ? slow : [],
     isolate: mode !== 'quick', // one reading of src for all files halves the time
+    setupFiles: ['tests/helpers/figures-in-tests.ts'],
     testTimeout: 60_000,
     pool: 'threads',
     coverage: {

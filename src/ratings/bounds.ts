@@ -2,7 +2,7 @@
 
 import { type Derived, leastOf, type Terms } from '../trace/index.js';
 import type { Unit } from '../units/index.js';
-import { compareDecimals } from '../units/internal.js';
+import { compareFigures } from '../units/internal.js';
 
 /** One limit and the part or rule it comes from. */
 export interface Bound<U extends Unit = 'lb'> {
@@ -30,6 +30,6 @@ export function governedBy<U extends Unit>(symbol: string, bounds: readonly Boun
   return {
     limit: least,
     limits: bounds,
-    governing: bounds.filter(({ limit }) => compareDecimals(limit.value.value, least.value.value) === 0),
+    governing: bounds.filter(({ limit }) => compareFigures(limit.value, least.value) === 0),
   };
 }

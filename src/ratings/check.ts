@@ -1,7 +1,7 @@
 /** A rating against the weight it limits, or a component against the rating it must bear. */
 
 import { asDerived, type Derived, difference, type Known, quotient, type Source } from '../trace/index.js';
-import { compareDecimals, type Decimal, signOf } from '../units/internal.js';
+import { compareFigures, compareProducts, signOfFigure } from '../units/internal.js';
 import { checkId } from './check-id.js';
 import type { ComponentKind, Limits, RatingKind, Supports, WeightKind } from './kinds.js';
 
@@ -48,7 +48,7 @@ export interface Check {
 }
 
 function positive(figure: Derived<'lb'>, what: string): Derived<'lb'> {
-  if (signOf(figure.value.value) <= 0) throw new RangeError(`${what} is greater than zero`);
+  if (signOfFigure(figure.value) <= 0) throw new RangeError(`${what} is greater than zero`);
   return figure;
 }
 
@@ -87,7 +87,7 @@ function judge(
   load: Derived<'lb'>,
   clause: Source | undefined,
 ): Check {
-  const within = compareDecimals(load.value.value, limit.value.value) <= 0;
+  const within = compareFigures(load.value, limit.value) <= 0;
   return {
     id: checkId(kind, of, how),
     what,
@@ -160,14 +160,11 @@ export function checkPart<C extends ComponentKind>(
 
 /** Every check that uses the greatest share of its limit; more than one when they tie. Shares are compared by cross-multiplication. @example tightest([checkLoad(rating('GVWR', lb(14000)), weight('gross', grossWeight))])[0].what // gross against GVWR */
 export function tightest<C extends Pick<Check, 'limit' | 'load'>>(checks: readonly C[]): readonly C[] {
-  const bare = ({ value }: Derived<'lb'>): Decimal => value.value;
   let worst: C[] = [];
   for (const next of checks) {
     const [best] = worst;
     const order =
-      best === undefined
-        ? 1
-        : compareDecimals(bare(next.load).times(bare(best.limit)), bare(best.load).times(bare(next.limit)));
+      best === undefined ? 1 : compareProducts(next.load.value, best.limit.value, best.load.value, next.limit.value);
     if (order > 0) worst = [next];
     else if (order === 0) worst.push(next);
   }

@@ -6,7 +6,7 @@
  */
 
 import type { Unit } from '../units/index.js';
-import { compareDecimals } from '../units/internal.js';
+import { compareFigures } from '../units/internal.js';
 import type { Derived, Node } from './node.js';
 
 export type Comparison = '<' | '<=' | '>' | '>=' | '=';
@@ -75,7 +75,7 @@ export function decide<U extends Unit>(
 ): Decision {
   if (left.value.unit !== right.value.unit)
     throw new TypeError(`${right.value.unit} is not ${left.value.unit}: convert it by name first`);
-  const order = compareDecimals(left.value.value, right.value.value);
+  const order = compareFigures(left.value, right.value);
   const holds = holdsFor(order, comparison);
   const decision: Decision =
     settles === undefined

@@ -7,28 +7,22 @@
 
 import { type Quantity, type RoundingMode, ratio, type SameDimension, type Unit } from '../units/index.js';
 import type { Divisor, Multiplier, Product, Quotient } from '../units/products.js';
-import { constant } from './leaves.js';
-import type { Derived, Node } from './node.js';
 import {
   arcSine,
   arcTangent,
-  converted,
   cosine,
-  difference,
   power,
-  product,
-  quotient,
   type Rootable,
   type RootOf,
-  rounded,
   sine,
   squareRoot,
-  sum,
-  type Terms,
   tangent,
-  weightAsForce,
-} from './record.js';
+} from './functions.js';
+import { constant } from './leaves.js';
+import type { Derived, Node } from './node.js';
+import { converted, difference, product, quotient, rounded, weightAsForce } from './record.js';
 import type { Source } from './source.js';
+import { sum, type Terms } from './terms.js';
 
 /** A part of a formula: a figure with its working, or a plain number. */
 export type Term = Derived<Unit> | number;

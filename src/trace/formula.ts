@@ -1,11 +1,18 @@
 /** A step as people write it: `gross weight - axle load`, `12,400 lb - 10,848.42 lb`. */
-import { showBrief, showUnit, type Unit } from '../units/index.js';
+import { boundOf, doubleOf } from '../units/figure.js';
+import { type Quantity, showBrief, showUnit, type Unit } from '../units/index.js';
 import type { Computed, Node, Operation } from './node.js';
+
+/** Whether a figure is smaller than one: its double says so, save where its bound reaches over one. */
+function isBelowOne(value: Quantity<Unit>): boolean {
+  const [size, bound] = [Math.abs(doubleOf(value)), boundOf(value)];
+  return size + 2 * bound < 1 || (size - 2 * bound <= 1 && value.value.abs().lt(1));
+}
 
 /** How a figure is written for reading: two decimals, four below one. */
 export function figure(node: Node): string {
   const { value } = node;
-  return showBrief(value, value.value.abs().lt(1) ? 4 : 2);
+  return showBrief(value, isBelowOne(value) ? 4 : 2);
 }
 
 /** Writes a named part or a leaf: by its name in a formula, by its figure in the line of numbers. */

@@ -9,6 +9,7 @@ export { type Derivatives, derivatives, type PieceTaken, type Slope, slopesText 
 export * from './errors.js';
 export { explain, type WorkingLine, workingLines } from './explain.js';
 export * from './formula-words.js';
+export * from './functions.js';
 export * from './guards.js';
 export { asDerived, constant, fromTable, given, renamed } from './leaves.js';
 export * from './measures.js';
@@ -18,5 +19,7 @@ export * from './record.js';
 export { figureWith, nodesOf, replay } from './replay.js';
 export { pathsBehind, type WeakestInputs, weakestInputs } from './rests-on.js';
 export { citation, commonPractice, fromMemory, type Grade, needsVerification, type Source, statics } from './source.js';
+export type { Name } from './step.js';
 export { findRow, notTabulated, type Table } from './table.js';
+export { greatestOf, leastOf, sum, type Terms } from './terms.js';
 export { wordsForTrace } from './words.js';

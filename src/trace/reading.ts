@@ -67,7 +67,11 @@ export const decimalReading: Reading<Decimal> = {
  *
  * @example readOperation(grossWeight.why, [lb(1).value, lb(2).value], decimalReading).toFixed() // 3
  */
-export function readOperation<T>(node: Computed, args: readonly T[], reading: Reading<T>): T {
+export function readOperation<T>(
+  node: Pick<Computed, 'operation' | 'factor' | 'rounding'>,
+  args: readonly T[],
+  reading: Reading<T>,
+): T {
   const [a, b] = args as readonly [T, T];
   switch (node.operation) {
     case 'sum':

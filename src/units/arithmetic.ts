@@ -1,8 +1,9 @@
 /** Arithmetic on figures of one unit, and the closed table of products. Nothing here converts a unit by itself. */
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
-import { compareDecimals, snappedDifference, snappedSum } from './closeness.js';
-import type { Decimal } from './decimal.js';
+import { snappedDifference, snappedSum } from './closeness.js';
 import { type DivisionByZero, divisionByZero } from './errors.js';
+import { isFigure, ofDecimal } from './figure.js';
+import { compareFigures, exactOrder } from './order.js';
 import {
   type Divisor,
   type Multiplier,
@@ -11,7 +12,7 @@ import {
   unitOfProduct,
   unitOfQuotient,
 } from './products.js';
-import { type Digits, ofDecimal, type Quantity, quantity } from './quantity.js';
+import { type Digits, type Quantity, quantity } from './quantity.js';
 import type { Unit } from './unit-list.js';
 
 /** The types say it already; a union of units could still slip two kinds in, and that must never pass in silence. */
@@ -61,27 +62,42 @@ export function divide<A extends Unit, B extends Divisor<A>>(
 /** -1, 0 or 1. Figures that agree to 24 digits are equal, so a quotient that should tie does tie. @example compare(lb(5080), lb(5200)) // -1 */
 export function compare<U extends Unit>(a: Quantity<U>, b: Quantity<NoInfer<U>>): -1 | 0 | 1 {
   sameUnit(a.unit, b.unit);
-  return compareDecimals(a.value, b.value);
+  return compareFigures(a, b);
 }
 
 function pick<U extends Unit>(
   first: Quantity<U>,
   others: readonly Quantity<NoInfer<U>>[],
-  better: (a: Decimal, b: Decimal) => boolean,
+  better: -1 | 1,
 ): Quantity<U> {
-  for (const other of others) sameUnit(first.unit, other.unit);
-  return others.reduce<Quantity<U>>(
-    (best, next) => (better(next.value, best.value) ? (next as Quantity<U>) : best),
-    first,
-  );
+  let best = first;
+  for (const next of others) {
+    sameUnit(first.unit, next.unit);
+    if (exactOrder(next, best) * better > 0) best = next as Quantity<U>;
+  }
+  return best;
 }
 
 /** The least of one or more figures. @example show(least(lb(5200), lb(5080))) // 5,080 lb */
 export function least<U extends Unit>(first: Quantity<U>, ...others: readonly Quantity<NoInfer<U>>[]): Quantity<U> {
-  return pick(first, others, (a, b) => a.lt(b));
+  return pick(first, others, -1);
 }
 
 /** The greatest of one or more figures. @example show(greatest(lb(5200), lb(5080))) // 5,200 lb */
 export function greatest<U extends Unit>(first: Quantity<U>, ...others: readonly Quantity<NoInfer<U>>[]): Quantity<U> {
-  return pick(first, others, (a, b) => a.gt(b));
+  return pick(first, others, 1);
+}
+
+/**
+ * Are these two figures the same, unit and every digit?
+ *
+ * Undefined where neither is a figure: so it serves test runners as it stands, `expect.addEqualityTesters([sameFigure])`.
+ *
+ * `compare` asks another question: there figures that agree to 24 digits are equal.
+ *
+ * @example sameFigure(lb(7), add(lb(3), lb(4))) // true
+ */
+export function sameFigure(a: unknown, b: unknown): boolean | undefined {
+  if (!isFigure(a) || !isFigure(b)) return isFigure(a) || isFigure(b) ? false : undefined;
+  return a.unit === b.unit && exactOrder(a, b) === 0;
 }

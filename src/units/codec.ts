@@ -3,7 +3,8 @@
 import { isLeft } from 'fp-ts/lib/Either.js';
 import * as t from 'io-ts';
 import { isFiniteDecimal } from './decimal.js';
-import { ofDecimal, type Quantity, quantity } from './quantity.js';
+import { ofDecimal } from './figure.js';
+import { type Quantity, quantity } from './quantity.js';
 import { parseAny } from './read.js';
 import { show } from './show.js';
 import { type Dimension, dimensionOf, isUnit, type Unit, type UnitOf } from './unit-list.js';

@@ -1,5 +1,6 @@
 /** The one named bridge between a weight in pounds and a force in pounds. */
-import { ofDecimal, type Quantity } from './quantity.js';
+import { ofDecimal } from './figure.js';
+import type { Quantity } from './quantity.js';
 
 /**
  * What force does this weight press with, standing still under standard gravity?

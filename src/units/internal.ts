@@ -1,6 +1,7 @@
 /** What the chapters above need of the decimals and users do not: kept out of the public index. */
 export { compareDecimals, snappedDifference } from './closeness.js';
 export { Decimal, one, signOf, zero } from './decimal.js';
-export { ofDecimal } from './quantity.js';
+export { ofDecimal } from './figure.js';
+export { compareFigures, compareProducts, signOfFigure } from './order.js';
 export { editDistance, nearestKeys, wrapText } from './text.js';
 export { inShort, neededToRead } from './words.js';

@@ -4,7 +4,10 @@
  */
 import type { Branded } from 'io-ts';
 import { type Decimal, decimalOf } from './decimal.js';
+import { ofDecimal, ofDigits, ofNumber } from './figure.js';
 import type { Unit } from './unit-list.js';
+
+export { ofDecimal } from './figure.js';
 
 interface QuantityBrand {
   readonly Quantity: unique symbol;
@@ -15,7 +18,10 @@ interface Plain<U extends Unit> {
   readonly value: Decimal;
 }
 
-/** A frozen record `{ unit, value }` that only this library's functions can make. */
+/**
+ * A figure: its `unit` and its `value`, a decimal of 34 digits that is worked out when it is first read. Only this library's
+ * functions can make one, and nothing can change one. Two figures are compared by `compare`, or by `sameFigure`, digit for digit.
+ */
 export type Quantity<U extends Unit> = Branded<Plain<U>, QuantityBrand>;
 
 /** What a constructor reads: a number by its shortest printed decimal, or text by its digits. */
@@ -29,12 +35,24 @@ export type Digits = number | string | Decimal;
  * @example show(quantity('8.33', 'lb/gal')) // 8.33 lb/gal
  */
 export function quantity<U extends Unit>(digits: Digits, unit: U): Quantity<U> {
-  return ofDecimal(decimalOf(digits), unit);
+  if (typeof digits === 'number' && Number.isFinite(digits)) return smallCount(digits, unit) ?? ofNumber(digits, unit);
+  if (typeof digits !== 'string' || !plainDigits.test(digits)) return ofDecimal(decimalOf(digits), unit);
+  return ofDigits(digits, unit);
 }
 
-/** For values that are already decimals of this library. @example show(ofDecimal(lb(9200).value, 'lbf')) // 9,200 lbf */
-export function ofDecimal<U extends Unit>(value: Decimal, unit: U): Quantity<U> {
-  return Object.freeze({ unit, value }) as Quantity<U>;
+/** Text that a double and a decimal read alike. */
+const plainDigits = /^-?\d{1,40}(?:\.\d{1,40})?$/;
+
+const counts = new Map<Unit, Quantity<Unit>[]>();
+
+/** The whole numbers that formulas and comparisons are made of are made once. */
+function smallCount<U extends Unit>(n: number, unit: U): Quantity<U> | undefined {
+  if (!(n > 0 && n <= 100 && Number.isInteger(n))) return undefined;
+  const row = counts.get(unit) ?? [];
+  const made = row[n] ?? ofNumber(n, unit);
+  if (row.length === 0) counts.set(unit, row);
+  row[n] = made;
+  return made as Quantity<U>;
 }
 
 const inUnitOf =

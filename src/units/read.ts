@@ -2,8 +2,9 @@
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { convert } from './convert.js';
 import { type UnitsError, type UnreadableQuantity, wrongUnit } from './errors.js';
+import { ofDecimal } from './figure.js';
 import { isJoint, scanFigure, scanMixed } from './fractions.js';
-import { ofDecimal, type Quantity } from './quantity.js';
+import type { Quantity } from './quantity.js';
 import { type Cursor, digitsFrom, type Scanned, skipSpaces, start, unreadable } from './scan.js';
 import { type Dimension, dimensionOf, type Unit, type UnitOf } from './unit-list.js';
 import { insteadOf, unitNamed } from './unit-words.js';

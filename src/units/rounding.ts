@@ -1,7 +1,8 @@
 /** Rounding by name. Capacities go down, loads go up, and nothing is rounded twice: do it once, at the edge. */
 import { compareDecimals, snap } from './closeness.js';
 import { Decimal } from './decimal.js';
-import { ofDecimal, type Quantity } from './quantity.js';
+import { ofDecimal } from './figure.js';
+import type { Quantity } from './quantity.js';
 import type { Unit } from './unit-list.js';
 
 export type RoundingMode = 'down' | 'up' | 'nearest' | 'nearest-down';
@@ -22,6 +23,28 @@ export function roundToStep(value: Decimal, step: Decimal, mode: RoundingMode): 
     'nearest-down': Decimal.ROUND_HALF_DOWN,
   } as const;
   return snapped.toDecimalPlaces(0, modes[mode]).times(step);
+}
+
+/**
+ * How many steps a rounded figure is, as its double tells; undefined where it stands too near to where the answer turns.
+ * Exact figures are rounded exactly, halves as `roundToStep` says.
+ */
+export function stepsOfDouble(steps: number, bound: number, mode: RoundingMode): number | undefined {
+  if (!(Math.abs(steps) < 2 ** 40)) return undefined;
+  const below = Math.floor(steps);
+  const past = steps - below;
+  const turns = mode === 'down' || mode === 'up' ? Math.min(past, 1 - past) : Math.abs(past - 0.5);
+  if (bound > 0 && turns <= bound * 1.001 + 1e-12) return undefined;
+  switch (mode) {
+    case 'down':
+      return below;
+    case 'up':
+      return past === 0 ? below : below + 1;
+    case 'nearest':
+      return past > 0.5 || (past === 0.5 && steps > 0) ? below + 1 : below;
+    case 'nearest-down':
+      return past > 0.5 || (past === 0.5 && steps < 0) ? below + 1 : below;
+  }
 }
 
 const rounded = <U extends Unit>(q: Quantity<U>, step: Quantity<NoInfer<U>>, mode: RoundingMode): Quantity<U> =>

@@ -2,16 +2,48 @@
 
 import { convert } from './convert.js';
 import { Decimal } from './decimal.js';
+import { boundOf, doubleOf } from './figure.js';
 import type { Quantity } from './quantity.js';
 import { roundToStep } from './rounding.js';
 import type { Unit, UnitOf } from './unit-list.js';
+
+const grouped = (whole: string): string => (whole.length < 4 ? whole : whole.replace(/\B(?=(\d{3})+$)/g, ','));
 
 /** Digits with commas between groups of three: `10,000`, `-1,234.5`. @example showNumber(lb('-1234.5').value) // -1,234.5 */
 export function showNumber(value: Decimal): string {
   const [whole = '0', fraction] = value.abs().toFixed().split('.');
   const sign = value.isNegative() && !value.isZero() ? '-' : '';
-  const grouped = whole.replace(/\B(?=(\d{3})+$)/g, ',');
-  return `${sign}${grouped}${fraction === undefined ? '' : `.${fraction}`}`;
+  return `${sign}${grouped(whole)}${fraction === undefined ? '' : `.${fraction}`}`;
+}
+
+/** Every digit of an exact figure that its double prints in full; undefined for others. */
+function digitsOfDouble(q: Quantity<Unit>): string | undefined {
+  const size = Math.abs(doubleOf(q));
+  const printsInFull = Number.isInteger(size) || (size < 1e9 && Number.isInteger(size * 32));
+  if (boundOf(q) !== 0 || !printsInFull) return undefined;
+  const [whole = '0', fraction] = String(size).split('.');
+  return `${doubleOf(q) < 0 ? '-' : ''}${grouped(whole)}${fraction === undefined ? '' : `.${fraction}`}`;
+}
+
+/**
+ * The digits rounded to so many places, taken from the double; undefined where its bound reaches over the half between two
+ * figures in print. Of an exact figure below 2^40 in print the double stands exactly on the half, and goes away from zero.
+ */
+function roundedDigitsOfDouble(q: Quantity<Unit>, places: number): string | undefined {
+  const scale = 10 ** places;
+  const steps = Math.abs(doubleOf(q)) * scale;
+  if (!(steps < 2 ** 40) || places < 0 || places > 4) return undefined;
+  const below = Math.floor(steps);
+  const past = steps - below;
+  const off = boundOf(q) === 0 ? 0 : boundOf(q) * scale * 1.001 + steps * 2.3e-16;
+  if (off > 0 && Math.abs(past - 0.5) <= off) return undefined;
+  const rounded = past >= 0.5 ? below + 1 : below;
+  const whole = Math.floor(rounded / scale);
+  const fraction = String(rounded - whole * scale)
+    .padStart(places, '0')
+    .replace(/0+$/, '');
+  const sign = doubleOf(q) < 0 && rounded > 0 ? '-' : '';
+  return `${sign}${grouped(String(whole))}${fraction === '' ? '' : `.${fraction}`}`;
 }
 
 /** The unit in print: `lb*in` is printed `lb\u00b7in`, a plain number has none. @example showUnit('lb*in') // lb·in */
@@ -19,13 +51,15 @@ export const showUnit = (unit: Unit): string => (unit === 'ratio' ? '' : unit.re
 
 /** The figure in print, every digit. @example show(lb(10000)) // 10,000 lb */
 export function show<U extends Unit>(q: Quantity<U>): string {
-  return `${showNumber(q.value)} ${showUnit(q.unit)}`.trimEnd();
+  return `${digitsOfDouble(q) ?? showNumber(q.value)} ${showUnit(q.unit)}`.trimEnd();
 }
+
+const stepOf = (places: number): Decimal => new Decimal(10).pow(-places);
 
 /** The figure cut to so many decimal places for reading; a trailing row of zeros is dropped. Never used in arithmetic. @example showBrief(lb('10848.4167')) // 10,848.42 lb */
 export function showBrief<U extends Unit>(q: Quantity<U>, places = 2): string {
-  const step = new Decimal(10).pow(-places);
-  return `${showNumber(roundToStep(q.value, step, 'nearest'))} ${showUnit(q.unit)}`.trimEnd();
+  const digits = roundedDigitsOfDouble(q, places) ?? showNumber(roundToStep(q.value, stepOf(places), 'nearest'));
+  return `${digits} ${showUnit(q.unit)}`.trimEnd();
 }
 
 /**

@@ -1,8 +1,10 @@
 /** Making figures, comparing them, and the wire record: what comes in is a figure of this library or nothing. */
+import { inspect } from 'node:util';
 import { Decimal as Foreign } from 'decimal.js';
 import fc from 'fast-check';
 import { isLeft, isRight } from 'fp-ts/lib/Either.js';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
+import { isFigure } from '../../src/units/figure.js';
 import {
   add,
   allUnits,
@@ -15,6 +17,7 @@ import {
   least,
   type Quantity,
   quantity,
+  sameFigure,
   show,
   subtract,
   type Unit,
@@ -39,7 +42,40 @@ describe('figures', () => {
     for (const bad of [NaN, Infinity, -Infinity, 'abc', '', '1,000', new Foreign(NaN)])
       expect(() => lb(bad)).toThrow(RangeError);
   });
-  it('is frozen', () => expect(Object.isFrozen(lb(1))).toBe(true));
+  it('cannot be changed from outside', () => {
+    const one = lb('1.5') as unknown as Record<string, unknown>;
+    for (const name of ['unit', 'value']) expect(() => Object.assign(one, { [name]: 'kg' })).toThrow(TypeError);
+    Object.assign(one, { double: 7, bound: 7 });
+    expect([show(lb('1.5')), show(one as never), one['unit']]).toEqual(['1.5 lb', '1.5 lb', 'lb']);
+  });
+  it('is one decimal, however often it is read', () => {
+    const made = add(lb('0.1'), lb('0.2'));
+    expect(made.value).toBe(made.value);
+  });
+  it('compares in tests by unit and digits, with the tester and without it', () => {
+    expect(add(lb(3), lb(4))).toEqual(lb(7));
+    expect(lb('0.1')).not.toEqual(lb('0.2'));
+    expect(lb(7)).not.toEqual(kg(7));
+    expect(lb(7)).not.toEqual({ unit: 'lb', value: lb(7).value });
+    expect({ deep: [lb('0.3')] }).toEqual({ deep: [add(lb('0.1'), lb('0.2'))] });
+    expect([sameFigure(lb(7), lb(7)), sameFigure(lb(7), lb('7.0000000000000000000000000001'))]).toEqual([true, false]);
+    expect([sameFigure(lb(7), 7), sameFigure(7, 7)]).toEqual([false, undefined]);
+    const iterated = (figure: Quantity<Unit>): unknown => [...(figure as unknown as Iterable<unknown>)];
+    expect(iterated(lb('7.5'))).toEqual(['7.5', 'lb']);
+  });
+  it('goes into JSON as its wire record', () => {
+    expect(JSON.stringify({ load: add(lb('7000'), lb('0.5')) })).toBe('{"load":{"value":"7000.5","unit":"lb"}}');
+    expect(inspect(lb('7000.5'))).toBe('7000.5 lb');
+  });
+  it('takes a figure of another copy of the library', async () => {
+    vi.resetModules();
+    const other = await import('../../src/units/index.js');
+    const theirs = other.lb('7000.5') as unknown as Quantity<'lb'>;
+    expect(isFigure(theirs)).toBe(false);
+    expect(show(add(theirs, lb('0.5')))).toBe('7,001 lb');
+    expect([compare(theirs, lb(7000)), compare(lb(7000), theirs)]).toEqual([1, -1]);
+    expect(show(theirs)).toBe('7,000.5 lb');
+  });
   it('refuses two units at run time as well, where a union slipped past the compiler', () => {
     const feet = foot(1) as Quantity<Unit> as Quantity<'lb'>;
     for (const step of [add, subtract, compare, least, greatest])
