@@ -18,7 +18,7 @@ import {
   squareRoot,
   tangent,
 } from './functions.js';
-import { constant } from './leaves.js';
+import { constant, namedStep } from './leaves.js';
 import type { Derived, Node } from './node.js';
 import { converted, difference, product, quotient, rounded, weightAsForce } from './record.js';
 import type { Source } from './source.js';
@@ -53,6 +53,7 @@ const figureOf = (term: Term): Derived<Unit> => (typeof term === 'number' ? plai
  */
 export function result<U extends Unit>(symbol: string, figure: Derived<U>, source?: Source): Derived<U> {
   const { value, why } = figure;
+  if (why.kind === 'computed') return { value, why: namedStep(why, symbol, source ?? why.source) };
   const named = source === undefined || why.kind === 'given' ? { ...why, symbol } : { ...why, symbol, source };
   return { value, why: named as Node };
 }
@@ -71,8 +72,10 @@ export function times<
   D extends By<Times<Times<UnitOfTerm<A>, B>, C>>,
 >(a: A, b: B, c: C, d: D): Derived<Times<Times<Times<UnitOfTerm<A>, B>, C>, D>>;
 export function times(...factors: readonly Term[]): Derived<Unit> {
-  const [first, ...others] = factors.map(figureOf) as readonly Derived<'ratio'>[];
-  return others.reduce((before, factor) => product(null, before, factor), first as Derived<'ratio'>);
+  let made = figureOf(factors[0] as Term) as Derived<'ratio'>;
+  for (let i = 1; i < factors.length; i += 1)
+    made = product(null, made, figureOf(factors[i] as Term) as Derived<'ratio'>);
+  return made;
 }
 
 /** `a / b`, if the table of products has the pair. The caller has ruled out a zero divisor. @example over(given('axle load', lb(10800)), 2) // 5,400 lb */
@@ -99,7 +102,9 @@ export function minus(
 ): Derived<'ratio'>;
 export function minus<U extends Unit>(first: Derived<U>, ...others: readonly Derived<NoInfer<U>>[]): Derived<U>;
 export function minus(first: Term, ...others: readonly Term[]): Derived<Unit> {
-  return others.reduce<Derived<Unit>>((before, term) => difference(null, before, figureOf(term)), figureOf(first));
+  let left = figureOf(first);
+  for (const term of others) left = difference(null, left, figureOf(term));
+  return left;
 }
 
 /** The square root: of an area a length, of a plain number a plain number. @example root(given('area', inch2(9))) // 3 in */

@@ -51,22 +51,29 @@ const outside = (what: string, figure: Derived<Unit>, ends: Ends): OutsideItsRan
 /** Any comparison with an error of its own. @example guard(decide(given('gross', lb(14000)), '<=', given('GVWR', lb(14000))), () => 'too heavy').decision.holds // true */
 export const guard = <E>(decision: Decision, otherwise: () => E): Guard<E> => ({ decision, otherwise });
 
-function compared<U extends Unit>(
+/** The ends of a range with one end, as a comparison with that end says. */
+function endsOf(comparison: Comparison, at: Quantity<Unit>): Ends {
+  switch (comparison) {
+    case '>':
+      return { above: at };
+    case '>=':
+      return { from: at };
+    case '<':
+      return { below: at };
+    case '<=':
+      return { to: at };
+    case '=':
+      return { from: at, to: at };
+  }
+}
+
+const compared = <U extends Unit>(
   what: string,
   figure: Derived<U>,
   comparison: Comparison,
   end: Derived<NoInfer<U>>,
-): Guard {
-  const at = end.value as Quantity<Unit>;
-  const ends: Record<Comparison, Ends> = {
-    '>': { above: at },
-    '>=': { from: at },
-    '<': { below: at },
-    '<=': { to: at },
-    '=': { from: at, to: at },
-  };
-  return guard(decide(figure, comparison, end), () => outside(what, figure, ends[comparison]));
-}
+): Guard =>
+  guard(decide(figure, comparison, end), () => outside(what, figure, endsOf(comparison, end.value as Quantity<Unit>)));
 
 /** The figure must be greater than zero. @example aboveZero('wheelbase', given('wheelbase', inch(0))).decision.holds // false */
 export const aboveZero = <U extends Unit>(what: string, figure: Derived<U>): Guard =>
@@ -100,20 +107,21 @@ export function between<U extends Unit>(
   to: Derived<NoInfer<U>>,
   ends: 'included' | 'excluded',
 ): readonly Guard[] {
-  const range: Ends = ends === 'included' ? { from: from.value, to: to.value } : { above: from.value, below: to.value };
-  const [low, high] = ends === 'included' ? (['>=', '<='] as const) : (['>', '<'] as const);
-  const otherwise = (): OutsideItsRange => outside(what, figure, range);
-  return [guard(decide(figure, low, from), otherwise), guard(decide(figure, high, to), otherwise)];
+  const included = ends === 'included';
+  const otherwise = (): OutsideItsRange =>
+    outside(what, figure, included ? { from: from.value, to: to.value } : { above: from.value, below: to.value });
+  return [
+    guard(decide(figure, included ? '>=' : '>', from), otherwise),
+    guard(decide(figure, included ? '<=' : '<', to), otherwise),
+  ];
 }
 
 /** Above zero and not above one. @example aShare('tongue share', given('tongue share', ratio('0.12'))).length // 2 */
 export function aShare(what: string, share: Derived<'ratio'>): readonly Guard[] {
-  const range: Ends = { above: zeroIn('ratio').value, to: quantity(1, 'ratio') };
-  const otherwise = (): OutsideItsRange => outside(what, share, range);
-  return [
-    guard(decide(share, '>', zeroIn('ratio')), otherwise),
-    guard(decide(share, '<=', constant(quantity(1, 'ratio'))), otherwise),
-  ];
+  const one = constant(quantity(1, 'ratio'));
+  const otherwise = (): OutsideItsRange =>
+    outside(what, share, { above: zeroIn('ratio').value, to: quantity(1, 'ratio') });
+  return [guard(decide(share, '>', zeroIn('ratio')), otherwise), guard(decide(share, '<=', one), otherwise)];
 }
 
 /** The low end must not be above the high one. @example inOrder('deck', given('front', inch(60)), given('rear', inch(300))).decision.holds // true */

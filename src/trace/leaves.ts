@@ -1,7 +1,7 @@
 /** The leaves of a working: what was given, what was looked up, what belongs to the formula. */
 import { convert, type Decimal, type Quantity, type SameDimension, type Unit } from '../units/index.js';
 import type { Basis } from './basis.js';
-import type { Derived, Known, Node } from './node.js';
+import type { Computed, Derived, Known } from './node.js';
 import type { Source } from './source.js';
 
 /**
@@ -47,7 +47,15 @@ export function asDerived<U extends Unit>(symbol: string, figure: Known<U>, basi
   return isDerived(figure) ? figure : given(symbol, figure, basis);
 }
 
+/** A step under another name; field by field, because a figure is named once a formula. */
+export const namedStep = (
+  { operation, of, value, basis, factor, rounding }: Computed,
+  symbol: string,
+  source: Source | undefined,
+): Computed => ({ kind: 'computed', operation, of, value, basis, symbol, source, factor, rounding });
+
 /** Gives a figure another name in formulas; its working stays the same. @example explain(renamed('weight of the whole', given('gross', lb(12400)))) // weight of the whole = 12,400 lb  [stated] */
 export function renamed<U extends Unit>(symbol: string, figure: Derived<U>): Derived<U> {
-  return { value: figure.value, why: { ...figure.why, symbol } as Node };
+  const { value, why } = figure;
+  return { value, why: why.kind === 'computed' ? namedStep(why, symbol, why.source) : { ...why, symbol } };
 }

@@ -7,7 +7,6 @@ import { boundOfConversion, conversionBetween, convertedDouble } from '../units/
 import { boundOfProduct, boundOfQuotient, boundOfSum } from '../units/doubles.js';
 import { boundOf, doubleOf } from '../units/figure.js';
 import type { Quantity, RoundingMode, SameDimension, Unit } from '../units/index.js';
-import { signOfFigure } from '../units/order.js';
 import {
   type Divisor,
   type Multiplier,
@@ -16,7 +15,7 @@ import {
   unitOfProduct,
   unitOfQuotient,
 } from '../units/products.js';
-import { stepsOfDouble } from '../units/rounding.js';
+import { mustBeStep, roundedDouble } from '../units/rounding.js';
 import type { Derived } from './node.js';
 import type { Source } from './source.js';
 import { type Name, recorded, recordedOfOne, recordedOfTwo } from './step.js';
@@ -30,7 +29,8 @@ export function difference<U extends Unit>(
   source?: Source,
 ): Derived<U> {
   sameUnit(a, b);
-  const [first, second] = [doubleOf(a.value), doubleOf(b.value)];
+  const first = doubleOf(a.value);
+  const second = doubleOf(b.value);
   const bound = boundOfSum(first, boundOf(a.value), -second, boundOf(b.value), first - second);
   return recordedOfTwo(symbol, 'difference', a, b, a.value.unit, first - second, bound, source);
 }
@@ -43,7 +43,8 @@ export function product<A extends Unit, B extends Multiplier<A>>(
   source?: Source,
 ): Derived<Product<A, B>> {
   const unit = unitOfProduct(a.value.unit, b.value.unit) as Product<A, B>;
-  const [first, second] = [doubleOf(a.value), doubleOf(b.value)];
+  const first = doubleOf(a.value);
+  const second = doubleOf(b.value);
   const double = first * second;
   const bound = boundOfProduct(first, boundOf(a.value), second, boundOf(b.value), double);
   return recordedOfTwo(symbol, 'product', a, b, unit, double, bound, source);
@@ -57,7 +58,8 @@ export function quotient<A extends Unit, B extends Divisor<A>>(
   source?: Source,
 ): Derived<Quotient<A, B>> {
   const unit = unitOfQuotient(a.value.unit, b.value.unit) as Quotient<A, B>;
-  const [first, second] = [doubleOf(a.value), doubleOf(b.value)];
+  const first = doubleOf(a.value);
+  const second = doubleOf(b.value);
   const double = first / second;
   const bound = boundOfQuotient(first, boundOf(a.value), second, boundOf(b.value), double);
   return recordedOfTwo(symbol, 'quotient', a, b, unit, double, bound, source);
@@ -90,15 +92,8 @@ export function rounded<U extends Unit>(
   mode: RoundingMode,
   source?: Source,
 ): Derived<U> {
-  if (signOfFigure(to) <= 0) throw new RangeError('a rounding step is greater than zero');
-  const [figure, step] = [doubleOf(a.value), doubleOf(to)];
-  const steps = stepsOfDouble(
-    figure / step,
-    boundOfQuotient(figure, boundOf(a.value), step, boundOf(to), figure / step),
-    mode,
-  );
-  const double = (steps ?? Number.NaN) * step;
-  const bound = steps === undefined ? Infinity : boundOfProduct(steps, 0, step, boundOf(to), double);
+  mustBeStep(to);
+  const { double, bound } = roundedDouble(a.value, to, mode);
   const rounding = { mode, step: to.value };
   const { unit } = a.value;
   return recorded(symbol, 'round', [a.why], a.why.basis, unit, double, bound, source, undefined, rounding);

@@ -26,11 +26,13 @@ export function sameUnit(a: Derived<Unit>, b: Derived<Unit>): void {
 
 /** `a + b + ...` in one unit; at least one term. @example sum('gross', [given('trailer', lb(3200)), given('machine', lb(9200))]) // 12,400 lb */
 export function sum<U extends Unit>(symbol: Name, terms: Terms<U>, source?: Source): Derived<U> {
-  const [first, second] = terms as readonly [Derived<U> | undefined, Derived<U> | undefined];
+  const first = terms[0];
+  const second = terms[1];
   if (first === undefined) throw new RangeError('a sum of nothing has no unit');
   if (second === undefined || terms.length > 2) return sumOfMany(symbol, first, terms, source);
   sameUnit(first, second);
-  const [a, b] = [doubleOf(first.value), doubleOf(second.value)];
+  const a = doubleOf(first.value);
+  const b = doubleOf(second.value);
   const bound = boundOfSum(a, boundOf(first.value), b, boundOf(second.value), a + b);
   return recordedOfTwo(symbol, 'sum', first, second, first.value.unit, a + b, bound, source);
 }

@@ -33,7 +33,8 @@ export const exactOrder = (a: Quantity<Unit>, b: Quantity<Unit>): number =>
 
 /** -1, 0 or 1 against zero. */
 export function signOfFigure(figure: Quantity<Unit>): -1 | 0 | 1 {
-  const [double, bound] = [doubleOf(figure), boundOf(figure)];
+  const double = doubleOf(figure);
+  const bound = boundOf(figure);
   if (double > bound) return 1;
   if (double < -bound) return -1;
   return bound === 0 ? 0 : signOf(figure.value);
@@ -46,7 +47,8 @@ export function compareProducts(
   c: Quantity<Unit>,
   d: Quantity<Unit>,
 ): -1 | 0 | 1 {
-  const [first, second] = [doubleOf(a) * doubleOf(b), doubleOf(c) * doubleOf(d)];
+  const first = doubleOf(a) * doubleOf(b);
+  const second = doubleOf(c) * doubleOf(d);
   const order = orderOfDoubles(
     first,
     boundOfProduct(doubleOf(a), boundOf(a), doubleOf(b), boundOf(b), first),

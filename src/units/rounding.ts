@@ -1,7 +1,9 @@
 /** Rounding by name. Capacities go down, loads go up, and nothing is rounded twice: do it once, at the edge. */
 import { compareDecimals, snap } from './closeness.js';
 import { Decimal } from './decimal.js';
-import { ofDecimal } from './figure.js';
+import { boundOfProduct, boundOfQuotient } from './doubles.js';
+import { begin, boundOf, doubleOf, laterFrom, ofDecimal } from './figure.js';
+import { signOfFigure } from './order.js';
 import type { Quantity } from './quantity.js';
 import type { Unit } from './unit-list.js';
 
@@ -47,8 +49,44 @@ export function stepsOfDouble(steps: number, bound: number, mode: RoundingMode):
   }
 }
 
-const rounded = <U extends Unit>(q: Quantity<U>, step: Quantity<NoInfer<U>>, mode: RoundingMode): Quantity<U> =>
-  ofDecimal(roundToStep(q.value, step.value, mode), q.unit);
+/** The double of a figure rounded to a step, and its bound; no bound is finite where the decimals must be asked. */
+export function roundedDouble(
+  q: Quantity<Unit>,
+  step: Quantity<Unit>,
+  mode: RoundingMode,
+): { readonly double: number; readonly bound: number } {
+  const figure = doubleOf(q);
+  const size = doubleOf(step);
+  const bound = boundOfQuotient(figure, boundOf(q), size, boundOf(step), figure / size);
+  const steps = stepsOfDouble(figure / size, bound, mode);
+  if (steps === undefined) return { double: Number.NaN, bound: Infinity };
+  return { double: steps * size, bound: boundOfProduct(steps, 0, size, boundOf(step), steps * size) };
+}
+
+interface Rounding {
+  readonly figure: Quantity<Unit>;
+  readonly step: Quantity<Unit>;
+  readonly mode: RoundingMode;
+}
+
+const roundLater = (rounding: object): Decimal => {
+  const { figure, step, mode } = rounding as Rounding;
+  return roundToStep(figure.value, step.value, mode);
+};
+
+function rounded<U extends Unit>(q: Quantity<U>, step: Quantity<NoInfer<U>>, mode: RoundingMode): Quantity<U> {
+  mustBeStep(step);
+  const { double, bound } = roundedDouble(q, step, mode);
+  if (!(bound < Infinity)) return ofDecimal(roundToStep(q.value, step.value, mode), q.unit);
+  const made = laterFrom(q.unit, double, bound, roundLater);
+  begin(made, { figure: q, step, mode } satisfies Rounding);
+  return made;
+}
+
+/** Throws for a step that nothing can be rounded to. */
+export function mustBeStep(step: Quantity<Unit>): void {
+  if (signOfFigure(step) <= 0) throw new RangeError('a rounding step is greater than zero');
+}
 
 /** What may be carried: down to a multiple of `step`. @example show(roundCapacityDown(lb('10752.9'), lb(1))) // 10,752 lb */
 export const roundCapacityDown = <U extends Unit>(q: Quantity<U>, step: Quantity<NoInfer<U>>): Quantity<U> =>
