@@ -49,37 +49,38 @@ export function stepsOfDouble(steps: number, bound: number, mode: RoundingMode):
   }
 }
 
-/** The double of a figure rounded to a step, and its bound; no bound is finite where the decimals must be asked. */
-export function roundedDouble(
-  q: Quantity<Unit>,
-  step: Quantity<Unit>,
-  mode: RoundingMode,
-): { readonly double: number; readonly bound: number } {
+/** A figure rounded to a step, as far as its double tells: how many steps, and what they come to. */
+export interface RoundedDouble {
+  readonly steps: number;
+  readonly double: number;
+  /** Not finite where the decimals must be asked. */
+  readonly bound: number;
+}
+
+const unknown: RoundedDouble = { steps: Number.NaN, double: Number.NaN, bound: Infinity };
+
+export function roundedDouble(q: Quantity<Unit>, step: Quantity<Unit>, mode: RoundingMode): RoundedDouble {
   const figure = doubleOf(q);
   const size = doubleOf(step);
   const bound = boundOfQuotient(figure, boundOf(q), size, boundOf(step), figure / size);
   const steps = stepsOfDouble(figure / size, bound, mode);
-  if (steps === undefined) return { double: Number.NaN, bound: Infinity };
-  return { double: steps * size, bound: boundOfProduct(steps, 0, size, boundOf(step), steps * size) };
+  if (steps === undefined) return unknown;
+  return { steps, double: steps * size, bound: boundOfProduct(steps, 0, size, boundOf(step), steps * size) };
 }
 
-interface Rounding {
-  readonly figure: Quantity<Unit>;
+interface Steps {
+  readonly steps: number;
   readonly step: Quantity<Unit>;
-  readonly mode: RoundingMode;
 }
 
-const roundLater = (rounding: object): Decimal => {
-  const { figure, step, mode } = rounding as Rounding;
-  return roundToStep(figure.value, step.value, mode);
-};
+const ofSteps = (made: object): Decimal => (made as Steps).step.value.times((made as Steps).steps);
 
 function rounded<U extends Unit>(q: Quantity<U>, step: Quantity<NoInfer<U>>, mode: RoundingMode): Quantity<U> {
   mustBeStep(step);
-  const { double, bound } = roundedDouble(q, step, mode);
+  const { steps, double, bound } = roundedDouble(q, step, mode);
   if (!(bound < Infinity)) return ofDecimal(roundToStep(q.value, step.value, mode), q.unit);
-  const made = laterFrom(q.unit, double, bound, roundLater);
-  begin(made, { figure: q, step, mode } satisfies Rounding);
+  const made = laterFrom(q.unit, double, bound, ofSteps);
+  begin(made, { steps, step } satisfies Steps);
   return made;
 }
 

@@ -4,7 +4,7 @@ import { convert } from './convert.js';
 import { Decimal } from './decimal.js';
 import { boundOf, doubleOf } from './figure.js';
 import type { Quantity } from './quantity.js';
-import { roundToStep } from './rounding.js';
+import { roundToStep, stepsOfDouble } from './rounding.js';
 import type { Unit, UnitOf } from './unit-list.js';
 
 const grouped = (whole: string): string => (whole.length < 4 ? whole : whole.replace(/\B(?=(\d{3})+$)/g, ','));
@@ -68,18 +68,31 @@ export function showBrief<U extends Unit>(q: Quantity<U>, places = 2): string {
  * @example showFeetInches(inch('198.5')) // 16' 6 1/2"
  */
 export function showFeetInches(length: Quantity<UnitOf<'length'>>, denominator: 2 | 4 | 8 | 16 | 32 | 64 = 16): string {
-  const inches = convert(length as Quantity<'in'>, 'in').value;
+  const inches = convert(length as Quantity<'in'>, 'in');
+  const parts = stepsOfDouble(Math.abs(doubleOf(inches)) * denominator, boundOf(inches) * denominator, 'nearest');
+  if (parts === undefined) return feetInchesOfDecimal(inches.value, denominator);
+  const feet = Math.floor(parts / (12 * denominator));
+  const whole = Math.floor(parts / denominator) - 12 * feet;
+  const sign = doubleOf(inches) < 0 && parts > 0 ? '-' : '';
+  return `${sign}${feet}' ${whole}${shopFraction(parts % denominator, denominator)}"`;
+}
+
+function feetInchesOfDecimal(inches: Decimal, denominator: number): string {
   const parts = roundToStep(inches.abs(), new Decimal(1).div(denominator), 'nearest').times(denominator);
   const feet = parts.divToInt(12 * denominator);
   const left = parts.minus(feet.times(12 * denominator));
   const whole = left.divToInt(denominator);
-  let top = left.minus(whole.times(denominator)).toNumber();
-  let bottom: number = denominator;
+  const top = left.minus(whole.times(denominator)).toNumber();
+  const sign = inches.isNegative() && !parts.isZero() ? '-' : '';
+  return `${sign}${feet.toFixed()}' ${whole.toFixed()}${shopFraction(top, denominator)}"`;
+}
+
+/** A fraction below one, cut down as far as halves go: ` 1/2` for 8 sixteenths; nothing for none. */
+function shopFraction(parts: number, denominator: number): string {
+  let [top, bottom] = [parts, denominator];
   while (top > 0 && top % 2 === 0) {
     top /= 2;
     bottom /= 2;
   }
-  const fraction = top === 0 ? '' : ` ${top}/${bottom}`;
-  const sign = inches.isNegative() && !parts.isZero() ? '-' : '';
-  return `${sign}${feet.toFixed()}' ${whole.toFixed()}${fraction}"`;
+  return top === 0 ? '' : ` ${top}/${bottom}`;
 }
