@@ -69,21 +69,24 @@ export type Quotient<A extends Unit, B extends Unit> =
 /** The units that `A` may be divided by. */
 export type Divisor<A extends Unit> = { [B in Unit]: [Quotient<A, B>] extends [never] ? never : B }[Unit];
 
-type ByPair = Map<Unit, Map<Unit, Unit>>;
-const made: ByPair = new Map();
-const left: ByPair = new Map();
+type ByPair = ReadonlyMap<Unit, ReadonlyMap<Unit, Unit>>;
 
-function enter(table: ByPair, first: Unit, second: Unit, result: Unit): void {
-  const row = table.get(first) ?? new Map<Unit, Unit>();
-  table.set(first, row.set(second, result));
+/** A table by its first and second unit, from rows of first, second and result. */
+function byPair(rows: readonly (readonly [Unit, Unit, Unit])[]): ByPair {
+  const table = new Map<Unit, Map<Unit, Unit>>();
+  for (const [first, second, result] of rows) {
+    const row = table.get(first) ?? new Map<Unit, Unit>();
+    table.set(first, row.set(second, result));
+  }
+  return table;
 }
 
-for (const [first, second, result] of products) {
-  enter(made, first, second, result);
-  enter(made, second, first, result);
-  enter(left, result, second, first);
-  enter(left, result, first, second);
-}
+const made: ByPair = byPair(
+  products.flatMap(([first, second, result]) => [[first, second, result] as const, [second, first, result] as const]),
+);
+const left: ByPair = byPair(
+  products.flatMap(([first, second, result]) => [[result, second, first] as const, [result, first, second] as const]),
+);
 
 /** The unit of a product; the types have already refused what is not in the table. */
 export function unitOfProduct(first: Unit, second: Unit): Unit {

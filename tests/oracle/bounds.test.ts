@@ -9,7 +9,7 @@ import { randomSpec } from '../helpers/random-specs.js';
 import { tiltDeck, workingsIn } from '../helpers/specs.js';
 import { exactly, Sixty, sixtyReading } from './sixty-digits.js';
 
-const count = process.env['ORACLE'] === 'long' ? 4000 : 40;
+const count = process.env['ORACLE'] === 'long' ? 4000 : 25;
 
 interface Found {
   nodes: number;

@@ -14,7 +14,7 @@ import { bothPaths, type Library } from './two-paths.js';
 import { firstDifference, writtenOut } from './written-out.js';
 
 const long = process.env['ORACLE'] === 'long';
-const [randomCount, editedCount] = long ? [16_000, 2_500] : [120, 15];
+const [randomCount, editedCount] = long ? [16_000, 1_500] : [60, 8];
 const patience = long ? 7_200_000 : 120_000;
 
 let exact: Library;
