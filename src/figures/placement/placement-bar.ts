@@ -1,6 +1,7 @@
 /** Where on the deck a machine may stand: the window of its balance point, each end named by the limit that sets it. */
 import type { Assessment } from '../../assessment/index.js';
 import { type AnyLength, inInches } from '../../trace/index.js';
+import { inch, multiply } from '../../units/index.js';
 import { box, element, label, line } from '../drawing/element.js';
 import { ink, paint, pattern } from '../drawing/look.js';
 import { lengthText, loadText, plain, shareText } from '../drawing/numbers.js';
@@ -29,7 +30,7 @@ export function windowStory({ machine, window, now }: DeckWindow, { units }: Set
     : [
         end('Furthest forward', window.lower, 'rear'),
         end('Furthest back', window.upper, 'front'),
-        `An inch forward puts ${loadText({ ...window.poundsPerInch.value, unit: 'lb' } as never, units)} on the tongue.`,
+        `An inch forward puts ${loadText(multiply(window.poundsPerInch.value, inch(1)), units)} on the tongue.`,
         ...where,
       ];
 }
