@@ -45,8 +45,8 @@ it.each([
   ['errors', 'orThrow', 25],
   ['units', 'lb', 16],
   ['tires', 'readTireDesignation', 25],
-  ['tires', '*', 40],
-  ['load', 'rampAngle', 18],
+  ['tires', '*', 42],
+  ['load', 'rampAngle', 20],
   ['assessment', 'assess', 120],
   ['index', '*', 210],
 ])('%s, %s: at most %i kB', { timeout: 120_000 }, async (chapter, name, most) => {
