@@ -35,6 +35,7 @@ const trailerFields: readonly Field[] = [
   onTrailer('trailer.coupler.tongue', 'coupler, tongue', 'stamped on the coupler: lb, kg'),
   onTrailer('trailer.deck.front', 'front of the deck', 'by tape from the coupler: in, ft, mm'),
   onTrailer('trailer.deck.rear', 'rear of the deck', 'by tape from the coupler: in, ft, mm'),
+  onTrailer('trailer.rearLegs', 'rear legs, together', 'rating by their maker; set while loading: lb, kg'),
   onTrailer('trailer.ballAboveLevel', 'ball above level', 'how far the ball stands above the level trailer: in, mm'),
   onTrailer('tongueShare', 'tongue share to load to', 'of the gross weight: %'),
 ];

@@ -1,14 +1,27 @@
 /** The page: a state, a spec, an answer; every change goes round once. */
 import { isLeft } from 'fp-ts/lib/Either.js';
 import { type Assessment, assess } from '../../src/assessment/index.js';
+import { leaflet } from '../../src/print/index.js';
 import { showAnswer, showTable } from './answer.js';
 import { buildSliders, type End, letDrag, type Move, piecesOf, refreshSliders } from './deck.js';
 import { byId, fill, h } from './dom.js';
 import { faultsOf } from './faults.js';
 import { buildForm, refreshForm, showFaults } from './form.js';
 import type { MachineKey } from './presets.js';
+import { forgetRemedies, showRemedies } from './remedy-buttons.js';
 import { specOf } from './spec-of.js';
-import { added, fromFragment, History, opening, removed, type State, toFragment, typed, without } from './state.js';
+import {
+  added,
+  changed,
+  fromFragment,
+  History,
+  opening,
+  removed,
+  type State,
+  toFragment,
+  typed,
+  without,
+} from './state.js';
 import { followWhy, showWhy } from './why.js';
 
 const history = new History(fromFragment(location.hash));
@@ -52,6 +65,7 @@ function render(): void {
     buildForm(state, spec, asks);
   }
   refreshForm(state, spec);
+  if (location.hash !== `#${toFragment(state)}`) forgetRemedies();
   const answer = assess(spec);
   const stale = isLeft(answer);
   byId('answer').toggleAttribute('data-stale', stale);
@@ -73,7 +87,7 @@ function show(assessment: Assessment, { units }: State): void {
   if (pieces.map(({ name }) => name).join() !== before.map(({ name }) => name).join()) buildSliders(pieces, move);
   const line = showAnswer(assessment, units);
   refreshSliders(pieces, units);
-  followWhy(assessment.checks, asked);
+  followWhy(assessment.checks, asked, units);
   speak(line);
 }
 
@@ -102,7 +116,7 @@ function why(id: string | undefined): void {
   const check = readable?.checks.find((each) => each.id === id);
   if (check === undefined) return;
   asked = check.id;
-  showWhy(check);
+  showWhy(check, history.now.units);
   byId('why-heading').focus();
 }
 
@@ -114,6 +128,13 @@ byId('again').addEventListener('click', () => {
 });
 byId('print').addEventListener('click', () => window.print());
 byId('units').addEventListener('change', (event) => asks.choose('units', (event.target as HTMLSelectElement).value));
+byId('ask').addEventListener('click', () =>
+  showRemedies(specOf(history.now), (edits) => {
+    history.take(changed(history.now, edits));
+    render();
+    byId('verdict').focus();
+  }),
+);
 byId('close').addEventListener('click', () => byId('why').setAttribute('hidden', ''));
 byId('bars').addEventListener('click', (event) => {
   const row = event.target instanceof Element ? event.target.closest<SVGGElement>('[data-check]') : null;
@@ -144,10 +165,10 @@ window.addEventListener('hashchange', () => {
   render();
 });
 window.addEventListener('resize', render);
-for (const [event, open] of [
-  ['beforeprint', true],
-  ['afterprint', false],
-] as const)
-  window.addEventListener(event, () => document.querySelector('details.rules')?.toggleAttribute('open', open));
+window.addEventListener('beforeprint', () => {
+  if (readable === undefined) return;
+  const date = new Date().toLocaleDateString();
+  byId('leaflet').textContent = leaflet(readable, { units: history.now.units, date });
+});
 (byId('units') as HTMLSelectElement).value = history.now.units;
 render();

@@ -12,6 +12,23 @@ export function textAt(spec: unknown, path: string): string | undefined {
   return typeof at === 'string' || typeof at === 'number' ? String(at) : undefined;
 }
 
+/** What stands for a text in a spec: the text itself, but for a record or a list that a remedy brings, which is written as JSON. */
+function readAs(text: string): unknown {
+  if (!/^[{[]/.test(text)) return text;
+  try {
+    return JSON.parse(text) as unknown;
+  } catch {
+    return text;
+  }
+}
+
+/** The text that stands for a value of a remedy: the figure where it is one, else JSON. */
+export function textFor(value: unknown): string {
+  if (typeof value === 'string') return value;
+  if (isRecord(value) && typeof value['text'] === 'string') return value['text'];
+  return JSON.stringify(value);
+}
+
 /** Puts a text at a path, making the records on the way; an empty text takes the key out. Lists are not made longer. */
 function put(spec: Json, path: string, text: string): void {
   const keys = path.split('.');
@@ -24,7 +41,7 @@ function put(spec: Json, path: string, text: string): void {
   }
   if (last === undefined || (Array.isArray(at) && !Object.hasOwn(at, last))) return;
   if (text.trim() === '') delete at[last];
-  else at[last] = text;
+  else at[last] = readAs(text);
 }
 
 /** Names of machines that stand more than once are numbered: a name is what people find a machine by. */

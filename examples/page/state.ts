@@ -32,6 +32,7 @@ export const opening: State = {
 
 const mostMachines = 6;
 const mostEdits = 200;
+const mostLetters = 1000;
 
 /** The state as the fragment of an address. What was typed stands under its path. */
 export function toFragment({ edits, machines: pieces, ...rest }: State): string {
@@ -53,7 +54,7 @@ export function fromFragment(fragment: string): State {
   const edits = [...words]
     .filter(([path]) => !ownWords.includes(path) && spoken.test(path))
     .slice(0, mostEdits)
-    .map(([path, text]) => [path, text.slice(0, 80)] as const);
+    .map(([path, text]) => [path, text.slice(0, mostLetters)] as const);
   return {
     trailer: oneOf(trailers, words.get('trailer'), opening.trailer),
     tires: oneOf(tires, words.get('tires'), opening.tires),
@@ -74,6 +75,12 @@ export function fromFragment(fragment: string): State {
 export const typed = (state: State, path: string, text: string): State => ({
   ...state,
   edits: { ...state.edits, [path]: text },
+});
+
+/** The state with several places changed at once: what a remedy does. */
+export const changed = (state: State, edits: Readonly<Record<string, string>>): State => ({
+  ...state,
+  edits: { ...state.edits, ...edits },
 });
 
 /** Without what was typed under some part of the spec: another trailer brings its own figures. */

@@ -186,10 +186,25 @@ describe.skipIf(!browserIsThere)('the page', () => {
   it('shows why: the working, and what changes it most', async () => {
     const page = await visit();
     await page.locator('[data-check="tow/ball-mount/tongue"]').click();
-    expect(await text(page, 'why-text')).toContain('reserve, tongue against ball mount tongue');
-    expect(await text(page, 'why-text')).toMatch(/an inch more at excavator front face: gives 44\.1 lb/);
+    expect(await text(page, 'why-text')).toContain('How much is left: tongue against ball mount tongue?');
+    expect(await text(page, 'why-text')).toMatch(/1 in more excavator front face: 44\.1 lb more/);
     await page.click('#close');
     expect(await page.isVisible('#why')).toBe(false);
+  });
+
+  it('puts right what is wrong by a button that says what it does, and takes it back', async () => {
+    const page = await visit();
+    await page.fill('#field-cargo-0-front', '110 in');
+    expect((await agrees(page)).verdict).toBe('over');
+    const before = await text(page, 'verdict');
+    await page.click('#ask');
+    const proposal = page.locator('#proposals button').first();
+    expect(await proposal.textContent()).toMatch(/^move excavator 9\.75 in rearward.*; and set legs under the tail/);
+    await proposal.click();
+    expect((await agrees(page)).verdict).toBe('within');
+    expect(await page.locator('#proposals button').count()).toBe(0);
+    await page.click('#undo');
+    expect(await text(page, 'verdict')).toBe(before);
   });
 
   it('reads any address as text and makes no element of it', async () => {
@@ -220,6 +235,7 @@ describe.skipIf(!browserIsThere)('the page', () => {
     const page = await visit();
     const pdf = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
     expect(pdf.match(/\/Type\s*\/Page\b/g)?.length).toBe(1);
+    expect(await text(page, 'leaflet')).toMatch(/excavator: front best at [\s\S]*Not a certificate/);
   });
 
   it('recomputes and redraws in a share of a frame that is told', async () => {
