@@ -1,0 +1,91 @@
+/** Loaded to the payload at its share nothing is over and nothing lifts; one pound more, and something is. */
+import { isLeft } from 'fp-ts/lib/Either.js';
+import { describe, expect, it } from 'vitest';
+import { type Assessment, assess } from '../../../src/assessment/index.js';
+import { convert } from '../../../src/units/index.js';
+import type { Decimal } from '../../../src/units/internal.js';
+import { answerTo } from '../../helpers/facts.js';
+import { fewOf, lawSeeds } from '../../helpers/law-seeds.js';
+import { type JsonSpec, randomSpec } from '../../helpers/random-specs.js';
+
+const wire = (value: Decimal, unit: 'lb' | 'in') => ({ value: value.toFixed(), unit });
+
+/** The spec with its cargo in the same proportions, this heavy in all, every piece at the one place that gives this tongue share. */
+function loaded(spec: JsonSpec, answer: Assessment, weight: Decimal, share: Decimal): JsonSpec {
+  const { weights, runningGear } = answer;
+  const [curb, gross] = [weights.curb!.value.value, weights.gross!.value.value];
+  const axles = runningGear.group!.at.value.value;
+  // The tongue load of the trailer with its cargo over the axles is that of the empty one.
+  const empty = weights.balance!.tongue.value.value.minus(
+    weights.cargo.reduce((sum, piece) => {
+      const at = piece!.at as { value: { value: Decimal } };
+      const load = piece!.weight as { value: { value: Decimal } };
+      return sum.plus(load.value.value.times(axles.minus(at.value.value)).div(axles));
+    }, curb.minus(curb)),
+  );
+  const place = axles.minus(curb.plus(weight).times(share).minus(empty).times(axles).div(weight));
+  const factor = weight.div(gross.minus(curb));
+  const cargo = (spec['cargo'] as readonly Record<string, unknown>[]).map((piece, i) => {
+    const { front: _front, balancePoint: _point, uncertainty: _unsure, ...rest } = piece;
+    const read = answer.spec.cargo![i]!;
+    return {
+      ...rest,
+      weight: wire(convert(read.weight.value, 'lb').value.times(factor), 'lb'),
+      at: wire(place, 'in'),
+      ...(read.axles && { axles: read.axles.map((each) => wire(convert(each.value, 'lb').value.times(factor), 'lb')) }),
+    };
+  });
+  return { ...spec, cargo };
+}
+
+/** What is over or lifts; undefined when the spec is refused. */
+function wrongWith(spec: JsonSpec): readonly string[] | undefined {
+  const found = assess(spec);
+  if (isLeft(found)) return undefined;
+  const { checks, lifted } = found.right;
+  return [
+    ...checks.filter(({ verdict }) => verdict === 'over').map(({ id }) => id),
+    ...lifted.map(({ what }) => `${what} lifts`),
+  ];
+}
+
+const askable = ({ payload, weights, runningGear, spec }: Assessment): boolean =>
+  payload !== undefined &&
+  weights.balance !== undefined &&
+  runningGear.group !== undefined &&
+  (spec.cargo ?? []).length > 0;
+
+const tenths = [0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10];
+
+describe('the payload of a random rig', () => {
+  const [broken, loose]: [string[], string[]] = [[], []];
+  let asked = 0;
+  for (const seed of lawSeeds(60)) {
+    const answer = answerTo(randomSpec(seed));
+    if (answer === undefined || !askable(answer)) continue;
+    const spec = randomSpec(seed);
+    const { best, anywhere, share } = answer.payload!;
+    const [low, high] = [share.low.value.value, share.high.value.value];
+    const across = tenths.map((tenth) => low.plus(high.minus(low).times(tenth).div(10)));
+    for (const [which, figure, shares] of [
+      ['best', best, best?.shares === undefined ? [] : [best.shares.from.value.value, best.shares.to.value.value]],
+      ['anywhere', anywhere, across],
+    ] as const) {
+      const weight = figure?.weight.value.value.toDecimalPlaces(0, 3);
+      if (weight === undefined || weight.lte(0)) continue;
+      asked += 1;
+      for (const each of shares) {
+        const wrong = wrongWith(loaded(spec, answer, weight, each));
+        if (wrong === undefined || wrong.length > 0)
+          broken.push(`seed ${seed}, ${which}: ${wrong?.join(', ') ?? 'refused'}`);
+      }
+      const more = across.map((each) => wrongWith(loaded(spec, answer, weight.plus('1.001'), each)));
+      const fine = more.filter((wrong) => wrong?.length === 0);
+      if (which === 'best' ? fine.length > 0 : fine.length === across.length) loose.push(`seed ${seed}, ${which}`);
+    }
+  }
+  it('loaded to it at its shares leaves nothing over and nothing lifted', () => expect(fewOf(broken)).toEqual([]));
+  it('with one pound more is over at every share, or at some share of the band', () =>
+    expect(fewOf(loose)).toEqual([]));
+  it('was asked', () => expect(asked).toBeGreaterThan(0));
+});
