@@ -112,7 +112,7 @@ export function assess(input: unknown): Either<AssessError, Assessment> {
 export function assessSpec(spec: Spec): Either<AssessError, Assessment> {
   const { trailer } = spec;
   const contradictions = contradictionsIn(spec);
-  if (contradictions !== undefined) return left(contradictions);
+  if (contradictions.error !== undefined) return left(contradictions.error);
   const stacked = stackOf(trailer);
   if (isLeft(stacked)) return stacked;
   const stack = stacked.right;
@@ -220,6 +220,7 @@ export function assessSpec(spec: Spec): Either<AssessError, Assessment> {
       lines.right.notChecked,
     ]),
     decisions: joined([
+      contradictions.decisions,
       stack.decisions,
       weighed.decisions,
       presses,

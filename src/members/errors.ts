@@ -49,23 +49,8 @@ export interface ColumnEmpty {
   readonly path?: string;
 }
 
-/** A cut list or deck that cannot be read. */
-export interface UndecodableList {
-  readonly chapter: 'members';
-  readonly tag: 'UndecodableList';
-  readonly found: string;
-  readonly needed: string;
-  readonly path?: string;
-}
-
 /** The errors that belong to this chapter. */
-export type OwnMembersError =
-  | UnreadableDesignation
-  | ImpossibleShape
-  | NothingListed
-  | NoOutline
-  | ColumnEmpty
-  | UndecodableList;
+export type OwnMembersError = UnreadableDesignation | ImpossibleShape | NothingListed | NoOutline | ColumnEmpty;
 
 /** Whatever a function of this chapter may answer with. */
 export type MembersError = OwnMembersError | TraceError | UnitsError;

@@ -9,7 +9,6 @@ export { type BeamAnswer, type BeamMember, type BeamStation, type BendingCheck, 
 export { type Load, ownWeight, type PointLoad, type SpreadLoad } from './beam/loads.js';
 export type { Reactions } from './beam/reactions.js';
 export type { Spans } from './beam/spans.js';
-export { readCutList, readDeck } from './codec.js';
 export { aluminiumDensity, standardTaper, steelDensity, steelDensityByPlate } from './constants.js';
 export * from './errors.js';
 export type * from './frame/cut-list.js';
@@ -17,7 +16,6 @@ export * from './frame/deck-growth.js';
 export { type Deck, type DeckArea, deckWeight } from './frame/deck-weight.js';
 export { frameWeight, type WeightLine, type WeightList } from './frame/frame-weight.js';
 export * from './frame/member.js';
-export { readMember } from './member-codec.js';
 export * from './sections/compare-sections.js';
 export { type ReadDesignation, readSectionName } from './sections/designation.js';
 export {
@@ -35,6 +33,5 @@ export * from './stock/board.js';
 export * from './stock/plate.js';
 export type * from './stock/stock-rows.js';
 export { densityOfWood, type Wood } from './stock/wood.js';
-export { readSurface } from './surface-codec.js';
 export { membersTables } from './tables.js';
 export { wordsForMembers } from './words.js';

@@ -14,7 +14,5 @@ export function wordsForMembers(error: OwnMembersError): string {
       return `no outline comes close to the published figures of ${error.designation}: ${error.why}; use its table, or an outline with measured dimensions`;
     case 'ColumnEmpty':
       return `the table ${error.table} has no ${error.column} for ${error.row}; choose a column that this row has`;
-    case 'UndecodableList':
-      return mustBe('the value', error.found, error.needed);
   }
 }

@@ -44,7 +44,7 @@ export * from './federal/coupled-axle-load.js';
 export { type FederalId, federalRule, federalRules } from './federal/federal.js';
 export * from './federal/gvwr-bound.js';
 export * from './federal/surge-brakes.js';
-export { type LocalRules, readLocalRules } from './local/local.js';
+export type { LocalRules } from './local/local-rules.js';
 export * from './local/steps.js';
 export {
   type Condition,

@@ -1,56 +1,45 @@
 /** Two statements of a spec that cannot both be so: one of them was read wrongly, and every answer built on either would be a guess. */
+import { axleContradictions, orderOfAxles } from './contradictions/axles.js';
+import { cargoContradictions } from './contradictions/cargo.js';
+import type { Found, Partly } from './contradictions/found.js';
+import { trailerContradictions } from './contradictions/trailer.js';
+import { type UndecodableSpec, undecodable } from './errors.js';
+import type { DecodedSpec } from './types/spec.js';
 
-import type { Problem, UndecodableSpec } from './errors.js';
-import type { AxleSpec, CargoSpec, Spec } from './spec.js';
+export type { Partly } from './contradictions/found.js';
 
-/** A place told in two ways. */
-const placedTwice = ({ at, front }: CargoSpec, path: string): readonly Problem[] =>
-  at === undefined || front === undefined
-    ? []
-    : [
-        {
-          path,
-          got: 'a position and the place of the front face',
-          needed: 'one of the two: "at", or "front" with "balancePoint"',
-        },
-      ];
-
-/** An axle has a tire on either side, or a pair, and a wheel under each. */
-function tiresOf({ tires, wheels }: AxleSpec, path: string): readonly Problem[] {
-  if (tires === undefined) return [];
-  const { count, fitment } = tires;
-  const fits = fitment === 'single' ? count === 2 : count % 4 === 0;
-  return [
-    ...(fits
-      ? []
-      : [
-          {
-            path: `${path}.tires.count`,
-            got: `${count} tires, ${fitment}`,
-            needed:
-              fitment === 'single'
-                ? '2 tires when single, or the fitment "dual"'
-                : '4 or 8 tires when dual, or the fitment "single"',
-          },
-        ]),
-    ...(wheels === undefined || wheels.count === count
-      ? []
-      : [
-          {
-            path: `${path}.wheels.count`,
-            got: `${wheels.count} wheels for ${count} tires`,
-            needed: 'a wheel for each tire',
-          },
-        ]),
-  ];
+/** What contradicts what in a spec. */
+export interface Contradictions extends Found {
+  /** The same as an error; absent when nothing contradicts anything. */
+  readonly error?: UndecodableSpec;
 }
 
-/** Every contradiction, with its place; undefined when there is none. @example contradictionsIn(orThrow(decodeSpec(spec))) === undefined // true */
-export function contradictionsIn({ trailer, cargo = [] }: Spec): UndecodableSpec | undefined {
-  const problems = [
-    ...trailer.axles.flatMap((axle, i) => tiresOf(axle, `trailer.axles.${i}`)),
-    ...cargo.flatMap((piece, i) => placedTwice(piece, `cargo.${i}`)),
+/** Those of specs that have been read, so that nobody looks for them twice. */
+const known = new WeakMap<object, Contradictions>();
+
+/**
+ * Which statements of this spec contradict each other?
+ *
+ * Each is told at every key that may have to change: a GAWR above its beam at `trailer.axles.0.gawr` and `trailer.axles.0.beam`.
+ *
+ * @param spec a spec that has been read, or what could be read of one with faults
+ * @param faulty the paths of those faults: what has one is not called incomplete
+ * @returns the problems, and the comparisons they were told by, for studies
+ * @example contradictionsIn(orThrow(decodeSpec(spec))).problems.length // 0
+ */
+export function contradictionsIn(spec: Partly<DecodedSpec>, faulty: readonly string[] = []): Contradictions {
+  const before = known.get(spec);
+  if (before !== undefined) return before;
+  const axles = spec.trailer?.axles ?? [];
+  const found = [
+    ...axles.map((axle, i) => axleContradictions(axle ?? {}, i, faulty)),
+    orderOfAxles(axles),
+    trailerContradictions(spec.trailer ?? {}),
+    cargoContradictions(spec.cargo ?? []),
   ];
-  const [first] = problems;
-  return first && { chapter: 'spec', tag: 'UndecodableSpec', path: first.path, problems };
+  const problems = found.flatMap((each) => each.problems);
+  const decisions = found.flatMap((each) => each.decisions);
+  const all = { problems, decisions, ...(problems.length > 0 && { error: undecodable(problems) }) };
+  known.set(spec, all);
+  return all;
 }

@@ -1,9 +1,37 @@
 /** What can go wrong with a spec: plain data. */
 
-/** One place in a spec that cannot be read. */
+/** What kind of fault a place has. */
+export type FaultTag =
+  /** A key that must be there is not. */
+  | 'missing'
+  /** A key that nobody knows. */
+  | 'unknown key'
+  /** A key that belongs to another record. */
+  | 'misplaced key'
+  /** Digits without their unit. */
+  | 'no unit'
+  /** A figure that cannot be read, or has a unit of another kind. */
+  | 'unreadable'
+  /** A figure or a count outside its range. */
+  | 'out of range'
+  /** Something that cannot stand here: a number for a record, a word that is not on the list. */
+  | 'wrong kind'
+  /** A list with more in it than is read. */
+  | 'too many'
+  /** Two statements that cannot both be so. */
+  | 'contradiction'
+  /** A table or a formula does not know it; `needed` says the rest. */
+  | 'refused';
+
+/** One place in a spec that cannot be read, or that contradicts another. */
 export interface Problem {
+  /** The key that must change: `trailer.axles.0.gawr`. */
   readonly path: string;
+  /** What kind of fault it is. */
+  readonly fault: FaultTag;
+  /** What was found, in a few words. */
   readonly got: string;
+  /** What to write instead. */
   readonly needed: string;
 }
 
@@ -15,7 +43,7 @@ export interface MalformedJson {
   readonly path?: string;
 }
 
-/** The spec has places that cannot be read; all of them are named. */
+/** The spec has places that cannot be read, or that contradict each other; all of them are named. */
 export interface UndecodableSpec {
   readonly chapter: 'spec';
   readonly tag: 'UndecodableSpec';
@@ -26,3 +54,11 @@ export interface UndecodableSpec {
 
 /** The errors of reading a spec. */
 export type SpecError = MalformedJson | UndecodableSpec;
+
+/** The error of a spec with these problems. */
+export const undecodable = (problems: readonly Problem[]): UndecodableSpec => ({
+  chapter: 'spec',
+  tag: 'UndecodableSpec',
+  problems,
+  path: problems[0]?.path ?? 'the spec',
+});

@@ -1,15 +1,20 @@
 /** The figures of a spec that has been read, by the path of their keys. */
-import type { Given } from '../trace/index.js';
-import type { Spec } from './spec.js';
+import type { Derived, Given, Node } from '../trace/index.js';
+import type { Unit } from '../units/index.js';
+import { givenBehind } from './codec/figure.js';
+import type { DecodedSpec } from './types/spec.js';
+
+/** The key that a figure of a spec was read from: itself, or what it was converted from. @example leafBehind(orThrow(decodeSpec(spec)).trailer.gvwr).path // trailer.gvwr */
+export const leafBehind = ({ why }: Derived<Unit>): Given | undefined => givenBehind(why);
 
 /** Every figure of a spec that has been read, by its path. @example leavesOf(orThrow(decodeSpec(spec))).has('trailer.gvwr') // true */
-export function leavesOf(spec: Spec): ReadonlyMap<string, Given> {
+export function leavesOf(spec: DecodedSpec): ReadonlyMap<string, Given> {
   const leaves = new Map<string, Given>();
   const visit = (part: unknown): void => {
     if (typeof part !== 'object' || part === null) return;
-    if ('why' in part) {
-      const { why } = part as { why: Given };
-      if (why.kind === 'given' && why.path !== undefined) leaves.set(why.path, why);
+    if (Object.hasOwn(part, 'why')) {
+      const leaf = givenBehind((part as { readonly why: Node }).why);
+      if (leaf?.path !== undefined) leaves.set(leaf.path, leaf);
       return;
     }
     Object.values(part).forEach(visit);

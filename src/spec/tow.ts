@@ -1,19 +1,35 @@
-/** What tows the trailer, and the questions of law, as JSON. */
-import * as t from 'io-ts';
-import { lengthOf, ratingOf, shareOf, weightOf } from './figure.js';
-import { closedRecord, oneOf, wordOr, yesOrNo } from './record.js';
+/** What tows the trailer. */
+import { lengthOf, ratingOf, shareOf, weightOf } from './codec/figures.js';
+import { wordsOr } from './codec/forms.js';
+import type { Coded } from './codec/kind.js';
+import { record } from './codec/record.js';
+import type { DecodedTow, TowInput } from './types/tow.js';
 
-const part = (name: string) =>
-  closedRecord(
+const part = (type: string, name: string) =>
+  record(
+    type,
     `${name} ratings`,
     {},
     { gross: ratingOf(`${name} gross rating`), tongue: ratingOf(`${name} tongue rating`) },
   );
 
-/** A measured overhang, or the plain statement that nobody has measured it. */
-const overhangCodec = wordOr('unknown', lengthOf('overhang, rear axle to ball', -200));
+const placard = record(
+  'Placard',
+  'occupant and cargo placard',
+  {},
+  { limit: ratingOf('placard limit'), people: weightOf('people aboard'), cargo: weightOf('cargo aboard') },
+);
 
-export const towCodec = closedRecord(
+const bars = record(
+  'Bars',
+  'weight distributing bars',
+  { restore: shareOf('share of the front axle load to restore', '0.001', '1') },
+  {},
+);
+
+/** The tow vehicle. */
+export const towCodec: Coded<DecodedTow, TowInput> = record(
+  'Tow',
   'a tow vehicle',
   {},
   {
@@ -24,50 +40,14 @@ export const towCodec = closedRecord(
     rearGawr: ratingOf('tow vehicle rear GAWR'),
     gcwr: ratingOf('GCWR'),
     wheelbase: lengthOf('wheelbase', 40),
-    overhang: overhangCodec,
+    overhang: wordsOr(['unknown'], lengthOf('overhang, rear axle to ball', -200)),
     hitchHardware: weightOf('hitch hardware'),
-    receiver: part('receiver'),
-    ballMount: part('ball mount'),
-    ball: closedRecord('ball rating', {}, { gross: ratingOf('ball rating') }),
+    receiver: part('Receiver', 'receiver'),
+    ballMount: part('BallMount', 'ball mount'),
+    ball: record('Ball', 'ball rating', {}, { gross: ratingOf('ball rating') }),
     trailerRating: ratingOf('trailer tow rating'),
     tongueRating: ratingOf('tow vehicle tongue rating'),
-    placard: closedRecord(
-      'occupant and cargo placard',
-      {},
-      {
-        limit: ratingOf('placard limit'),
-        people: weightOf('people aboard'),
-        cargo: weightOf('cargo aboard'),
-      },
-    ),
-    bars: closedRecord(
-      'weight distributing bars',
-      { restore: shareOf('share of the front axle load to restore', '0.001', '1') },
-      {},
-    ),
+    placard,
+    bars,
   },
 );
-
-/** What only people know: whether the rules for carriers bind. Local rules come in as the file the rules chapter reads. */
-export const rulesCodec = closedRecord(
-  'facts for rules',
-  {},
-  {
-    commercial: yesOrNo,
-    interstate: yesOrNo,
-    actualWithinRatings: yesOrNo,
-    labelGcwr: wordOr('not shown', ratingOf('GCWR on the certification label')),
-    local: t.unknown,
-    axleGroups: closedRecord(
-      'how axle groups are counted',
-      {
-        tie: oneOf('down', 'up'),
-        lengthRounding: oneOf('none', 'nearest foot, halves up', 'nearest foot, halves down'),
-      },
-      {},
-    ),
-  },
-);
-
-export type TowSpec = t.TypeOf<typeof towCodec>;
-export type RulesSpec = t.TypeOf<typeof rulesCodec>;

@@ -63,7 +63,7 @@ describe('three decimals in kg and kPa', () => {
   it('say how they were read', () => {
     const [note] = doubts(['cargo.0.weight', '4.100 kg']).filter(({ tag }) => tag === 'ReadWithDecimals');
     expect(note).toMatchObject({
-      says: 'the weight (cargo.0.weight), written "4.100 kg", is read as 4.1 kg and not as 4,100 kg',
+      says: 'the excavator weight (cargo.0.weight), written "4.100 kg", is read as 4.1 kg and not as 4,100 kg',
       paths: ['cargo.0.weight'],
     });
     expect(note!.figures!.map(({ value }) => show(value))).toEqual(['4.1 kg']);

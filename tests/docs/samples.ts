@@ -8,7 +8,8 @@ import { orThrow } from '../../src/errors.js';
 import { crestsOf, securementNeed } from '../../src/load/index.js';
 import { beam, type Load, publishedSection, statedAllowable } from '../../src/members/index.js';
 import { rating } from '../../src/ratings/index.js';
-import { federalRules, readLocalRules, screen } from '../../src/rules/index.js';
+import { federalRules, screen } from '../../src/rules/index.js';
+import { decodeLocalRules } from '../../src/spec/index.js';
 import { range, study } from '../../src/study/index.js';
 import { readTireDesignation, tireLoadRating } from '../../src/tires/index.js';
 import { constant, given, sum } from '../../src/trace/index.js';
@@ -81,7 +82,7 @@ export const samples = {
   },
   rules: {
     text,
-    table: orThrow(readLocalRules(JSON.parse(text))).stepTables[0],
+    table: orThrow(decodeLocalRules(JSON.parse(text))).stepTables[0],
     facts,
     finding: orThrow(screen(facts, federalRules)).findings[0],
   },
@@ -90,7 +91,7 @@ export const samples = {
     truckAlone: { steer: lb(4300), drive: lb(3100) },
     scaleDivision: lb(20),
   },
-  spec: { spec },
+  spec: { spec, text },
   print: { spec, comparison: orThrow(compareBuilds({ now: spec, next: spec })) },
   assessment: { spec, assessment: orThrow(assess(spec)) },
   choose: { spec },

@@ -7,10 +7,9 @@ import {
   frameWeight,
   payloadByLength,
   publishedSection,
-  readCutList,
-  readDeck,
   weightPerFootOfDeck,
 } from '../../src/members/index.js';
+import { decodeCutList, decodeDeck } from '../../src/spec/index.js';
 import { foot, inch, lb, lbPerFt3, ratio } from '../../src/units/index.js';
 import { plain, rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
@@ -19,7 +18,7 @@ const build = (deckLength: number) => {
   const frame = rightOf(
     frameWeight(
       rightOf(
-        readCutList(
+        decodeCutList(
           [
             { name: 'rails', member: 'C6x8.2', length: `${deckLength} ft`, count: 2, from: '60 in' },
             {
@@ -41,7 +40,7 @@ const build = (deckLength: number) => {
   const deck = rightOf(
     deckWeight(
       rightOf(
-        readDeck(
+        decodeDeck(
           [
             {
               name: 'deck',

@@ -33,10 +33,6 @@ const said: Record<OwnMembersError['tag'], readonly [OwnMembersError, string]> =
     { chapter, tag: 'ColumnEmpty', table: 'sheet gauges', row: 'gauge 29', column: 'galvanized' },
     'the table sheet gauges has no galvanized for gauge 29; choose a column that this row has',
   ],
-  UndecodableList: [
-    { chapter, tag: 'UndecodableList', found: '20', needed: 'a figure of length', path: 'frame.0.length' },
-    'frame.0.length: the value is 20; it must be a figure of length',
-  ],
 };
 
 describe('errors in words', () => {

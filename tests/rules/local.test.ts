@@ -2,34 +2,16 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { describeError } from '../../src/errors.js';
-import {
-  federalRules,
-  readLocalRules,
-  type StepTable,
-  screen,
-  weightClassFor,
-  weightClassForFacts,
-} from '../../src/rules/index.js';
+import { federalRules, type StepTable, screen, weightClassFor, weightClassForFacts } from '../../src/rules/index.js';
+import { decodeLocalRules } from '../../src/spec/index.js';
 import type { Derived } from '../../src/trace/index.js';
 import { kg, lb, show, type UnitOf } from '../../src/units/index.js';
 import { expectReplays } from '../helpers/working.js';
 import { ask, facts, leftOf, orFail } from './helpers.js';
 
 const text = readFileSync(join(import.meta.dirname, '../../examples/local-rules.json'), 'utf8');
-const local = orFail(readLocalRules(JSON.parse(text)));
+const local = orFail(decodeLocalRules(JSON.parse(text)));
 const table = (id: string): StepTable => local.stepTables.find((candidate) => candidate.id === id) as StepTable;
-
-/** The example with one place changed. */
-function changed(path: string, value: unknown): unknown {
-  const file = JSON.parse(text);
-  const keys = path.split('.');
-  const last = keys.pop() as string;
-  const record = keys.reduce((inside, key) => inside[key], file);
-  if (value === undefined) delete record[last];
-  else record[last] = value;
-  return file;
-}
 
 describe('the example file', () => {
   it('says everywhere that it is invented', () => {
@@ -120,62 +102,5 @@ describe('step tables', () => {
     expect(leftOf(weightClassForFacts(table('northmark-registration'), facts('trailer gross: -1 lb')))).toMatchObject({
       tag: 'OutOfRange',
     });
-  });
-});
-
-describe('a file that is wrong', () => {
-  it.each([
-    ['rules.0.all.0.operator', '=>', 'UnknownOperator', 'rules.0.all.0.operator'],
-    ['rules.0.all.0.operator', '=', 'UnknownOperator', 'rules.0.all.0.operator'],
-    ['rules.0.jurisdiction', 'southmark', 'UnknownJurisdiction', 'rules.0.jurisdiction'],
-    ['rules.0.jurisdiction', 'federal', 'UnknownJurisdiction', 'rules.0.jurisdiction'],
-    ['rules.0.all.0.unit', 'in', 'WrongRuleUnit', 'rules.0.all.0.unit'],
-    ['rules.0.all.0.unit', 'stone', 'UnknownUnit', 'rules.0.all.0.unit'],
-    ['rules.0.all.0.test', 'trailer colour', 'UnknownFact', 'rules.0.all.0.test'],
-    ['rules.1.all.1.of', 'overall width', 'UnknownFact', 'rules.1.all.1.of'],
-    ['rules.0.when', ['on Sundays'], 'UnknownFact', 'rules.0.when.0'],
-    ['rules.0.unless', ['on Sundays'], 'UnknownFact', 'rules.0.unless.0'],
-    ['rules.0.grade', 'Z', 'UnknownGrade', 'rules.0.grade'],
-    ['rules.0.bindsWhere', 'nowhere', 'UnknownRule', 'rules.0.bindsWhere'],
-    ['rules.0.all.0.value', 'about 3200', 'UnreadableRules', 'rules.0.all.0.value'],
-    ['rules.0.all.0.value', '-3200', 'UnreadableRules', 'rules.0.all.0.value'],
-    ['rules.0.all.0.value', 3200, 'UnreadableRules', 'rules.0.all.0.value'],
-    ['rules.0.all.0.value', undefined, 'UnreadableRules', 'rules.0.all.0'],
-    ['rules.1.all.1.value', '5', 'UnreadableRules', 'rules.1.all.1'],
-    ['rules.1.all.1.times', 'half', 'UnreadableRules', 'rules.1.all.1.times'],
-    ['rules.0.all', [], 'UnreadableRules', 'rules.0.all'],
-    ['rules.0.effectWhen', 'maybe', 'UnreadableRules', 'rules.0.effectWhen'],
-    ['rules.0.id', 'rig', 'UnreadableRules', 'rig'],
-    ['rules.0.exeptions', [], 'UnreadableRules', 'rules.0.exeptions'],
-    ['rules.0.all.0.note', 'x', 'UnreadableRules', 'rules.0.all.0.note'],
-    ['comment', 'x', 'UnreadableRules', 'comment'],
-    ['jurisdictions.0.name', undefined, 'UnreadableRules', 'jurisdictions.0.name'],
-    ['stepTables.0.operator', '>=', 'UnknownOperator', 'stepTables.0.operator'],
-    ['stepTables.0.jurisdiction', 'southmark', 'UnknownJurisdiction', 'stepTables.0.jurisdiction'],
-    ['stepTables.0.test', 'overall width', 'UnknownFact', 'stepTables.0.test'],
-    ['stepTables.0.unit', 'ft', 'WrongRuleUnit', 'stepTables.0.unit'],
-    ['stepTables.0.grade', 'Z', 'UnknownGrade', 'stepTables.0.grade'],
-    ['stepTables.0.steps', [], 'UnreadableRules', 'stepTables.0.steps'],
-    ['stepTables.0.steps.1.upTo', '10000', 'UnreadableRules', 'stepTables.0.steps.1.upTo'],
-    ['stepTables.0.steps.1.upTo', 'lots', 'UnreadableRules', 'stepTables.0.steps.1.upTo'],
-    ['stepTables.0.steps.1.fee', '10', 'UnreadableRules', 'stepTables.0.steps.1.fee'],
-  ])('%s: %j is %s at %s', (path, value, tag, where) => {
-    const error = leftOf(readLocalRules(changed(path, value)));
-    expect(error).toMatchObject({ chapter: 'rules', tag, path: where });
-    expect(describeError(error)).toMatch(/^[\w.-]+: asked .+; found .+; needed .+/);
-  });
-  it.each([[null], ['rules'], [[]], [{}], [42], [undefined]])('%j is no rule file', (input) => {
-    expect(leftOf(readLocalRules(input))).toMatchObject({ tag: 'UnreadableRules' });
-  });
-  it('reads digits with commas as the same figure', () => {
-    expect(orFail(readLocalRules(changed('rules.0.all.0.value', '3,200'))).rules[0]?.all[0]?.line).toEqual({
-      value: '3200',
-    });
-  });
-  it('lets a local rule bind where a federal one applies', () => {
-    const { rules } = orFail(readLocalRules(changed('rules.0.bindsWhere', 'cmv-390')));
-    expect(ask('northmark-brakes', facts('commercial: no, trailer gross: 9000 lb'), rules).outcome).toBe(
-      'does not apply',
-    );
   });
 });

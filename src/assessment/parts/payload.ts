@@ -13,7 +13,6 @@ import type { Spec } from '../../spec/index.js';
 import {
   type Decision,
   type Derived,
-  inUnit,
   minus,
   type OutsideItsRange,
   over,
@@ -50,7 +49,7 @@ export interface Carry {
 /** The tongue share to hold: the one it is loaded to, or the whole band of the guideline. */
 export function shareBand(spec: Spec, band: Guideline): ShareBand {
   if (spec.tongueShare === undefined) return band;
-  const share = inUnit(spec.tongueShare as Derived<'%'>, 'ratio');
+  const share = spec.tongueShare;
   return { low: share, high: share };
 }
 

@@ -4,7 +4,7 @@
  */
 import { type Note, note } from '../../ratings/index.js';
 import type { Spec } from '../../spec/index.js';
-import { leavesOf } from '../../spec/index.js';
+import { leafBehind, leavesOf } from '../../spec/index.js';
 import { constant, type Decision, type Derived, decide, type Given, inPounds } from '../../trace/index.js';
 import { lb, quantity, show, type Unit } from '../../units/index.js';
 
@@ -18,7 +18,7 @@ const leastGvwr = constant(lb(500), 'least GVWR to be believed');
 const leastMachine = constant(lb(50), 'least machine to be believed');
 
 /** Not from a program, whose figures are not doubted. */
-const isWritten = ({ why }: Derived<Unit>): boolean => why.kind === 'given' && why.written !== undefined;
+const isWritten = (figure: Derived<Unit>): boolean => leafBehind(figure)?.written !== undefined;
 
 const doubt = (tag: string, says: string, figure: Derived<Unit>, path: string): Note => ({
   ...note(tag, says, [figure]),

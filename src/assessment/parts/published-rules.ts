@@ -12,7 +12,6 @@ import {
   type LocalRules,
   type Rule,
   type RulesError,
-  readLocalRules,
   type StepFinding,
   screen,
   weightClassForFacts,
@@ -183,17 +182,15 @@ export function ruleFindings(part: LinesPart): readonly Finding[] {
 /** Screens the spec against the federal lines and whatever local rules it brings. */
 export function linesPart(rig: Rig): Either<RulesError, LinesPart> {
   const { rules } = rig.spec;
-  const local = rules?.local === undefined ? undefined : readLocalRules(rules.local);
-  if (local !== undefined && isLeft(local))
-    return left({ ...local.left, path: `rules.local${local.left.path === undefined ? '' : `.${local.left.path}`}` });
+  const local = rules?.local;
   const grouped = groupsOf(rig);
   if (isLeft(grouped)) return left({ ...grouped.left, path: grouped.left.path ?? 'rules.axleGroups' });
   const groups = grouped.right?.groups ?? [];
   const facts = factsOf(rig, groups);
-  const own = local?.right.rules ?? [];
+  const own = local?.rules ?? [];
   const screened = factsThatAgree(facts, own);
   if (isLeft(screened)) return screened;
-  const { steps, notChecked } = stepsOf(local?.right, facts);
+  const { steps, notChecked } = stepsOf(local, facts);
   const unasked =
     rules?.axleGroups !== undefined && grouped.right === undefined
       ? [

@@ -31,7 +31,7 @@ const isUnreadable = ({ tag }: TiresError): boolean =>
   tag === 'UnreadableDesignation' || tag === 'DualAboveSingle' || tag === 'NotPositive';
 
 const inPsi = (symbol: string, pressure: NonNullable<TireSpec['pressure']>): Derived<'psi'> =>
-  converted(symbol, renamed(symbol, pressure) as Derived<'kPa'>, 'psi');
+  renamed(symbol, pressure);
 
 /** The sidewall of a spec; its molded figures keep their places in the working. */
 function tireOf({ designation, molded }: TireSpec, of: string): Tire {

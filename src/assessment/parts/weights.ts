@@ -20,7 +20,6 @@ import {
   difference,
   inInches,
   inPounds,
-  inUnit,
   minus,
   renamed,
   result,
@@ -70,10 +69,7 @@ function againstScale(
     [gap],
   );
   if (tolerance === undefined) return { notes: [governs], decisions: [] };
-  const allowed = result(
-    'tolerance of the built-up weight',
-    times(built.weight, inUnit(tolerance as Derived<'%'>, 'ratio')),
-  );
+  const allowed = result('tolerance of the built-up weight', times(built.weight, tolerance));
   const decisions = [
     decide(gap, '<=', allowed, 'a remark'),
     decide(minus(built.weight, weighed), '<=', allowed, 'a remark'),

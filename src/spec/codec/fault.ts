@@ -1,0 +1,62 @@
+/** A fault on its way from a codec to the list of problems: an io-ts error that also says what kind of fault it is. */
+import * as t from 'io-ts';
+import type { FaultTag } from '../errors.js';
+
+export interface Fault extends t.ValidationError {
+  readonly fault: FaultTag;
+  readonly message: string;
+  /** What was found, in words, where the value does not say it. */
+  readonly got?: string;
+  /** Where, when that is not the place of the context. */
+  readonly path?: string;
+}
+
+/** The keys down to a place, joined with dots. */
+export function pathOf(context: t.Context): string {
+  let path = '';
+  for (const { key } of context) if (key !== '') path = path === '' ? key : `${path}.${key}`;
+  return path;
+}
+
+/** One fault: what is needed instead, and more when the value and its place do not say enough. */
+export const fault = (
+  value: unknown,
+  context: t.Context,
+  tag: FaultTag,
+  needed: string,
+  more: Pick<Fault, 'got' | 'path'> = {},
+): Fault => ({ value, context, message: needed, fault: tag, ...more });
+
+/** A validation that failed by one fault. */
+export const failed = (...of: Parameters<typeof fault>): t.Validation<never> => t.failures([fault(...of)]);
+
+/** One by one: a list of a hundred thousand faults is more than a call can take as arguments. */
+export function pushAll(errors: t.ValidationError[], more: t.Errors): void {
+  for (const error of more) errors.push(error);
+}
+
+/** What could be read of a record or a list that has faults, by its faults: contradictions are looked for in it too. */
+const readable = new WeakMap<t.Errors, unknown>();
+
+/** Failures that remember what could be read. */
+export function failedWith<A>(errors: t.Errors, partly: unknown): t.Validation<A> {
+  readable.set(errors, partly);
+  return t.failures(errors);
+}
+
+/** What could be read of what has these faults. */
+export const readableOf = (errors: t.Errors): unknown => readable.get(errors);
+
+/** A record that is no list, whatever its prototype. */
+export const isRecord = (input: unknown): input is Readonly<Record<string, unknown>> =>
+  typeof input === 'object' && input !== null && !Array.isArray(input);
+
+/** An own key of a record: what its prototype has is not read. */
+export const own = (record: Readonly<Record<string, unknown>>, key: string): unknown =>
+  Object.hasOwn(record, key) ? record[key] : undefined;
+
+/** Whether a record of one of several forms is the one with this key of its own. */
+export const has = <T extends object, K extends string>(
+  form: T,
+  key: K,
+): form is Extract<T, { readonly [P in K]: unknown }> => Object.hasOwn(form, key);

@@ -1,0 +1,37 @@
+/** Contradictions of a piece of cargo: a place told twice, a balance point beyond its rear end. */
+import type { Problem } from '../errors.js';
+import type { DecodedCargo } from '../types/cargo.js';
+import { contradiction, type Found, inOrder, nothingFound, type Partly } from './found.js';
+
+type Cargo = Partly<DecodedCargo>;
+
+/** A place told in two ways. */
+const placedTwice = ({ at, front }: Cargo, path: string): readonly Problem[] =>
+  at === undefined || front === undefined
+    ? []
+    : [
+        contradiction(
+          `${path}.at`,
+          'a position beside the place of the front face',
+          'left out, or "front" left out: "at", or "front" with "balancePoint"',
+        ),
+        contradiction(`${path}.front`, 'the place of the front face beside a position', 'left out, or "at" left out'),
+      ];
+
+/** Contradictions of all pieces. */
+export function cargoContradictions(cargo: readonly (Cargo | undefined)[]): Found {
+  const found = cargo.map((piece, i): Found => {
+    if (piece === undefined) return nothingFound;
+    const path = `cargo.${i}`;
+    const inside = inOrder([`${path}.balancePoint`, 'its balance point', piece.balancePoint], '<=', [
+      `${path}.length`,
+      'its length',
+      piece.length,
+    ]);
+    return { problems: [...placedTwice(piece, path), ...inside.problems], decisions: inside.decisions };
+  });
+  return {
+    problems: found.flatMap(({ problems }) => problems),
+    decisions: found.flatMap(({ decisions }) => decisions),
+  };
+}

@@ -1,0 +1,49 @@
+/** What a search for contradictions finds: problems at their keys, and the comparisons they were told by. */
+import { type Comparison, type Decision, type Derived, decide } from '../../trace/index.js';
+import { show, type Unit } from '../../units/index.js';
+import type { Problem } from '../errors.js';
+
+/** A spec of which some parts may not be there, because they could not be read. */
+export type Partly<T> = T extends { readonly why: unknown }
+  ? T
+  : T extends readonly (infer E)[]
+    ? readonly (Partly<E> | undefined)[]
+    : T extends object
+      ? { readonly [K in keyof T]?: Partly<T[K]> | undefined }
+      : T;
+
+/** Contradictions, and the comparisons they were told by. */
+export interface Found {
+  /** One for each key that may have to change. */
+  readonly problems: readonly Problem[];
+  /** For studies: where a figure decided it. */
+  readonly decisions: readonly Decision[];
+}
+
+export const nothingFound: Found = { problems: [], decisions: [] };
+
+/** A contradiction at one key. */
+export const contradiction = (path: string, got: string, needed: string): Problem => ({
+  path,
+  fault: 'contradiction',
+  got,
+  needed,
+});
+
+/** Two figures that must stand in order: when they do not, it is told at both of their keys. */
+export function inOrder<U extends Unit>(
+  first: readonly [path: string, what: string, figure: Derived<U> | undefined],
+  comparison: Comparison & ('<' | '<='),
+  second: readonly [path: string, what: string, figure: Derived<NoInfer<U>> | undefined],
+): Found {
+  const [[path, what, low], [other, name, high]] = [first, second];
+  if (low === undefined || high === undefined) return nothingFound;
+  const decision = decide(low, comparison, high);
+  if (decision.holds) return { problems: [], decisions: [decision] };
+  const [least, most] = comparison === '<' ? ['more than', 'less than'] : ['at least', 'at most'];
+  const problems = [
+    contradiction(path, show(low.value), `${most} ${show(high.value)}, ${name}`),
+    contradiction(other, show(high.value), `${least} ${show(low.value)}, ${what}`),
+  ];
+  return { problems, decisions: [decision] };
+}
