@@ -107,7 +107,7 @@ export function baseOf(
  *
  * @param facts what is known about the job, in any unit of weight or length: ratings from labels, weights from tickets. A
  * fact left out makes the rules that need it answer `cannot tell`, unless what is known settles them.
- * @param rules `federalRules`, and whatever `readLocalRules` made of a user's file
+ * @param rules `federalRules`, and whatever `decodeLocalRules` made of a user's file
  * @returns one finding for every rule, in the order of the rules. Left `ContradictoryFacts`, `OutOfRange`, `WrongRuleUnit`,
  * `UnknownFact`, `UnknownRule`.
  * @example screen({ 'trailer GVWR': lb(10000), 'overall width': inch(102) }, federalRules) // Right: conspicuity does not apply, rear guard applies

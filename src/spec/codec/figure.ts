@@ -139,5 +139,5 @@ export function figureAsWritten<D extends Dimension>(
   { symbol, basis = 'stated', least, most }: Field<UnitOf<D>>,
 ): Coded<Derived<UnitOf<D>>, FigureInput<D>> {
   const ends = { least, most } as unknown as Pick<FigureKind, 'least' | 'most'>;
-  return figureCodec({ kind: 'figure', dimension, basis, ...ends }, symbol);
+  return figureCodec({ kind: 'figure', dimension, unit: undefined, basis, ...ends }, symbol);
 }

@@ -8,13 +8,13 @@ export interface FigureKind {
   readonly kind: 'figure';
   readonly dimension: Dimension;
   /** The unit it has when it has been read; absent for one that keeps its own. */
-  readonly unit?: Unit;
+  readonly unit?: Unit | undefined;
   readonly least: Quantity<Unit>;
   readonly most: Quantity<Unit>;
   /** What it rests on when nothing is said. */
   readonly basis: Basis;
   /** Words that may stand in its place: `unknown`. */
-  readonly orWords?: readonly string[];
+  readonly orWords?: readonly string[] | undefined;
 }
 
 /** A number of pieces that a study may vary: a plain number, or its digits. */
