@@ -128,7 +128,7 @@ function unloading({ cargo = [] }: Spec): readonly Slide[] {
 function bars({ tow }: Spec): readonly Slide[] {
   const restore = tow?.bars?.restore;
   if (restore === undefined) return [];
-  const now = (convert(restore.value as Quantity<'%'>, 'ratio') as Quantity<Unit>).value.toNumber();
+  const now = restore.value.value.toNumber();
   return [
     {
       kind: 'slide',
@@ -162,10 +162,8 @@ function pressure({ trailer: { axles } }: Spec): readonly Choice[] {
   axles.forEach(({ tires }, i) => {
     const [run, molded] = [tires?.pressure, tires?.molded?.pressure];
     if (run === undefined || molded === undefined) return;
-    const [a, b] = [run, molded].map(
-      ({ value }) => (convert(value as Quantity<'kPa'>, 'psi') as Quantity<Unit>).value,
-    ) as [Quantity<Unit>['value'], Quantity<Unit>['value']];
-    if (a.lt(b)) changes[`trailer.axles.${i}.tires.pressure`] = `${molded.value.value.toFixed()} ${molded.value.unit}`;
+    if (run.value.value.lt(molded.value.value))
+      changes[`trailer.axles.${i}.tires.pressure`] = `${molded.value.value.toFixed()} ${molded.value.unit}`;
   });
   return Object.keys(changes).length === 0
     ? []
