@@ -165,8 +165,8 @@ describe('facts that contradict each other', () => {
   it('no axles', () => expect(refused('trailer.axles', [])).toMatchObject({ chapter: 'spec', path: 'trailer.axles' }));
   it('a GAWR above its beam, in words', () => {
     expect(describeError(refused('trailer.axles.1.beam', '6,999 lb'))).toBe(
-      'trailer.axles.1.gawr: this is a GAWR of 7,000 lb; it must be at most 6,999 lb, the rating of its beam; ' +
-        'trailer.axles.1.beam: this is beam for 6,999 lb; it must be at least 7,000 lb, the GAWR on the label',
+      'trailer.axles.1.gawr: this is 7,000 lb; it must be at most 6,999 lb, the rating of its beam; ' +
+        'trailer.axles.1.beam: this is 6,999 lb for the axle; it must be at least 7,000 lb, the GAWR on the label',
     );
   });
   it('a tongue heavier than the trailer, whether or not the rest can be balanced', () => {

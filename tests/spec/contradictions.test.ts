@@ -19,8 +19,8 @@ describe('contradictions at their keys', () => {
   it.each(['beam', 'springs', 'hubs'])('a GAWR above its %s is told at both', (part) => {
     const at = `trailer.axles.1.${part}`;
     expect(problems([at, '6,999 lb'])).toEqual([
-      `trailer.axles.1.gawr: a GAWR of 7,000 lb; at most 6,999 lb, the rating of its ${part}`,
-      `${at}: ${part} for 6,999 lb; at least 7,000 lb, the GAWR on the label`,
+      `trailer.axles.1.gawr: 7,000 lb; at most 6,999 lb, the rating of its ${part}`,
+      `${at}: 6,999 lb for the axle; at least 7,000 lb, the GAWR on the label`,
     ]);
     expect(problems([at, '7,000 lb'])).toEqual([]);
   });

@@ -87,8 +87,8 @@ function againstLabel(axle: Axle, of: string, path: string, each: Derived<'lb'> 
       show(roundCapacityDown(fromWire(bears), lb(1))),
     ];
     problems.push(
-      contradiction(`${path}.gawr`, `a GAWR of ${label}`, `at most ${borne}, the rating of its ${part}`),
-      contradiction(`${path}.${keyOf(part, axle)}`, `${part} for ${borne}`, `at least ${label}, the GAWR on the label`),
+      contradiction(`${path}.gawr`, label, `at most ${borne}, the rating of its ${part}`),
+      contradiction(`${path}.${keyOf(part, axle)}`, `${borne} for the axle`, `at least ${label}, the GAWR on the label`),
     );
     parts = { ...parts, [part]: undefined };
   }
