@@ -88,7 +88,11 @@ function againstLabel(axle: Axle, of: string, path: string, each: Derived<'lb'> 
     ];
     problems.push(
       contradiction(`${path}.gawr`, label, `at most ${borne}, the rating of its ${part}`),
-      contradiction(`${path}.${keyOf(part, axle)}`, `${borne} for the axle`, `at least ${label}, the GAWR on the label`),
+      contradiction(
+        `${path}.${keyOf(part, axle)}`,
+        `${borne} for the axle`,
+        `at least ${label}, the GAWR on the label`,
+      ),
     );
     parts = { ...parts, [part]: undefined };
   }
