@@ -1,9 +1,9 @@
-/** Builds side by side, one class up, and the smallest that carries a need. */
+/** Builds side by side, and one class up. */
 import { describe, expect, it } from 'vitest';
 import { assess } from '../../src/assessment/index.js';
-import { changeOf, compare, oneClassUp, smallestThatCarries } from '../../src/choose/index.js';
+import { changeOf, compare, oneClassUp } from '../../src/choose/index.js';
 import { classUpText, comparisonText } from '../../src/print/index.js';
-import { lb, show } from '../../src/units/index.js';
+import { show } from '../../src/units/index.js';
 import { leftOf, plain, rightOf } from '../helpers/either.js';
 import { changed, heavier, tiltDeck } from '../helpers/specs.js';
 import { expectReplays } from '../helpers/working.js';
@@ -82,68 +82,5 @@ describe('one class up', () => {
     expect(text).toMatch(/^ONE CLASS UP\n/);
     expect(text).toContain('was: does not apply; is: CDL group A');
     expect(text.split('\n').filter((line) => line.length > 80)).toEqual([]);
-  });
-});
-
-describe('the smallest that carries', () => {
-  const light = change(['trailer.gvwr', '12,900 lb']);
-  const names = (candidates: Record<string, unknown>, need: number, reserve = 0) => {
-    const found = rightOf(smallestThatCarries(candidates, { payload: lb(need), reserve: lb(reserve) }));
-    return {
-      smallest: found.smallest?.name,
-      order: found.candidates.map(({ name }) => name),
-      because: Object.fromEntries(found.candidates.map(({ name, because }) => [name, because])),
-      failed: found.failed.map(({ name }) => name),
-    };
-  };
-  it('is the lowest GVWR whose payload covers need and reserve', () => {
-    expect(names({ heavy: tiltDeck(), light }, 9000)).toMatchObject({ smallest: 'light', order: ['light', 'heavy'] });
-    expect(names({ heavy: tiltDeck(), light }, 9000, 500)).toMatchObject({
-      smallest: 'heavy',
-      because: { light: ['its payload falls short'], heavy: [] },
-    });
-  });
-  it('meets the need exactly without a hair to spare', () => {
-    expect(names({ light }, 9250)).toMatchObject({ smallest: 'light' });
-    expect(names({ light }, 9250, 1).because).toEqual({ light: ['its payload falls short'] });
-  });
-  it('is the lighter of two with one GVWR', () => {
-    expect(names({ heavy: change(['trailer.curb.weight', '3,700 lb']), light: tiltDeck() }, 9000)).toMatchObject({
-      smallest: 'light',
-      order: ['light', 'heavy'],
-    });
-  });
-  it('is none that is over, lifts, has no place for its machine, or does not know its payload or GVWR', () => {
-    const lifts = change(
-      ['cargo.0.front', '170 in'],
-      ['tow', undefined],
-      ['trailer.jack', undefined],
-      ['trailer.deck.rear', '400 in'],
-    );
-    const found = names(
-      {
-        over: change(['trailer.coupler', { gross: '12,000 lb', tongue: '2,000 lb' }]),
-        lifts,
-        crowded: change(['cargo.0.length', '190 in']),
-        unlabelled: change(['trailer.gvwr', undefined]),
-        unknown: { trailer: { hitch: 'ball', gvwr: '7,000 lb', axles: [{ gawr: '3,500 lb' }] } },
-      },
-      1000,
-    );
-    expect(found.smallest).toBeUndefined();
-    expect(found.because).toMatchObject({
-      over: ['gross against coupler gross is over'],
-      lifts: ['tongue lifts'],
-      crowded: ['no place for excavator meets every limit'],
-      unlabelled: ['its GVWR is not known'],
-      unknown: ['its payload is not known'],
-    });
-    expect(found.order.at(-1)).toBe('unlabelled');
-  });
-  it('keeps apart what cannot be read', () => {
-    expect(names({ good: tiltDeck(), wrong: { trailer: {} } }, 9000)).toMatchObject({
-      smallest: 'good',
-      failed: ['wrong'],
-    });
   });
 });

@@ -156,6 +156,11 @@ const parts: readonly Omit<Part, 'kind' | 'step'>[] = [
   { name: 'another receiver', who: 'shop', cost: 10, paths: ['tow.receiver.gross', 'tow.receiver.tongue'] },
 ];
 
+/** The parts of the hitch, that can be had stronger. */
+export const hitchParts: readonly Part[] = parts
+  .filter(({ paths }) => paths.some((path) => /ball|coupler|receiver/i.test(path)))
+  .map((part) => ({ ...part, kind: 'part', step: 50 }));
+
 /** Tires at the pressure that is molded on them, where they run with less. */
 function pressure({ trailer: { axles } }: Spec): readonly Choice[] {
   const changes: Record<string, unknown> = {};

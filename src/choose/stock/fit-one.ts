@@ -1,0 +1,89 @@
+/** One trailer with the job on it, at the best place: two assessments. */
+import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
+import { type AssessError, type Assessment, assess } from '../../assessment/index.js';
+import { decodeSpec } from '../../spec/index.js';
+import { changed } from '../../study/index.js';
+import { figureWith } from '../../trace/index.js';
+import { Decimal } from '../../units/internal.js';
+import { hitchParts } from '../remedies/levers.js';
+import { demandsOfPart, isEased, needOf } from '../remedies/part.js';
+import { bestPlace, deckJobOf, rowsOn } from './places.js';
+
+/** A job: what tows, and the pieces; where they stand is asked. */
+export interface Job {
+  readonly tow?: unknown;
+  readonly cargo: readonly unknown[];
+}
+
+/** A trailer with the job on it. */
+export interface Fitted {
+  readonly assessment: Assessment;
+  /** The spec that was assessed. */
+  readonly spec: unknown;
+  /** The front of each piece behind the coupler, in; absent where deck or lengths are not told and the pieces stand as given. */
+  readonly fronts?: readonly number[];
+  /** The pieces are longer than the deck. */
+  readonly tooLong: boolean;
+  /** What another hitch part would have to be rated for, where that alone puts it right. */
+  readonly hitchPart?: string;
+}
+
+const share = (figure: Decimal): string | undefined =>
+  figure.gt('0.001') && figure.lt('0.999') ? `${figure.times(100).toDecimalPlaces(4).toFixed()} %` : undefined;
+
+/** The demands that a hitch part with greater ratings eases. */
+function easedBy(trial: Assessment): (id: string) => boolean {
+  const ids = new Set<string>();
+  for (const part of hitchParts) {
+    const demands = demandsOfPart(trial, part);
+    for (let demand = 0; demand < demands.count; demand += 1)
+      if (isEased(demands, demand)) ids.add(demands.idOf(demand));
+  }
+  return (id) => ids.has(id);
+}
+
+const withFronts = (spec: unknown, fronts: readonly number[]): unknown =>
+  changed(spec, Object.fromEntries(fronts.map((at, i) => [`cargo.${i}.front`, `${at} in`])));
+
+/** The piece without a place of its own. */
+const unplaced = (piece: unknown): unknown => {
+  if (typeof piece !== 'object' || piece === null) return piece;
+  const { at: _at, front: _front, ...rest } = piece as Record<string, unknown>;
+  return rest;
+};
+
+/** The trailer with the job at its best place; at the place given where deck or lengths are not told. */
+export function fitOne(trailer: unknown, { tow, cargo }: Job): Either<AssessError, Fitted> {
+  const given = changed(trailer, { cargo, ...(tow === undefined ? {} : { tow }) });
+  const loose = changed(given, { cargo: cargo.map(unplaced) });
+  const decoded = decodeSpec(loose);
+  if (isLeft(decoded)) return decoded;
+  const job = deckJobOf(decoded.right);
+  const rows = job === undefined ? [] : rowsOn(job);
+  const [first] = rows;
+  if (first === undefined) {
+    const assessed = assess(given);
+    return isLeft(assessed)
+      ? left(assessed.left)
+      : right({ assessment: assessed.right, spec: given, tooLong: job !== undefined });
+  }
+  const trial = assess(withFronts(loose, first.fronts));
+  if (isLeft(trial)) return trial;
+  const best = bestPlace(trial.right, rows, easedBy(trial.right));
+  const figures = new Map(best.fronts.map((at, i) => [`cargo.${i}.front`, new Decimal(at)]));
+  const { balance } = trial.right.weights;
+  const held = balance && share(figureWith(balance.tongueShare.why, figures));
+  const placed = withFronts(loose, best.fronts);
+  const spec = held === undefined ? placed : changed(placed, { tongueShare: held });
+  const assessed = assess(spec);
+  if (isLeft(assessed)) return assessed;
+  const needs =
+    best.meets === 'all but hitch parts' ? hitchParts.flatMap((part) => needOf(assessed.right, part) ?? []) : [];
+  return right({
+    assessment: assessed.right,
+    spec,
+    fronts: best.fronts,
+    tooLong: false,
+    ...(needs.length === 0 ? {} : { hitchPart: needs.map(({ says }) => says).join(' and ') }),
+  });
+}

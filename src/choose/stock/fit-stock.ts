@@ -1,0 +1,176 @@
+/** Which of our trailers take this job, and why not the others? */
+import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
+import type { AssessError, Assessment, AssessmentVerdict } from '../../assessment/index.js';
+import { ruleFindings } from '../../assessment/index.js';
+import { type AnyWeight, asDerived, constant, type Derived, inPounds, minus, result } from '../../trace/index.js';
+import { lb, roundCapacityDown, roundLoadUp, show } from '../../units/index.js';
+import { compareDecimals } from '../../units/internal.js';
+import type { ChooseError } from '../errors.js';
+import { payloadOf } from '../payload-of.js';
+import { type Fitted, fitOne, type Job } from './fit-one.js';
+
+/** What is wanted of a trailer beside carrying the job. */
+export interface Want {
+  /** Payload wanted, at the tongue share that the place gives. */
+  readonly payload?: AnyWeight;
+  /** What is to be left of it. */
+  readonly reserve?: AnyWeight;
+  /** Rules that must not apply, by their ids. */
+  readonly lines?: readonly string[];
+}
+
+/** The question. */
+export interface StockQuestion {
+  /** The trailers of the yard: a name and a spec as JSON each. Their own cargo and tow vehicle are put aside. */
+  readonly stock: Readonly<Record<string, unknown>>;
+  /** The tow vehicle, as the `tow` part of a spec. */
+  readonly tow?: unknown;
+  /** The pieces, as the `cargo` part of a spec; places are found where deck, length and balance point are told. */
+  readonly cargo: readonly unknown[];
+  /** What else is wanted. */
+  readonly want?: Want;
+}
+
+/** A trailer with the job on it. */
+export interface StockTrailer {
+  /** Its name in the stock. */
+  readonly name: string;
+  /** The answer at the best place. */
+  readonly assessment: Assessment;
+  /** The verdict there: the best of all places at whole inches. */
+  readonly verdict: AssessmentVerdict;
+  /** True when the verdict is `within` and all that is wanted is met. */
+  readonly fits: boolean;
+  /** GVWR, lb. */
+  readonly gvwr: Derived<'lb'> | undefined;
+  /** The front of each piece behind the coupler, in. */
+  readonly fronts?: readonly number[];
+  /** Payload at the tongue share that the place gives, lb. */
+  readonly payload: Derived<'lb'> | undefined;
+  /** Payload less what is wanted and the reserve, lb. */
+  readonly left: Derived<'lb'> | undefined;
+  /** Why it does not fit: the one reason, with figures. */
+  readonly reason?: string;
+  /** What another hitch part would have to be rated for, where that alone puts it right. Another place never does: all were tried. */
+  readonly hitchPart?: string;
+}
+
+/** The stock against the job. */
+export interface StockFit {
+  /** Those that fit, the smallest GVWR first, then the lightest. */
+  readonly fits: readonly StockTrailer[];
+  /** The others: those that only ask attention first, then those that are over; smallest first. */
+  readonly others: readonly StockTrailer[];
+  /** Trailers whose spec could not be read or answered; the others are answered. */
+  readonly failed: readonly { readonly name: string; readonly error: AssessError }[];
+}
+
+const pound = lb(1);
+const up = (figure: Derived<'lb'>): string => show(roundLoadUp(figure.value, pound));
+const down = (figure: Derived<'lb'>): string => show(roundCapacityDown(figure.value, pound));
+const isShort = (figure: Derived<'lb'>): boolean => compareDecimals(figure.value.value, lb(0).value) < 0;
+
+/** The check that is furthest over, as a share of its limit. */
+function overText({ checks, partChecks }: Assessment): string | undefined {
+  const over = [...checks, ...partChecks].filter(({ verdict }) => verdict === 'over');
+  const [worst] = over.sort((a, b) => compareDecimals(b.used.value.value, a.used.value.value));
+  return worst && `${worst.what}: ${up(worst.load)} on ${down(worst.limit)}`;
+}
+
+function crossedText(assessment: Assessment, lines: readonly string[]): string | undefined {
+  const crossed = ruleFindings(assessment.rules).find(
+    ({ rule, outcome }) => lines.includes(rule.id) && outcome === 'applies',
+  );
+  return crossed && `crosses ${crossed.rule.topic} (${crossed.answers.map(({ text }) => text).join('; ')})`;
+}
+
+/** The one reason, the gravest first. */
+function reasonOf({ assessment, tooLong }: Fitted, rest: Derived<'lb'> | undefined, want: Want): string | undefined {
+  const { lifted, attention, verdict, spec } = assessment;
+  const [lift] = lifted;
+  if (tooLong) return 'the pieces are longer than the deck';
+  const over = overText(assessment);
+  if (over !== undefined) return over;
+  if (lift !== undefined) return `${lift.what} lifts (${up(lift.load)})`;
+  const crossed = crossedText(assessment, want.lines ?? []);
+  if (crossed !== undefined) return crossed;
+  if (want.payload !== undefined && rest === undefined) return 'its payload is not known';
+  if (rest !== undefined && isShort(rest))
+    return `its payload falls short by ${up(result('short', minus(constant(lb(0)), rest)))}`;
+  if (spec.trailer.gvwr === undefined) return 'its GVWR is not known';
+  if (verdict === 'unchecked') return 'nothing could be checked';
+  return attention[0]?.says;
+}
+
+function judge(name: string, fitted: Fitted, want: Want): StockTrailer {
+  const { assessment, fronts, hitchPart } = fitted;
+  const payload = payloadOf(assessment);
+  const needed = inPounds('payload wanted', asDerived('payload wanted', want.payload ?? lb(0)));
+  const reserve = inPounds('reserve', asDerived('reserve', want.reserve ?? lb(0)));
+  const rest =
+    want.payload === undefined || payload === undefined
+      ? undefined
+      : result('payload left', minus(minus(payload, needed), reserve));
+  const reason = reasonOf(fitted, rest, want);
+  return {
+    name,
+    assessment,
+    verdict: assessment.verdict,
+    fits: reason === undefined,
+    gvwr: assessment.spec.trailer.gvwr && inPounds('GVWR', assessment.spec.trailer.gvwr),
+    payload,
+    left: rest,
+    ...(fronts && { fronts }),
+    ...(reason === undefined ? {} : { reason }),
+    ...(hitchPart === undefined ? {} : { hitchPart }),
+  };
+}
+
+/** Lighter first; what is not known comes last. */
+function byWeight(a: Derived<'lb'> | undefined, b: Derived<'lb'> | undefined): number {
+  if (a === undefined || b === undefined) return Number(a === undefined) - Number(b === undefined);
+  return compareDecimals(a.value.value, b.value.value);
+}
+
+const bySize = (a: StockTrailer, b: StockTrailer): number =>
+  byWeight(a.gvwr, b.gvwr) || byWeight(a.assessment.weights.curb, b.assessment.weights.curb);
+const grave = ({ verdict }: StockTrailer): number => ['within', 'attention', 'unchecked', 'over'].indexOf(verdict);
+
+/**
+ * Which of our trailers take this job, and why not the others?
+ *
+ * Each trailer is asked with the pieces at its own best place: whole inches from the front of its deck, in every order of up to
+ * three pieces, gaps in steps of 6 in. Best is the middle of the widest stretch at which everything asked is met. The
+ * payload is the one at the tongue share that this place gives. It fits when the verdict there is `within` and what is wanted is met.
+ *
+ * Not for stock without specs: what a spec leaves out is not checked there, and each answer says so.
+ *
+ * @param question stock, tow vehicle, cargo, and what is wanted beside
+ * @returns those that fit, smallest first; the others with one reason each; the unreadable by name. Left `NothingToAnswer` without stock
+ * @example orThrow(fitStock({ stock: { fourteen: spec }, tow: spec.tow, cargo: spec.cargo })).others[0].verdict // 'attention'
+ * @source the checks and payload of `assess`
+ */
+export function fitStock({ stock, tow, cargo, want = {} }: StockQuestion): Either<ChooseError, StockFit> {
+  const names = Object.keys(stock);
+  if (names.length === 0)
+    return left({
+      chapter: 'choose',
+      tag: 'NothingToAnswer',
+      question: 'which trailer takes the job',
+      missing: 'a trailer',
+      path: 'stock',
+    });
+  const job: Job = { tow, cargo };
+  const answered: StockTrailer[] = [];
+  const failed: { name: string; error: AssessError }[] = [];
+  for (const name of names) {
+    const fitted = fitOne(stock[name], job);
+    if (isLeft(fitted)) failed.push({ name, error: fitted.left });
+    else answered.push(judge(name, fitted.right, want));
+  }
+  return right({
+    fits: answered.filter(({ fits }) => fits).sort(bySize),
+    others: answered.filter(({ fits }) => !fits).sort((a, b) => grave(a) - grave(b) || bySize(a, b)),
+    failed,
+  });
+}

@@ -1,0 +1,190 @@
+/** Stock against a job: equal to asking every place at whole inches; lines as limits; duty. */
+import fc from 'fast-check';
+import { isRight } from 'fp-ts/lib/Either.js';
+import { describe, expect, it } from 'vitest';
+import { assess, ruleFindings } from '../../src/assessment/index.js';
+import { dutyOf, fitStock, linesAsLimits } from '../../src/choose/index.js';
+import { payloadOf } from '../../src/choose/payload-of.js';
+import { changed as changedAll } from '../../src/study/index.js';
+import { lb } from '../../src/units/index.js';
+import { leftOf, plain, rightOf } from '../helpers/either.js';
+import { heavier, tiltDeck } from '../helpers/specs.js';
+
+/** `LONG=1` asks 200 cases at every place; the short form looks at every fourth inch besides the place found. */
+const [cases, every] = process.env.LONG === undefined ? [8, 6] : [200, 1];
+
+const legs = { 'trailer.rearLegs': '12,000 lb' };
+const yard = (): unknown => changedAll(tiltDeck(), legs);
+const { tow, cargo } = tiltDeck() as { tow: unknown; cargo: readonly Record<string, unknown>[] };
+const excavator = cargo[0] as Record<string, unknown>;
+
+const pounds = (least: number, most: number, step: number): fc.Arbitrary<string> =>
+  fc.integer({ min: least / step, max: most / step }).map((n) => `${n * step} lb`);
+
+const aCase = fc.record({
+  trailer: fc.record({
+    'trailer.gvwr': pounds(11000, 14000, 500),
+    'trailer.coupler.tongue': pounds(1000, 2000, 200),
+    'trailer.deck.rear': fc.integer({ min: 240, max: 320 }).map((n) => `${n} in`),
+    'trailer.curb.tongue': pounds(300, 700, 50),
+  }),
+  machine: fc.record({
+    weight: pounds(5000, 10500, 100),
+    length: fc.integer({ min: 120, max: 180 }).map((n) => `${n} in`),
+    balancePoint: fc.integer({ min: 50, max: 80 }).map((n) => `${n} in`),
+    uncertainty: fc.constantFrom('0 in', '2 in'),
+  }),
+  mount: pounds(1000, 2000, 100),
+});
+
+const rank = ['within', 'attention', 'unchecked', 'over'];
+
+describe('fitStock', () => {
+  it('gives the best verdict of all places at whole inches', () => {
+    let [within, not] = [0, 0];
+    for (const { trailer, machine, mount } of fc.sample(aCase, { numRuns: cases, seed: 51 })) {
+      const spec = changedAll(yard(), trailer);
+      const piece = { ...excavator, ...machine };
+      const truck = changedAll(tow, { 'ballMount.tongue': mount });
+      const found = rightOf(fitStock({ stock: { it: spec }, tow: truck, cargo: [piece] }));
+      const one = [...found.fits, ...found.others][0]!;
+      const room = Number.parseFloat(trailer['trailer.deck.rear']) - 62 - Number.parseFloat(machine.length);
+      const verdicts: string[] = [];
+      for (let k = 0; k <= room; k += every) {
+        const there = assess(changedAll(spec, { tow: truck, cargo: [{ ...piece, front: `${62 + k} in` }] }));
+        if (isRight(there)) verdicts.push(there.right.verdict);
+      }
+      if (room < 0) expect(one.reason).toBe('the pieces are longer than the deck');
+      else {
+        const best = Math.min(...verdicts.map((verdict) => rank.indexOf(verdict)));
+        if (every === 1) expect(one.verdict, JSON.stringify({ trailer, machine, mount })).toBe(rank[best]);
+        else expect(rank.indexOf(one.verdict), JSON.stringify({ trailer, machine, mount })).toBeLessThanOrEqual(best);
+      }
+      if (one.fits) within += 1;
+      else not += 1;
+    }
+    expect(Math.min(within, not)).toBeGreaterThan(0);
+  }, 3_600_000);
+
+  it('sorts what fits by size, names the unreadable, and tells the payload at the share of the place', () => {
+    const stock = {
+      sixteen: changedAll(heavier(), legs),
+      fourteen: yard(),
+      torn: { trailer: { hitch: 'ball' } },
+      short: changedAll(yard(), { 'trailer.deck.rear': '200 in' }),
+    };
+    const { fits, others, failed } = rightOf(fitStock({ stock, tow, cargo: [excavator] }));
+    expect(fits.map(({ name }) => name)).toEqual(['fourteen', 'sixteen']);
+    expect(failed.map(({ name }) => name)).toEqual(['torn']);
+    expect(others.map(({ name, reason }) => [name, reason])).toEqual([
+      ['short', 'the pieces are longer than the deck'],
+    ]);
+    const one = fits[0]!;
+    const share = one.assessment.weights.balance!.tongueShare;
+    const again = assess(
+      changedAll(stock.fourteen, {
+        tow,
+        cargo: [{ ...excavator, front: `${one.fronts?.[0]} in` }],
+        tongueShare: `${share.value.value.times(100).toDecimalPlaces(4).toFixed()} %`,
+      }),
+    );
+    expect(plain(one.payload!)).toBe(plain(payloadOf(rightOf(again))!));
+  });
+
+  it('wants a payload with something left of it', () => {
+    const ask = (payload: number, reserve = 0) =>
+      rightOf(
+        fitStock({
+          stock: { it: yard() },
+          tow,
+          cargo: [excavator],
+          want: { payload: lb(payload), reserve: lb(reserve) },
+        }),
+      );
+    const carries = Math.floor(plain(ask(1).fits[0]!.payload!));
+    expect(ask(carries).fits).toHaveLength(1);
+    expect(ask(carries, 1).others[0]?.reason).toMatch(/^its payload falls short by/);
+  });
+
+  it('keeps to lines that are named', () => {
+    const applies = ruleFindings(rightOf(assess(yard())).rules).find(({ outcome }) => outcome === 'applies')!;
+    const { others } = rightOf(
+      fitStock({ stock: { it: yard() }, tow, cargo: [excavator], want: { lines: [applies.rule.id] } }),
+    );
+    expect(others[0]?.reason).toMatch(/^crosses /);
+  });
+
+  it('says what a hitch part would have to be rated for where that alone puts it right', () => {
+    const weak = changedAll(tow, { 'ballMount.tongue': '900 lb' });
+    const { others } = rightOf(fitStock({ stock: { it: yard() }, tow: weak, cargo: [excavator] }));
+    expect(others[0]?.reason).toMatch(/^tongue against ball mount tongue: /);
+    expect(others[0]?.hitchPart).toMatch(
+      /^fit another ball mount rated for at least 1,\d00 lb tongue|^fit another ball mount/,
+    );
+  });
+
+  it('places two pieces that stand clear of each other', () => {
+    const pair = [
+      { ...excavator, weight: '5,000 lb', length: '120 in', balancePoint: '50 in' },
+      { name: 'roller', weight: '2,600 lb', length: '90 in', balancePoint: '45 in' },
+    ];
+    const { fits, others } = rightOf(fitStock({ stock: { it: yard() }, tow, cargo: pair }));
+    const [a, b] = (fits[0] ?? others[0])!.fronts as readonly [number, number];
+    expect(a < b ? a + 120 <= b : b + 90 <= a).toBe(true);
+    expect(Math.min(a, b)).toBeGreaterThanOrEqual(62);
+    expect(fits).toHaveLength(1);
+  });
+
+  it('refuses a yard without trailers', () =>
+    expect(leftOf(fitStock({ stock: {}, cargo: [] }))).toMatchObject({ tag: 'NothingToAnswer', path: 'stock' }));
+});
+
+describe('lines as limits', () => {
+  const assessment = rightOf(assess(tiltDeck()));
+  it('gives the most that stays on this side: at that weight the answer stands, a pound beyond it turns', () => {
+    let asked = 0;
+    const outcomes = (path: string, weight: number) =>
+      new Map(
+        ruleFindings(rightOf(assess(changedAll(tiltDeck(), { [path]: `${weight} lb` }))).rules).map(
+          ({ rule, answers }) => [rule.id, answers.map(({ holds }) => holds).join()],
+        ),
+      );
+    const now = new Map(
+      ruleFindings(assessment.rules).map(({ rule, answers }) => [rule.id, answers.map(({ holds }) => holds).join()]),
+    );
+    for (const { id, most, room, lineIncluded } of linesAsLimits(assessment)) {
+      const machine = most.find(({ path }) => path === 'cargo.0.weight');
+      if (machine === undefined || room.value.lte(0) || room.value.gt(6000) || !now.has(id)) continue;
+      const line = machine.most.value.toNumber();
+      const beyond = lineIncluded ? line + 0.01 : line;
+      expect(outcomes(machine.path, Number((line - 0.01).toFixed(4))).get(id), id).toBe(now.get(id));
+      expect(outcomes(machine.path, Number(beyond.toFixed(4))).get(id), id).not.toBe(now.get(id));
+      asked += 1;
+    }
+    expect(asked).toBeGreaterThan(0);
+  });
+  it('tells the pounds to the next class of a table of steps', () => {
+    const step = linesAsLimits(assessment).find(({ id }) => id === 'registration class by combined weight (invented)')!;
+    // By hand: truck 8,800 lb and trailer 12,650 lb and 60 lb of hitch make 21,510 lb; class 4 ends at 26,000 lb.
+    expect(step.topic).toMatch(/class 4/);
+    expect(step.most.some(({ path }) => path === 'cargo.0.weight')).toBe(true);
+  });
+});
+
+describe('duty', () => {
+  const trips = [
+    { name: 'excavator', cargo: [excavator], count: 30 },
+    { name: 'small one', cargo: [{ ...excavator, weight: '5,000 lb' }], count: 70 },
+  ];
+  it('counts the trips above nine tenths of a limit', () => {
+    const { share, trips: found } = rightOf(dutyOf({ trailer: yard(), tow, trips }));
+    const above = found.filter((trip) => trip.above).reduce((all, { count }) => all + count, 0);
+    expect(share.value.toNumber()).toBeCloseTo(above / 100, 12);
+    expect(found.map(({ name }) => name)).toEqual(['excavator', 'small one']);
+    expect(found[0]!.used.value.gt(found[1]!.used.value)).toBe(true);
+  });
+  it('refuses no trips and counts of nothing', () => {
+    expect(leftOf(dutyOf({ trailer: yard(), trips: [] })).tag).toBe('NothingToAnswer');
+    expect(leftOf(dutyOf({ trailer: yard(), trips: [{ name: 'x', cargo: [], count: 0 }] })).tag).toBe('UnusableFigure');
+  });
+});
