@@ -9,6 +9,7 @@ export { briefOf } from './brief-of.js';
 export { cautions } from './cautions.js';
 export { classUpText } from './class-up.js';
 export { comparisonText } from './comparison.js';
+export * from './exercises/index.js';
 export { type LeafletPrint, leaflet } from './leaflet.js';
 export type { Leaflet, LeafletBar, LoadingStep } from './leaflet-data.js';
 export { type LeafletOptions, leafletOf } from './leaflet-of.js';

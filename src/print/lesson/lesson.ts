@@ -28,7 +28,7 @@ interface Columns {
   readonly cells: (node: Node) => string;
 }
 
-function columnsFor(nodes: readonly Node[], units: ReaderUnits): Columns {
+function columnsFor(nodes: readonly Node[], units: ReaderUnits, blank: ReadonlySet<Node>): Columns {
   const found = [...new Set(nodes.map(({ value }) => inReaderUnits(value, units).unit))];
   const own = found.length <= mostColumns ? found : found.slice(0, mostColumns - 1);
   const others = own.length < found.length;
@@ -41,6 +41,8 @@ function columnsFor(nodes: readonly Node[], units: ReaderUnits): Columns {
       const value = inReaderUnits(node.value, units);
       const at = own.indexOf(value.unit);
       const unit = showUnit(value.unit);
+      if (blank.has(node))
+        return `${' '.repeat(columnWidth * (at === -1 ? own.length : at))}${line.padStart(columnWidth)}`;
       if (at === -1) return `${' '.repeat(columnWidth * own.length)}${textOf(value).padStart(otherWidth)}`;
       const bare = unit === '' ? textOf(value) : textOf(value).slice(0, -unit.length - 1);
       return `${' '.repeat(columnWidth * at)}${bare.padStart(columnWidth)}`;
@@ -75,20 +77,30 @@ function moverText({ symbol, more, change }: LessonMover, answer: string): strin
   return `${show(more)} more ${symbol}: ${size} ${by} ${answer}`;
 }
 
-/** The lines of a lesson that is data already. */
-export function lessonLines(lesson: Lesson, units: ReaderUnits): readonly string[] {
+const line = '_________';
+const nothingBlank: ReadonlySet<Node> = new Set();
+
+/** The lines of a lesson that is data already; where figures are left blank there is no proof that would give them away. */
+export function lessonLines(
+  lesson: Lesson,
+  units: ReaderUnits,
+  blank: ReadonlySet<Node> = nothingBlank,
+): readonly string[] {
   const { question, answer, idea, givens, steps, proof, movers } = lesson;
   const choices = steps.flatMap((step) => step.choices ?? []);
   const columns = columnsFor(
     [...givens, ...steps, ...choices].map(({ node }) => node),
     units,
+    blank,
   );
   const { nameWidth, head } = columns;
   const title = (text: string): string => `${text.padEnd(nameWidth)}${head}`.trimEnd();
   const name = answer.why.symbol ?? 'the answer';
+  const told = blank.has(answer.why) ? line : answerText(lesson, units);
+  const open = blank.size > 0;
   return [
     folded(question, width, '  '),
-    folded(`Answer: ${answerText(lesson, units)}.`, width, '  '),
+    folded(`Answer: ${told}.`, width, '  '),
     ...(idea === undefined ? [] : ['', folded(`Idea: ${idea}`, width, '  ')]),
     '',
     title('Given'),
@@ -105,9 +117,11 @@ export function lessonLines(lesson: Lesson, units: ReaderUnits): readonly string
       ...(several === undefined ? [] : [`      the ${node.kind === 'computed' ? node.operation : ''} is marked`]),
     ]),
     '',
-    folded(`${roundingText[lesson.roundedAs]}: ${answerText(lesson, units)}.`, width, '  '),
-    ...(proof === undefined ? [] : [folded(`Proof: ${proof.formula}: ${proofFigures(proof, units)}.`, width, '  ')]),
-    ...(movers.length === 0
+    folded(`${roundingText[lesson.roundedAs]}: ${told}.`, width, '  '),
+    ...(proof === undefined || open
+      ? []
+      : [folded(`Proof: ${proof.formula}: ${proofFigures(proof, units)}.`, width, '  ')]),
+    ...(movers.length === 0 || open
       ? []
       : ['What changes it most:', ...movers.map((mover) => folded(`  - ${moverText(moverIn(mover, units), name)}`))]),
   ];
