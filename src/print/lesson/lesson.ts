@@ -1,6 +1,7 @@
 /** A lesson as text: figures in one column, and one column for each unit. */
 import type { Derived, Node } from '../../trace/index.js';
 import { type Quantity, show, showBrief, showUnit, type Unit } from '../../units/index.js';
+import { ofDecimal } from '../../units/internal.js';
 import { figuresIn, inReaderUnits, type ReaderUnits } from '../reader-units.js';
 import { folded, width } from '../text-layout.js';
 import type { Lesson, LessonMover } from './lesson-data.js';
@@ -73,7 +74,7 @@ const roundingText: Readonly<Record<Lesson['roundedAs'], string>> = {
 
 function moverText({ symbol, more, change }: LessonMover, answer: string): string {
   const by = change.value.isNegative() ? 'less' : 'more';
-  const size = showBrief({ ...change, value: change.value.abs() } as Quantity<Unit>, 1);
+  const size = showBrief(ofDecimal(change.value.abs(), change.unit), 1);
   return `${show(more)} more ${symbol}: ${size} ${by} ${answer}`;
 }
 
