@@ -1,6 +1,14 @@
 /** The answer on the page: verdict, first page, figures, the table of all checks. */
 import type { Assessment } from '../../src/assessment/index.js';
-import { placementBar, ratingBars, sideView } from '../../src/figures/index.js';
+import {
+  lengthsFrom,
+  payloadByLength,
+  payloadByShare,
+  placementBar,
+  ratingBars,
+  sharesFrom,
+  sideView,
+} from '../../src/figures/index.js';
 import { convert, kg, lb, type Quantity, roundCapacityDown, roundLoadUp, show } from '../../src/units/index.js';
 import { byId, figure, fill, h } from './dom.js';
 import { briefFor, type Told } from './words.js';
@@ -70,6 +78,11 @@ export function showAnswer(assessment: Assessment, units: Units): string {
   byId('rules').textContent = told.find(({ label }) => label === 'Rules')?.items.join('; ') ?? 'none that is known';
   put('side', (width) => sideView(assessment, { units, width, idPrefix: 'side' }));
   put('bars', (width) => ratingBars(assessment, { units, width, idPrefix: 'bars' }));
+  const [shares, lengths] = [sharesFrom(assessment), lengthsFrom(assessment)];
+  byId('carries').hidden = shares === undefined;
+  if (shares !== undefined) put('shares', (width) => payloadByShare(shares, { units, width, idPrefix: 'shares' }));
+  byId('longer').hidden = lengths === undefined;
+  if (lengths !== undefined) put('lengths', (width) => payloadByLength(lengths, { units, width, idPrefix: 'lengths' }));
   put('place', (width) => placementBar(assessment, { units, width, idPrefix: 'place' }));
   showTable(assessment, units);
   return line;

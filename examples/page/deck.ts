@@ -32,9 +32,9 @@ const sixteenth = inch('0.0625');
 const inchesOf = (length: Quantity<'in'>): number => length.value.toNumber();
 
 /** The ends of the window of a piece, where it has one. */
-function endsOf({ placement }: Assessment, name: string): readonly End[] {
-  const { machine, window } = placement;
-  if (machine !== name || window === undefined || window.empty) return [];
+function endsOf({ placement }: Assessment, index: number): readonly End[] {
+  const window = placement.pieces.find((piece) => piece.index === index)?.window;
+  if (window === undefined || window.empty) return [];
   const words = (end: typeof window.lower): string => [...new Set(end.setBy.map((limit) => limit.name))].join(' and ');
   return [
     { at: inchesOf(roundLoadUp(window.lower.machineFront.value, sixteenth)), setBy: words(window.lower) },
@@ -59,7 +59,7 @@ export function piecesOf(assessment: Assessment): readonly Piece[] {
         front: at,
         least: Math.min(at, from),
         most: Math.max(at, to - own),
-        ends: endsOf(assessment, name),
+        ends: endsOf(assessment, index),
       },
     ];
   });

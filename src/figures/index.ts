@@ -7,6 +7,7 @@
 export { type BeamToDraw, beamDiagrams } from './beam/beam-diagrams.js';
 export { figureStyles } from './drawing/look.js';
 export type { FigureOptions, FigureUnits } from './drawing/options.js';
+export { lengthsFrom, sharesFrom } from './from-assessment.js';
 export { type LengthsToDraw, payloadByLength } from './payload-by-length.js';
 export { payloadByShare } from './payload-by-share/payload-by-share.js';
 export type { SharesToDraw } from './payload-by-share/shares.js';

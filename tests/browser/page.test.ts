@@ -111,12 +111,12 @@ describe.skipIf(!browserIsThere)('the page', () => {
     await page.mouse.down();
     await page.mouse.move(x - 12 * perInch, y, { steps: 4 });
     const forward = await agrees(page);
-    expect(forward.placement.now?.breaks.length).toBeGreaterThan(0);
+    expect(forward.placement.pieces[0]?.now?.breaks.length).toBeGreaterThan(0);
     expect(await text(page, 'snap')).toBe('');
     await page.mouse.move(x - 1.5 * perInch, y, { steps: 3 });
     expect(await text(page, 'snap')).toBe('at the end of its window, set by ball mount tongue');
     const ends = await agrees(page);
-    expect(ends.placement.now?.breaks).toEqual([]);
+    expect(ends.placement.pieces[0]?.now?.breaks).toEqual([]);
     const tongue = ends.checks.find(({ id }) => id === 'tow/ball-mount/tongue');
     expect(tongue?.verdict).toBe('within');
     expect(tongue?.reserve.value.value.toNumber()).toBeLessThan(5);

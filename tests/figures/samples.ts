@@ -9,7 +9,9 @@ import {
   payloadByShare,
   placementBar,
   ratingBars,
+  type SharesToDraw,
   sectionOutline,
+  sharesFrom,
   sideView,
   tornado,
 } from '../../src/figures/index.js';
@@ -33,6 +35,8 @@ const asItStands = orThrow(assess(tiltDeck()));
 const overloaded = orThrow(
   assess(changed(changed(tiltDeck(), 'cargo.0.weight', '11,400 lb'), 'cargo.0.front', '100 in')),
 );
+
+const atAnyShare = orThrow(assess(changed(tiltDeck(), 'tongueShare', undefined)));
 
 const rail = orThrow(publishedSection('C8X11.5'));
 const formed = orThrow(
@@ -113,6 +117,7 @@ export const samples: Readonly<Record<string, (options: FigureOptions) => string
       },
       options,
     ),
+  'payload-by-share-yard': (options) => payloadByShare(sharesFrom(atAnyShare) as SharesToDraw, options),
   'payload-by-length': (options) => {
     const { deckGrowth, spec } = asItStands;
     return payloadByLength(

@@ -33,7 +33,7 @@ function bestRing(
 }
 
 function anywhereLine({ anywhere, band }: SharesToDraw, { x, y, left }: Chart, units: FigureUnits): string {
-  if (anywhere === undefined) return '';
+  if (anywhere === undefined || plain(band.low) === plain(band.high)) return '';
   const high = y(plain(anywhere));
   return (
     line(x(plain(band.low)), high, x(plain(band.high)), high, { ...strong, 'stroke-dasharray': '6 3' }) +
