@@ -459,7 +459,7 @@ def summary(answer, figures, bases):
     if answer["partsChecked"] != len(answer["partChecks"]):
         raise Fault("partsChecked", "the count of parts", answer["partsChecked"], len(answer["partChecks"]))
     over = answer["uplift"] or any(check["verdict"] == "over" for check in checks)
-    verdict = "over" if over else "attention" if answer["attention"] else "within" if checks else "unchecked"
+    verdict = "over" if over else "attention" if answer["attention"] else "within" if answer["checks"] else "unchecked"
     if verdict != answer["verdict"]:
         raise Fault("verdict", "the verdict on the whole", answer["verdict"], verdict)
     return len(checks)

@@ -1,5 +1,6 @@
-/** Writes dist/: the code, and its types. */
+/** Writes dist/: the code, its types, and the command. */
 import { writeFileSync } from 'node:fs';
+import { buildCommand } from './build-command.js';
 import { buildCode, chapterEntries, indexFor } from './code.js';
 
 await buildCode('dist', { entry: chapterEntries });
@@ -8,3 +9,5 @@ await buildCode('dist', { entry: chapterEntries });
 // at the built chapters, is its declaration.
 writeFileSync('dist/index.d.ts', indexFor('js'));
 writeFileSync('dist/index.d.cts', indexFor('cjs'));
+
+await buildCommand();

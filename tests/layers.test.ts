@@ -26,6 +26,7 @@ const layer: Record<string, number> = {
   figures: 8,
   print: 8,
   'errors.ts': 9,
+  command: 10,
   'index.ts': 10,
 };
 const chapterOf = (file: string): string => file.split('/')[0] as string;

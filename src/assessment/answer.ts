@@ -17,7 +17,6 @@ import {
   answerFormat,
   answerVersion,
 } from './answer/shape.js';
-import { verdictFrom } from './answer/verdict.js';
 import { libraryVersion, tablesVersion } from './answer/version.js';
 import type { Assessment } from './assess.js';
 
@@ -93,7 +92,7 @@ function payloadOf(nodes: NodeList | undefined, { payload }: Assessment): Answer
  */
 export function answerOf(assessment: Assessment, { working = true }: AnswerOptions = {}): Answer {
   const nodes = working ? nodeList() : undefined;
-  const { checks, partChecks, attention, notes, notChecked, lifted, spec } = assessment;
+  const { checks, partChecks, attention, notes, notChecked, lifted, spec, verdict } = assessment;
   const payload = payloadOf(nodes, assessment);
   const written = writtenSpec(spec);
   const uplift = lifted.map(({ what, load }) => ({ ...figureOf(nodes, load), what }));
@@ -112,7 +111,7 @@ export function answerOf(assessment: Assessment, { working = true }: AnswerOptio
     ...(written !== undefined && { spec: written }),
     tables: tablesVersion,
     uplift,
-    verdict: verdictFrom({ checks: [...checks, ...partChecks], uplift, attention }),
+    verdict,
     version: answerVersion,
     ...(nodes !== undefined && { working: nodes.working }),
   } as const;

@@ -2,6 +2,7 @@
 import type { Verdict } from '../../ratings/index.js';
 import type { Json } from '../../spec/index.js';
 import type { Basis } from '../../trace/index.js';
+import type { AssessmentVerdict } from '../parts/verdict.js';
 import type { AnswerWorking, FigureText } from './node-shape.js';
 
 /** Names the format of the plain answer. */
@@ -81,9 +82,6 @@ export interface AnswerOpenQuestion {
   readonly what: string;
 }
 
-/** The verdict on the whole. */
-export type AnswerVerdict = 'over' | 'attention' | 'within' | 'unchecked';
-
 /** An assessment as plain JSON: it can be sent, kept, and verified by somebody else. */
 export interface Answer {
   /** What asks attention and is no check of a rating. */
@@ -113,7 +111,7 @@ export interface Answer {
   /** What lifts that must press. */
   readonly uplift: readonly AnswerUplift[];
   /** Over, attention, within, or unchecked. */
-  readonly verdict: AnswerVerdict;
+  readonly verdict: AssessmentVerdict;
   /** The version of the format. */
   readonly version: number;
   /** The working, when it was asked for. */

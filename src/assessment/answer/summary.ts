@@ -1,5 +1,6 @@
 /** Whether what an answer says in its summary follows from its working. */
 import type { Basis } from '../../trace/index.js';
+import { verdictOf } from '../parts/verdict.js';
 import { edgeStep, shareStep } from './edge.js';
 import { type ExactFigure, readFigure } from './figures-read.js';
 import type { DoesNotFollow, Followed } from './follow.js';
@@ -7,7 +8,6 @@ import type { AnswerNode } from './node-shape.js';
 import { digitsOf, order, type Rational, rational, rationalOf, snappedOrder, times } from './rational.js';
 import { rounded } from './rational-steps.js';
 import type { Answer, AnswerCheck, AnswerFigure } from './shape.js';
-import { verdictFrom } from './verdict.js';
 
 type Fault = DoesNotFollow | undefined;
 
@@ -131,7 +131,7 @@ function* faultsOf(answer: Answer, nodes: readonly AnswerNode[], followed: Follo
       found: String(answer.partsChecked),
       needed: String(answer.partChecks.length),
     };
-  const verdict = verdictFrom({ ...answer, checks: [...answer.checks, ...answer.partChecks] });
+  const verdict = verdictOf({ ...answer, lifted: answer.uplift });
   if (verdict !== answer.verdict)
     yield { at: 'verdict', what: 'the verdict on the whole', found: answer.verdict, needed: verdict };
 }

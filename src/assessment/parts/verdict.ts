@@ -1,6 +1,5 @@
 /** One verdict on the whole: what is over, what asks attention, what is within, or that nothing could be checked. */
-import type { Check, Note } from '../../ratings/index.js';
-import type { Pressing } from './uplift.js';
+import type { Verdict } from '../../ratings/index.js';
 
 /**
  * `over`: a rating is exceeded, or something lifts that must press. `attention`: no rating is exceeded, but something is
@@ -10,10 +9,10 @@ import type { Pressing } from './uplift.js';
 export type AssessmentVerdict = 'over' | 'attention' | 'within' | 'unchecked';
 
 interface Answered {
-  readonly checks: readonly Check[];
-  readonly partChecks: readonly Check[];
-  readonly lifted: readonly Pressing[];
-  readonly attention: readonly Note[];
+  readonly checks: readonly { readonly verdict: Verdict }[];
+  readonly partChecks: readonly { readonly verdict: Verdict }[];
+  readonly lifted: readonly unknown[];
+  readonly attention: readonly unknown[];
 }
 
 /** The gravest of what was found. */

@@ -1,0 +1,35 @@
+/** Writes dist/command.js, the program behind `npx trailer-ratings`. It imports the built chapters: nothing is shipped twice. */
+import { chmodSync } from 'node:fs';
+import { build } from 'tsup';
+
+/** Where a built chapter stands, seen from dist. */
+const builtChapter = (path: string): string => `./${path.replace(/^\.\.\//, '').replace(/(\/index)?\.js$/, '')}.js`;
+
+export async function buildCommand(): Promise<void> {
+  await build({
+    config: false,
+    entry: { command: 'src/command/command.ts' },
+    format: ['esm'],
+    target: 'es2022',
+    platform: 'node',
+    splitting: false,
+    clean: false,
+    noExternal: ['fp-ts'],
+    banner: { js: '#!/usr/bin/env node' },
+    esbuildOptions(options) {
+      options.alias = { 'fp-ts/lib': 'fp-ts/es6' };
+    },
+    esbuildPlugins: [
+      {
+        name: 'built chapters',
+        setup({ onResolve }) {
+          onResolve({ filter: /^\.\.\/\w+(\/index)?\.js$/ }, ({ path }) => ({
+            path: builtChapter(path),
+            external: true,
+          }));
+        },
+      },
+    ],
+  });
+  chmodSync('dist/command.js', 0o755);
+}
