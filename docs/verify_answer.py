@@ -443,11 +443,12 @@ def summary(answer, figures, bases):
             verdict = "within" if minus(figures[load][0], figures[rating][0]) <= 0 else "over"
             if verdict != check["verdict"]:
                 raise Fault(f"{at}.verdict", f"verdict on {check['name']}", check["verdict"], verdict)
-    if "payload" in answer:
-        payload = answer["payload"]
-        printed("payload.figure", "payload", payload["figure"], figures[payload["node"]], "down")
-        for end, share in payload["shares"].items():
-            printed(f"payload.shares.{end}.figure", "tongue share of the payload", share["figure"], figures[share["node"]], "nearest", True)
+    for which, payload in answer.get("payload", {}).items():
+        at, what = f"payload.{which}", f"payload, {which}"
+        printed(f"{at}.figure", what, payload["figure"], figures[payload["node"]], "down")
+        for end, share in payload.get("shares", {}).items():
+            node = figures[share["node"]]
+            printed(f"{at}.shares.{end}.figure", f"tongue share of the {what}, {end}", share["figure"], node, "nearest", True)
     for i, lifted in enumerate(answer["uplift"]):
         printed(f"uplift.{i}.figure", lifted["what"], lifted["figure"], figures[lifted["node"]], "nearest")
         if figures[lifted["node"]][0] >= 0:

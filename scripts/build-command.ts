@@ -1,13 +1,16 @@
 /** Writes dist/command.js, the program behind `npx trailer-ratings`. It imports the built chapters: nothing is shipped twice. */
 import { chmodSync } from 'node:fs';
+import { join } from 'node:path';
 import { build } from 'tsup';
 
 /** Where a built chapter stands, seen from dist. */
 const builtChapter = (path: string): string => `./${path.replace(/^\.\.\//, '').replace(/(\/index)?\.js$/, '')}.js`;
 
-export async function buildCommand(): Promise<void> {
+export async function buildCommand(outDir = 'dist', silent = false): Promise<void> {
   await build({
     config: false,
+    outDir,
+    silent,
     entry: { command: 'src/command/command.ts' },
     format: ['esm'],
     target: 'es2022',
@@ -31,5 +34,5 @@ export async function buildCommand(): Promise<void> {
       },
     ],
   });
-  chmodSync('dist/command.js', 0o755);
+  chmodSync(join(outDir, 'command.js'), 0o755);
 }
