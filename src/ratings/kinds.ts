@@ -16,6 +16,11 @@ export interface Limits {
   wheel: 'tire load';
   'coupler gross': 'gross';
   'coupler tongue': 'tongue';
+  /** What a European coupling plate prints as D, Dc and V, as the weight that presses with that force; S is its limit on the tongue. */
+  'coupling D': 'drawbar pull';
+  'coupling Dc': 'drawbar pull';
+  'coupling V': 'drawbar bounce';
+  'coupling S': 'tongue';
   'ball gross': 'gross';
   'ball mount gross': 'gross';
   'ball mount tongue': 'tongue';

@@ -84,6 +84,11 @@ export function weightAsForce(symbol: Name, weight: Derived<'lb'>): Derived<'lbf
   return recordedOfOne(symbol, 'relabel', weight, 'lbf', doubleOf(weight.value), boundOf(weight.value), undefined);
 }
 
+/** The weight in pounds that presses with this force at standard gravity: the way back from `weightAsForce`. @example forceAsWeight('weight', weightAsForce('force', grossWeight)) // 12,400 lb */
+export function forceAsWeight(symbol: Name, force: Derived<'lbf'>): Derived<'lb'> {
+  return recordedOfOne(symbol, 'relabel', force, 'lb', doubleOf(force.value), boundOf(force.value), undefined);
+}
+
 /** A step that rounds: the mode and the step are part of the working. @example rounded('printed', given('load', lb('2537.5')), lb(5), 'nearest') // 2,540 lb */
 export function rounded<U extends Unit>(
   symbol: Name,

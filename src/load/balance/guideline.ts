@@ -28,21 +28,33 @@ export interface Guideline {
   readonly decisions: readonly Decision[];
 }
 
+/** Whose practice a band is: what is usual for a ball hitch differs between these places. */
+export type TonguePractice = 'US and Canada' | 'Europe' | 'Australia';
+
+/** The row of the guidance that stands for a practice; a gooseneck has one everywhere. */
+const rowsByPractice: Readonly<Record<TonguePractice, string>> = {
+  'US and Canada': 'ball hitch',
+  Europe: 'EU and UK nose weight, never below 25 kg',
+  Australia: 'Australian caravans, 7 minimum advised',
+};
+
 /**
- * What share of the gross weight do manuals put on this kind of hitch?
+ * What share of the gross weight do manuals put on this kind of hitch, in this part of the world?
  *
  * A printed band, low to high, as shares of the gross weight. An editable default: the trailer maker's own figure comes first.
  *
- * Not for a European centre-axle trailer, a pole trailer or a dolly.
+ * The European band is that of nose weights of light trailers, which never go below 25 kg and stay within the nose limit of
+ * car and coupling. Not for a pole trailer or a dolly.
  *
  * @param hitch ball, or gooseneck with its pin or ball over the tow vehicle's axle
+ * @param practice whose practice; the American one when it is left out
  * @returns the band with the text it comes from
  * @example guidelineFor('gooseneck').high // 0.25
  * @source tongue guidance of manuals and guides, row by row
  */
-export const guidelineFor = (hitch: 'ball' | 'gooseneck'): Guideline => {
+export const guidelineFor = (hitch: 'ball' | 'gooseneck', practice: TonguePractice = 'US and Canada'): Guideline => {
   const row = tongueGuidance.rows.find(
-    ({ appliesTo }) => appliesTo === (hitch === 'ball' ? 'ball hitch' : 'fifth wheel and gooseneck pin'),
+    ({ appliesTo }) => appliesTo === (hitch === 'ball' ? rowsByPractice[practice] : 'fifth wheel and gooseneck pin'),
   );
   if (row === undefined) throw new RangeError(`no guidance row for ${hitch}`);
   const source = { ...tongueGuidance.source, title: `${row.from}, guidance`, clause: row.appliesTo, grade: row.grade };

@@ -8,6 +8,17 @@ import { workingsIn } from '../../helpers/specs.js';
 import { expectReplays } from '../../helpers/working.js';
 
 describe('a guideline', () => {
+  it('is that of the place, where one is named; a gooseneck has one everywhere', () => {
+    const bandOf = (...asked: Parameters<typeof guidelineFor>): readonly string[] => {
+      const { low, high } = guidelineFor(...asked);
+      return [show(low.value), show(high.value)];
+    };
+    expect(bandOf('ball', 'Europe')).toEqual(['0.04', '0.07']);
+    expect(bandOf('ball', 'Australia')).toEqual(['0.06', '0.1']);
+    expect(bandOf('ball', 'US and Canada')).toEqual(bandOf('ball'));
+    expect(bandOf('gooseneck', 'Europe')).toEqual(bandOf('gooseneck'));
+    expect(guidelineFor('ball', 'Europe').source.clause).toContain('never below 25 kg');
+  });
   it('comes with the text it is from', () => {
     const bands = (['ball', 'gooseneck'] as const).map((hitch) => guidelineFor(hitch));
     expectReplays(...workingsIn(bands));
