@@ -71,7 +71,7 @@ describe('the payload of a random rig', () => {
       ['best', best, best?.shares === undefined ? [] : [best.shares.from.value.value, best.shares.to.value.value]],
       ['anywhere', anywhere, across],
     ] as const) {
-      const weight = figure?.weight.value.value.toDecimalPlaces(0, 3);
+      const weight = figure?.weight.value.value;
       if (weight === undefined || weight.lte(0)) continue;
       asked += 1;
       for (const each of shares) {
