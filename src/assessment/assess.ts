@@ -17,6 +17,7 @@ import {
 import { belowLabel } from './parts/below-the-label.js';
 import { type BrakesPart, brakesPart } from './parts/brakes.js';
 import { type Longer, longer } from './parts/built-up-weight.js';
+import { cargoOnDeck } from './parts/cargo-on-deck.js';
 import { grossChecks, type NeededPressure, pressuresFor } from './parts/gross-and-pressures.js';
 import { guidelineOf } from './parts/guideline.js';
 import { type GearPart, gearPart } from './parts/jack-ramps-tiedowns.js';
@@ -116,7 +117,7 @@ export function assessSpec(spec: Spec): Either<AssessError, Assessment> {
   const stacked = stackOf(trailer);
   if (isLeft(stacked)) return stacked;
   const stack = stacked.right;
-  const found = weigh(spec, stack.group);
+  const found = weigh(spec, stack.at);
   if (isLeft(found)) return found;
   const weighed = found.right;
   const band = guidelineOf(trailer);
@@ -125,13 +126,13 @@ export function assessSpec(spec: Spec): Either<AssessError, Assessment> {
   const { balance, gross, curb } = weighed;
   const tow = towPart(spec, gross, balance?.tongue, stack.group, share);
   if (isLeft(tow)) return tow;
-  const gear = gearPart(spec, balance?.tongue, stack.group?.at);
+  const gear = gearPart(spec, balance?.tongue, stack.at);
   if (isLeft(gear)) return gear;
   const brakes = brakesPart(trailer);
   if (isLeft(brakes)) return brakes;
-  const climb = climbPart(spec, weighed, stack.group?.at);
+  const climb = climbPart(spec, weighed, stack.at);
   if (isLeft(climb)) return climb;
-  const scale = scalePart(spec, weighed, stack.group?.at);
+  const scale = scalePart(spec, weighed, stack.at);
   if (isLeft(scale)) return scale;
   const axleLoads = axleLoadsOf(stack, weighed);
   const attitude = attitudePart(spec, weighed);
@@ -180,6 +181,7 @@ export function assessSpec(spec: Spec): Either<AssessError, Assessment> {
   const advice = balance && tongueAdvice(balance, band.right);
   const doubts = doubtsIn(spec);
   const label = belowLabel(spec, stack, share);
+  const onDeck = cargoOnDeck(spec, weighed);
   const attention = attentionTo({
     advice,
     place: place.right,
@@ -187,6 +189,7 @@ export function assessSpec(spec: Spec): Either<AssessError, Assessment> {
     climb: climb.right,
     lines: lines.right,
     label,
+    onDeck,
     doubts,
   });
   const answer: { -readonly [K in keyof Assessment]: Assessment[K] } = {
@@ -217,6 +220,7 @@ export function assessSpec(spec: Spec): Either<AssessError, Assessment> {
       whole.notChecked,
       inflation.notChecked,
       parts.notChecked,
+      onDeck.notChecked,
       lines.right.notChecked,
     ]),
     decisions: joined([
@@ -229,6 +233,7 @@ export function assessSpec(spec: Spec): Either<AssessError, Assessment> {
       carried.right?.decisions ?? [],
       parts.decisions,
       label.decisions,
+      onDeck.decisions,
       doubts.decisions,
     ]),
   };

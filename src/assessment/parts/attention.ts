@@ -4,6 +4,7 @@ import type { TongueAdvice } from '../../load/index.js';
 import { type Note, note } from '../../ratings/index.js';
 import { decide } from '../../trace/index.js';
 import type { BelowLabel } from './below-the-label.js';
+import type { OnDeck } from './cargo-on-deck.js';
 import type { GearPart } from './jack-ramps-tiedowns.js';
 import type { ClimbPart } from './loading-up-the-ramps.js';
 import type { PlacePart } from './machine-placement.js';
@@ -17,6 +18,7 @@ interface Asked {
   readonly climb: ClimbPart;
   readonly lines: LinesPart;
   readonly label: BelowLabel;
+  readonly onDeck: OnDeck;
   readonly doubts: Doubts;
 }
 
@@ -88,9 +90,10 @@ const ofGroups = ({ groups }: LinesPart): readonly Note[] =>
   );
 
 /** All of it, in words. The figures stand where each was asked. */
-export const attentionTo = ({ advice, place, gear, climb, lines, label, doubts }: Asked): readonly Note[] => [
+export const attentionTo = ({ advice, place, gear, climb, lines, label, onDeck, doubts }: Asked): readonly Note[] => [
   ...ofTongue(advice),
   ...ofPlaces(place),
+  ...onDeck.attention,
   ...ofTiedowns(gear),
   ...ofClimb(climb),
   ...ofTail(climb),

@@ -35,5 +35,7 @@ export function brakesPart({ axles }: TrailerSpec): Either<HardwareError, Brakes
       ? [{ what: `axle ${index + 1} brakes against its GAWR`, missing: 'brake ratings, if it has brakes' }]
       : [],
   );
-  return right({ ...emptyPart, againstLabel: checks, notes, notChecked: unsaid, decisions, total });
+  // An axle whose brakes nobody told is no axle without brakes: of all of them together nothing is said.
+  const told = unsaid.length === 0 ? checks : checks.filter(({ part }) => part !== undefined);
+  return right({ ...emptyPart, againstLabel: told, notes, notChecked: unsaid, decisions, total });
 }

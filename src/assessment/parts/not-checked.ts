@@ -4,4 +4,6 @@ export interface NotChecked {
   readonly what: string;
   /** The fact that is missing. */
   readonly missing: string;
+  /** The keys of the spec that would answer it, where they are known. */
+  readonly paths?: readonly string[];
 }

@@ -19,6 +19,7 @@ import {
 import type { Spec } from '../../spec/index.js';
 import { constant, type Derived, decide, greatestOf, inInches, inPounds, plus, sum } from '../../trace/index.js';
 import { inch, lb } from '../../units/index.js';
+import { signOf } from '../../units/internal.js';
 import type { AxleLoad } from './axle-and-tire-loads.js';
 import type { NotChecked } from './not-checked.js';
 import type { TowPart } from './tow-side.js';
@@ -112,7 +113,7 @@ function factsOf(
     'towing axle weights': truck,
     'weight on tow vehicle': balance?.tongue,
     'trailer axle weights': balance?.axleLoad,
-    'cargo article weight': article,
+    'cargo article weight': article && signOf(article.value.value) > 0 ? article : undefined,
     'heaviest single axle': single,
     'heaviest tandem': tandem,
     'safety device strength': trailer.chains?.count === 2 && chain ? sum('chains together', [chain, chain]) : chain,

@@ -4,7 +4,7 @@ import { type AxleGroup, type AxleSystem, type AxlesError, axleGroup, axleSystem
 import type { Note } from '../../ratings/index.js';
 import type { AxleSpec, TrailerSpec } from '../../spec/index.js';
 import type { TiresError } from '../../tires/index.js';
-import { type Decision, type Derived, inInches, inPounds, renamed } from '../../trace/index.js';
+import { type Decision, type Derived, inInches, inPounds, over, plus, renamed, result } from '../../trace/index.js';
 import type { MissingFact } from '../errors.js';
 import type { NotChecked } from './not-checked.js';
 import { joined } from './part-of-answer.js';
@@ -14,8 +14,10 @@ export interface Stack {
   readonly systems: readonly AxleSystem[];
   /** The tires of each axle; undefined where the spec has none. */
   readonly tires: readonly (RatedTires | undefined)[];
-  /** Absent when the axles' places or their sharing are not given. */
+  /** Absent when the axles' places, ratings or their sharing are not given. */
   readonly group?: AxleGroup;
+  /** Where the axles act together; known where their places and sharing are, rated or not. */
+  readonly at?: Derived<'in'>;
   readonly notes: readonly Note[];
   readonly notChecked: readonly NotChecked[];
   readonly decisions: readonly Decision[];
@@ -44,75 +46,120 @@ function systemOf(axle: AxleSpec, of: string, tires: RatedTires | undefined): Ei
   );
 }
 
-/** Rates every axle and, where their places are known, joins them into a group. */
-export function stackOf(trailer: TrailerSpec): Either<Problem, Stack> {
-  const systems: AxleSystem[] = [];
+interface RatedAxles {
+  /** One an axle; undefined where nothing rates it. */
+  readonly systems: readonly (AxleSystem | undefined)[];
+  readonly tires: readonly (RatedTires | undefined)[];
+  readonly notChecked: readonly NotChecked[];
+}
+
+/** Rates each axle by its parts; one of which nothing is rated leaves its question open. */
+function rated(axles: readonly AxleSpec[]): Either<Problem, RatedAxles> {
+  const systems: (AxleSystem | undefined)[] = [];
   const tires: (RatedTires | undefined)[] = [];
   const notChecked: NotChecked[] = [];
-  for (const [index, axle] of trailer.axles.entries()) {
+  for (const [index, axle] of axles.entries()) {
     const of = `axle ${index + 1}`;
-    const rated = axle.tires === undefined ? undefined : tiresOf(axle.tires, of);
-    if (rated !== undefined && isLeft(rated)) return left({ ...rated.left, path: `trailer.axles.${index}.tires` });
-    const tire = rated?.right;
-    tires.push(tire);
-    notChecked.push(...(tire?.notChecked ?? []));
-    const system = systemOf(axle, of, tire);
-    if (isLeft(system)) return left({ ...system.left, path: `trailer.axles.${index}` });
+    const found = axle.tires === undefined ? undefined : tiresOf(axle.tires, of);
+    if (found !== undefined && isLeft(found)) return left({ ...found.left, path: `trailer.axles.${index}.tires` });
+    tires.push(found?.right);
+    notChecked.push(...(found?.right.notChecked ?? []));
+    const system = systemOf(axle, of, found?.right);
+    if (isLeft(system)) {
+      if (system.left.tag !== 'AxleUnknown') return left({ ...system.left, path: `trailer.axles.${index}` });
+      systems.push(undefined);
+      notChecked.push({
+        what: `${of}, and payload by axles and tires`,
+        missing: `a rating of ${of}: its GAWR, or its parts`,
+        paths: [`trailer.axles.${index}.gawr`],
+      });
+      continue;
+    }
     systems.push(system.right);
-    if (system.right.gawr === undefined) notChecked.push({ what: `${of} parts against its GAWR`, missing: 'GAWR' });
+    if (system.right.gawr === undefined)
+      notChecked.push({
+        what: `${of} parts against its GAWR`,
+        missing: 'GAWR',
+        paths: [`trailer.axles.${index}.gawr`],
+      });
     if (system.right.notGiven.length > 0)
       notChecked.push({ what: `${of} parts`, missing: `ratings of ${system.right.notGiven.join(', ')}` });
   }
-  const notes = tires.flatMap((tire) => tire?.notes ?? []);
+  return right({ systems, tires, notChecked });
+}
+
+/** Where the axles act together, where that is known though they cannot be rated: alike, in their middle. */
+function middleOf(axles: readonly AxleSpec[], sharing: TrailerSpec['sharing']): Derived<'in'> | undefined {
+  const places = axles.flatMap(({ at }, i) =>
+    at === undefined ? [] : [inInches(`axle ${i + 1} position`, renamed(`axle ${i + 1} position`, at))],
+  );
+  const [first, ...others] = places;
+  if (first === undefined || places.length < axles.length || sharing === 'independent') return undefined;
+  if (others.length === 0) return first;
+  return sharing === undefined ? undefined : result('axle group position', over(plus(first, ...others), places.length));
+}
+
+/** One rate of several says nothing of how they share: it is named, and the axles are taken as without rates. */
+function unusedRates({ axles, sharing }: TrailerSpec): readonly NotChecked[] {
+  const missing = axles.flatMap(({ rate }, i) => (rate === undefined ? [i] : []));
+  if (sharing !== 'independent' || missing.length === 0 || missing.length === axles.length) return [];
+  return [
+    {
+      what: 'axle loads by the spring rates that are given',
+      missing: `the spring rate of ${missing.map((i) => `axle ${i + 1}`).join(', ')}`,
+      paths: missing.map((i) => `trailer.axles.${i}.rate`),
+    },
+  ];
+}
+
+/** Rates every axle and, where their places are known, joins them into a group. */
+export function stackOf(trailer: TrailerSpec): Either<Problem, Stack> {
+  const { axles, sharing } = trailer;
+  if (axles.length === 0) return left({ chapter: 'axles', tag: 'NoAxles', path: 'trailer.axles' });
+  const found = rated(axles);
+  if (isLeft(found)) return found;
+  const { tires } = found.right;
+  const systems = found.right.systems.filter((system) => system !== undefined);
   const base = {
     systems,
     tires,
-    notes,
-    notChecked,
+    notes: tires.flatMap((tire) => tire?.notes ?? []),
+    notChecked: [...found.right.notChecked, ...unusedRates(trailer)],
     decisions: joined([...systems, ...tires].map((part) => part?.decisions ?? [])),
   };
-  if (systems.length === 0) return left({ chapter: 'axles', tag: 'NoAxles', path: 'trailer.axles' });
-  const { sharing } = trailer;
-  if (systems.length > 1 && sharing === undefined) {
-    return right({
-      ...base,
-      notChecked: [
-        ...notChecked,
-        {
-          what: 'axle loads, and payload by axles and tires',
-          missing: 'how the axles share (equalised or independent)',
-        },
-      ],
-    });
-  }
-  const standing = systems.flatMap((system, index) => {
-    const { at, rate } = trailer.axles[index] as AxleSpec;
-    return at === undefined
-      ? []
-      : [
-          {
-            system,
-            at: inInches(`${system.label} position`, renamed(`${system.label} position`, at)),
-            ...(rate && { rate: rate as Derived<'lb/in'> }),
-          },
-        ];
+  const at = middleOf(axles, sharing);
+  const open = (what: string, missing: string, paths: readonly string[]): Either<Problem, Stack> =>
+    right({ ...base, ...(at && { at }), notChecked: [...base.notChecked, { what, missing, paths }] });
+  const unplaced = axles.flatMap((axle, i) => (axle.at === undefined ? [`trailer.axles.${i}.at`] : []));
+  if (unplaced.length > 0)
+    return open('axle loads, tongue, and payload by axles and tires', 'places of the axles', unplaced);
+  if (axles.length > 1 && sharing === undefined)
+    return open('axle loads, and payload by axles and tires', 'how the axles share (equalised or independent)', [
+      'trailer.sharing',
+    ]);
+  if (systems.length < axles.length) return right({ ...base, ...(at && { at }) });
+  const standing = systems.map((system, i) => {
+    const { at: place, rate } = axles[i] as AxleSpec;
+    return {
+      system,
+      at: inInches(`${system.label} position`, renamed(`${system.label} position`, place as NonNullable<typeof place>)),
+      ...(rate && { rate: rate as Derived<'lb/in'> }),
+    };
   });
-  if (standing.length < systems.length)
-    return right({
-      ...base,
-      notChecked: [
-        ...notChecked,
-        { what: 'axle loads, tongue, and payload by axles and tires', missing: 'places of the axles' },
-      ],
-    });
   const group = axleGroup(standing, sharing ?? 'equalised');
-  if (isLeft(group)) return left({ ...group.left, path: 'trailer.axles' });
+  if (isLeft(group)) {
+    if (group.left.tag !== 'SharingUnknown') return left({ ...group.left, path: 'trailer.axles' });
+    return open(
+      'axle loads, tongue, and payload by axles and tires',
+      'spring rates: three or more independent axles do not share alike',
+      axles.flatMap(({ rate }, i) => (rate === undefined ? [`trailer.axles.${i}.rate`] : [])),
+    );
+  }
   return right({
-    systems,
-    tires,
+    ...base,
     group: group.right,
-    notes: joined([notes, group.right.notes]),
-    notChecked,
+    at: group.right.at,
+    notes: joined([base.notes, group.right.notes]),
     decisions: joined([base.decisions, group.right.decisions]),
   });
 }

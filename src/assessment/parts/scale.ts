@@ -4,7 +4,7 @@ import { type Note, note } from '../../ratings/index.js';
 import type { Spec } from '../../spec/index.js';
 import { readScaleTickets, type TicketReading, type TowingError } from '../../towing/index.js';
 import { type Derived, difference } from '../../trace/index.js';
-import { emptyPart, type Part } from './part-of-answer.js';
+import { emptyPart, open, type Part } from './part-of-answer.js';
 import type { Weighed } from './weights.js';
 
 export interface ScalePart extends Part {
@@ -22,7 +22,10 @@ export function scalePart(
   if (tickets === undefined) return right({ ...emptyPart, gaps: [] });
   const { division, ...passes } = tickets;
   const read = readScaleTickets({ tickets: passes, division, axlesAt });
-  if (isLeft(read)) return left({ ...read.left, path: read.left.path ?? 'tickets' });
+  if (isLeft(read)) {
+    if (read.left.tag !== 'TicketsCannotTell') return left({ ...read.left, path: read.left.path ?? 'tickets' });
+    return right({ ...open(`${read.left.asked}`, read.left.needed), gaps: [] });
+  }
   const { cannotTell, notes, decisions } = read.right;
   const gapOf = (
     what: string,

@@ -1,6 +1,5 @@
 /** The weights of a spec: the empty trailer as weighed or as built up, the cargo, and how they balance. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import type { AxleGroup } from '../../axles/index.js';
 import {
   type Balance,
   type BalanceError,
@@ -172,7 +171,7 @@ function placed(cargo: CargoSpec): PlacedItem | undefined {
 /** Weighs a spec: gross always when the weights are known, the balance when the places are known too. */
 export function weigh(
   spec: Spec,
-  group: AxleGroup | undefined,
+  axlesAt: Derived<'in'> | undefined,
 ): Either<BalanceError | TowingError | MembersError, Weighed> {
   const read = emptyTrailer(spec.trailer.curb);
   if (isLeft(read)) return left({ ...read.left, path: read.left.path ?? 'trailer.curb' });
@@ -201,8 +200,8 @@ export function weigh(
   ];
   const gross = weights.length === 1 ? empty.curb : sum('gross weight', weights);
   const known = { ...base, curb: empty.curb, gross, ...(empty.item && { trailer: empty.item }) };
-  if (group === undefined || empty.item === undefined || unplaced.length > 0) return right(known);
-  const balanced = balance([empty.item, ...cargo.filter((item) => item !== undefined)], { axlesAt: group.at });
+  if (axlesAt === undefined || empty.item === undefined || unplaced.length > 0) return right(known);
+  const balanced = balance([empty.item, ...cargo.filter((item) => item !== undefined)], { axlesAt });
   if (isLeft(balanced))
     return left({
       ...balanced.left,
