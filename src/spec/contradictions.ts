@@ -23,16 +23,15 @@ const known = new WeakMap<object, Contradictions>();
  * Each is told at every key that may have to change: a GAWR above its beam at `trailer.axles.0.gawr` and `trailer.axles.0.beam`.
  *
  * @param spec a spec that has been read, or what could be read of one with faults
- * @param faulty the paths of those faults: what has one is not called incomplete
  * @returns the problems, and the comparisons they were told by, for studies
  * @example contradictionsIn(orThrow(decodeSpec(spec))).problems.length // 0
  */
-export function contradictionsIn(spec: Partly<DecodedSpec>, faulty: readonly string[] = []): Contradictions {
+export function contradictionsIn(spec: Partly<DecodedSpec>): Contradictions {
   const before = known.get(spec);
   if (before !== undefined) return before;
   const axles = spec.trailer?.axles ?? [];
   const found = [
-    ...axles.map((axle, i) => axleContradictions(axle ?? {}, i, faulty)),
+    ...axles.map((axle, i) => axleContradictions(axle ?? {}, i)),
     orderOfAxles(axles),
     trailerContradictions(spec.trailer ?? {}),
     cargoContradictions(spec.cargo ?? []),

@@ -39,8 +39,7 @@ export function decodeSpec(input: unknown): Either<UndecodableSpec, DecodedSpec>
   const decoded = specCodec.decode(input);
   const faults = isLeft(decoded) ? problemsOf(decoded.left) : [];
   const readable = isLeft(decoded) ? readableOf(decoded.left) : decoded.right;
-  const faulty = faults.map(({ path }) => path);
-  const problems = [...faults, ...contradictionsIn((readable ?? {}) as Partly<DecodedSpec>, faulty).problems];
+  const problems = [...faults, ...contradictionsIn((readable ?? {}) as Partly<DecodedSpec>).problems];
   if (isLeft(decoded) || problems.length > 0) return left(undecodable(problems));
   return right(keepWritten(decoded.right, input));
 }

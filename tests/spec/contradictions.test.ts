@@ -82,8 +82,8 @@ describe('contradictions at their keys', () => {
       'trailer.curb.grows.1: "side rail"; the name of a line of frame or deck: "side rails", "main rails", "tongue rails"',
     ]);
   });
-  it('an axle of which nothing is known, and a sidewall that cannot be read', () => {
-    expect(paths(['trailer.axles.1', { at: '221 in' }])).toEqual(['trailer.axles.1']);
+  it('a rating and a sidewall that cannot be read; an axle without a rating is none', () => {
+    expect(paths(['trailer.axles.1', { at: '221 in' }])).toEqual([]);
     expect(paths(['trailer.axles.1', { at: '221 in', gawr: 'heavy' }])).toEqual(['trailer.axles.1.gawr']);
     expect(paths(['trailer.axles.0.tires.designation', 'ST235/80'])).toEqual(['trailer.axles.0.tires.designation']);
   });

@@ -98,20 +98,11 @@ function againstLabel(axle: Axle, of: string, path: string, each: Derived<'lb'> 
   }
 }
 
-const ratingKeys = ['gawr', 'beam', 'springs', 'hubs', 'wheels', 'tires'] as const;
-
-/** An axle of which nothing is known: no GAWR, no part. */
-function unknownAxle(axle: Axle, path: string, faulty: readonly string[]): readonly Problem[] {
-  if (ratingKeys.some((key) => axle[key] !== undefined) || faulty.some((at) => at.startsWith(path))) return [];
-  return [{ path, fault: 'missing', got: 'nothing', needed: 'its GAWR from the label, or the ratings of its parts' }];
-}
-
 /** Contradictions of one axle. */
-export function axleContradictions(axle: Axle, index: number, faulty: readonly string[]): Found {
+export function axleContradictions(axle: Axle, index: number): Found {
   const path = `trailer.axles.${index}`;
   const tire = rated(axle.tires ?? {}, `${path}.tires`);
   const problems = [
-    ...unknownAxle(axle, path, faulty),
     ...countsOf(axle, path),
     ...tire.problems,
     ...againstLabel(axle, `axle ${index + 1}`, path, tire.each),
