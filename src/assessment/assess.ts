@@ -2,7 +2,7 @@
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type TongueAdvice, tongueAdvice } from '../load/index.js';
 import { type Check, type Note, note, rating, tightest } from '../ratings/index.js';
-import { contradictionsIn, decodeSpec, type Spec } from '../spec/index.js';
+import { contradictionsIn, decodeSpec, type Spec, type SpecInput } from '../spec/index.js';
 import { type Decision, inPounds } from '../trace/index.js';
 import type { AssessError } from './errors.js';
 import { attentionTo } from './parts/attention.js';
@@ -85,14 +85,24 @@ export interface Assessment {
  *
  * A static reckoning: no road loads, no fatigue, no safe speed, and never "legal". Labels and makers govern.
  *
- * @param input a spec as JSON: see the guide for its keys; quantities as people write them, `"9,200 lb"`
- * @returns checks, payload and its governing limit, tongue and axle loads in lb, open questions; Left with path, got and
- * needed for what cannot be read or answered (`UndecodableSpec`, `NoAxles`, `GawrAboveParts`, `TongueAboveWeight`,
- * `NothingWeighed`, `OutsideItsRange` and the tires' own); an overload is an answer
+ * @param spec what is known of the trailer, its cargo and what tows it: an editor offers the keys, each with where it is read;
+ * figures as people write them, `'9,200 lb'`, or as quantities, `lb(9200)`
+ * @returns checks, payload and its governing limit, tongue and axle loads in lb, open questions; Left `UndecodableSpec` with every
+ * fault at its key, or what cannot be answered (`TongueAboveWeight`, `NothingWeighed`, `OutsideItsRange`, ...); an overload is an answer
  * @example isLeft(assess({ trailer: { hitch: 'ball', axles: [] } })) // true
  * @source each check and figure carries its own
  */
-export function assess(input: unknown): Either<AssessError, Assessment> {
+export const assess = (spec: SpecInput): Either<AssessError, Assessment> => assessJson(spec);
+
+/**
+ * The same for what comes over a wire: a parsed JSON value of which nothing is known.
+ *
+ * @param input what `JSON.parse` or `readJson` made of a text
+ * @returns as `assess`
+ * @example isLeft(assessJson({ trailer: 'a big one' })) // true
+ * @source each check and figure carries its own
+ */
+export function assessJson(input: unknown): Either<AssessError, Assessment> {
   const decoded = decodeSpec(input);
   return isLeft(decoded) ? decoded : assessSpec(decoded.right);
 }

@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { isLeft } from 'fp-ts/lib/Either.js';
 import { describe, expect, it } from 'vitest';
-import { type Assessment, assess } from '../../src/assessment/index.js';
+import { type Assessment, assessJson } from '../../src/assessment/index.js';
 import { pathsBehind } from '../../src/trace/index.js';
 import { rightOf } from '../helpers/either.js';
 import { changed, heavier, tiltDeck } from '../helpers/specs.js';
@@ -27,7 +27,7 @@ const form = /^[a-z0-9-]+(\/[a-z0-9-]+)*(@[a-z0-9-]+(\+[a-z0-9-]+)*)?$/;
 
 describe('the ids of checks', () => {
   it.each(Object.entries(examples))('are one each: %s', (_, spec) => {
-    const ids = idsOf(rightOf(assess(spec)));
+    const ids = idsOf(rightOf(assessJson(spec)));
     expect(ids.length).toBeGreaterThan(25);
     expect(new Set(ids).size).toBe(ids.length);
     expect(ids.filter((id) => !form.test(id))).toEqual([]);
@@ -35,18 +35,18 @@ describe('the ids of checks', () => {
   it('are one each in random specs, and hang on the questions alone, not on the figures', () => {
     fc.assert(
       fc.property(randomSpec, (spec) => {
-        const answer = assess(spec);
+        const answer = assessJson(spec);
         if (isLeft(answer)) return;
         const ids = idsOf(answer.right);
         expect(new Set(ids).size).toBe(ids.length);
       }),
       { numRuns: 200 },
     );
-    const lighter = rightOf(assess(changed(withBars, 'cargo.0.weight', '4,000 kg')));
-    expect(idsOf(lighter)).toEqual(idsOf(rightOf(assess(withBars))));
+    const lighter = rightOf(assessJson(changed(withBars, 'cargo.0.weight', '4,000 kg')));
+    expect(idsOf(lighter)).toEqual(idsOf(rightOf(assessJson(withBars))));
   });
   it('are those that a program was told', () => {
-    const ids = idsOf(rightOf(assess(rated)));
+    const ids = idsOf(rightOf(assessJson(rated)));
     for (const id of [
       'gvwr',
       'axle-1/gawr',
@@ -64,12 +64,12 @@ describe('the ids of checks', () => {
       'ramps/machine',
     ])
       expect(ids, id).toContain(id);
-    expect(idsOf(rightOf(assess(noGawr)))).toContain('axle-1/weakest-part');
+    expect(idsOf(rightOf(assessJson(noGawr)))).toContain('axle-1/weakest-part');
   });
 });
 
 describe('the keys a check rests on', () => {
-  const { checks } = rightOf(assess(tiltDeck()));
+  const { checks } = rightOf(assessJson(tiltDeck()));
   const keysOf = (wanted: string): readonly string[] =>
     checks.filter(({ id }) => id === wanted).flatMap(({ limit, load }) => [...pathsBehind([limit, load])]);
   it('are those of its limit and its load, each once', () => {

@@ -1,12 +1,13 @@
 /** Where figures of a spec say they stand, and how places and comparisons are printed. */
+
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
-import { assess } from '../../src/assessment/index.js';
-import { compare } from '../../src/choose/index.js';
+import { assessJson } from '../../src/assessment/index.js';
 import { comparisonText, report } from '../../src/print/index.js';
 import { decodeSpec, type Spec } from '../../src/spec/index.js';
 import { leftOf, rightOf } from '../helpers/either.js';
+import { compare } from '../helpers/untyped.js';
 
 const read = (name: string): unknown =>
   JSON.parse(readFileSync(fileURLToPath(new URL(`../../examples/${name}`, import.meta.url)), 'utf8'));
@@ -35,7 +36,7 @@ describe('a figure that may also be a word', () => {
 
 describe('print', () => {
   it('rounds both ends of the window inward: 119.52 in and 127.11 in', () => {
-    const text = report(rightOf(assess(base)));
+    const text = report(rightOf(assessJson(base)));
     expect(text).toMatch(/furthest forward, balance point at .* 14' 11 9\/16"/);
     expect(text).toMatch(/furthest back, balance point at .* 15' 7 1\/16"/);
     expect([...text.matchAll(/machine front at \.+ +(\S+ .*?")/g)].map(([, place]) => place)).toEqual([

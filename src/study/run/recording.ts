@@ -1,7 +1,7 @@
 /** A spec assessed once, with every comparison that was asked: what the rows of its branch are answered by. */
 
 import { isLeft } from 'fp-ts/lib/Either.js';
-import { assess } from '../../assessment/index.js';
+import { assessJson } from '../../assessment/index.js';
 import { decodeSpec, leavesOf, type Spec } from '../../spec/index.js';
 import { recordingDecisions } from '../../trace/index.js';
 import type { StudyFailure } from '../errors.js';
@@ -43,7 +43,7 @@ function asRowsHaveIt(spec: unknown, read: Spec, { paths }: Inputs): unknown {
 export function recordingOf(spec: unknown, inputs: Inputs, measure: Measure): Recording {
   const read = decodeSpec(spec);
   if (isLeft(read)) return { kind: 'unreadable', error: read.left };
-  const { result, decisions } = recordingDecisions(() => assess(asRowsHaveIt(spec, read.right, inputs)));
+  const { result, decisions } = recordingDecisions(() => assessJson(asRowsHaveIt(spec, read.right, inputs)));
   if (!isLeft(result)) return alternativeOf(result.right, decisions, inputs, measure);
   const error = result.left;
   return { kind: 'refused', ...branchOf(leavesOf(read.right), inputs, decisions), reason: reasonOf(error), error };
