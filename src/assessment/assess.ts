@@ -23,8 +23,8 @@ import { type GearPart, gearPart } from './parts/jack-ramps-tiedowns.js';
 import type { Rig } from './parts/laden-limits.js';
 import { type ClimbPart, climbPart } from './parts/loading-up-the-ramps.js';
 import { type PlacePart, placePart } from './parts/machine-placement.js';
-import type { NotChecked } from './parts/not-checked.js';
 import { offLevelHitchPart } from './parts/off-level-hitch.js';
+import { type OpenQuestion, openQuestions } from './parts/open-questions.js';
 import { joined, together } from './parts/part-of-answer.js';
 import { type Carry, payloadPart, shareBand } from './parts/payload.js';
 import { doubtsIn } from './parts/plausible.js';
@@ -72,7 +72,7 @@ export interface Assessment {
   readonly scale: ScalePart;
   readonly rules: LinesPart;
   readonly notes: readonly Note[];
-  readonly notChecked: readonly NotChecked[];
+  readonly notChecked: readonly OpenQuestion[];
   /** Where the program went one way because of a figure; for studies. Findings on rules keep their own. */
   readonly decisions: readonly Decision[];
 }
@@ -221,14 +221,17 @@ export function assessSpec(spec: Spec): Either<AssessError, Assessment> {
     scale: scale.right,
     rules: lines.right,
     notes: joined([stack.notes, weighed.notes, lift, parts.notes, label.notes, lines.right.notes]),
-    notChecked: joined([
-      stack.notChecked,
-      weighed.notChecked,
-      whole.notChecked,
-      inflation.notChecked,
-      parts.notChecked,
-      lines.right.notChecked,
-    ]),
+    notChecked: openQuestions(
+      joined([
+        stack.notChecked,
+        weighed.notChecked,
+        whole.notChecked,
+        inflation.notChecked,
+        parts.notChecked,
+        lines.right.notChecked,
+      ]),
+      spec,
+    ),
     decisions: joined([
       contradictions.decisions,
       stack.decisions,
