@@ -2,7 +2,7 @@
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type TongueAdvice, tongueAdvice } from '../load/index.js';
 import { type Check, type Note, note, rating, tightest } from '../ratings/index.js';
-import { contradictionsIn, decodeSpec, type Spec, type SpecInput } from '../spec/index.js';
+import { contradictionsIn, type DecodedSpec, decodeSpec, type SpecInput } from '../spec/index.js';
 import { type Decision, inPounds } from '../trace/index.js';
 import type { AssessError } from './errors.js';
 import { attentionTo } from './parts/attention.js';
@@ -38,7 +38,7 @@ import { type AssessmentVerdict, verdictOf } from './parts/verdict.js';
 import { type Weighed, weigh } from './parts/weights.js';
 
 export interface Assessment {
-  readonly spec: Spec;
+  readonly spec: DecodedSpec;
   readonly runningGear: Stack;
   readonly weights: Weighed;
   /** The load on each axle, in the order of the spec. */
@@ -119,7 +119,7 @@ export function assessJson(input: unknown): Either<AssessError, Assessment> {
  * @example orThrow(assessSpec(orThrow(decodeSpec(spec)))).verdict // attention
  * @source each check and figure carries its own
  */
-export function assessSpec(spec: Spec): Either<AssessError, Assessment> {
+export function assessSpec(spec: DecodedSpec): Either<AssessError, Assessment> {
   const { trailer } = spec;
   const contradictions = contradictionsIn(spec);
   if (contradictions.error !== undefined) return left(contradictions.error);

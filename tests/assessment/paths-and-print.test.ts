@@ -5,7 +5,7 @@ import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { assessJson } from '../../src/assessment/index.js';
 import { comparisonText, report } from '../../src/print/index.js';
-import { decodeSpec, type Spec } from '../../src/spec/index.js';
+import { type DecodedSpec, decodeSpec } from '../../src/spec/index.js';
 import { leftOf, rightOf } from '../helpers/either.js';
 import { compare } from '../helpers/untyped.js';
 
@@ -15,7 +15,7 @@ const base = read('tilt-deck.json') as { readonly tow: object; readonly rules: o
 const withTow = (tow: object): unknown => ({ ...base, tow: { ...base.tow, ...tow } });
 
 describe('a figure that may also be a word', () => {
-  const pathIn = (spec: Spec): unknown =>
+  const pathIn = (spec: DecodedSpec): unknown =>
     [spec.tow?.overhang, spec.rules?.labelGcwr].map((one) =>
       typeof one === 'object' && one.why.kind === 'given' ? one.why.path : one,
     );

@@ -2,7 +2,7 @@
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type AxleGroup, type AxleSystem, type AxlesError, axleGroup, axleSystem } from '../../axles/index.js';
 import type { Note } from '../../ratings/index.js';
-import type { AxleSpec, TrailerSpec } from '../../spec/index.js';
+import type { DecodedAxle, DecodedTrailer } from '../../spec/index.js';
 import type { TiresError } from '../../tires/index.js';
 import { type Decision, type Derived, inInches, inPounds, renamed } from '../../trace/index.js';
 import type { MissingFact } from '../errors.js';
@@ -26,7 +26,7 @@ type Problem = AxlesError | TiresError | MissingFact;
 const pounds = (symbol: string, figure: Derived<'lb' | 'kg' | 't'> | undefined): Derived<'lb'> | undefined =>
   figure === undefined ? undefined : inPounds(symbol, renamed(symbol, figure));
 
-function systemOf(axle: AxleSpec, of: string, tires: RatedTires | undefined): Either<AxlesError, AxleSystem> {
+function systemOf(axle: DecodedAxle, of: string, tires: RatedTires | undefined): Either<AxlesError, AxleSystem> {
   const { wheels } = axle;
   return axleSystem(
     {
@@ -45,7 +45,7 @@ function systemOf(axle: AxleSpec, of: string, tires: RatedTires | undefined): Ei
 }
 
 /** Rates every axle and, where their places are known, joins them into a group. */
-export function stackOf(trailer: TrailerSpec): Either<Problem, Stack> {
+export function stackOf(trailer: DecodedTrailer): Either<Problem, Stack> {
   const systems: AxleSystem[] = [];
   const tires: (RatedTires | undefined)[] = [];
   const notChecked: NotChecked[] = [];
@@ -86,7 +86,7 @@ export function stackOf(trailer: TrailerSpec): Either<Problem, Stack> {
     });
   }
   const standing = systems.flatMap((system, index) => {
-    const { at, rate } = trailer.axles[index] as AxleSpec;
+    const { at, rate } = trailer.axles[index] as DecodedAxle;
     return at === undefined
       ? []
       : [

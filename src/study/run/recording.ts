@@ -2,7 +2,7 @@
 
 import { isLeft } from 'fp-ts/lib/Either.js';
 import { assessJson } from '../../assessment/index.js';
-import { decodeSpec, leavesOf, type Spec } from '../../spec/index.js';
+import { type DecodedSpec, decodeSpec, leavesOf } from '../../spec/index.js';
 import { recordingDecisions } from '../../trace/index.js';
 import type { StudyFailure } from '../errors.js';
 import { changed } from '../plan/spec-paths.js';
@@ -28,7 +28,7 @@ export interface Unreadable {
 export type Recording = Alternative | Refusal | Unreadable;
 
 /** The varied figures of a spec as records and not as texts, as the spec of every row has them. */
-function asRowsHaveIt(spec: unknown, read: Spec, { paths }: Inputs): unknown {
+function asRowsHaveIt(spec: unknown, read: DecodedSpec, { paths }: Inputs): unknown {
   const leaves = leavesOf(read);
   const records = paths.flatMap((path) => {
     const leaf = leaves.get(path);
