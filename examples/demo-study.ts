@@ -6,6 +6,7 @@
 import { once } from 'node:events';
 import { createWriteStream, mkdirSync } from 'node:fs';
 import { orThrow } from '../src/errors.js';
+import type { AxleInput, SpecInput } from '../src/spec/index.js';
 import {
   alternatives,
   type Chunk,
@@ -19,7 +20,7 @@ import {
 } from '../src/study/index.js';
 
 /** The trailer as a weighed whole, so that a longer deck brings its own weight, tongue load and axle places. */
-const axle = {
+const axle: AxleInput = {
   beam: '7,000 lb',
   brakes: { left: '4,000 lb', right: '4,000 lb' },
   tires: {
@@ -30,7 +31,7 @@ const axle = {
     pressure: '80 psi',
   },
 };
-const base = {
+const base: SpecInput = {
   trailer: {
     hitch: 'ball',
     gvwr: '14,000 lb',

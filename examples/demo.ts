@@ -4,13 +4,14 @@ import { assess } from '../src/assessment/index.js';
 import { oneClassUp, remedies, sureness } from '../src/choose/index.js';
 import { orThrow } from '../src/errors.js';
 import { brief, classUpText, remedyItems, report, surenessItem } from '../src/print/index.js';
-import { readJson } from '../src/spec/index.js';
+import { readJson, type SpecInput } from '../src/spec/index.js';
 import { explain } from '../src/trace/index.js';
 
 // A reader who has seen enough (`| head`) closes the pipe: that is no error.
 process.stdout.on('error', () => process.exit());
 
-const read = (name: string): unknown => orThrow(readJson(readFileSync(new URL(name, import.meta.url), 'utf8')));
+const read = (name: string): SpecInput =>
+  orThrow(readJson(readFileSync(new URL(name, import.meta.url), 'utf8'))) as SpecInput;
 const spec = read('./tilt-deck.json');
 const assessment = orThrow(assess(spec));
 

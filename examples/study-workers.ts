@@ -5,11 +5,12 @@
 import { readFileSync } from 'node:fs';
 import { isMainThread, parentPort, Worker, workerData } from 'node:worker_threads';
 import { orThrow } from '../src/errors.js';
+import type { SpecInput } from '../src/spec/index.js';
 import { range, study, verdictCode } from '../src/study/index.js';
 
 const made = orThrow(
   study({
-    base: JSON.parse(readFileSync(new URL('./tilt-deck.json', import.meta.url), 'utf8')) as unknown,
+    base: JSON.parse(readFileSync(new URL('./tilt-deck.json', import.meta.url), 'utf8')) as SpecInput,
     design: { kind: 'grid' },
     vary: { 'cargo.0.weight': range('8,000 lb', '9,500 lb', 100), 'cargo.0.front': range('110 in', '135 in', 100) },
   }),

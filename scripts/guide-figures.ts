@@ -1,6 +1,6 @@
 /** The figures of the guides, from the same example the guides speak of. */
 import { readFileSync } from 'node:fs';
-import { type Assessment, assess } from '../src/assessment/index.js';
+import { type Assessment, assessJson } from '../src/assessment/index.js';
 import { sureness } from '../src/choose/index.js';
 import { orThrow } from '../src/errors.js';
 import {
@@ -26,6 +26,7 @@ import {
   steelDensity,
 } from '../src/members/index.js';
 import { type Check, checkLoad, rating, tightest, weight } from '../src/ratings/index.js';
+import type { SpecInput } from '../src/spec/index.js';
 import { levels, oneAtATime } from '../src/study/index.js';
 import { given } from '../src/trace/index.js';
 import { inch, ksi, lb, lbf, lbfPerFt, ratio } from '../src/units/index.js';
@@ -40,8 +41,8 @@ const spec = (front = '122 in'): unknown => {
   for (const piece of read.cargo) piece.front = front;
   return read;
 };
-const now = orThrow(assess(spec()));
-const forward = orThrow(assess(spec('100 in')));
+const now = orThrow(assessJson(spec()));
+const forward = orThrow(assessJson(spec('100 in')));
 
 /** Some checks as bars; the tightest of them governs. */
 const bars =
@@ -105,7 +106,7 @@ const inWords: Readonly<Record<string, string>> = {
 const swings = orThrow(
   oneAtATime(
     {
-      base: spec(),
+      base: spec() as SpecInput,
       vary: {
         'cargo.0.front': levels('120 in', '124 in'),
         'cargo.0.weight': levels('8,800 lb', '9,200 lb'),

@@ -1,7 +1,7 @@
 /** Every error is plain data: it goes through a clone and through JSON as it is, and gets its words on the other side. */
 import { isLeft } from 'fp-ts/lib/Either.js';
 import { describe, expect, it } from 'vitest';
-import { assess } from '../src/assessment/index.js';
+import { assessJson } from '../src/assessment/index.js';
 import { describeError, type TrailerError, wordsFor } from '../src/errors.js';
 import { brokenSpecs } from './helpers/broken-specs.js';
 import { figuresIn } from './helpers/random/leaves.js';
@@ -22,7 +22,7 @@ type Plain<T> = T extends string | number | boolean | null | undefined
 const everyErrorIsPlain: TrailerError extends Plain<TrailerError> ? true : never = true;
 
 const refusalOf = (spec: unknown): readonly TrailerError[] => {
-  const answer = assess(spec);
+  const answer = assessJson(spec);
   return isLeft(answer) ? [answer.left] : [];
 };
 

@@ -9,10 +9,11 @@ import { readFileSync } from 'node:fs';
 import { oneClassUp } from '../../src/choose/index.js';
 import { orThrow } from '../../src/errors.js';
 import { comparisonText } from '../../src/print/index.js';
-import { readJson } from '../../src/spec/index.js';
+import { readJson, type SpecInput } from '../../src/spec/index.js';
 import { capacityDown, tell } from './yard.js';
 
-const spec = (name: string): unknown => orThrow(readJson(readFileSync(new URL(`../${name}`, import.meta.url), 'utf8')));
+const spec = (name: string): SpecInput =>
+  orThrow(readJson(readFileSync(new URL(`../${name}`, import.meta.url), 'utf8'))) as SpecInput;
 const { comparison, crossed, notes } = orThrow(oneClassUp(spec('tilt-deck.json'), spec('tilt-deck-16.json')));
 const [now, next] = comparison.assessments.map(({ payload: carry }) => carry?.best);
 assert(now && next);

@@ -2,7 +2,7 @@
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type TongueAdvice, tongueAdvice } from '../load/index.js';
 import { type Check, type Note, note, rating, tightest } from '../ratings/index.js';
-import { contradictionsIn, decodeSpec, type Spec } from '../spec/index.js';
+import { contradictionsIn, type DecodedSpec, decodeSpec, type SpecInput } from '../spec/index.js';
 import { type Decision, inPounds } from '../trace/index.js';
 import type { AssessError } from './errors.js';
 import { attentionTo } from './parts/attention.js';
@@ -24,8 +24,8 @@ import { type GearPart, gearPart } from './parts/jack-ramps-tiedowns.js';
 import type { Rig } from './parts/laden-limits.js';
 import { type ClimbPart, climbPart } from './parts/loading-up-the-ramps.js';
 import { type PlacePart, placePart } from './parts/machine-placement.js';
-import type { NotChecked } from './parts/not-checked.js';
 import { offLevelHitchPart } from './parts/off-level-hitch.js';
+import { type OpenQuestion, openQuestions } from './parts/open-questions.js';
 import { joined, together } from './parts/part-of-answer.js';
 import { type Carry, payloadPart, shareBand } from './parts/payload.js';
 import { doubtsIn } from './parts/plausible.js';
@@ -39,7 +39,7 @@ import { type AssessmentVerdict, verdictOf } from './parts/verdict.js';
 import { type Weighed, weigh } from './parts/weights.js';
 
 export interface Assessment {
-  readonly spec: Spec;
+  readonly spec: DecodedSpec;
   readonly runningGear: Stack;
   readonly weights: Weighed;
   /** The load on each axle, in the order of the spec. */
@@ -73,7 +73,7 @@ export interface Assessment {
   readonly scale: ScalePart;
   readonly rules: LinesPart;
   readonly notes: readonly Note[];
-  readonly notChecked: readonly NotChecked[];
+  readonly notChecked: readonly OpenQuestion[];
   /** Where the program went one way because of a figure; for studies. Findings on rules keep their own. */
   readonly decisions: readonly Decision[];
 }
@@ -86,14 +86,24 @@ export interface Assessment {
  *
  * A static reckoning: no road loads, no fatigue, no safe speed, and never "legal". Labels and makers govern.
  *
- * @param input a spec as JSON: see the guide for its keys; quantities as people write them, `"9,200 lb"`
- * @returns checks, payload and its governing limit, tongue and axle loads in lb, open questions; Left with path, got and
- * needed for what cannot be read or answered (`UndecodableSpec`, `NoAxles`, `GawrAboveParts`, `TongueAboveWeight`,
- * `NothingWeighed`, `OutsideItsRange` and the tires' own); an overload is an answer
+ * @param spec what is known of the trailer, its cargo and what tows it: an editor offers the keys, each with where it is read;
+ * figures as people write them, `'9,200 lb'`, or as quantities, `lb(9200)`
+ * @returns checks, payload and its governing limit, tongue and axle loads in lb, open questions; Left `UndecodableSpec` with every
+ * fault at its key, or what cannot be answered (`TongueAboveWeight`, `NothingWeighed`, `OutsideItsRange`, ...); an overload is an answer
  * @example isLeft(assess({ trailer: { hitch: 'ball', axles: [] } })) // true
  * @source each check and figure carries its own
  */
-export function assess(input: unknown): Either<AssessError, Assessment> {
+export const assess = (spec: SpecInput): Either<AssessError, Assessment> => assessJson(spec);
+
+/**
+ * The same for what comes over a wire: a parsed JSON value of which nothing is known.
+ *
+ * @param input what `JSON.parse` or `readJson` made of a text
+ * @returns as `assess`
+ * @example isLeft(assessJson({ trailer: 'a big one' })) // true
+ * @source each check and figure carries its own
+ */
+export function assessJson(input: unknown): Either<AssessError, Assessment> {
   const decoded = decodeSpec(input);
   return isLeft(decoded) ? decoded : assessSpec(decoded.right);
 }
@@ -110,7 +120,7 @@ export function assess(input: unknown): Either<AssessError, Assessment> {
  * @example orThrow(assessSpec(orThrow(decodeSpec(spec)))).verdict // attention
  * @source each check and figure carries its own
  */
-export function assessSpec(spec: Spec): Either<AssessError, Assessment> {
+export function assessSpec(spec: DecodedSpec): Either<AssessError, Assessment> {
   const { trailer } = spec;
   const contradictions = contradictionsIn(spec);
   if (contradictions.error !== undefined) return left(contradictions.error);
@@ -214,15 +224,18 @@ export function assessSpec(spec: Spec): Either<AssessError, Assessment> {
     scale: scale.right,
     rules: lines.right,
     notes: joined([stack.notes, weighed.notes, lift, parts.notes, label.notes, lines.right.notes]),
-    notChecked: joined([
-      stack.notChecked,
-      weighed.notChecked,
-      whole.notChecked,
-      inflation.notChecked,
-      parts.notChecked,
-      onDeck.notChecked,
-      lines.right.notChecked,
-    ]),
+    notChecked: openQuestions(
+      joined([
+        stack.notChecked,
+        weighed.notChecked,
+        whole.notChecked,
+        inflation.notChecked,
+        parts.notChecked,
+        onDeck.notChecked,
+        lines.right.notChecked,
+      ]),
+      spec,
+    ),
     decisions: joined([
       contradictions.decisions,
       stack.decisions,

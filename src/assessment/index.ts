@@ -27,6 +27,7 @@ export type { GearPart } from './parts/jack-ramps-tiedowns.js';
 export type { ClimbPart } from './parts/loading-up-the-ramps.js';
 export type { PiecePlacement, PlacePart } from './parts/machine-placement.js';
 export type { NotChecked } from './parts/not-checked.js';
+export type { OpenQuestion } from './parts/open-questions.js';
 export type { Part } from './parts/part-of-answer.js';
 export type { BestPlacedPayload, Carry } from './parts/payload.js';
 export { type LinesPart, ruleFindings } from './parts/published-rules.js';

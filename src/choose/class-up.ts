@@ -1,8 +1,10 @@
 /** The same job on the next rating: what changes, and which published lines are crossed on the way. */
+
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { type AssessError, type Assessment, ruleFindings } from '../assessment/index.js';
 import { type Note, note } from '../ratings/index.js';
 import type { Finding } from '../rules/index.js';
+import type { SpecInput } from '../spec/index.js';
 import { inPounds } from '../trace/index.js';
 import { compare as compareFigures } from '../units/index.js';
 import { type Comparison, compare } from './compare.js';
@@ -44,7 +46,7 @@ const findingsOf = (build: Assessment | undefined): readonly Finding[] =>
  * @example orThrow(oneClassUp(spec, spec)).crossed.length // 0
  * @source each figure and each rule carries its own
  */
-export function oneClassUp(now: unknown, next: unknown): Either<AssessError, ClassUp> {
+export function oneClassUp(now: SpecInput, next: SpecInput): Either<AssessError, ClassUp> {
   const compared = compare({ now, 'one class up': next });
   if (isLeft(compared)) return compared;
   const [first, second] = compared.right.assessments;

@@ -1,7 +1,9 @@
 /** Several builds side by side: the same figures of each, and which of them hold. */
+
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { AssessError } from '../assessment/index.js';
 import { type Assessment, assess } from '../assessment/index.js';
+import type { SpecInput } from '../spec/index.js';
 import { type Derived, difference } from '../trace/index.js';
 import type { Unit } from '../units/index.js';
 
@@ -63,7 +65,7 @@ const compared: readonly (readonly [string, Print, Pick])[] = [
  * @example orThrow(compare({ now: spec, next: spec })).names.length // 2
  * @source each figure carries its own
  */
-export function compare(specs: Readonly<Record<string, unknown>>): Either<AssessError, Comparison> {
+export function compare(specs: Readonly<Record<string, SpecInput>>): Either<AssessError, Comparison> {
   const assessments: Assessment[] = [];
   for (const [name, spec] of Object.entries(specs)) {
     const assessed = assess(spec);

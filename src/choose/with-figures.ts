@@ -1,5 +1,5 @@
 /** A spec that has been read, with some of its figures replaced. */
-import type { Spec } from '../spec/index.js';
+import type { DecodedSpec } from '../spec/index.js';
 import type { Derived, Given } from '../trace/index.js';
 import type { Unit } from '../units/index.js';
 import { type Decimal, ofDecimal } from '../units/internal.js';
@@ -10,7 +10,7 @@ const isLeaf = (part: object): part is Derived<Unit> => 'why' in part;
  * The spec with other figures at some paths, in the units of the leaves that stand there. All else is shared with the spec
  * it came from, which never changes.
  */
-export function withFigures(spec: Spec, figures: ReadonlyMap<string, Decimal>): Spec {
+export function withFigures(spec: DecodedSpec, figures: ReadonlyMap<string, Decimal>): DecodedSpec {
   const inside = new Set<string>();
   for (const path of figures.keys()) {
     const keys = path.split('.');
@@ -28,5 +28,5 @@ export function withFigures(spec: Spec, figures: ReadonlyMap<string, Decimal>): 
     if (Array.isArray(part)) return part.map((each, i) => visit(each, below(i)) as unknown);
     return Object.fromEntries(Object.entries(part).map(([key, each]) => [key, visit(each, below(key))]));
   };
-  return visit(spec, '') as Spec;
+  return visit(spec, '') as DecodedSpec;
 }

@@ -1,11 +1,11 @@
 /** What the command prints, and how it ends. */
 import { basename } from 'node:path';
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { type AssessmentVerdict, answerOf, assess, libraryVersion, verifyAnswer } from '../assessment/index.js';
+import { type AssessmentVerdict, answerOf, assessJson, libraryVersion, verifyAnswer } from '../assessment/index.js';
 import { compare } from '../choose/index.js';
 import { describeError, type TrailerError } from '../errors.js';
 import { comparisonText, report } from '../print/index.js';
-import { readJson } from '../spec/index.js';
+import { readJson, type SpecInput } from '../spec/index.js';
 import { type Asked, askedOf, type How, help } from './options.js';
 
 /** What goes to standard output, to standard error, and the exit code. */
@@ -50,7 +50,7 @@ async function jsonIn(file: string | undefined, read: ReadText): Promise<Either<
 async function assessed(file: string | undefined, { json, units, rules }: How, read: ReadText): Promise<Ended> {
   const spec = await jsonIn(file, read);
   if (isLeft(spec)) return unreadable(spec.left);
-  const assessment = assess(spec.right);
+  const assessment = assessJson(spec.right);
   if (isLeft(assessment)) return unreadable(linesFor(assessment.left).map((line) => `${nameOf(file)}: ${line}`));
   const { verdict } = assessment.right;
   const text = json ? JSON.stringify(answerOf(assessment.right)) : report(assessment.right, { units, rules });
@@ -64,12 +64,13 @@ function namesOf(files: readonly string[]): readonly string[] {
 }
 
 async function compared(files: readonly string[], read: ReadText): Promise<Ended> {
-  const specs: Record<string, unknown> = {};
+  // Read as untyped JSON by the same reader: what is no spec is told, file by file.
+  const specs: Record<string, SpecInput> = {};
   const names = namesOf(files);
   for (const [i, file] of files.entries()) {
     const spec = await jsonIn(file, read);
     if (isLeft(spec)) return unreadable(spec.left);
-    specs[names[i] as string] = spec.right;
+    specs[names[i] as string] = spec.right as SpecInput;
   }
   const comparison = compare(specs);
   if (isLeft(comparison)) return unreadable(linesFor(comparison.left));

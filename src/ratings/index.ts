@@ -6,6 +6,6 @@
 
 export * from './bounds.js';
 export * from './check.js';
-export { checkId } from './check-id.js';
+export { checkId, isRatingKind } from './check-id.js';
 export type { ComponentKind, Limits, RatingKind, Supports, WeightKind } from './kinds.js';
 export * from './note.js';

@@ -1,5 +1,7 @@
 /** What-if studies: every combination asked for, at the speed of number loops, in exact decimals near every limit. */
+
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
+import type { SpecInput } from '../spec/index.js';
 import type { StudyError, StudyFailure } from './errors.js';
 import { type ColumnTable, columnsOf } from './output/columns.js';
 import { type Row, rowsOf, sliceOf } from './output/rows.js';
@@ -22,7 +24,7 @@ const mostRows = 1_000_000_000;
 
 export interface StudyPlan {
   /** A spec as JSON. */
-  readonly base: unknown;
+  readonly base: SpecInput;
   /** Spec paths and what they take on; or a name and whole alternatives. */
   readonly vary: Readonly<Record<string, Variation>>;
   readonly design: Design;

@@ -1,6 +1,6 @@
 /** The whole stack: the example at, below and above each of its own limits, and how the empty trailer and the cargo are read. */
 import { describe, expect, it } from 'vitest';
-import { type Assessment, assess, assessSpec, ruleFindings } from '../../src/assessment/index.js';
+import { type Assessment, assessJson, assessSpec, ruleFindings } from '../../src/assessment/index.js';
 import { decodeSpec, readJson } from '../../src/spec/index.js';
 import { lb, show } from '../../src/units/index.js';
 import { rightOf } from '../helpers/either.js';
@@ -8,7 +8,7 @@ import { changed, tiltDeck, workingsIn } from '../helpers/specs.js';
 import { expectReplays } from '../helpers/working.js';
 
 const run = (spec: unknown): Assessment => {
-  const answer = rightOf(assess(spec));
+  const answer = rightOf(assessJson(spec));
   expectReplays(...workingsIn(answer));
   return answer;
 };
@@ -48,7 +48,7 @@ describe('the example', () => {
       expect([reserve.why.basis, used.why.basis]).toEqual([expect.any(String), reserve.why.basis]);
   });
   it('is the same by text, by JSON and by a spec that was read already', () => {
-    const again = rightOf(assess(rightOf(readJson(JSON.stringify(tiltDeck())))));
+    const again = rightOf(assessJson(rightOf(readJson(JSON.stringify(tiltDeck())))));
     const read = rightOf(assessSpec(rightOf(decodeSpec(tiltDeck()))));
     for (const other of [again, read])
       expect(other.checks.map(({ what, used }) => [what, show(used.value)])).toEqual(
@@ -96,11 +96,11 @@ it('an overload is an answer, though the spec says that all is within its rating
   const over = run(changed(tiltDeck(), 'cargo.0.weight', '11,000 lb'));
   expect(over.checks.filter(({ kind }) => kind === 'GVWR').map(({ verdict }) => verdict)).toEqual(['over']);
   expect(over.notes.map(({ tag }) => tag)).toContain('NotWithinRatings');
-  expect(ruleFindings(over.rules)).toHaveLength(ruleFindings(rightOf(assess(tiltDeck())).rules).length);
+  expect(ruleFindings(over.rules)).toHaveLength(ruleFindings(rightOf(assessJson(tiltDeck())).rules).length);
 });
 
 it('rules are asked once an answer, and the answer holds no function', () => {
-  const { rules } = rightOf(assess(tiltDeck()));
+  const { rules } = rightOf(assessJson(tiltDeck()));
   expect(ruleFindings(rules)).toBe(ruleFindings(rules));
   expect(ruleFindings(rules).map(({ rule }) => rule)).toEqual(rules.asked);
   expect(JSON.stringify(rules)).not.toContain('function');

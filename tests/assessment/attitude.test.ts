@@ -1,6 +1,6 @@
 /** How the laden trailer stands, in a whole assessment: side to side, off level, spread of weight, ramp settings, the tongue by a beam. */
 import { describe, expect, it } from 'vitest';
-import { assess } from '../../src/assessment/index.js';
+import { assessJson } from '../../src/assessment/index.js';
 import { report } from '../../src/print/index.js';
 import { leftOf, plain, rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
@@ -21,16 +21,16 @@ const r1 = (trailer: object = {}, cargo: object = {}): unknown => ({
   cargo: [{ name: 'machine', weight: '9,200 lb', at: '171 in', ...cargo }],
 });
 const missing = (spec: unknown): readonly string[] =>
-  rightOf(assess(spec)).notChecked.map(({ what, missing: fact }) => `${what}: ${fact}`);
+  rightOf(assessJson(spec)).notChecked.map(({ what, missing: fact }) => `${what}: ${fact}`);
 
 describe('spread of weight', () => {
   it('has the radius of gyration of the reference layout, 53.3 in (constructed; plain statics)', () => {
-    const { stance: attitude } = rightOf(assess(r1({ length: '300 in' }, { length: '120 in' })));
+    const { stance: attitude } = rightOf(assessJson(r1({ length: '300 in' }, { length: '120 in' })));
     expect(attitude.yaw && plain(attitude.yaw.radius)).toBeCloseTo(53.3, 1);
     expectReplays(attitude.yaw?.radius as NonNullable<typeof attitude.yaw>['radius']);
   });
   it('says what counts as a point, and names no safe speed', () => {
-    const assessment = rightOf(assess(r1()));
+    const assessment = rightOf(assessJson(r1()));
     expect(assessment.notes.map(({ says }) => says).join()).toContain('for want of a length: trailer, machine');
     expect(report(assessment)).toContain('no safe speed');
   });
@@ -38,7 +38,7 @@ describe('spread of weight', () => {
 
 describe('side to side', () => {
   it('puts half the axle load and the moment over the track on the right, as the ball takes no roll: 5,500 lb + 9,200 lb x 4 in / 80 in (statics)', () => {
-    const { stance: attitude } = rightOf(assess(r1({ track: '80 in' }, { rightOfMiddle: '4 in' })));
+    const { stance: attitude } = rightOf(assessJson(r1({ track: '80 in' }, { rightOfMiddle: '4 in' })));
     expect(attitude.sides && plain(attitude.sides.right)).toBeCloseTo(5500 + (9200 * 4) / 80, 9);
     expect(attitude.sides && plain(attitude.sides.left) + plain(attitude.sides.right)).toBeCloseTo(11000, 9);
     // Moments about the left wheels, with the ball's 1,400 lb and the trailer's weight in the middle.
@@ -49,7 +49,7 @@ describe('side to side', () => {
       { track: '80 in', curb: { weight: '3,200 lb', tongue: '3,200 lb' } },
       { at: '0 in', rightOfMiddle: '4 in' },
     );
-    expect(leftOf(assess(spec))).toMatchObject({ tag: 'OutOfRange', what: 'trailer axle weights', found: '0 lb' });
+    expect(leftOf(assessJson(spec))).toMatchObject({ tag: 'OutOfRange', what: 'trailer axle weights', found: '0 lb' });
   });
   it('asks the tires of the heavier side, and can find them over where the mean is within', () => {
     const tires = {
@@ -63,7 +63,7 @@ describe('side to side', () => {
       { at: '173 in', beam: '7,000 lb', tires },
       { at: '207 in', beam: '7,000 lb', tires },
     ];
-    const { checks, verdict: whole } = rightOf(assess(r1({ track: '80 in', axles }, { rightOfMiddle: '4 in' })));
+    const { checks, verdict: whole } = rightOf(assessJson(r1({ track: '80 in', axles }, { rightOfMiddle: '4 in' })));
     const verdicts = checks
       .filter(({ what }) => what.startsWith('tire load'))
       .map(({ what, verdict }) => `${verdict}: ${what}`);
@@ -86,7 +86,7 @@ describe('independent axles off level', () => {
     { at: '173 in', beam: '7,000 lb', rate: '2,000 lb/in' },
     { at: '207 in', beam: '7,000 lb', rate: '2,000 lb/in' },
   ];
-  const at = (ballAboveLevel: string) => rightOf(assess(r1({ sharing: 'independent', axles, ballAboveLevel })));
+  const at = (ballAboveLevel: string) => rightOf(assessJson(r1({ sharing: 'independent', axles, ballAboveLevel })));
   it('loads the rear axle with the ball high and the front axle with the ball low, by k dh (a2 - a1)(a1 + a2) / (a1^2 + a2^2) (statics)', () => {
     const [high, low] = [at('2 in').stance.offLevel, at('-2 in').stance.offLevel];
     const [front, rear] = (high?.loads ?? []).map(plain) as [number, number];
@@ -106,7 +106,7 @@ describe('ramp settings', () => {
   const setting = { width: '18 in', margin: '1 in', closest: '40 in', widest: '70 in' };
   const ramps = { length: '96 in', height: '34 in', setting };
   it('are 50 to 58 in for a gauge of 54 and a tire of 12 on an 18 in ramp with 1 in beside it (notes on ramps, worked figures)', () => {
-    const { climb } = rightOf(assess(r1({ ramps }, { gauges: [{ gauge: '54 in', tireWidth: '12 in' }] })));
+    const { climb } = rightOf(assessJson(r1({ ramps }, { gauges: [{ gauge: '54 in', tireWidth: '12 in' }] })));
     expect([climb.setting?.lower.at, climb.setting?.upper.at].map((end) => end && plain(end))).toEqual([50, 58]);
   });
   it('say when no setting serves', () => {
@@ -114,7 +114,7 @@ describe('ramp settings', () => {
       { gauge: '40 in', tireWidth: '12 in' },
       { gauge: '60 in', tireWidth: '12 in' },
     ];
-    expect(report(rightOf(assess(r1({ ramps }, { gauges }))))).toContain('NO setting serves');
+    expect(report(rightOf(assessJson(r1({ ramps }, { gauges }))))).toContain('NO setting serves');
   });
   it('are open without the gauges', () =>
     expect(missing(r1({ ramps }))).toContain('where to set the ramps: gauge and tire width of the machine'));
@@ -123,16 +123,18 @@ describe('ramp settings', () => {
 describe('the tongue by a beam and a scale', () => {
   const tongueByLever = { reading: '180 lb', beamTare: '20 lb', pipeToTongue: '1 ft', tongueToScale: '2 ft' };
   it('is three times the reading less the beam for 1 ft and 2 ft (hitch how-to pages): 480 lb', () => {
-    const { weights: weighed } = rightOf(assess(r1({ curb: { weight: '3,200 lb', tongueByLever } })));
+    const { weights: weighed } = rightOf(assessJson(r1({ curb: { weight: '3,200 lb', tongueByLever } })));
     expect(weighed.balance && plain(weighed.balance.tongue)).toBeCloseTo(1400, 9);
   });
   it('is outranked by a tongue that was weighed', () => {
-    const { weights: weighed } = rightOf(assess(r1({ curb: { weight: '3,200 lb', tongue: '500 lb', tongueByLever } })));
+    const { weights: weighed } = rightOf(
+      assessJson(r1({ curb: { weight: '3,200 lb', tongue: '500 lb', tongueByLever } })),
+    );
     expect(weighed.balance && plain(weighed.balance.tongue)).toBeCloseTo(1420, 9);
   });
   it('is refused below the weight of the beam, with its place', () => {
     const error = leftOf(
-      assess(r1({ curb: { weight: '3,200 lb', tongueByLever: { ...tongueByLever, reading: '10 lb' } } })),
+      assessJson(r1({ curb: { weight: '3,200 lb', tongueByLever: { ...tongueByLever, reading: '10 lb' } } })),
     );
     expect([error.tag, error.path]).toEqual(['ReadingBelowTare', 'trailer.curb.tongueByLever']);
   });

@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { isLeft } from 'fp-ts/lib/Either.js';
 import { describe, expect, it } from 'vitest';
-import { assess } from '../../src/assessment/index.js';
+import { assessJson } from '../../src/assessment/index.js';
 import { describeError } from '../../src/errors.js';
 import { report } from '../../src/print/index.js';
 import { changed, tiltDeck, workingsIn } from '../helpers/specs.js';
@@ -69,7 +69,7 @@ function mutated(changes: readonly (readonly [string, unknown])[]): unknown {
 const unsaid = /\bundefined\b|\[object/;
 
 function expectSound(input: unknown): boolean {
-  const answer = assess(input);
+  const answer = assessJson(input);
   if (isLeft(answer)) {
     expect(describeError(answer.left)).not.toMatch(unsaid);
     return false;

@@ -2,7 +2,8 @@
 import fc from 'fast-check';
 import { isLeft } from 'fp-ts/lib/Either.js';
 import { describe, expect, it } from 'vitest';
-import { type Assessment, assess } from '../../src/assessment/index.js';
+import { type Assessment, assess, assessJson } from '../../src/assessment/index.js';
+import { specKeys } from '../../src/spec/index.js';
 import { pathsBehind } from '../../src/trace/index.js';
 import { rightOf } from '../helpers/either.js';
 import { changed, heavier, tiltDeck } from '../helpers/specs.js';
@@ -27,7 +28,7 @@ const form = /^[a-z0-9-]+(\/[a-z0-9-]+)*(@[a-z0-9-]+(\+[a-z0-9-]+)*)?$/;
 
 describe('the ids of checks', () => {
   it.each(Object.entries(examples))('are one each: %s', (_, spec) => {
-    const ids = idsOf(rightOf(assess(spec)));
+    const ids = idsOf(rightOf(assessJson(spec)));
     expect(ids.length).toBeGreaterThan(25);
     expect(new Set(ids).size).toBe(ids.length);
     expect(ids.filter((id) => !form.test(id))).toEqual([]);
@@ -35,18 +36,18 @@ describe('the ids of checks', () => {
   it('are one each in random specs, and hang on the questions alone, not on the figures', () => {
     fc.assert(
       fc.property(randomSpec, (spec) => {
-        const answer = assess(spec);
+        const answer = assessJson(spec);
         if (isLeft(answer)) return;
         const ids = idsOf(answer.right);
         expect(new Set(ids).size).toBe(ids.length);
       }),
       { numRuns: 200 },
     );
-    const lighter = rightOf(assess(changed(withBars, 'cargo.0.weight', '4,000 kg')));
-    expect(idsOf(lighter)).toEqual(idsOf(rightOf(assess(withBars))));
+    const lighter = rightOf(assessJson(changed(withBars, 'cargo.0.weight', '4,000 kg')));
+    expect(idsOf(lighter)).toEqual(idsOf(rightOf(assessJson(withBars))));
   });
   it('are those that a program was told', () => {
-    const ids = idsOf(rightOf(assess(rated)));
+    const ids = idsOf(rightOf(assessJson(rated)));
     for (const id of [
       'gvwr',
       'axle-1/gawr',
@@ -64,12 +65,12 @@ describe('the ids of checks', () => {
       'ramps/machine',
     ])
       expect(ids, id).toContain(id);
-    expect(idsOf(rightOf(assess(noGawr)))).toContain('axle-1/weakest-part');
+    expect(idsOf(rightOf(assessJson(noGawr)))).toContain('axle-1/weakest-part');
   });
 });
 
 describe('the keys a check rests on', () => {
-  const { checks } = rightOf(assess(tiltDeck()));
+  const { checks } = rightOf(assessJson(tiltDeck()));
   const keysOf = (wanted: string): readonly string[] =>
     checks.filter(({ id }) => id === wanted).flatMap(({ limit, load }) => [...pathsBehind([limit, load])]);
   it('are those of its limit and its load, each once', () => {
@@ -84,5 +85,68 @@ describe('the keys a check rests on', () => {
       'trailer.curb.tongue',
       'trailer.curb.weight',
     ]);
+  });
+});
+
+describe('open questions', () => {
+  const paths = (value: unknown, path = ''): readonly string[] =>
+    typeof value !== 'object' || value === null
+      ? []
+      : Object.entries(value).flatMap(([key, inner]) => {
+          const at = path === '' ? key : `${path}.${key}`;
+          return at.startsWith('rules.local') ? [] : [at, ...paths(inner, at)];
+        });
+  const known = new Set(specKeys.map(({ path }) => path.replaceAll('[]', '')));
+  const isKey = (path: string): boolean => known.has(path.replaceAll(/\.\d+/g, ''));
+  it('have an id each and the keys that would answer them, whatever is taken out of the example', () => {
+    const ids = new Set<string>();
+    for (const path of paths(withBars)) {
+      const answer = assessJson(changed(withBars, path, undefined));
+      if (isLeft(answer)) continue;
+      const { notChecked } = answer.right;
+      expect(new Set(notChecked.map(({ id }) => id)).size, path).toBe(notChecked.length);
+      for (const { id, paths: keys, what } of notChecked) {
+        expect(id, what).toMatch(/^[a-z0-9-]+(\/[a-z0-9-]+)*(:[A-Za-z0-9.]+)?$/);
+        expect(id, what).not.toMatch(/^other/);
+        expect([what, ...keys.filter((key) => !isKey(key))]).toEqual([what]);
+        ids.add(id);
+      }
+    }
+    for (const id of [
+      'gvwr',
+      'axle-2/gawr',
+      'balance',
+      'tow/receiver/tongue',
+      'tow/gcwr',
+      'sharing',
+      'placement',
+      'tiedowns',
+    ])
+      expect(
+        [...ids].some((each) => each === id || each.startsWith(`${id}:`)),
+        id,
+      ).toBe(true);
+  });
+  it('are answered by their keys: what is put back closes the question', () => {
+    const whole = rightOf(assess(withBars));
+    const open = (answer: Assessment): readonly string[] =>
+      answer.notChecked.map(({ what, missing }) => `${what} ${missing}`);
+    for (const path of [
+      'trailer.gvwr',
+      'trailer.sharing',
+      'trailer.curb.tongue',
+      'tow.gcwr',
+      'trailer.axles.1.gawr',
+      'trailer.track',
+      'tow.receiver.gross',
+    ]) {
+      const without = rightOf(assessJson(changed(withBars, path, undefined)));
+      const fresh = without.notChecked.filter(({ what, missing }) => !open(whole).includes(`${what} ${missing}`));
+      expect(fresh.length, path).toBeGreaterThan(0);
+      expect(
+        fresh.some(({ paths: keys }) => keys.includes(path)),
+        `${path}: ${JSON.stringify(fresh)}`,
+      ).toBe(true);
+    }
   });
 });

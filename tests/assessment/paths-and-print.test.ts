@@ -1,12 +1,13 @@
 /** Where figures of a spec say they stand, and how places and comparisons are printed. */
+
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
-import { assess } from '../../src/assessment/index.js';
-import { compare } from '../../src/choose/index.js';
+import { assessJson } from '../../src/assessment/index.js';
 import { comparisonText, report } from '../../src/print/index.js';
-import { decodeSpec, type Spec } from '../../src/spec/index.js';
+import { type DecodedSpec, decodeSpec } from '../../src/spec/index.js';
 import { leftOf, rightOf } from '../helpers/either.js';
+import { compare } from '../helpers/untyped.js';
 
 const read = (name: string): unknown =>
   JSON.parse(readFileSync(fileURLToPath(new URL(`../../examples/${name}`, import.meta.url)), 'utf8'));
@@ -14,7 +15,7 @@ const base = read('tilt-deck.json') as { readonly tow: object; readonly rules: o
 const withTow = (tow: object): unknown => ({ ...base, tow: { ...base.tow, ...tow } });
 
 describe('a figure that may also be a word', () => {
-  const pathIn = (spec: Spec): unknown =>
+  const pathIn = (spec: DecodedSpec): unknown =>
     [spec.tow?.overhang, spec.rules?.labelGcwr].map((one) =>
       typeof one === 'object' && one.why.kind === 'given' ? one.why.path : one,
     );
@@ -35,7 +36,7 @@ describe('a figure that may also be a word', () => {
 
 describe('print', () => {
   it('rounds both ends of the window inward: 119.52 in and 127.11 in', () => {
-    const text = report(rightOf(assess(base)));
+    const text = report(rightOf(assessJson(base)));
     expect(text).toMatch(/furthest forward, balance point at .* 14' 11 9\/16"/);
     expect(text).toMatch(/furthest back, balance point at .* 15' 7 1\/16"/);
     expect([...text.matchAll(/machine front at \.+ +(\S+ .*?")/g)].map(([, place]) => place)).toEqual([

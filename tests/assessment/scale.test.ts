@@ -1,6 +1,6 @@
 /** Scale tickets in a whole assessment: they stand beside the reckoning, and say what they cannot tell. */
 import { describe, expect, it } from 'vitest';
-import { assess } from '../../src/assessment/index.js';
+import { assessJson } from '../../src/assessment/index.js';
 import { report } from '../../src/print/index.js';
 import { leftOf, plain, rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
@@ -25,7 +25,7 @@ const barsOn = { steer: '4,080 lb', drive: '4,580 lb', trailer: '11,160 lb' };
 const truckAlone = { steer: '4,300 lb', drive: '3,100 lb' };
 
 describe('three passes', () => {
-  const answer = rightOf(assess(spec({ barsOn, barsOff, truckAlone })));
+  const answer = rightOf(assessJson(spec({ barsOn, barsOff, truckAlone })));
   const { reading, gaps } = answer.scale;
   it('give tongue and gross by differences: 3,840 + 4,980 - 4,300 - 3,100 lb on the ball (statics)', () => {
     expect([plain(reading!.tongue!), plain(reading!.gross!)]).toEqual([1420, 12420]);
@@ -63,17 +63,18 @@ describe('three passes', () => {
 
 describe('fewer passes', () => {
   it('leave open what they cannot tell: one coupled pass does not contain the tongue load', () => {
-    const { scale, notChecked } = rightOf(assess(spec({ barsOff })));
+    const { scale, notChecked } = rightOf(assessJson(spec({ barsOff })));
     expect([scale.reading?.tongue, scale.gaps]).toEqual([undefined, []]);
     expect(notChecked.map(({ what }) => what)).toContain('tongue load from the scale tickets');
   });
   it('leave a question open where there is none', () =>
-    expect(rightOf(assess(spec({}))).notChecked).toContainEqual({
-      what: 'scale tickets',
-      missing: 'at least one pass',
-    }));
+    expect(rightOf(assessJson(spec({}))).notChecked).toContainEqual(
+      expect.objectContaining({ what: 'scale tickets', missing: 'at least one pass' }),
+    ));
   it('are refused with their place where the sums disagree by more than the scale rounds', () => {
-    expect(leftOf(assess(spec({ barsOn: { ...barsOn, trailer: '11,460 lb' }, barsOff, truckAlone })))).toMatchObject({
+    expect(
+      leftOf(assessJson(spec({ barsOn: { ...barsOn, trailer: '11,460 lb' }, barsOff, truckAlone }))),
+    ).toMatchObject({
       tag: 'TicketsDoNotClose',
       path: expect.stringMatching(/^tickets/),
     });

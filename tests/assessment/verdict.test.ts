@@ -1,11 +1,11 @@
 /** One verdict on the whole, and the parts that are weaker than the label. */
 import { describe, expect, it } from 'vitest';
-import { type Assessment, assess } from '../../src/assessment/index.js';
+import { type Assessment, assessJson } from '../../src/assessment/index.js';
 import { rightOf } from '../helpers/either.js';
 import { changed, tiltDeck } from '../helpers/specs.js';
 
 const run = (...changes: readonly [string, unknown][]): Assessment =>
-  rightOf(assess(changes.reduce<unknown>((spec, [path, value]) => changed(spec, path, value), tiltDeck())));
+  rightOf(assessJson(changes.reduce<unknown>((spec, [path, value]) => changed(spec, path, value), tiltDeck())));
 const tags = ({ attention }: Assessment): string[] => attention.map(({ tag }) => tag);
 
 const axle = { gawr: '3,500 lb', beam: '3,500 lb' };
@@ -14,20 +14,20 @@ const curb = { weight: '900 lb', tongue: '110 lb' };
 
 describe('the verdict', () => {
   it('is unchecked when no load could be held against a rating, parts within the label or not', () => {
-    expect(rightOf(assess({ trailer: light })).verdict).toBe('unchecked');
+    expect(rightOf(assessJson({ trailer: light })).verdict).toBe('unchecked');
   });
   it('is within when all that was asked is within and nothing asks attention', () => {
-    const answer = rightOf(assess({ trailer: { ...light, curb } }));
+    const answer = rightOf(assessJson({ trailer: { ...light, curb } }));
     expect([answer.verdict, answer.attention]).toEqual(['within', []]);
   });
   it('is attention when no rating is exceeded and something is not right', () => {
-    const answer = rightOf(assess({ trailer: { ...light, gvwr: '3,001 lb', curb } }));
+    const answer = rightOf(assessJson({ trailer: { ...light, gvwr: '3,001 lb', curb } }));
     expect([answer.verdict, tags(answer)]).toEqual(['attention', ['NoBrakesTold']]);
   });
   it('is over for a check, a part or a lift, whatever else asks attention', () => {
     expect(run(['cargo.0.weight', '12,000 lb']).verdict).toBe('over');
     const lifted = rightOf(
-      assess({ trailer: { ...light, curb }, cargo: [{ name: 'crate', weight: '500 lb', at: '220 in' }] }),
+      assessJson({ trailer: { ...light, curb }, cargo: [{ name: 'crate', weight: '500 lb', at: '220 in' }] }),
     );
     expect([lifted.verdict, lifted.lifted.map(({ what }) => what)]).toEqual(['over', ['tongue']]);
   });
@@ -56,14 +56,14 @@ describe('parts below the label', () => {
     // 2,901 lb at 10 percent leave the axle 2,610.9 lb.
     const of = (gawr: string): string[] => {
       const trailer = { ...light, gvwr: '2,901 lb', axles: [{ at: '120 in', gawr }], curb };
-      return tags(rightOf(assess({ trailer })));
+      return tags(rightOf(assessJson({ trailer })));
     };
     expect([of('2,610 lb'), of('2,611 lb')]).toEqual([['AxlesBelowLabel'], []]);
   });
   it('says that GAWRs above the label grant nothing', () => {
     const notes = (gawr: string): string[] => {
       const axles = [100, 134].map((at) => ({ at: `${at} in`, gawr }));
-      return rightOf(assess({ trailer: { ...light, axles } })).notes.map(({ tag }) => tag);
+      return rightOf(assessJson({ trailer: { ...light, axles } })).notes.map(({ tag }) => tag);
     };
     expect([notes('1,450 lb'), notes('1,451 lb')].map((all) => all.includes('SumOfGawrsGrantsNothing'))).toEqual([
       false,

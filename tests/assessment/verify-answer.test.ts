@@ -2,16 +2,16 @@
 import { isLeft } from 'fp-ts/lib/Either.js';
 import { describe, expect, it } from 'vitest';
 import { crc32, textOf } from '../../src/assessment/answer/checksum.js';
-import { type Answer, answerOf, assess, verifyAnswer } from '../../src/assessment/index.js';
+import { type Answer, answerOf, assessJson, verifyAnswer } from '../../src/assessment/index.js';
 import { describeError, orThrow } from '../../src/errors.js';
 import { randomSpecs } from '../helpers/random-specs.js';
 import { changed, heavier, tiltDeck } from '../helpers/specs.js';
 import { tampered, tamperings } from '../helpers/tampered-answers.js';
 
-const sent = (spec: unknown): Answer => JSON.parse(JSON.stringify(answerOf(orThrow(assess(spec))))) as Answer;
+const sent = (spec: unknown): Answer => JSON.parse(JSON.stringify(answerOf(orThrow(assessJson(spec))))) as Answer;
 const verified = (answer: unknown) => orThrow(verifyAnswer(answer));
 const answers = randomSpecs(120).flatMap((spec) => {
-  const assessment = assess(spec);
+  const assessment = assessJson(spec);
   return isLeft(assessment) ? [] : [structuredClone(answerOf(assessment.right))];
 });
 const all = [sent(tiltDeck()), sent(heavier()), ...answers];
@@ -126,7 +126,7 @@ describe('what is no answer', () => {
     });
   });
   it('an answer without its working cannot be verified', () => {
-    expect(refused(answerOf(orThrow(assess(tiltDeck())), { working: false }))).toMatchObject({
+    expect(refused(answerOf(orThrow(assessJson(tiltDeck())), { working: false }))).toMatchObject({
       path: 'working',
       words: 'working: this part of the answer is nothing; it must be written out',
     });

@@ -1,11 +1,12 @@
 /** Builds side by side, and one class up. */
 import { describe, expect, it } from 'vitest';
 import { assess } from '../../src/assessment/index.js';
-import { changeOf, compare, oneClassUp } from '../../src/choose/index.js';
+import { changeOf } from '../../src/choose/index.js';
 import { classUpText, comparisonText } from '../../src/print/index.js';
 import { show } from '../../src/units/index.js';
 import { leftOf, plain, rightOf } from '../helpers/either.js';
 import { changed, heavier, tiltDeck } from '../helpers/specs.js';
+import { compare, oneClassUp } from '../helpers/untyped.js';
 import { expectReplays } from '../helpers/working.js';
 
 const change = (...changes: readonly (readonly [string, unknown])[]): unknown =>

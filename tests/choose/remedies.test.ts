@@ -1,14 +1,16 @@
 /** Every proposal puts its rig right, and no smaller change of the same lever does. */
+
 import fc from 'fast-check';
 import { isRight } from 'fp-ts/lib/Either.js';
 import { describe, expect, it } from 'vitest';
-import { assess } from '../../src/assessment/index.js';
-import { mostAssessments, type Remedies, remedies } from '../../src/choose/index.js';
+import { assessJson } from '../../src/assessment/index.js';
+import { mostAssessments, type Remedies } from '../../src/choose/index.js';
 import { isWithin } from '../../src/choose/verdict.js';
 import { remediesText } from '../../src/print/index.js';
 import { changed as changedAll } from '../../src/study/index.js';
 import { leftOf, rightOf } from '../helpers/either.js';
 import { changed, tiltDeck } from '../helpers/specs.js';
+import { remedies } from '../helpers/untyped.js';
 
 /** `LONG=1` asks 1,000 failing rigs, and looks for smaller changes on 100. */
 const [rigs, searched] = process.env.LONG === undefined ? [8, 2] : [1400, 100];
@@ -57,11 +59,11 @@ describe('remedies of failing rigs', () => {
       expect(found.assessed).toBeLessThanOrEqual(mostAssessments);
       if (found.isWithin) continue;
       counts.failing += 1;
-      const alone = assess(changedAll(spec, found.anyhowChanges));
+      const alone = assessJson(changedAll(spec, found.anyhowChanges));
       const settled = isRight(alone) && isWithin(alone.right);
       if (settled || all(found).length > 0) counts.answered += 1;
       for (const { changes } of all(found)) {
-        expect(isWithin(rightOf(assess(changedAll(spec, changes)))), JSON.stringify(changes)).toBe(true);
+        expect(isWithin(rightOf(assessJson(changedAll(spec, changes)))), JSON.stringify(changes)).toBe(true);
         expect(Object.keys(changes).filter((path) => /gvwr|gawr|trailerRating|tongueRating/i.test(path))).toEqual([]);
       }
       counts.proposals += found.single.length;
@@ -92,7 +94,7 @@ describe('remedies of failing rigs', () => {
           for (let k = 1; k < steps; k += process.env.LONG === undefined ? Math.ceil(steps / 8) : 1)
             for (const side of sides) {
               const text = `${now + side * k * step} ${unit}`;
-              const there = assess(changedAll(spec, { ...anyhowChanges, [path]: text }));
+              const there = assessJson(changedAll(spec, { ...anyhowChanges, [path]: text }));
               const deck = path !== 'cargo.0.front' || (now + side * k * step >= 62 && now + side * k * step <= 134);
               expect(deck && isRight(there) && isWithin(there.right), `${path} ${text}, found ${to}`).toBe(false);
             }

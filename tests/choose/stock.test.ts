@@ -2,20 +2,21 @@
 import fc from 'fast-check';
 import { isRight } from 'fp-ts/lib/Either.js';
 import { describe, expect, it } from 'vitest';
-import { assess, ruleFindings } from '../../src/assessment/index.js';
-import { dutyOf, fitStock, linesAsLimits } from '../../src/choose/index.js';
+import { assessJson, ruleFindings } from '../../src/assessment/index.js';
+import { dutyOf, linesAsLimits } from '../../src/choose/index.js';
 import { payloadOf } from '../../src/choose/payload-of.js';
 import { changed as changedAll } from '../../src/study/index.js';
 import { lb } from '../../src/units/index.js';
 import { leftOf, plain, rightOf } from '../helpers/either.js';
 import { heavier, tiltDeck } from '../helpers/specs.js';
+import { fitStock } from '../helpers/untyped.js';
 
 /** `LONG=1` asks 200 cases at every place; the short form looks at every fourth inch besides the place found. */
 const [cases, every] = process.env.LONG === undefined ? [8, 6] : [200, 1];
 
 const legs = { 'trailer.rearLegs': '12,000 lb' };
 const yard = (): unknown => changedAll(tiltDeck(), legs);
-const { tow, cargo } = tiltDeck() as { tow: unknown; cargo: readonly Record<string, unknown>[] };
+const { tow, cargo } = tiltDeck() as unknown as { tow: unknown; cargo: readonly Record<string, unknown>[] };
 const excavator = cargo[0] as Record<string, unknown>;
 
 const pounds = (least: number, most: number, step: number): fc.Arbitrary<string> =>
@@ -51,7 +52,7 @@ describe('fitStock', () => {
       const room = Number.parseFloat(trailer['trailer.deck.rear']) - 62 - Number.parseFloat(machine.length);
       const verdicts: string[] = [];
       for (let k = 0; k <= room; k += every) {
-        const there = assess(changedAll(spec, { tow: truck, cargo: [{ ...piece, front: `${62 + k} in` }] }));
+        const there = assessJson(changedAll(spec, { tow: truck, cargo: [{ ...piece, front: `${62 + k} in` }] }));
         if (isRight(there)) verdicts.push(there.right.verdict);
       }
       if (room < 0) expect(one.reason).toBe('the pieces are longer than the deck');
@@ -81,7 +82,7 @@ describe('fitStock', () => {
     ]);
     const one = fits[0]!;
     const share = one.assessment.weights.balance!.tongueShare;
-    const again = assess(
+    const again = assessJson(
       changedAll(stock.fourteen, {
         tow,
         cargo: [{ ...excavator, front: `${one.fronts?.[0]} in` }],
@@ -107,7 +108,7 @@ describe('fitStock', () => {
   });
 
   it('keeps to lines that are named', () => {
-    const applies = ruleFindings(rightOf(assess(yard())).rules).find(({ outcome }) => outcome === 'applies')!;
+    const applies = ruleFindings(rightOf(assessJson(yard())).rules).find(({ outcome }) => outcome === 'applies')!;
     const { others } = rightOf(
       fitStock({ stock: { it: yard() }, tow, cargo: [excavator], want: { lines: [applies.rule.id] } }),
     );
@@ -140,12 +141,12 @@ describe('fitStock', () => {
 });
 
 describe('lines as limits', () => {
-  const assessment = rightOf(assess(tiltDeck()));
+  const assessment = rightOf(assessJson(tiltDeck()));
   it('gives the most that stays on this side: at that weight the answer stands, a pound beyond it turns', () => {
     let asked = 0;
     const outcomes = (path: string, weight: number) =>
       new Map(
-        ruleFindings(rightOf(assess(changedAll(tiltDeck(), { [path]: `${weight} lb` }))).rules).map(
+        ruleFindings(rightOf(assessJson(changedAll(tiltDeck(), { [path]: `${weight} lb` }))).rules).map(
           ({ rule, answers }) => [rule.id, answers.map(({ holds }) => holds).join()],
         ),
       );

@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { isLeft, isRight } from 'fp-ts/lib/Either.js';
 import { describe, expect, it } from 'vitest';
-import { type Assessment, assess, assessSpec } from '../../src/assessment/index.js';
+import { type Assessment, assessJson, assessSpec } from '../../src/assessment/index.js';
 import { type Sureness, sureness, type Unsure } from '../../src/choose/index.js';
 import { questionsOf } from '../../src/choose/sureness/asked.js';
 import { withFigures } from '../../src/choose/with-figures.js';
@@ -51,7 +51,7 @@ function contradictions({ checks }: Sureness, rig: Assessment): readonly string[
 
 const answers = (seed: number): readonly Assessment[] =>
   fc.sample(randomSpec, { numRuns: specs, seed }).flatMap((spec) => {
-    const assessed = assess(spec);
+    const assessed = assessJson(spec);
     return isRight(assessed) ? [assessed.right] : [];
   });
 
@@ -104,7 +104,7 @@ describe('sureness over random rigs', () => {
 });
 
 describe('sureness of the example', () => {
-  const assessment = rightOf(assess(tiltDeck()));
+  const assessment = rightOf(assessJson(tiltDeck()));
   it('is not sure of one check: the tongue on the ball mount', () => {
     const { sure, checks, weighNext } = rightOf(sureness(assessment));
     expect(sure).toBe('not sure');
@@ -131,11 +131,11 @@ describe('sureness of the example', () => {
     expect(rightOf(better).sure).toBe('within');
   });
   it('is over for sure when it is far over', () => {
-    const heavy = rightOf(assess(changed(tiltDeck(), 'cargo.0.weight', '14,000 lb')));
+    const heavy = rightOf(assessJson(changed(tiltDeck(), 'cargo.0.weight', '14,000 lb')));
     expect(rightOf(sureness(heavy)).sure).toBe('over');
   });
   it('takes an exact tie as within', () => {
-    const tie = rightOf(assess(changed(tiltDeck(), 'trailer.gvwr', '12,650 lb')));
+    const tie = rightOf(assessJson(changed(tiltDeck(), 'trailer.gvwr', '12,650 lb')));
     const exactly = { byBasis: [], byPath: {} };
     const labels = rightOf(sureness(tie, exactly)).inputs.map(({ path }) => [path, '0 %'] as const);
     const { checks } = rightOf(sureness(tie, { byPath: Object.fromEntries(labels) }));
@@ -152,7 +152,7 @@ describe('sureness of the example', () => {
 });
 
 describe('tolerances that cannot be', () => {
-  const assessment = rightOf(assess(tiltDeck()));
+  const assessment = rightOf(assessJson(tiltDeck()));
   it.each([
     ['-1 %', 'a share'],
     ['-2 in', 'a share'],

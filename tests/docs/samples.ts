@@ -1,7 +1,7 @@
 /** The figures that examples in doc comments speak of by name, chapter by chapter. All invented. */
 
 import { readFileSync } from 'node:fs';
-import { assess } from '../../src/assessment/index.js';
+import { assessJson } from '../../src/assessment/index.js';
 import { axleSystem } from '../../src/axles/index.js';
 import { compare as compareBuilds } from '../../src/choose/index.js';
 import { orThrow } from '../../src/errors.js';
@@ -9,7 +9,7 @@ import { crestsOf, securementNeed } from '../../src/load/index.js';
 import { beam, type Load, publishedSection, statedAllowable } from '../../src/members/index.js';
 import { rating } from '../../src/ratings/index.js';
 import { federalRules, screen } from '../../src/rules/index.js';
-import { decodeLocalRules } from '../../src/spec/index.js';
+import { decodeLocalRules, type SpecInput } from '../../src/spec/index.js';
 import { range, study } from '../../src/study/index.js';
 import { readTireDesignation, tireLoadRating } from '../../src/tires/index.js';
 import { constant, given, sum } from '../../src/trace/index.js';
@@ -23,7 +23,7 @@ const grossWeight = sum('gross weight', [
 const gvwr = given('GVWR', lb(10000), 'label');
 const axle = (of: string) => orThrow(axleSystem({ beam: lb(5200), tires: { each: lb(2600), count: 2 } }, of));
 const tire = (designation: string) => orThrow(tireLoadRating({ designation }, { fitment: 'single', on: 'trailer' }));
-const spec = JSON.parse(readFileSync('examples/tilt-deck.json', 'utf8')) as unknown;
+const spec = JSON.parse(readFileSync('examples/tilt-deck.json', 'utf8')) as SpecInput;
 const text = readFileSync('examples/local-rules.json', 'utf8');
 const facts = { 'trailer GVWR': lb(10000), 'overall width': inch(102) };
 
@@ -93,7 +93,7 @@ export const samples = {
   },
   spec: { spec, text },
   print: { spec, comparison: orThrow(compareBuilds({ now: spec, next: spec })) },
-  assessment: { spec, assessment: orThrow(assess(spec)) },
+  assessment: { spec, assessment: orThrow(assessJson(spec)) },
   choose: { spec },
   study: {
     spec,

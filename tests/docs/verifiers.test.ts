@@ -8,7 +8,7 @@ import { isLeft } from 'fp-ts/lib/Either.js';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { verifiers } from '../../scripts/verifiers.js';
-import { type Answer, answerOf, assess, verifyAnswer } from '../../src/assessment/index.js';
+import { type Answer, answerOf, assessJson, verifyAnswer } from '../../src/assessment/index.js';
 import { orThrow } from '../../src/errors.js';
 import { browserIsThere, launch } from '../helpers/browser.js';
 import { randomSpecs } from '../helpers/random-specs.js';
@@ -17,13 +17,13 @@ import { tampered } from '../helpers/tampered-answers.js';
 
 const docs = join(import.meta.dirname, '../../docs');
 const honest: readonly Answer[] = [tiltDeck(), heavier(), ...randomSpecs(40)].flatMap((spec) => {
-  const assessment = assess(spec);
+  const assessment = assessJson(spec);
   return isLeft(assessment) ? [] : [answerOf(assessment.right)];
 });
 const lies = Array.from({ length: 150 }, (_, seed) => tampered(honest[seed % honest.length] as Answer, seed)).flatMap(
   (made) => (made === undefined ? [] : [made]),
 );
-const example = answerOf(orThrow(assess(tiltDeck())));
+const example = answerOf(orThrow(assessJson(tiltDeck())));
 const lie = { ...example, verdict: 'within' };
 
 it('both hold the units, the products and the bases of the library', () => {

@@ -1,18 +1,22 @@
 /** Specs to test with: the example trailer, changed at a path, and every working an answer holds. */
 import { readFileSync } from 'node:fs';
+import type { SpecInput } from '../../src/spec/index.js';
 import type { Decision, Derived, Node } from '../../src/trace/index.js';
 import type { Unit } from '../../src/units/index.js';
 
 type Json = Record<string, unknown>;
 
+/** A spec of which a test changes any part. */
+export type TestSpec = SpecInput & Json;
+
 const textOf = (name: string): string => readFileSync(new URL(`../../examples/${name}.json`, import.meta.url), 'utf8');
 const [text, next] = [textOf('tilt-deck'), textOf('tilt-deck-16')];
 
 /** A fresh copy of the example. */
-export const tiltDeck = (): Json => JSON.parse(text) as Json;
+export const tiltDeck = (): TestSpec => JSON.parse(text) as TestSpec;
 
 /** A fresh copy of the example one class up. */
-export const heavier = (): Json => JSON.parse(next) as Json;
+export const heavier = (): TestSpec => JSON.parse(next) as TestSpec;
 
 /** The same spec with what stands at a path replaced; `undefined` takes it out. Paths as errors name them: `cargo.0.weight`. */
 export function changed<S>(spec: S, path: string, value: unknown): S {

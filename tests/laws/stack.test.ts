@@ -1,7 +1,7 @@
 /** Laws of the stack, over random trailers. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Assessment, assess } from '../../src/assessment/index.js';
+import { type Assessment, assessJson } from '../../src/assessment/index.js';
 import { balance, curbWeight, type Item, payload, payloadClaim } from '../../src/load/index.js';
 import { rating } from '../../src/ratings/index.js';
 import { constant, given } from '../../src/trace/index.js';
@@ -217,7 +217,7 @@ describe('the unit system', () => {
     });
   });
   it('does not matter for the example', () => {
-    expect(told(rightOf(assess(metric(tiltDeck()))))).toEqual(told(rightOf(assess(tiltDeck()))));
+    expect(told(rightOf(assessJson(metric(tiltDeck()))))).toEqual(told(rightOf(assessJson(tiltDeck()))));
   });
   it('does not matter for any cargo, and ties stay ties', () => {
     fc.assert(
@@ -231,7 +231,7 @@ describe('the unit system', () => {
             'tongueShare',
             `${share} %`,
           );
-          expect(told(rightOf(assess(metric(spec))))).toEqual(told(rightOf(assess(spec))));
+          expect(told(rightOf(assessJson(metric(spec))))).toEqual(told(rightOf(assessJson(spec))));
         },
       ),
       { numRuns: 40 },
@@ -241,7 +241,7 @@ describe('the unit system', () => {
     for (const cargo of ['10,350 lb', '10,351 lb']) {
       const spec = changed(tiltDeck(), 'cargo.0.weight', cargo);
       const verdicts = [spec, metric(spec)].map(
-        (each) => rightOf(assess(each)).checks.find(({ kind }) => kind === 'GVWR')?.verdict,
+        (each) => rightOf(assessJson(each)).checks.find(({ kind }) => kind === 'GVWR')?.verdict,
       );
       expect(verdicts).toEqual(cargo === '10,350 lb' ? ['within', 'within'] : ['over', 'over']);
     }
@@ -261,7 +261,7 @@ describe('the order in a spec', () => {
       [1, 2, 0],
     ].map((order) =>
       rightOf(
-        assess(
+        assessJson(
           changed(
             tiltDeck(),
             'cargo',

@@ -1,7 +1,7 @@
 /** Where the load index governs, kilograms govern: an axle, its group, the payload and the load as run keep them exactly. */
 import { isLeft } from 'fp-ts/lib/Either.js';
 import { describe, expect, it } from 'vitest';
-import { type Assessment, assess } from '../../src/assessment/index.js';
+import { type Assessment, assessJson } from '../../src/assessment/index.js';
 import { describeError } from '../../src/errors.js';
 import { loadIndex, tireLoadRating } from '../../src/tires/index.js';
 import type { Derived } from '../../src/trace/index.js';
@@ -19,7 +19,7 @@ interface Rig {
 }
 
 /** Axles labeled for exactly what their tires carry, under a trailer labeled for exactly its axles, loaded to its last gram. */
-function loadedFull({ index, fitment, axles }: Rig, addedGrams = 0): ReturnType<typeof assess> {
+function loadedFull({ index, fitment, axles }: Rig, addedGrams = 0): ReturnType<typeof assessJson> {
   const count = fitment === 'single' ? 2 : 4;
   const each = kilograms(index).times(count);
   const all = each.times(axles);
@@ -32,7 +32,7 @@ function loadedFull({ index, fitment, axles }: Rig, addedGrams = 0): ReturnType<
     pressure: '450 kPa',
   };
   const weight = all.minus(curb).plus(`${addedGrams}e-3`);
-  return assess({
+  return assessJson({
     trailer: {
       hitch: 'ball',
       gvwr: `${all.toFixed()} kg`,
@@ -102,13 +102,13 @@ describe('pounds of an index', () => {
       gawr,
       tires: { designation: '185R14 101T', count: 2, fitment: 'single' },
     });
-    const under = (gawr: string) => assess({ trailer: { hitch: 'ball', gvwr: gawr, axles: [axle(gawr)] } });
+    const under = (gawr: string) => assessJson({ trailer: { hitch: 'ball', gvwr: gawr, axles: [axle(gawr)] } });
     expect(onAxles(rightOf(under('1500 kg')))).toEqual(['axle 1 tires against GAWR: within, 0 lb']);
     expect(isLeft(under('1500.001 kg'))).toBe(true);
   });
   it('refuse a gram more in whole pounds, the label up and the tires down', () => {
     const tires = { designation: '185R14C 98N', count: 2, fitment: 'single' };
-    const found = assess({ trailer: { hitch: 'ball', gvwr: '1500 kg', axles: [{ gawr: '1500.001 kg', tires }] } });
+    const found = assessJson({ trailer: { hitch: 'ball', gvwr: '1500 kg', axles: [{ gawr: '1500.001 kg', tires }] } });
     expect(isLeft(found) && describeError(found.left)).toContain(
       'the GAWR of axle 1 is 3,307 lb; it must be at most 3,306 lb, the rating of its tires',
     );

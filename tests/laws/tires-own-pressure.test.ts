@@ -1,7 +1,7 @@
 /** A table load counts only at the pressure of its own row, and no answer asks for more pressure than the tire's own. */
 import { isLeft } from 'fp-ts/lib/Either.js';
 import { describe, expect, it } from 'vitest';
-import { assess } from '../../src/assessment/index.js';
+import { assessJson } from '../../src/assessment/index.js';
 import {
   familyPressureTable,
   type InflationTable,
@@ -175,7 +175,7 @@ describe('ST235/80R16 LRE', () => {
       gawr: '7,000 lb',
       tires: { designation: 'ST235/80R16 LRE', count: 2, fitment: 'single', pressure: '80 psi' },
     };
-    expect(assess({ trailer: { hitch: 'ball', gvwr: '7,000 lb', axles: [axle] } })).toMatchObject({ _tag: 'Left' });
+    expect(assessJson({ trailer: { hitch: 'ball', gvwr: '7,000 lb', axles: [axle] } })).toMatchObject({ _tag: 'Left' });
   });
   it('of load range E or F in 85 series is not tabulated: the molded figures are asked for', () => {
     expect(leftOf(tireLoadRating({ designation: 'ST235/85R16 LRE' }, single))).toMatchObject({ tag: 'NotTabulated' });

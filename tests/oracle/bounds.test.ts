@@ -1,7 +1,7 @@
 /** Every double of an answer stands within its bound of the decimal it stands for, in 34 digits and in 60. */
 import { isLeft } from 'fp-ts/lib/Either.js';
 import { describe, expect, it } from 'vitest';
-import { assess } from '../../src/assessment/index.js';
+import { assessJson } from '../../src/assessment/index.js';
 import { decimalReading, type Node, nodesOf, readNode } from '../../src/trace/index.js';
 import { boundOf, doubleOf } from '../../src/units/figure.js';
 import type { Decimal } from '../../src/units/index.js';
@@ -42,7 +42,7 @@ describe('bounds', () => {
   it('hold for every figure of random answers', { timeout: 7_200_000 }, () => {
     const found: Found = { nodes: 0, exact: 0, wrong: [] };
     for (let seed = 0; seed < count; seed += 1) {
-      const answer = assess(seed === 0 ? tiltDeck() : randomSpec(seed));
+      const answer = assessJson(seed === 0 ? tiltDeck() : randomSpec(seed));
       if (!isLeft(answer)) checkAnswer(answer.right, found);
     }
     expect(found.wrong).toEqual([]);

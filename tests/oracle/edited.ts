@@ -26,8 +26,8 @@ function pathOfLimit({ limit: { why } }: Assessment['checks'][number]): string |
 }
 
 /** The spec with the limit of one check moved onto its load, to the last digit: an exact tie. */
-function ontoItsLoad(spec: JsonSpec, { assess }: Library, chance: Chance): JsonSpec {
-  const assessed = assess(spec);
+function ontoItsLoad(spec: JsonSpec, { assessJson }: Library, chance: Chance): JsonSpec {
+  const assessed = assessJson(spec);
   if (isLeft(assessed)) return spec;
   const given = assessed.right.checks.filter((check) => pathOfLimit(check) !== undefined);
   const [first, ...others] = given;

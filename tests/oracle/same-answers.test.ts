@@ -24,8 +24,8 @@ beforeAll(async () => {
 }, 120_000);
 
 /** What an answer says, and how it prints. */
-function told({ assess, report }: Library, spec: unknown): readonly string[] {
-  const assessed = assess(spec);
+function told({ assessJson, report }: Library, spec: unknown): readonly string[] {
+  const assessed = assessJson(spec);
   if (isLeft(assessed)) return writtenOut(assessed.left);
   const text = report(assessed.right);
   return [...writtenOut(assessed.right), ...text.split('\n')];

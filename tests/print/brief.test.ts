@@ -1,6 +1,6 @@
 /** The first page: twenty lines of eighty columns whatever the rig, in one order, and nothing on it that the assessment does not say. */
 import { describe, expect, it } from 'vitest';
-import { type Assessment, assess } from '../../src/assessment/index.js';
+import { type Assessment, assessJson } from '../../src/assessment/index.js';
 import { brief, briefOf } from '../../src/print/index.js';
 import { compare, convert, kg, roundCapacityDown, show } from '../../src/units/index.js';
 import { rightOf } from '../helpers/either.js';
@@ -9,7 +9,7 @@ import { rigs } from '../helpers/rigs.js';
 import { changed, tiltDeck } from '../helpers/specs.js';
 
 const labels = ['Verdict', 'Lifts', 'Attention', 'Carries', 'Place', 'To put right', 'How sure', 'Rules', 'Not told'];
-const answer = (spec: unknown): Assessment => rightOf(assess(spec));
+const answer = (spec: unknown): Assessment => rightOf(assessJson(spec));
 const flat = (text: string): string => text.replace(/\s+/g, ' ');
 const change = (...changes: readonly (readonly [string, unknown])[]): unknown =>
   changes.reduce((spec, [path, value]) => changed(spec, path, value), tiltDeck());
@@ -37,7 +37,7 @@ describe('twenty lines of eighty columns', () => {
   });
   it('random specs, with remedies and sureness too', () => {
     for (const spec of randomSpecs(60, 4000)) {
-      const read = assess(spec);
+      const read = assessJson(spec);
       if (read._tag === 'Left') continue;
       const says = 'a sentence of some length that tells what to do and by how many pounds, 1,234 lb';
       fits(brief(read.right, { remedies: [{ says }, { says }, { says }], sureness: { says } }));

@@ -2,7 +2,7 @@
 import { isLeft } from 'fp-ts/lib/Either.js';
 import { describe, expect, it } from 'vitest';
 import manifest from '../../package.json' with { type: 'json' };
-import { type Assessment, assess } from '../../src/assessment/index.js';
+import { type Assessment, assessJson } from '../../src/assessment/index.js';
 import { leaflet, leafletOf } from '../../src/print/index.js';
 import { compare } from '../../src/units/index.js';
 import { rightOf } from '../helpers/either.js';
@@ -11,7 +11,7 @@ import { rigs } from '../helpers/rigs.js';
 import { changed, tiltDeck } from '../helpers/specs.js';
 
 const date = '28 November 2026';
-const answer = (spec: unknown): Assessment => rightOf(assess(spec));
+const answer = (spec: unknown): Assessment => rightOf(assessJson(spec));
 const flat = (text: string): string => text.replace(/\s+/g, ' ');
 
 describe('the leaflet', () => {
@@ -47,7 +47,7 @@ describe('the leaflet', () => {
     expect(bars('12,650 lb')).toContain('[####################] 12,650');
     expect(bars('12,649.9 lb')).toMatch(/\[####################\]X .* OVER$/);
     for (const spec of randomSpecs(60, 9000)) {
-      const read = assess(spec);
+      const read = assessJson(spec);
       if (isLeft(read)) continue;
       const lines = leaflet(read.right, { date })
         .split('\n')
@@ -63,7 +63,7 @@ describe('the leaflet', () => {
   it('never asks for a tongue load above a limit on the tongue', () => {
     let asked = 0;
     for (const spec of [...rigs.map((rig) => rig.spec), ...randomSpecs(60, 3000)]) {
-      const read = assess(spec);
+      const read = assessJson(spec);
       if (isLeft(read)) continue;
       const step = leafletOf(read.right, { date }).loading.find(({ tag }) => tag === 'weigh the tongue');
       for (const { id, limit } of read.right.checks) {

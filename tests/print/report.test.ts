@@ -1,7 +1,7 @@
 /** The report: 80 columns whatever the names, loads up and capacities down, every check with what it rests on, cautions last. */
 import { isLeft } from 'fp-ts/lib/Either.js';
 import { describe, expect, it } from 'vitest';
-import { type Assessment, assess, ruleFindings } from '../../src/assessment/index.js';
+import { type Assessment, assessJson, ruleFindings } from '../../src/assessment/index.js';
 import { brief, briefOf, cautions, report } from '../../src/print/index.js';
 import { lb, roundCapacityDown, show } from '../../src/units/index.js';
 import { rightOf } from '../helpers/either.js';
@@ -10,7 +10,7 @@ import { randomSpecs } from '../helpers/random-specs.js';
 import { rigs } from '../helpers/rigs.js';
 import { changed, tiltDeck } from '../helpers/specs.js';
 
-const answer = (spec: unknown): Assessment => rightOf(assess(spec));
+const answer = (spec: unknown): Assessment => rightOf(assessJson(spec));
 const print = (spec: unknown): string => report(answer(spec));
 const flat = (text: string): string => text.replace(/\s+/g, ' ');
 const tooLong = (text: string): readonly string[] => text.split('\n').filter((line) => [...line].length > 80);
@@ -199,7 +199,7 @@ describe('in kilograms', () => {
     const marks = (text: string): readonly string[] => text.match(/^( {2}ok|OVER|LIFT)\*? /gm) ?? [];
     let rows = 0;
     for (const spec of randomSpecs(40, 7000)) {
-      const read = assess(spec);
+      const read = assessJson(spec);
       if (isLeft(read)) continue;
       const [inPounds, inKilograms] = [report(read.right), report(read.right, { units: 'metric' })];
       expect(marks(inKilograms)).toEqual(marks(inPounds));

@@ -141,6 +141,14 @@ describe('every consecutive group', () => {
 describe('what is refused', () => {
   it.each([
     [() => axleGroups([], plain), 'axles'],
+    [
+      () =>
+        axleGroups(
+          Array.from({ length: 480 }, (_, i) => ({ behind: foot(i + 1) })),
+          plain,
+        ),
+      'axles',
+    ],
     [() => axleGroups(layout([10], [10]), plain), 'axle 2 position'],
     [() => axleGroups(layout([10], [9]), plain), 'axle 2 position'],
     [() => axleGroups(layout([0, 0]), plain), 'axle 1 weight'],

@@ -1,7 +1,7 @@
 /** What cannot be read is a Left with path, got and needed: never an exception, never a NaN, never a silent pass. */
 import { isLeft } from 'fp-ts/lib/Either.js';
 import { describe, expect, it } from 'vitest';
-import { assess } from '../../src/assessment/index.js';
+import { assessJson } from '../../src/assessment/index.js';
 import { describeError, wordsFor } from '../../src/errors.js';
 import { decodeSpec, readJson, specCodec, wordsForProblem } from '../../src/spec/index.js';
 import { show } from '../../src/units/index.js';
@@ -11,7 +11,7 @@ import { expectReplays } from '../helpers/working.js';
 
 /** The first problem of a spec with one place changed. */
 function problem(path: string, value: unknown): { path: string; got: string; needed: string } {
-  const error = leftOf(assess(changed(tiltDeck(), path, value)));
+  const error = leftOf(assessJson(changed(tiltDeck(), path, value)));
   if (error.tag !== 'UndecodableSpec') throw new Error(describeError(error));
   return error.problems[0] as { path: string; got: string; needed: string };
 }
@@ -41,7 +41,7 @@ describe('values that are no spec', () => {
   it.each([null, undefined, true, 0, NaN, '', 'trailer', [], [[]], new Date(0), () => 1, Symbol('s'), 10n])(
     '%s',
     (input) => {
-      expect(leftOf(assess(input))).toMatchObject({ chapter: 'spec', tag: 'UndecodableSpec' });
+      expect(leftOf(assessJson(input))).toMatchObject({ chapter: 'spec', tag: 'UndecodableSpec' });
     },
   );
   it('needs a trailer with a hitch and axles', () => {
@@ -73,7 +73,10 @@ describe('keys nobody knows', () => {
     '%s is a key like any other',
     (key) => {
       const text = JSON.stringify(tiltDeck()).replace('"trailer":{', `"trailer":{"${key}":{"gvwr":"1 lb"},`);
-      expect(leftOf(assess(rightOf(readJson(text))))).toMatchObject({ tag: 'UndecodableSpec', path: `trailer.${key}` });
+      expect(leftOf(assessJson(rightOf(readJson(text))))).toMatchObject({
+        tag: 'UndecodableSpec',
+        path: `trailer.${key}`,
+      });
       expect(({} as Record<string, unknown>)['gvwr']).toBeUndefined();
     },
   );
@@ -89,7 +92,7 @@ describe('keys nobody knows', () => {
   });
   it('are not read from a prototype', () => {
     const spec = Object.create(tiltDeck()) as unknown;
-    expect(leftOf(assess(spec))).toMatchObject({ path: 'trailer' });
+    expect(leftOf(assessJson(spec))).toMatchObject({ path: 'trailer' });
   });
 });
 
@@ -161,7 +164,7 @@ describe('figures outside their range', () => {
 });
 
 describe('facts that contradict each other', () => {
-  const refused = (path: string, value: unknown) => leftOf(assess(changed(tiltDeck(), path, value)));
+  const refused = (path: string, value: unknown) => leftOf(assessJson(changed(tiltDeck(), path, value)));
   it('no axles', () => expect(refused('trailer.axles', [])).toMatchObject({ chapter: 'spec', path: 'trailer.axles' }));
   it('a GAWR above its beam, in words', () => {
     expect(describeError(refused('trailer.axles.1.beam', '6,999 lb'))).toBe(
@@ -175,7 +178,7 @@ describe('facts that contradict each other', () => {
       changed(tiltDeck(), 'trailer.axles.0.at', undefined),
       changed(tiltDeck(), 'cargo.0.front', undefined),
     ]) {
-      expect(leftOf(assess(changed(spec, 'trailer.curb.tongue', '3,651 lb')))).toMatchObject({
+      expect(leftOf(assessJson(changed(spec, 'trailer.curb.tongue', '3,651 lb')))).toMatchObject({
         chapter: 'spec',
         path: 'trailer.curb.tongue',
       });
@@ -183,15 +186,17 @@ describe('facts that contradict each other', () => {
   });
   it('a trailer and cargo of no weight', () => {
     expect(
-      leftOf(assess(changed(changed(tiltDeck(), 'trailer.curb', { weight: '0 lb', tongue: '0 lb' }), 'cargo', []))),
+      leftOf(assessJson(changed(changed(tiltDeck(), 'trailer.curb', { weight: '0 lb', tongue: '0 lb' }), 'cargo', []))),
     ).toMatchObject({ tag: 'UndecodableSpec', path: 'trailer.curb.weight' });
     expect(
-      leftOf(assess(changed(tiltDeck(), 'trailer.curb', { items: [{ name: 'air', weight: '0 lb', at: '10 in' }] }))),
+      leftOf(
+        assessJson(changed(tiltDeck(), 'trailer.curb', { items: [{ name: 'air', weight: '0 lb', at: '10 in' }] })),
+      ),
     ).toMatchObject({ tag: 'NothingWeighed', path: 'trailer.curb' });
   });
   it('local rules that are a list in a hundred thousand lists', () => {
     const deep = JSON.parse('['.repeat(100_000) + ']'.repeat(100_000)) as unknown;
-    expect(leftOf(assess(changed(tiltDeck(), 'rules.local', deep)))).toMatchObject({
+    expect(leftOf(assessJson(changed(tiltDeck(), 'rules.local', deep)))).toMatchObject({
       chapter: 'spec',
       path: 'rules.local',
     });
@@ -208,7 +213,7 @@ describe('facts that contradict each other', () => {
     };
     expect(
       leftOf(
-        assess(
+        assessJson(
           changed(tiltDeck(), 'trailer.curb', {
             frame: [{ name: 'rails', member, length: '20 ft', count: 2, from: '48 in' }],
           }),
@@ -222,12 +227,12 @@ describe('facts that contradict each other', () => {
   });
   it('a figure without its unit, in words that say so', () => {
     const needed = (path: string, value: unknown): string => {
-      const error = leftOf(assess(changed(tiltDeck(), path, value)));
+      const error = leftOf(assessJson(changed(tiltDeck(), path, value)));
       return error.tag === 'UndecodableSpec' ? error.problems[0]!.needed : error.tag;
     };
     expect(needed('trailer.gvwr', '14000')).toBe('the unit, e.g. "14,000 lb"');
     expect(needed('trailer.axles.0.tires.pressure', 80)).toBe('the unit, e.g. "80 psi"');
-    expect(describeError(leftOf(assess(changed(tiltDeck(), 'trailer.gvwr', '9990'))))).toBe(
+    expect(describeError(leftOf(assessJson(changed(tiltDeck(), 'trailer.gvwr', '9990'))))).toBe(
       'trailer.gvwr: "9990" has no unit; write the unit, e.g. "9,990 lb"',
     );
   });
@@ -235,10 +240,10 @@ describe('facts that contradict each other', () => {
 
 describe('kilograms', () => {
   it('are read as kilograms wherever they are written, never guessed', () => {
-    const metric = rightOf(assess(changed(tiltDeck(), 'cargo.0.weight', '4082.33133 kg')));
+    const metric = rightOf(assessJson(changed(tiltDeck(), 'cargo.0.weight', '4082.33133 kg')));
     expectReplays(...workingsIn(metric));
     expect(show(metric.weights.gross?.value ?? (metric.checks[0]?.load.value as never))).toBe('12,650 lb');
-    const slip = rightOf(assess(changed(tiltDeck(), 'cargo.0.weight', '9,000 kg')));
+    const slip = rightOf(assessJson(changed(tiltDeck(), 'cargo.0.weight', '9,000 kg')));
     expect(slip.verdict !== 'over').toBe(false);
   });
 });

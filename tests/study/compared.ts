@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { isDeepStrictEqual } from 'node:util';
 import { isLeft } from 'fp-ts/lib/Either.js';
-import { type Assessment, assess } from '../../src/assessment/index.js';
+import { type Assessment, assessJson } from '../../src/assessment/index.js';
 import type { Row, Study } from '../../src/study/index.js';
 import { type Measure, standardMeasure } from '../../src/study/index.js';
 import { reasonOf } from '../../src/study/run/reason.js';
@@ -30,7 +30,7 @@ const close = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-9 * Math.
 export function wrongWith(row: Row, study: Study, measure: Measure = standardMeasure): string | undefined {
   const spec = study.specAt(row.row);
   if (isLeft(spec)) return `no spec: ${spec.left.tag}`;
-  const assessed = assess(spec.right);
+  const assessed = assessJson(spec.right);
   if (isLeft(assessed)) {
     if (row.answered) return `answered, where assess says ${assessed.left.tag}`;
     const reason = reasonOf(assessed.left);

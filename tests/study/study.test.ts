@@ -1,8 +1,10 @@
 /** Rows by number, designs that cannot be run, runs that are stopped. */
+
 import { isLeft } from 'fp-ts/lib/Either.js';
 import { describe, expect, it } from 'vitest';
-import { type Design, range, type StudyPlan, study, uniform } from '../../src/study/index.js';
+import { type Design, range, uniform } from '../../src/study/index.js';
 import { leftOf, rightOf } from '../helpers/either.js';
+import { type StudyPlan, study } from '../helpers/untyped.js';
 import { tiltDeck, wrongRows } from './compared.js';
 
 const grid: Design = { kind: 'grid' };

@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { isRight } from 'fp-ts/lib/Either.js';
 import { describe, expect, it } from 'vitest';
-import { assess } from '../../src/assessment/index.js';
+import { assessJson } from '../../src/assessment/index.js';
 import {
   arcSine,
   constant,
@@ -67,7 +67,7 @@ const forward: Reading<Dual> = {
 };
 
 const reservesOf = (input: unknown): readonly Derived<Unit>[] => {
-  const assessed = assess(input);
+  const assessed = assessJson(input);
   return isRight(assessed)
     ? [...assessed.right.checks, ...assessed.right.partChecks].map((check) => check.reserve)
     : [];
@@ -127,7 +127,7 @@ describe('derivatives', () => {
 
   it('tell what an inch and a pound do to the tongue of the example, as two assessments do', () => {
     const tongueOf = (input: unknown): Derived<'lb'> =>
-      rightOf(assess(input)).checks.find(({ what }) => what.startsWith('tongue against'))!.load;
+      rightOf(assessJson(input)).checks.find(({ what }) => what.startsWith('tongue against'))!.load;
     const { slopes } = derivatives(tongueOf(tiltDeck()));
     const slopeBy = (path: string) => slopes.find(({ leaf }) => leaf.kind === 'given' && leaf.path === path)!;
     const between = (path: string, low: string, high: string): number =>

@@ -203,7 +203,7 @@ describe('common mistakes', () => {
     const tires = {
       designation: 'ST235/80R16 LRD',
       count: 2,
-      fitment: 'single',
+      fitment: 'single' as const,
       molded: { single: '3,042 lb', pressure: '65 psi' },
       pressure: '65 psi',
     };

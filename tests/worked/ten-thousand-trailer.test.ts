@@ -1,6 +1,6 @@
 /** What the trade says of its 10,000 lb trailers. Common practice, no source, save where a table is named. */
 import { describe, expect, it } from 'vitest';
-import { assess } from '../../src/assessment/index.js';
+import { assessJson } from '../../src/assessment/index.js';
 import { axleGroup, axleSystem } from '../../src/axles/index.js';
 import { payload, payloadClaim } from '../../src/load/index.js';
 import { rating } from '../../src/ratings/index.js';
@@ -36,7 +36,7 @@ describe('common practice, no source', () => {
     expect([show(group.capacity.value), show(group.sumOfRatings.value)]).toEqual(['10,400 lb', '10,400 lb']);
   });
   it('at 2,450 lb empty it carries 7,550 lb, by the label and not by the axles', () => {
-    const { payload: carry, ...rest } = rightOf(assess(twoAxles({ gawr: '5,200 lb' })));
+    const { payload: carry, ...rest } = rightOf(assessJson(twoAxles({ gawr: '5,200 lb' })));
     expectReplays(...workingsIn({ carry, ...rest }));
     expect([show(carry?.anywhere?.weight.value ?? lb(0)), carry?.anywhere?.governing.map(({ name }) => name)]).toEqual([
       '7,550 lb',
@@ -60,7 +60,7 @@ describe('common practice, no source', () => {
     expect(
       show(rightOf(payload(curb, share, [{ name: 'GVWR', on: 'gross', limit: gvwr.limit }])).anywhere!.weight.value),
     ).toBe('7,550 lb');
-    const loaded = rightOf(assess(twoAxles({ gawr: '5,200 lb', cargo: '9,050 lb' })));
+    const loaded = rightOf(assessJson(twoAxles({ gawr: '5,200 lb', cargo: '9,050 lb' })));
     expect(
       loaded.checks.filter(({ kind }) => kind === 'GVWR').map(({ verdict, reserve }) => [verdict, show(reserve.value)]),
     ).toEqual([['over', '-1,500 lb']]);
@@ -85,7 +85,7 @@ describe('ST225/75R15 load range D: 2,620 lb is claimed, 2,540 lb is printed (fo
     expect([show(each.value), from, show(four.value)]).toEqual(['2,540 lb', 'table', '10,160 lb']);
   });
   it('then the tires limit, not the 5,200 lb axles', () => {
-    const answer = rightOf(assess(twoAxles({ gvwr: '12,500 lb', beam: '5,200 lb', tires: tires() })));
+    const answer = rightOf(assessJson(twoAxles({ gvwr: '12,500 lb', beam: '5,200 lb', tires: tires() })));
     expectReplays(...workingsIn(answer));
     expect(
       answer.runningGear.systems.map(({ rating: { value }, governed }) => [
@@ -100,12 +100,12 @@ describe('ST225/75R15 load range D: 2,620 lb is claimed, 2,540 lb is printed (fo
     expect(answer.payload?.anywhere?.governing.map(({ name }) => name)).toEqual(['tires']);
   });
   it('a GAWR of 5,200 lb above them is refused', () => {
-    expect(assess(twoAxles({ gawr: '5,200 lb', tires: tires() }))).toMatchObject({
+    expect(assessJson(twoAxles({ gawr: '5,200 lb', tires: tires() }))).toMatchObject({
       left: { tag: 'GawrAboveParts', path: 'trailer.axles.0', part: 'tires', bears: lb(5080) },
     });
   });
   it('with 2,620 lb molded on them the axles limit, and the disagreement with the table is reported', () => {
-    const answer = rightOf(assess(twoAxles({ gvwr: '12,500 lb', gawr: '5,200 lb', tires: tires('2,620 lb') })));
+    const answer = rightOf(assessJson(twoAxles({ gvwr: '12,500 lb', gawr: '5,200 lb', tires: tires('2,620 lb') })));
     expect(answer.runningGear.systems.map(({ governed }) => governed.governing.map(({ name }) => name))).toEqual([
       ['GAWR'],
       ['GAWR'],

@@ -3,7 +3,7 @@
  * nht75-5.2 (1975-05-27), nht76-3.20 (1976-01-15); and the general ones that say otherwise: aiam0613, aiam1472, nht80-2.14.
  */
 import { describe, expect, it } from 'vitest';
-import { type Assessment, assess } from '../../src/assessment/index.js';
+import { type Assessment, assessJson } from '../../src/assessment/index.js';
 import { payload } from '../../src/load/index.js';
 import { checkLoad, rating, weight } from '../../src/ratings/index.js';
 import { constant, difference, given, product } from '../../src/trace/index.js';
@@ -19,7 +19,7 @@ const told = ({ checks }: Assessment, what: RegExp): readonly string[] =>
 /** GVWR 7,000 lb on two axles: 6,300 lb of it on the axles when a tenth rests on the tow vehicle. */
 const sevenThousand = (gawr: string): Assessment => {
   const answer = rightOf(
-    assess({
+    assessJson({
       trailer: {
         hitch: 'ball',
         gvwr: '7,000 lb',
@@ -91,7 +91,9 @@ describe('nht75-5.2, nht71-5.63: GVWR is the trailer and its rated cargo, withou
     expect(show(gross?.load.value ?? lb(0))).toBe('7,000 lb');
   });
   it('lets GVWR stand well above the axles: the payload is the lesser of the two answers', () => {
-    const { payload: carry } = rightOf(assess(twoAxles({ gvwr: '20,000 lb', gawr: '7,000 lb', tongueShare: '25 %' })));
+    const { payload: carry } = rightOf(
+      assessJson(twoAxles({ gvwr: '20,000 lb', gawr: '7,000 lb', tongueShare: '25 %' })),
+    );
     expect(
       carry?.anywhere?.limits.map(({ name, limit }) => [name, limit.value.value.toDecimalPlaces(2).toNumber()]),
     ).toEqual([
@@ -105,7 +107,7 @@ describe('nht75-5.2, nht71-5.63: GVWR is the trailer and its rated cargo, withou
 describe('nht72-6.32: a GAWR may be above the axle load, and the tongue load relieves it', () => {
   it('a GAWR above what lies on it grants nothing beyond GVWR', () => {
     const { payload: carry, checks } = rightOf(
-      assess(twoAxles({ gvwr: '10,000 lb', gawr: '7,000 lb', cargo: '7,551 lb' })),
+      assessJson(twoAxles({ gvwr: '10,000 lb', gawr: '7,000 lb', cargo: '7,551 lb' })),
     );
     expect(carry?.anywhere?.governing.map(({ name }) => name)).toEqual(['GVWR']);
     expect(checks.map(({ what, verdict }) => [what, verdict])).toEqual([

@@ -1,7 +1,7 @@
 /** Parts that are weaker than the label of the trailer, whatever stands on it today: coupler, chains, ball, axles; and brakes that nobody has told. */
 import type { ShareBand } from '../../load/index.js';
 import { type Note, note } from '../../ratings/index.js';
-import type { Spec } from '../../spec/index.js';
+import type { DecodedSpec } from '../../spec/index.js';
 import {
   constant,
   type Decision,
@@ -36,7 +36,7 @@ interface Weaker {
 const braked = constant(lb(3000), 'light trailer');
 
 /** What each part of the hitch is rated for, as far as it is told. */
-function hitchParts({ trailer: { coupler, chains }, tow }: Spec): readonly Weaker[] {
+function hitchParts({ trailer: { coupler, chains }, tow }: DecodedSpec): readonly Weaker[] {
   const ball = tow?.ball?.gross;
   const each = chains && inPounds('breaking strength of a chain', chains.each);
   return [
@@ -81,7 +81,7 @@ const onAxlesAtLabel = (gvwr: Derived<'lb'>, { low }: ShareBand): Derived<'lb'> 
   result('axle load at the GVWR and the low tongue share', times(gvwr, minus(1, low)));
 
 /** Asks each part against the label; nothing is asked of a trailer without one. */
-export function belowLabel(spec: Spec, { group }: Stack, share: ShareBand): BelowLabel {
+export function belowLabel(spec: DecodedSpec, { group }: Stack, share: ShareBand): BelowLabel {
   const { gvwr, axles } = spec.trailer;
   if (gvwr === undefined) return { attention: [], notes: [], decisions: [] };
   const label = inPounds('GVWR', gvwr);

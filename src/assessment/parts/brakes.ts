@@ -2,7 +2,7 @@
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type BrakedAxle, brakeCapacity, type HardwareError } from '../../axles/index.js';
 import type { Check } from '../../ratings/index.js';
-import type { TrailerSpec } from '../../spec/index.js';
+import type { DecodedTrailer } from '../../spec/index.js';
 import { type Derived, renamed } from '../../trace/index.js';
 import { emptyPart, open, type Part } from './part-of-answer.js';
 
@@ -13,7 +13,7 @@ export interface BrakesPart extends Part {
 }
 
 /** Asks the brakes, where the label gives every axle a GAWR and some axle has a rated pair. */
-export function brakesPart({ axles }: TrailerSpec): Either<HardwareError, BrakesPart> {
+export function brakesPart({ axles }: DecodedTrailer): Either<HardwareError, BrakesPart> {
   const missing = (what: string): Either<never, BrakesPart> =>
     right({ ...open('brakes against the GAWRs', what), againstLabel: [] });
   if (axles.every(({ brakes }) => brakes === undefined)) return missing('brake ratings');

@@ -11,7 +11,7 @@ import {
   payloadByLength,
   weightPerFootOfDeck,
 } from '../../members/index.js';
-import type { CurbSpec, TrailerSpec } from '../../spec/index.js';
+import type { DecodedCurb, DecodedTrailer } from '../../spec/index.js';
 import {
   constant,
   converted,
@@ -38,7 +38,7 @@ export interface Longer {
 }
 
 /** The bought parts, each line multiplied by its count. */
-function partsOf(items: NonNullable<CurbSpec['items']>): readonly PlacedItem[] {
+function partsOf(items: NonNullable<DecodedCurb['items']>): readonly PlacedItem[] {
   return items.map(({ name, weight, at, count }) => {
     const each = inPounds(`${name} weight`, renamed(`${name} weight`, weight));
     const all = count === undefined ? each : product(`${name} weight x ${count}`, each, constant(ratio(count)));
@@ -51,7 +51,7 @@ export function builtUp({
   items = [],
   frame = [],
   deck = [],
-}: CurbSpec): Either<MembersError | BalanceError, BuiltUp | undefined> {
+}: DecodedCurb): Either<MembersError | BalanceError, BuiltUp | undefined> {
   const lists = [frame.length === 0 ? undefined : frameWeight(frame), deck.length === 0 ? undefined : deckWeight(deck)];
   const lines: PlacedItem[] = [...partsOf(items)];
   const decisions: Decision[] = [];
@@ -67,7 +67,7 @@ export function builtUp({
 }
 
 /** The lines of cut list and deck that grow when the deck does, by the names the spec gives. */
-function growing({ frame = [], deck = [], grows = [] }: CurbSpec): DeckGrowth {
+function growing({ frame = [], deck = [], grows = [] }: DecodedCurb): DeckGrowth {
   const lengthens = ({ name }: { readonly name: string }): boolean => grows.includes(name);
   const pieces = frame.filter(lengthens);
   return {
@@ -85,7 +85,7 @@ function growing({ frame = [], deck = [], grows = [] }: CurbSpec): DeckGrowth {
 
 /** What two, four and six more feet of deck cost in payload on the GVWR; nothing when the spec does not say what grows. */
 export function longer(
-  { curb: spec, deck, gvwr }: TrailerSpec,
+  { curb: spec, deck, gvwr }: DecodedTrailer,
   curb: Derived<'lb'> | undefined,
 ): Either<MembersError, Longer | undefined> {
   if (spec?.grows === undefined || deck === undefined || gvwr === undefined || curb === undefined)

@@ -1,6 +1,6 @@
 /** Whether each piece of cargo stands on the deck, and off its neighbours. */
 import { type Note, note } from '../../ratings/index.js';
-import type { CargoSpec, Spec } from '../../spec/index.js';
+import type { DecodedCargo, DecodedSpec } from '../../spec/index.js';
 import { type Decision, type Derived, decide, inInches, minus, plus, result } from '../../trace/index.js';
 import type { NotChecked } from './not-checked.js';
 import type { Weighed } from './weights.js';
@@ -27,7 +27,7 @@ export interface OnDeck {
 const mostPieces = 30;
 
 /** Front and rear of a piece: its front face and its length, or its balance point and how far that lies behind its front. */
-function coveredBy(piece: CargoSpec, index: number): Covered | undefined {
+function coveredBy(piece: DecodedCargo, index: number): Covered | undefined {
   const { name, at, front, balancePoint, length, rightOfMiddle } = piece;
   if (length === undefined) return undefined;
   const face =
@@ -52,7 +52,7 @@ function coveredBy(piece: CargoSpec, index: number): Covered | undefined {
 const pathsOf = (...indices: readonly number[]): readonly string[] => indices.map((index) => `cargo.${index}`);
 
 /** A piece without a window of its own: its ends, or at least its balance point, between the ends of the deck. */
-function offDeck({ trailer: { deck }, cargo = [] }: Spec, { cargo: placed }: Weighed): OnDeck {
+function offDeck({ trailer: { deck }, cargo = [] }: DecodedSpec, { cargo: placed }: Weighed): OnDeck {
   if (deck === undefined) return { attention: [], notChecked: [], decisions: [] };
   const [from, to] = [inInches('deck front end', deck.front), inInches('deck rear end', deck.rear)];
   const [attention, notChecked, decisions]: [Note[], NotChecked[], Decision[]] = [[], [], []];
@@ -112,7 +112,7 @@ function overlaps(pieces: readonly Covered[]): OnDeck {
 }
 
 /** Asks every piece; what has no place or no length is left open. */
-export function cargoOnDeck(spec: Spec, weighed: Weighed): OnDeck {
+export function cargoOnDeck(spec: DecodedSpec, weighed: Weighed): OnDeck {
   const deck = offDeck(spec, weighed);
   const covered = (spec.cargo ?? []).flatMap((piece, i) => coveredBy(piece, i) ?? []);
   const pairs: OnDeck =

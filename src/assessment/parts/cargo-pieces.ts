@@ -1,16 +1,16 @@
 /** The pieces of cargo apart: the heaviest of them, and all but one. */
 import type { PlacedItem } from '../../load/index.js';
-import type { CargoSpec } from '../../spec/index.js';
+import type { DecodedCargo } from '../../spec/index.js';
 import { type Decision, decide, inPounds } from '../../trace/index.js';
 
 export interface Piece {
   readonly index: number;
-  readonly cargo: CargoSpec;
+  readonly cargo: DecodedCargo;
   readonly decisions: readonly Decision[];
 }
 
 /** The heaviest piece, the first of several alike: what climbs the ramps, for want of a better word from the spec. */
-export function heaviestPiece(cargo: readonly CargoSpec[]): Piece | undefined {
+export function heaviestPiece(cargo: readonly DecodedCargo[]): Piece | undefined {
   const decisions: Decision[] = [];
   let [index, heaviest] = [0, cargo[0]];
   for (const [i, next] of cargo.entries()) {

@@ -13,7 +13,7 @@ import {
   tiedownWll,
 } from '../../load/index.js';
 import { rating } from '../../ratings/index.js';
-import type { CargoSpec, Spec, TiedownSpec } from '../../spec/index.js';
+import type { DecodedCargo, DecodedSpec, DecodedTiedown } from '../../spec/index.js';
 import { jackLoad, type TowingError } from '../../towing/index.js';
 import { type Derived, inPounds, type TraceError } from '../../trace/index.js';
 import { heaviestPiece } from './cargo-pieces.js';
@@ -29,7 +29,7 @@ type Problem = LoadError | TowingError | TraceError;
 type Found = Either<Problem, Part & Partial<Omit<GearPart, keyof Part>>>;
 
 function jackOf(
-  { trailer: { jack } }: Spec,
+  { trailer: { jack } }: DecodedSpec,
   tongue: Derived<'lb'> | undefined,
   axlesAt: Derived<'in'> | undefined,
 ): Found {
@@ -49,7 +49,7 @@ function jackOf(
 }
 
 /** The heaviest piece of cargo is the one that climbs. */
-function rampsOf({ trailer: { ramps }, cargo = [] }: Spec): Found {
+function rampsOf({ trailer: { ramps }, cargo = [] }: DecodedSpec): Found {
   if (ramps === undefined) return right(cargo.length === 0 ? emptyPart : open('ramps', 'length and height'));
   const angle = rampAngle(ramps.height, ramps.length);
   if (isLeft(angle)) return left({ ...angle.left, path: 'trailer.ramps' });
@@ -90,7 +90,7 @@ function rampsOf({ trailer: { ramps }, cargo = [] }: Spec): Found {
 }
 
 /** A tiedown by its marking, or by the printed table of what it is made of. */
-function tiedownOf({ runs, marked, chain, webbing }: TiedownSpec): Either<Problem, Tiedown | undefined> {
+function tiedownOf({ runs, marked, chain, webbing }: DecodedTiedown): Either<Problem, Tiedown | undefined> {
   if (marked !== undefined) return right({ wll: marked, runs });
   if (chain === undefined && webbing === undefined) return right(undefined);
   const part =
@@ -101,7 +101,7 @@ function tiedownOf({ runs, marked, chain, webbing }: TiedownSpec): Either<Proble
   return isLeft(limit) ? limit : right({ wll: limit.right.wll, runs });
 }
 
-function tiedOf(cargo: CargoSpec, index: number): Found {
+function tiedOf(cargo: DecodedCargo, index: number): Found {
   const { name, length, tiedowns: given, section } = cargo;
   if (given === undefined || length === undefined || section === undefined)
     return right(
@@ -129,7 +129,7 @@ function tiedOf(cargo: CargoSpec, index: number): Found {
 
 /** Asks jack, ramps and tiedowns. */
 export function gearPart(
-  spec: Spec,
+  spec: DecodedSpec,
   tongue: Derived<'lb'> | undefined,
   axlesAt: Derived<'in'> | undefined,
 ): Either<Problem, GearPart> {

@@ -2,7 +2,7 @@
 import { groupCapacity, type SharedAxles } from '../../axles/index.js';
 import type { LadenLimit } from '../../load/index.js';
 import type { Bound, Rating } from '../../ratings/index.js';
-import type { Spec } from '../../spec/index.js';
+import type { DecodedSpec } from '../../spec/index.js';
 import {
   constant,
   type Decision,
@@ -28,7 +28,7 @@ type On = LadenLimit['on'];
 
 /** What an answer knows of the rig before it asks what it may carry. */
 export interface Rig {
-  readonly spec: Spec;
+  readonly spec: DecodedSpec;
   readonly gvwr: Rating<'GVWR'> | undefined;
   readonly stack: Stack;
   readonly tow: TowPart;
@@ -186,7 +186,7 @@ function byJack({ spec: { trailer }, stack: { group } }: Rig): readonly Bound[] 
  * Bars that restore a part p of what the tongue takes off the front axle leave `T (1 - p)` to relieve it. Where they restore
  * all of it, nothing relieves an axle that is over its rating without a trailer.
  */
-function leastWithBars(vehicle: Spec['tow'], least: readonly Bound[]): FoundLimits {
+function leastWithBars(vehicle: DecodedSpec['tow'], least: readonly Bound[]): FoundLimits {
   const restore = vehicle?.bars && inShare('share to restore', vehicle.bars.restore);
   if (restore === undefined || least.length === 0) return { limits: [], decisions: [] };
   const some = decide(restore, '<', constant(ratio(1)));

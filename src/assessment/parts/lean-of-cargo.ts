@@ -1,5 +1,5 @@
 /** How cargo off the middle leans on the two sides: of all of it in its proportions, and of one piece with the others staying. */
-import type { Spec } from '../../spec/index.js';
+import type { DecodedSpec } from '../../spec/index.js';
 import {
   constant,
   type Derived,
@@ -18,7 +18,7 @@ import { lb } from '../../units/index.js';
 import type { Rig, Side } from './laden-limits.js';
 
 /** The load leans as the cargo of the spec does: what a pound of it adds to the heavier side, and takes from the other. */
-export function sidesOfCargo({ stance: { sides } }: Rig, { cargo = [] }: Spec): readonly Side[] {
+export function sidesOfCargo({ stance: { sides } }: Rig, { cargo = [] }: DecodedSpec): readonly Side[] {
   if (sides === undefined || cargo.length === 0) return [];
   const loaded = sum(
     'cargo',
@@ -35,7 +35,7 @@ export function sidesOfCargo({ stance: { sides } }: Rig, { cargo = [] }: Spec): 
 }
 
 /** One piece, the others staying: twice a side is `W - T + q P` and what the others add; `q = 2 y / track`. */
-export function sidesOfPiece({ trailer: { track }, cargo = [] }: Spec, index: number): readonly Side[] {
+export function sidesOfPiece({ trailer: { track }, cargo = [] }: DecodedSpec, index: number): readonly Side[] {
   const offsets = cargo.map(({ rightOfMiddle }) => rightOfMiddle);
   const own = offsets[index];
   if (track === undefined || own === undefined || offsets.some((each) => each === undefined)) return [];

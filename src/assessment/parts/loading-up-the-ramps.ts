@@ -13,7 +13,7 @@ import {
   tailLift,
 } from '../../load/index.js';
 import { checkLoad, rating, weight } from '../../ratings/index.js';
-import type { Spec } from '../../spec/index.js';
+import type { DecodedSpec } from '../../spec/index.js';
 import { type Derived, inPounds, type OutsideItsRange } from '../../trace/index.js';
 import { heaviestPiece, othersPlaced } from './cargo-pieces.js';
 import { emptyPart, open, type Part, together } from './part-of-answer.js';
@@ -29,7 +29,7 @@ export interface ClimbPart extends Part {
 
 type Problem = LoadError | OutsideItsRange;
 
-function crestPart({ trailer: { ramps }, cargo = [] }: Spec): Either<Problem, ClimbPart> {
+function crestPart({ trailer: { ramps }, cargo = [] }: DecodedSpec): Either<Problem, ClimbPart> {
   const machine = cargo.find(({ wheelbase, lowPoint }) => wheelbase !== undefined && lowPoint !== undefined);
   if (ramps === undefined || cargo.length === 0) return right(emptyPart);
   if (machine?.wheelbase === undefined || machine.lowPoint === undefined)
@@ -49,7 +49,7 @@ function crestPart({ trailer: { ramps }, cargo = [] }: Spec): Either<Problem, Cl
 }
 
 /** Between which settings the ramps may stand for every tire of the machine. */
-function settingPart({ trailer: { ramps }, cargo = [] }: Spec): Either<Problem, ClimbPart> {
+function settingPart({ trailer: { ramps }, cargo = [] }: DecodedSpec): Either<Problem, ClimbPart> {
   const gauges = cargo.find((machine) => machine.gauges !== undefined)?.gauges;
   if (ramps?.setting === undefined && gauges === undefined) return right(emptyPart);
   if (ramps?.setting === undefined || gauges === undefined)
@@ -71,7 +71,7 @@ function settingPart({ trailer: { ramps }, cargo = [] }: Spec): Either<Problem, 
 
 /** The heaviest machine comes on over the rear edge while the rest of the cargo stands where it stands. */
 function tailPart(
-  { trailer: { deck, rearLegs }, tow, cargo = [] }: Spec,
+  { trailer: { deck, rearLegs }, tow, cargo = [] }: DecodedSpec,
   weighed: Weighed,
   axlesAt: Derived<'in'> | undefined,
 ): Either<Problem, ClimbPart> {
@@ -128,7 +128,7 @@ function tailPart(
 
 /** Asks all three. */
 export function climbPart(
-  spec: Spec,
+  spec: DecodedSpec,
   weighed: Weighed,
   axlesAt: Derived<'in'> | undefined,
 ): Either<Problem, ClimbPart> {

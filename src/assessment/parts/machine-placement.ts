@@ -11,7 +11,7 @@ import {
   type TrailerForPlacing,
 } from '../../load/index.js';
 import { note } from '../../ratings/index.js';
-import type { CargoSpec } from '../../spec/index.js';
+import type { DecodedCargo } from '../../spec/index.js';
 import {
   asDerived,
   constant,
@@ -68,7 +68,7 @@ function trailerFor(
 ): { readonly trailer: TrailerForPlacing; readonly decisions: readonly Decision[] } | Part {
   const { spec, stack } = rig;
   const { deck } = spec.trailer;
-  const piece = spec.cargo?.[index] as CargoSpec;
+  const piece = spec.cargo?.[index] as DecodedCargo;
   const { name } = piece;
   if (deck === undefined) return open(`where ${name} may stand`, 'ends of the deck');
   if (stack.group === undefined || weighed.trailer === undefined)
@@ -97,7 +97,7 @@ function trailerFor(
 }
 
 function placeOf(rig: Rig, weighed: Weighed, band: Guideline, index: number): Either<Problem, Placed> {
-  const piece = rig.spec.cargo?.[index] as CargoSpec;
+  const piece = rig.spec.cargo?.[index] as DecodedCargo;
   const { name, length, balancePoint, uncertainty } = piece;
   if (length === undefined || balancePoint === undefined) return right(emptyPart);
   const on = trailerFor(rig, weighed, band, index);

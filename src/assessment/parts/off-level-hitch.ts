@@ -1,7 +1,7 @@
 /** The hitch with the ball off level: what the axles lose the tongue takes, and each rating that it presses on is asked again. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { checkLoad, note, rating, weight } from '../../ratings/index.js';
-import type { Spec } from '../../spec/index.js';
+import type { DecodedSpec } from '../../spec/index.js';
 import { type TowingError, tongueChecks } from '../../towing/index.js';
 import { difference, inPounds, sum } from '../../trace/index.js';
 import { emptyPart, type Part } from './part-of-answer.js';
@@ -17,7 +17,7 @@ const sameMoment = note('BarsOffLevel', 'Off level the spring bars are taken to 
 
 /** Asks what rests on the tongue load with the ball off level. What could not be asked is named for the trailer level already. */
 export function offLevelHitchPart(
-  spec: Spec,
+  spec: DecodedSpec,
   { balance }: Weighed,
   { offLevel }: AttitudePart,
   { bars }: TowPart,

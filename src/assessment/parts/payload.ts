@@ -9,7 +9,7 @@ import {
   payload,
   type ShareBand,
 } from '../../load/index.js';
-import type { Spec } from '../../spec/index.js';
+import type { DecodedSpec } from '../../spec/index.js';
 import {
   type Decision,
   type Derived,
@@ -47,7 +47,7 @@ export interface Carry {
 }
 
 /** The tongue share to hold: the one it is loaded to, or the whole band of the guideline. */
-export function shareBand(spec: Spec, band: Guideline): ShareBand {
+export function shareBand(spec: DecodedSpec, band: Guideline): ShareBand {
   if (spec.tongueShare === undefined) return band;
   const share = spec.tongueShare;
   return { low: share, high: share };

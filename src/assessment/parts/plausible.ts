@@ -3,7 +3,7 @@
  * meant to part thousands. They are called to attention, never refused. A figure from a program is not doubted.
  */
 import { type Note, note } from '../../ratings/index.js';
-import type { Spec } from '../../spec/index.js';
+import type { DecodedSpec } from '../../spec/index.js';
 import { leafBehind, leavesOf } from '../../spec/index.js';
 import { constant, type Decision, type Derived, decide, type Given, inPounds } from '../../trace/index.js';
 import { lb, quantity, show, type Unit } from '../../units/index.js';
@@ -25,7 +25,7 @@ const doubt = (tag: string, says: string, figure: Derived<Unit>, path: string): 
   paths: [path],
 });
 
-function ofGvwr({ trailer: { gvwr } }: Spec): Doubts {
+function ofGvwr({ trailer: { gvwr } }: DecodedSpec): Doubts {
   if (gvwr === undefined || !isWritten(gvwr)) return { attention: [], decisions: [] };
   const small = decide(inPounds('GVWR', gvwr), '<', leastGvwr, 'a remark');
   const says = 'the GVWR (trailer.gvwr) is below 500 lb, which is hard to believe';
@@ -36,7 +36,7 @@ function ofGvwr({ trailer: { gvwr } }: Spec): Doubts {
 }
 
 /** The heaviest piece is the machine: no piece reaches the least. */
-function ofMachine({ cargo = [] }: Spec): Doubts {
+function ofMachine({ cargo = [] }: DecodedSpec): Doubts {
   const decisions: Decision[] = [];
   if (!cargo.every(({ weight }) => isWritten(weight))) return { attention: [], decisions };
   for (const { name, weight } of cargo) {
@@ -66,7 +66,7 @@ function ofPoint(leaf: Given): readonly Note[] {
 }
 
 /** All of them, and the decisions they were told by. */
-export function doubtsIn(spec: Spec): Doubts {
+export function doubtsIn(spec: DecodedSpec): Doubts {
   const [gvwr, machine] = [ofGvwr(spec), ofMachine(spec)];
   return {
     attention: [...gvwr.attention, ...machine.attention, ...[...leavesOf(spec).values()].flatMap(ofPoint)],

@@ -16,7 +16,7 @@ import {
   screen,
   weightClassForFacts,
 } from '../../rules/index.js';
-import type { Spec } from '../../spec/index.js';
+import type { DecodedSpec } from '../../spec/index.js';
 import { constant, type Derived, decide, greatestOf, inInches, inPounds, plus, sum } from '../../trace/index.js';
 import { inch, lb } from '../../units/index.js';
 import { signOf } from '../../units/internal.js';
@@ -39,7 +39,7 @@ export interface LinesPart {
 }
 
 interface Rig {
-  readonly spec: Spec;
+  readonly spec: DecodedSpec;
   readonly weighed: Weighed;
   readonly group: AxleGroup | undefined;
   readonly axleLoads: readonly AxleLoad[];

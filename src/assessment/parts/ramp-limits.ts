@@ -1,6 +1,6 @@
 /** What the ramps allow on them, as a limit on the load. */
 import type { LadenLimit } from '../../load/index.js';
-import type { CargoSpec, Spec } from '../../spec/index.js';
+import type { DecodedCargo, DecodedSpec } from '../../spec/index.js';
 import { type Derived, greatestOf, inPounds, over, result, sum, times } from '../../trace/index.js';
 import { heaviestPiece } from './cargo-pieces.js';
 import type { FoundLimits } from './laden-limits.js';
@@ -13,7 +13,7 @@ const onLoad = (limit: Derived<'lb'>): readonly LadenLimit[] => [{ name: 'ramps'
  * The ramps bear the heaviest piece, or its heaviest axle. The load is taken as the cargo of the spec in its proportions, or as
  * one piece: `rating x cargo / heaviest`.
  */
-export function rampLimits({ trailer: { ramps }, cargo = [] }: Spec): FoundLimits {
+export function rampLimits({ trailer: { ramps }, cargo = [] }: DecodedSpec): FoundLimits {
   if (ramps?.rating === undefined || ramps.basis === undefined) return none;
   const rated = inPounds('rating of the ramp pair', ramps.rating);
   const piece = heaviestPiece(cargo);
@@ -39,7 +39,10 @@ export function rampLimits({ trailer: { ramps }, cargo = [] }: Spec): FoundLimit
 }
 
 /** The same for one piece that climbs by itself. */
-export function rampLimitsOfPiece({ trailer: { ramps } }: Spec, { name, weight, axles = [] }: CargoSpec): FoundLimits {
+export function rampLimitsOfPiece(
+  { trailer: { ramps } }: DecodedSpec,
+  { name, weight, axles = [] }: DecodedCargo,
+): FoundLimits {
   if (ramps?.rating === undefined || ramps.basis === undefined) return none;
   const rated = inPounds('rating of the ramp pair', ramps.rating);
   if (ramps.basis === 'machine') return { ...none, limits: onLoad(rated) };

@@ -2,7 +2,7 @@
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type AxleGroup, type AxleSystem, type AxlesError, axleGroup, axleSystem } from '../../axles/index.js';
 import type { Note } from '../../ratings/index.js';
-import type { AxleSpec, TrailerSpec } from '../../spec/index.js';
+import type { DecodedAxle, DecodedTrailer } from '../../spec/index.js';
 import type { TiresError } from '../../tires/index.js';
 import { type Decision, type Derived, inInches, inPounds, over, plus, renamed, result } from '../../trace/index.js';
 import type { MissingFact } from '../errors.js';
@@ -28,7 +28,7 @@ type Problem = AxlesError | TiresError | MissingFact;
 const pounds = (symbol: string, figure: Derived<'lb' | 'kg' | 't'> | undefined): Derived<'lb'> | undefined =>
   figure === undefined ? undefined : inPounds(symbol, renamed(symbol, figure));
 
-function systemOf(axle: AxleSpec, of: string, tires: RatedTires | undefined): Either<AxlesError, AxleSystem> {
+function systemOf(axle: DecodedAxle, of: string, tires: RatedTires | undefined): Either<AxlesError, AxleSystem> {
   const { wheels } = axle;
   return axleSystem(
     {
@@ -54,7 +54,7 @@ interface RatedAxles {
 }
 
 /** Rates each axle by its parts; one of which nothing is rated leaves its question open. */
-function rated(axles: readonly AxleSpec[]): Either<Problem, RatedAxles> {
+function rated(axles: readonly DecodedAxle[]): Either<Problem, RatedAxles> {
   const systems: (AxleSystem | undefined)[] = [];
   const tires: (RatedTires | undefined)[] = [];
   const notChecked: NotChecked[] = [];
@@ -89,7 +89,7 @@ function rated(axles: readonly AxleSpec[]): Either<Problem, RatedAxles> {
 }
 
 /** Where the axles act together, where that is known though they cannot be rated: alike, in their middle. */
-function middleOf(axles: readonly AxleSpec[], sharing: TrailerSpec['sharing']): Derived<'in'> | undefined {
+function middleOf(axles: readonly DecodedAxle[], sharing: DecodedTrailer['sharing']): Derived<'in'> | undefined {
   const places = axles.flatMap(({ at }, i) =>
     at === undefined ? [] : [inInches(`axle ${i + 1} position`, renamed(`axle ${i + 1} position`, at))],
   );
@@ -100,7 +100,7 @@ function middleOf(axles: readonly AxleSpec[], sharing: TrailerSpec['sharing']): 
 }
 
 /** One rate of several says nothing of how they share: it is named, and the axles are taken as without rates. */
-function unusedRates({ axles, sharing }: TrailerSpec): readonly NotChecked[] {
+function unusedRates({ axles, sharing }: DecodedTrailer): readonly NotChecked[] {
   const missing = axles.flatMap(({ rate }, i) => (rate === undefined ? [i] : []));
   if (sharing !== 'independent' || missing.length === 0 || missing.length === axles.length) return [];
   return [
@@ -113,7 +113,7 @@ function unusedRates({ axles, sharing }: TrailerSpec): readonly NotChecked[] {
 }
 
 /** Rates every axle and, where their places are known, joins them into a group. */
-export function stackOf(trailer: TrailerSpec): Either<Problem, Stack> {
+export function stackOf(trailer: DecodedTrailer): Either<Problem, Stack> {
   const { axles, sharing } = trailer;
   if (axles.length === 0) return left({ chapter: 'axles', tag: 'NoAxles', path: 'trailer.axles' });
   const found = rated(axles);
@@ -139,7 +139,7 @@ export function stackOf(trailer: TrailerSpec): Either<Problem, Stack> {
     ]);
   if (systems.length < axles.length) return right({ ...base, ...(at && { at }) });
   const standing = systems.map((system, i) => {
-    const { at: place, rate } = axles[i] as AxleSpec;
+    const { at: place, rate } = axles[i] as DecodedAxle;
     return {
       system,
       at: inInches(`${system.label} position`, renamed(`${system.label} position`, place as NonNullable<typeof place>)),

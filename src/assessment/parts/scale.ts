@@ -1,7 +1,7 @@
 /** What the scale tickets of a spec say, beside what was reckoned. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type Note, note } from '../../ratings/index.js';
-import type { Spec } from '../../spec/index.js';
+import type { DecodedSpec } from '../../spec/index.js';
 import { readScaleTickets, type TicketReading, type TowingError } from '../../towing/index.js';
 import { type Derived, difference } from '../../trace/index.js';
 import { emptyPart, open, type Part } from './part-of-answer.js';
@@ -15,7 +15,7 @@ export interface ScalePart extends Part {
 
 /** Reads the tickets. They do not change the reckoning: the weighed figures belong in the spec, with the basis `scale`. */
 export function scalePart(
-  { tickets }: Spec,
+  { tickets }: DecodedSpec,
   { gross, balance }: Weighed,
   axlesAt: Derived<'in'> | undefined,
 ): Either<TowingError, ScalePart> {

@@ -11,7 +11,7 @@ import {
   yawInertia,
 } from '../../load/index.js';
 import { note } from '../../ratings/index.js';
-import type { Spec } from '../../spec/index.js';
+import type { DecodedSpec } from '../../spec/index.js';
 import {
   constant,
   type Derived,
@@ -46,7 +46,7 @@ const takenAsEven = note(
 );
 
 /** The left and the right wheels. The ball stands in the middle and takes no roll, so the axles alone hold the whole moment across. */
-function sidesOf({ trailer: { track }, cargo = [] }: Spec, { trailer, cargo: placed, balance }: Weighed): Found {
+function sidesOf({ trailer: { track }, cargo = [] }: DecodedSpec, { trailer, cargo: placed, balance }: Weighed): Found {
   const offset = cargo.map(({ rightOfMiddle }) => rightOfMiddle);
   if (track === undefined || offset.some((each) => each === undefined))
     return right(
@@ -85,7 +85,7 @@ function sidesOf({ trailer: { track }, cargo = [] }: Spec, { trailer, cargo: pla
 }
 
 /** Independent axles with known rates, the ball off the height at which the trailer stands level. */
-function offLevelOf({ trailer: { sharing, ballAboveLevel, axles } }: Spec, { balance }: Weighed): Found {
+function offLevelOf({ trailer: { sharing, ballAboveLevel, axles } }: DecodedSpec, { balance }: Weighed): Found {
   if (sharing !== 'independent' || axles.length < 2) return right(emptyPart);
   const sprung = axles.flatMap(({ at, rate }) => (at === undefined || rate === undefined ? [] : [{ at, rate }]));
   if (ballAboveLevel === undefined || sprung.length < axles.length || balance === undefined)
@@ -106,7 +106,7 @@ function placeOf(item: Item, axlesAt: Derived<'in'>): Derived<'in'> {
 }
 
 /** For comparing layouts; a piece without a length counts as a point, which is said. */
-function yawOf({ trailer: { length }, cargo = [] }: Spec, { trailer, cargo: placed, balance }: Weighed): Found {
+function yawOf({ trailer: { length }, cargo = [] }: DecodedSpec, { trailer, cargo: placed, balance }: Weighed): Found {
   if (trailer === undefined || balance === undefined) return right(emptyPart);
   const weighs = decide(trailer.weight as Derived<'lb'>, '>', nothing);
   if (!weighs.holds) return right({ ...emptyPart, decisions: [weighs] });
@@ -137,7 +137,7 @@ function yawOf({ trailer: { length }, cargo = [] }: Spec, { trailer, cargo: plac
 }
 
 /** Asks all three. */
-export function attitudePart(spec: Spec, weighed: Weighed): Found {
+export function attitudePart(spec: DecodedSpec, weighed: Weighed): Found {
   const parts: AttitudePart[] = [];
   for (const [path, found] of [
     ['trailer.track', sidesOf(spec, weighed)],

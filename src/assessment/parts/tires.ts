@@ -1,7 +1,7 @@
 /** The tires of an axle: what each may carry by its rating, what at the pressure it runs, what pressure its load needs. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type Note, note } from '../../ratings/index.js';
-import type { TireSpec } from '../../spec/index.js';
+import type { DecodedTires } from '../../spec/index.js';
 import {
   type Service,
   type Tire,
@@ -16,7 +16,7 @@ import type { NotChecked } from './not-checked.js';
 
 export interface RatedTires {
   readonly of: string;
-  readonly spec: TireSpec;
+  readonly spec: DecodedTires;
   /** What one tire may carry at its rating; absent when no source says. */
   readonly rating?: TireRating;
   /** What one tire may carry at the pressure it runs: never more than its rating. */
@@ -30,11 +30,11 @@ export interface RatedTires {
 const isUnreadable = ({ tag }: TiresError): boolean =>
   tag === 'UnreadableDesignation' || tag === 'DualAboveSingle' || tag === 'NotPositive';
 
-const inPsi = (symbol: string, pressure: NonNullable<TireSpec['pressure']>): Derived<'psi'> =>
+const inPsi = (symbol: string, pressure: NonNullable<DecodedTires['pressure']>): Derived<'psi'> =>
   renamed(symbol, pressure);
 
 /** The sidewall of a spec; its molded figures keep their places in the working. */
-function tireOf({ designation, molded }: TireSpec, of: string): Tire {
+function tireOf({ designation, molded }: DecodedTires, of: string): Tire {
   if (molded === undefined) return { designation };
   const { single, dual, pressure } = molded;
   const load = (name: string, figure: Derived<'lb' | 'kg' | 't'>): Derived<'lb'> =>
@@ -55,7 +55,7 @@ const open = (what: string, error: TiresError): NotChecked => ({
 });
 
 /** Rates the tires of one axle. */
-export function tiresOf(spec: TireSpec, of: string): Either<TiresError, RatedTires> {
+export function tiresOf(spec: DecodedTires, of: string): Either<TiresError, RatedTires> {
   const tire = tireOf(spec, of);
   const service: Service = { fitment: spec.fitment, on: 'trailer' };
   const about = (notes: readonly Note[]): readonly Note[] =>

@@ -2,7 +2,7 @@
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { AxleGroup } from '../../axles/index.js';
 import type { ShareBand } from '../../load/index.js';
-import type { Spec } from '../../spec/index.js';
+import type { DecodedSpec } from '../../spec/index.js';
 import {
   couplerChecks,
   type HitchedAxleLoads,
@@ -43,14 +43,14 @@ export interface TowPart extends Part {
 const nothing = constant(lb(0));
 
 /** The tow vehicle as its chapter reads it. */
-export const vehicleOf = ({ tow, trailer }: Spec): TowVehicle | undefined =>
+export const vehicleOf = ({ tow, trailer }: DecodedSpec): TowVehicle | undefined =>
   tow && { ...tow, hitch: trailer.hitch === 'ball' ? 'ball behind' : 'gooseneck' };
 
 const joined = (missing: readonly { what: string; missing: readonly string[] }[]): readonly NotChecked[] =>
   missing.map(({ what, missing: facts }) => ({ what, missing: facts.join(', ') }));
 
 function barsOf(
-  spec: Spec,
+  spec: DecodedSpec,
   gross: Derived<'lb'>,
   tongue: Derived<'lb'>,
   group: AxleGroup,
@@ -75,7 +75,7 @@ function barsOf(
 }
 
 /** `k = p o / (a + o)`: the part of the tongue load that bars put back on the trailer axles, whatever the load; p the part of the front axle's loss that they restore. */
-function returnedByBars({ tow }: Spec, { at }: AxleGroup): Derived<'ratio'> | undefined {
+function returnedByBars({ tow }: DecodedSpec, { at }: AxleGroup): Derived<'ratio'> | undefined {
   if (tow?.bars === undefined || tow.front === undefined || tow.rear === undefined || tow.wheelbase === undefined)
     return undefined;
   if (tow.overhang === undefined || tow.overhang === 'unknown') return undefined;
@@ -88,7 +88,7 @@ function returnedByBars({ tow }: Spec, { at }: AxleGroup): Derived<'ratio'> | un
 
 /** Asks the tow side everything the spec lets us ask. */
 export function towPart(
-  spec: Spec,
+  spec: DecodedSpec,
   gross: Derived<'lb'> | undefined,
   tongue: Derived<'lb'> | undefined,
   group: AxleGroup | undefined,

@@ -10,7 +10,7 @@ import {
 } from '../../load/index.js';
 import type { MembersError } from '../../members/index.js';
 import { type Note, note } from '../../ratings/index.js';
-import type { CargoSpec, CurbSpec, Spec } from '../../spec/index.js';
+import type { DecodedCargo, DecodedCurb, DecodedSpec } from '../../spec/index.js';
 import { leverScale, type TowingError } from '../../towing/index.js';
 import {
   type Decision,
@@ -59,7 +59,7 @@ interface Empty {
 function againstScale(
   weighed: Lb,
   built: CurbWeight,
-  tolerance: CurbSpec['tolerance'],
+  tolerance: DecodedCurb['tolerance'],
 ): { readonly notes: readonly Note[]; readonly decisions: readonly Decision[] } {
   const gap = difference('weighed minus built up', weighed, built.weight);
   const governs = note(
@@ -88,7 +88,7 @@ function againstScale(
 }
 
 /** The scale outranks the list; when there are both, the difference is told. */
-function emptyTrailer(curb: CurbSpec | undefined): Either<MembersError | BalanceError | TowingError, Empty> {
+function emptyTrailer(curb: DecodedCurb | undefined): Either<MembersError | BalanceError | TowingError, Empty> {
   const known = emptyFrom(curb);
   if (isLeft(known)) return known;
   const { item, decisions } = known.right;
@@ -108,7 +108,7 @@ function emptyTrailer(curb: CurbSpec | undefined): Either<MembersError | Balance
 }
 
 /** What is known of the empty trailer by scale, by list or by both. */
-function emptyFrom(curb: CurbSpec | undefined): Either<MembersError | BalanceError | TowingError, Empty> {
+function emptyFrom(curb: DecodedCurb | undefined): Either<MembersError | BalanceError | TowingError, Empty> {
   const found = builtUp(curb ?? {});
   if (isLeft(found)) return found;
   const built = found.right?.curb;
@@ -154,7 +154,7 @@ function emptyFrom(curb: CurbSpec | undefined): Either<MembersError | BalanceErr
 }
 
 /** Where a piece of cargo acts: its own place, or its front face plus the balance point behind it. */
-function placed(cargo: CargoSpec): PlacedItem | undefined {
+function placed(cargo: DecodedCargo): PlacedItem | undefined {
   const weight = inPounds(`${cargo.name} weight`, renamed(`${cargo.name} weight`, cargo.weight));
   if (cargo.at !== undefined)
     return {
@@ -170,7 +170,7 @@ function placed(cargo: CargoSpec): PlacedItem | undefined {
 
 /** Weighs a spec: gross always when the weights are known, the balance when the places are known too. */
 export function weigh(
-  spec: Spec,
+  spec: DecodedSpec,
   axlesAt: Derived<'in'> | undefined,
 ): Either<BalanceError | TowingError | MembersError, Weighed> {
   const read = emptyTrailer(spec.trailer.curb);

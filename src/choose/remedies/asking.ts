@@ -1,6 +1,6 @@
 /** Assessing changed specs, each once, and no more of them than the question may cost. */
 import { isLeft } from 'fp-ts/lib/Either.js';
-import { type Assessment, assess } from '../../assessment/index.js';
+import { type Assessment, assessJson } from '../../assessment/index.js';
 import { changed } from '../../study/index.js';
 import { isWithin } from '../verdict.js';
 
@@ -21,7 +21,7 @@ export function asking(base: unknown, most: number): Asking {
       const key = JSON.stringify(Object.entries(changes).sort(([a], [b]) => (a < b ? -1 : 1)));
       if (known.has(key)) return known.get(key);
       if (known.size >= most) return undefined;
-      const assessed = assess(changed(base, changes));
+      const assessed = assessJson(changed(base, changes));
       const answer = isLeft(assessed) ? undefined : assessed.right;
       known.set(key, answer);
       return answer;

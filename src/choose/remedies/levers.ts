@@ -1,6 +1,6 @@
 /** What can be changed, by whom, and how far. */
 import type { Assessment } from '../../assessment/index.js';
-import type { CargoSpec, Spec } from '../../spec/index.js';
+import type { DecodedCargo, DecodedSpec } from '../../spec/index.js';
 import type { Derived } from '../../trace/index.js';
 import { convert, type Quantity, type Unit } from '../../units/index.js';
 
@@ -55,15 +55,18 @@ interface Stretch {
   readonly rear: number;
 }
 
-function stretchOf({ front, length }: CargoSpec): Stretch | undefined {
+function stretchOf({ front, length }: DecodedCargo): Stretch | undefined {
   if (front === undefined || length === undefined) return undefined;
   const at = inchesOf(front);
   return { front: at, rear: at + inchesOf(length) };
 }
 
 /** How far a piece can be moved: on the deck, and not over another piece that stands ahead of it or behind it. */
-function roomFor({ trailer: { deck }, cargo = [] }: Spec, index: number): { least: number; most: number } | undefined {
-  const piece = cargo[index] as CargoSpec;
+function roomFor(
+  { trailer: { deck }, cargo = [] }: DecodedSpec,
+  index: number,
+): { least: number; most: number } | undefined {
+  const piece = cargo[index] as DecodedCargo;
   if (deck === undefined) return undefined;
   let [least, most] = [inchesOf(deck.front), inchesOf(deck.rear)];
   const mine = stretchOf(piece);
@@ -77,7 +80,7 @@ function roomFor({ trailer: { deck }, cargo = [] }: Spec, index: number): { leas
   return { least, most: most - (mine.rear - mine.front) };
 }
 
-function moves(spec: Spec): readonly Slide[] {
+function moves(spec: DecodedSpec): readonly Slide[] {
   return (spec.cargo ?? []).flatMap((piece, i): readonly Slide[] => {
     const key = piece.front === undefined ? 'at' : 'front';
     const place = piece[key];
@@ -103,7 +106,7 @@ function moves(spec: Spec): readonly Slide[] {
   });
 }
 
-function unloading({ cargo = [] }: Spec): readonly Slide[] {
+function unloading({ cargo = [] }: DecodedSpec): readonly Slide[] {
   return cargo.flatMap((piece, i): readonly Slide[] => {
     if (piece.axles !== undefined) return [];
     const now = poundsOf(piece.weight);
@@ -125,7 +128,7 @@ function unloading({ cargo = [] }: Spec): readonly Slide[] {
   });
 }
 
-function bars({ tow }: Spec): readonly Slide[] {
+function bars({ tow }: DecodedSpec): readonly Slide[] {
   const restore = tow?.bars?.restore;
   if (restore === undefined) return [];
   const now = restore.value.value.toNumber();
@@ -162,7 +165,7 @@ export const hitchParts: readonly Part[] = parts
   .map((part) => ({ ...part, kind: 'part', step: 50 }));
 
 /** Tires at the pressure that is molded on them, where they run with less. */
-function pressure({ trailer: { axles } }: Spec): readonly Choice[] {
+function pressure({ trailer: { axles } }: DecodedSpec): readonly Choice[] {
   const changes: Record<string, unknown> = {};
   axles.forEach(({ tires }, i) => {
     const [run, molded] = [tires?.pressure, tires?.molded?.pressure];
@@ -184,7 +187,7 @@ function pressure({ trailer: { axles } }: Spec): readonly Choice[] {
 }
 
 /** The same size of tire in the next load ranges, on every axle. Their wheels are checked as they stand. */
-function tires({ trailer: { axles } }: Spec): readonly Choice[] {
+function tires({ trailer: { axles } }: DecodedSpec): readonly Choice[] {
   const letters = ['C', 'D', 'E', 'F', 'G', 'H'];
   const designation = axles[0]?.tires?.designation;
   const range = designation === undefined ? undefined : /\bLR([C-G])$/.exec(designation)?.[1];

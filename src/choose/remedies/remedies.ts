@@ -1,6 +1,8 @@
 /** What would put this rig right? */
+
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { type AssessError, type Assessment, assess } from '../../assessment/index.js';
+import type { SpecInput } from '../../spec/index.js';
 import { isWithin } from '../verdict.js';
 import { type Asking, asking, type Changes } from './asking.js';
 import { type AnyLever, leversOf, neededAnyhow, type Who } from './levers.js';
@@ -140,7 +142,7 @@ function search(start: Assessment, beside: Changes, asked: Asking): Pick<Remedie
  * @example orThrow(remedies(spec)).isWithin // false
  * @source the working of `assess`, solved for each lever
  */
-export function remedies(spec: unknown): Either<AssessError, Remedies> {
+export function remedies(spec: SpecInput): Either<AssessError, Remedies> {
   const assessed = assess(spec);
   if (isLeft(assessed)) return assessed;
   const now = assessed.right;

@@ -1,6 +1,6 @@
 /** One trailer with the job on it, at the best place: two assessments. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { type AssessError, type Assessment, assess } from '../../assessment/index.js';
+import { type AssessError, type Assessment, assessJson } from '../../assessment/index.js';
 import { decodeSpec } from '../../spec/index.js';
 import { changed } from '../../study/index.js';
 import { figureWith } from '../../trace/index.js';
@@ -62,12 +62,12 @@ export function fitOne(trailer: unknown, { tow, cargo }: Job): Either<AssessErro
   const rows = job === undefined ? [] : rowsOn(job);
   const [first] = rows;
   if (first === undefined) {
-    const assessed = assess(given);
+    const assessed = assessJson(given);
     return isLeft(assessed)
       ? left(assessed.left)
       : right({ assessment: assessed.right, spec: given, tooLong: job !== undefined });
   }
-  const trial = assess(withFronts(loose, first.fronts));
+  const trial = assessJson(withFronts(loose, first.fronts));
   if (isLeft(trial)) return trial;
   const best = bestPlace(trial.right, rows, easedBy(trial.right));
   const figures = new Map(best.fronts.map((at, i) => [`cargo.${i}.front`, new Decimal(at)]));
@@ -75,7 +75,7 @@ export function fitOne(trailer: unknown, { tow, cargo }: Job): Either<AssessErro
   const held = balance && share(figureWith(balance.tongueShare.why, figures));
   const placed = withFronts(loose, best.fronts);
   const spec = held === undefined ? placed : changed(placed, { tongueShare: held });
-  const assessed = assess(spec);
+  const assessed = assessJson(spec);
   if (isLeft(assessed)) return assessed;
   const needs =
     best.meets === 'all but hitch parts' ? hitchParts.flatMap((part) => needOf(assessed.right, part) ?? []) : [];

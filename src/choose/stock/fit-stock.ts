@@ -1,7 +1,9 @@
 /** Which of our trailers take this job, and why not the others? */
+
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { AssessError, Assessment, AssessmentVerdict } from '../../assessment/index.js';
 import { ruleFindings } from '../../assessment/index.js';
+import type { CargoInput, SpecInput, TowInput } from '../../spec/index.js';
 import { type AnyWeight, asDerived, constant, type Derived, inPounds, minus, result } from '../../trace/index.js';
 import { lb, roundCapacityDown, roundLoadUp, show } from '../../units/index.js';
 import { compareDecimals } from '../../units/internal.js';
@@ -22,11 +24,11 @@ export interface Want {
 /** The question. */
 export interface StockQuestion {
   /** The trailers of the yard: a name and a spec as JSON each. Their own cargo and tow vehicle are put aside. */
-  readonly stock: Readonly<Record<string, unknown>>;
+  readonly stock: Readonly<Record<string, SpecInput>>;
   /** The tow vehicle, as the `tow` part of a spec. */
-  readonly tow?: unknown;
+  readonly tow?: TowInput | undefined;
   /** The pieces, as the `cargo` part of a spec; places are found where deck, length and balance point are told. */
-  readonly cargo: readonly unknown[];
+  readonly cargo: readonly CargoInput[];
   /** What else is wanted. */
   readonly want?: Want;
 }

@@ -1,6 +1,6 @@
 /** Where the pieces of a job can stand on one trailer, and which of those places is best. */
 import type { Assessment } from '../../assessment/index.js';
-import type { Spec } from '../../spec/index.js';
+import type { DecodedSpec } from '../../spec/index.js';
 import { convert, type Quantity, type Unit } from '../../units/index.js';
 import { type Demands, demandsIn } from '../remedies/demands.js';
 import { stretchWhere } from '../remedies/slide.js';
@@ -27,7 +27,7 @@ const inchesOf = (length: { readonly value: Quantity<Unit> } | undefined): numbe
   length === undefined ? undefined : (convert(length.value as Quantity<'ft'>, 'in') as Quantity<Unit>).value.toNumber();
 
 /** Deck and lengths, where the spec tells all of them. */
-export function deckJobOf({ trailer: { deck }, cargo = [] }: Spec): DeckJob | undefined {
+export function deckJobOf({ trailer: { deck }, cargo = [] }: DecodedSpec): DeckJob | undefined {
   const [front, rear] = [inchesOf(deck?.front), inchesOf(deck?.rear)];
   const lengths = cargo.map(({ length, balancePoint }) => (balancePoint === undefined ? undefined : inchesOf(length)));
   return front === undefined || rear === undefined || lengths.length === 0 || lengths.includes(undefined)

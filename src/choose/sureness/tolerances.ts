@@ -1,6 +1,6 @@
 /** How far an input may be from what the spec says: by what it rests on, or told for one figure. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import type { Spec } from '../../spec/index.js';
+import type { DecodedSpec } from '../../spec/index.js';
 import { leavesOf } from '../../spec/index.js';
 import type { Basis, Given } from '../../trace/index.js';
 import { convert, type Dimension, dimensionOf, parseMeasure, type Quantity, type Unit } from '../../units/index.js';
@@ -77,7 +77,7 @@ function amountOf(amount: string, leaf: Given, path: string): Either<ChooseError
 }
 
 /** The balance point is as unsure as the spec itself says; a scale is off by the division told with its tickets. */
-function toldInSpec(spec: Spec): ReadonlyMap<string, Pick<Tolerance, 'amount' | 'source'>> {
+function toldInSpec(spec: DecodedSpec): ReadonlyMap<string, Pick<Tolerance, 'amount' | 'source'>> {
   const told = new Map<string, Pick<Tolerance, 'amount' | 'source'>>();
   spec.cargo?.forEach(({ uncertainty }, i) => {
     if (uncertainty === undefined) return;
@@ -89,7 +89,7 @@ function toldInSpec(spec: Spec): ReadonlyMap<string, Pick<Tolerance, 'amount' | 
 }
 
 function ofBasis(
-  spec: Spec,
+  spec: DecodedSpec,
   rows: readonly Tolerance[],
 ): (leaf: Given) => Pick<Tolerance, 'amount' | 'source'> | undefined {
   const division = spec.tickets?.division.value;
@@ -108,7 +108,7 @@ const clamp = ({ between, value }: Given, off: number): Interval => {
 };
 
 /** Every input of the spec that may be off, in the order of the spec. */
-export function unsureInputs(spec: Spec, tolerances: Tolerances): Either<ChooseError, readonly Unsure[]> {
+export function unsureInputs(spec: DecodedSpec, tolerances: Tolerances): Either<ChooseError, readonly Unsure[]> {
   const leaves = leavesOf(spec);
   const byPath = tolerances.byPath ?? {};
   const stray = Object.keys(byPath).find((path) => !leaves.has(path));

@@ -62,6 +62,9 @@ function place(axles: readonly PlacedAxle[]): Either<RulesError, readonly Axle[]
   return right(placed);
 }
 
+/** The most axles that are asked in groups: a trailer of twelve, behind the longest truck. */
+const mostAxles = 24;
+
 /**
  * Which group of axles is the closest to its limit on the Interstate system?
  *
@@ -71,13 +74,17 @@ function place(axles: readonly PlacedAxle[]): Either<RulesError, readonly Axle[]
  * @param axles from the front of the tow vehicle to the rear of the trailer, positions in any unit of length behind one
  * point, weights from an axle scale in any unit of weight
  * @param options as for `axleGroupLimit`
- * @returns lb and ft. Left `OutOfRange` for no axle, a position not behind the one before it, or a weight not above zero.
+ * @returns lb and ft. Left `OutOfRange` for no axle, for more than 24, a position not behind the one before it, or a weight not above zero.
  * @example axleGroups([{ behind: foot(0) }, { behind: foot(12) }, { behind: foot(30) }, { behind: inch(396) }], { tie: 'down', lengthRounding: 'none' })
  * @source 23 USC 127(a), 23 CFR 658.17; 96 Stat. 2124
  */
 export function axleGroups(axles: readonly PlacedAxle[], options: AxleGroupOptions): Either<RulesError, AxleGroups> {
   if (axles.length === 0)
     return left(rulesError({ tag: 'OutOfRange', what: 'axles', found: 'none', needed: 'at least one' }));
+  if (axles.length > mostAxles)
+    return left(
+      rulesError({ tag: 'OutOfRange', what: 'axles', found: String(axles.length), needed: `at most ${mostAxles}` }),
+    );
   const placed = place(axles);
   if (isLeft(placed)) return placed;
   const decisions: Decision[] = [];
@@ -129,14 +136,12 @@ function group(axles: readonly Axle[], first: number, last: number, options: Axl
   };
 }
 
-/** Two consecutive tandems: the run can be cut so that both parts are tandems. */
+/** Two consecutive tandems: the run can be cut so that both parts are tandems. Once the front part is longer than a tandem it stays so. */
 function splitsIntoTandems(axles: readonly Axle[], first: number, last: number, decisions: Decision[]): boolean {
   for (let cut = first + 1; cut + 1 < last; cut += 1) {
-    if (
-      spreadKind(spreadOf(axles, first, cut), decisions) === 'tandem' &&
-      spreadKind(spreadOf(axles, cut + 1, last), decisions) === 'tandem'
-    )
-      return true;
+    const front = spreadKind(spreadOf(axles, first, cut), decisions);
+    if (front === 'group') return false;
+    if (front === 'tandem' && spreadKind(spreadOf(axles, cut + 1, last), decisions) === 'tandem') return true;
   }
   return false;
 }

@@ -1,8 +1,8 @@
 /** A spec assessed once, with every comparison that was asked: what the rows of its branch are answered by. */
 
 import { isLeft } from 'fp-ts/lib/Either.js';
-import { assess } from '../../assessment/index.js';
-import { decodeSpec, leavesOf, type Spec } from '../../spec/index.js';
+import { assessJson } from '../../assessment/index.js';
+import { type DecodedSpec, decodeSpec, leavesOf } from '../../spec/index.js';
 import { recordingDecisions } from '../../trace/index.js';
 import type { StudyFailure } from '../errors.js';
 import { changed } from '../plan/spec-paths.js';
@@ -28,7 +28,7 @@ export interface Unreadable {
 export type Recording = Alternative | Refusal | Unreadable;
 
 /** The varied figures of a spec as records and not as texts, as the spec of every row has them. */
-function asRowsHaveIt(spec: unknown, read: Spec, { paths }: Inputs): unknown {
+function asRowsHaveIt(spec: unknown, read: DecodedSpec, { paths }: Inputs): unknown {
   const leaves = leavesOf(read);
   const records = paths.flatMap((path) => {
     const leaf = leaves.get(path);
@@ -43,7 +43,7 @@ function asRowsHaveIt(spec: unknown, read: Spec, { paths }: Inputs): unknown {
 export function recordingOf(spec: unknown, inputs: Inputs, measure: Measure): Recording {
   const read = decodeSpec(spec);
   if (isLeft(read)) return { kind: 'unreadable', error: read.left };
-  const { result, decisions } = recordingDecisions(() => assess(asRowsHaveIt(spec, read.right, inputs)));
+  const { result, decisions } = recordingDecisions(() => assessJson(asRowsHaveIt(spec, read.right, inputs)));
   if (!isLeft(result)) return alternativeOf(result.right, decisions, inputs, measure);
   const error = result.left;
   return { kind: 'refused', ...branchOf(leavesOf(read.right), inputs, decisions), reason: reasonOf(error), error };

@@ -1,7 +1,7 @@
 /** Runs a planned design chunk by chunk. Rows of one alternative are worked on in place; others are gathered and put back. */
 
 import { type Either, isLeft } from 'fp-ts/lib/Either.js';
-import { assess } from '../../assessment/index.js';
+import { assessJson } from '../../assessment/index.js';
 import type { StudyFailure } from '../errors.js';
 import type { PlannedDesign } from '../plan/planned.js';
 import type { ReadPlan } from '../plan/read-plan.js';
@@ -164,7 +164,7 @@ export class Runner {
 
   /** What `assess` says of the spec of a row. */
   assessed(row: number): Either<StudyFailure, WholeRow> {
-    const assessed = assess(this.points.specAt(row));
+    const assessed = assessJson(this.points.specAt(row));
     return isLeft(assessed) ? assessed : fromAssessment(assessed.right, this.names, this.measure);
   }
 }

@@ -1,6 +1,8 @@
 /** The interval of one input in which every check holds. */
+
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { Assessment } from '../../assessment/index.js';
+import type { SpecInput } from '../../spec/index.js';
 import type { Node } from '../../trace/index.js';
 import type { Quantity, Unit } from '../../units/index.js';
 import { compareDecimals, type Decimal, ofDecimal, zero } from '../../units/internal.js';
@@ -87,7 +89,7 @@ function joined(pieces: readonly Piece[], at: AssessAt): readonly Piece[] {
  * @example orThrow(holdingInterval(spec, 'cargo.0.weight')).setBy.to[0] // tongue against ball mount tongue
  * @source the working of `assess`, solved for one of its inputs
  */
-export function holdingInterval(base: unknown, path: string): Either<StudyFailure, HoldingInterval> {
+export function holdingInterval(base: SpecInput, path: string): Either<StudyFailure, HoldingInterval> {
   const given = ready(base, path);
   if (isLeft(given)) return given;
   const { at, own, unit, stretches } = given.right;

@@ -1,6 +1,6 @@
 /** A spec read for solving over one of its inputs. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { type Assessment, assess } from '../../assessment/index.js';
+import { type Assessment, assessJson } from '../../assessment/index.js';
 import { leavesOf } from '../../spec/index.js';
 import type { Unit } from '../../units/index.js';
 import { type Decimal, editDistance, nearestKeys } from '../../units/internal.js';
@@ -18,7 +18,7 @@ export interface Ready {
 
 /** The spec assessed and its input cut into stretches; Left `UnknownPath` when the path holds no figure. */
 export function ready(base: unknown, path: string): Either<StudyFailure, Ready> {
-  const assessed = assess(base);
+  const assessed = assessJson(base);
   if (isLeft(assessed)) return assessed;
   const leaves = leavesOf(assessed.right.spec);
   const leaf = leaves.get(path);

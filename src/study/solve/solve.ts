@@ -1,6 +1,8 @@
 /** The value of one input at which a reserve is used up. */
+
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { Assessment } from '../../assessment/index.js';
+import type { SpecInput } from '../../spec/index.js';
 import type { Node } from '../../trace/index.js';
 import type { Quantity, Unit } from '../../units/index.js';
 import { ofDecimal } from '../../units/internal.js';
@@ -31,7 +33,7 @@ export interface Solution {
  * @source the working of `assess`, solved for one of its inputs
  */
 export function solveFor(
-  base: unknown,
+  base: SpecInput,
   path: string,
   choose: (assessment: Assessment) => { readonly why: Node } | undefined,
 ): Either<StudyFailure, Solution> {

@@ -2,7 +2,7 @@
  * The range of one input, cut where the program takes another branch: in each stretch one recorded working is valid.
  */
 import { isLeft } from 'fp-ts/lib/Either.js';
-import { type Assessment, assess } from '../../assessment/index.js';
+import { type Assessment, assessJson } from '../../assessment/index.js';
 import { holdsFor } from '../../trace/index.js';
 import { compareDecimals, type Decimal } from '../../units/internal.js';
 import { changed } from '../plan/spec-paths.js';
@@ -28,7 +28,7 @@ export type AssessAt = (x: Decimal) => Assessment | undefined;
 export const assessAt =
   (base: unknown, path: string, unit: string, basis: string): AssessAt =>
   (x) => {
-    const assessed = assess(changed(base, { [path]: { value: x.toFixed(), unit, basis } }));
+    const assessed = assessJson(changed(base, { [path]: { value: x.toFixed(), unit, basis } }));
     return isLeft(assessed) ? undefined : assessed.right;
   };
 

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { lookUp } from '../../../src/assessment/answer/lookups.js';
 import type { LookedUpNode } from '../../../src/assessment/answer/node-shape.js';
 import { rationalOf } from '../../../src/assessment/answer/rational.js';
-import { assess } from '../../../src/assessment/index.js';
+import { assessJson } from '../../../src/assessment/index.js';
 import { nodesOf } from '../../../src/trace/index.js';
 import { randomSpecs } from '../../helpers/random-specs.js';
 import { heavier, tiltDeck, workingsIn } from '../../helpers/specs.js';
@@ -36,7 +36,7 @@ describe('the shipped tables', () => {
   it('never contradict a figure that the library looked up', () => {
     const counts = { agrees: 0, differs: 0, 'not found': 0 };
     for (const spec of [tiltDeck(), heavier(), ...randomSpecs(80)]) {
-      const assessment = assess(spec);
+      const assessment = assessJson(spec);
       if (isLeft(assessment)) continue;
       for (const each of nodesOf(workingsIn(assessment.right).map(({ why }) => why))) {
         if (each.kind !== 'looked up') continue;

@@ -1,7 +1,7 @@
 /** Loaded to the payload at its share nothing is over and nothing lifts; one pound more, and something is. */
 import { isLeft } from 'fp-ts/lib/Either.js';
 import { describe, expect, it } from 'vitest';
-import { type Assessment, assess } from '../../../src/assessment/index.js';
+import { type Assessment, assessJson } from '../../../src/assessment/index.js';
 import { convert } from '../../../src/units/index.js';
 import type { Decimal } from '../../../src/units/internal.js';
 import { answerTo } from '../../helpers/facts.js';
@@ -40,7 +40,7 @@ function loaded(spec: JsonSpec, answer: Assessment, weight: Decimal, share: Deci
 
 /** What is over or lifts; undefined when the spec is refused. */
 function wrongWith(spec: JsonSpec): readonly string[] | undefined {
-  const found = assess(spec);
+  const found = assessJson(spec);
   if (isLeft(found)) return undefined;
   const { checks, lifted } = found.right;
   return [

@@ -1,7 +1,7 @@
 /** A piece inside its window breaks nothing that depends on its place; just outside a limit, that limit is broken. */
 import { isLeft } from 'fp-ts/lib/Either.js';
 import { describe, expect, it } from 'vitest';
-import { assess } from '../../../src/assessment/index.js';
+import { assessJson } from '../../../src/assessment/index.js';
 import type { Decimal } from '../../../src/units/internal.js';
 import { answerTo } from '../../helpers/facts.js';
 import { fewOf, lawSeeds } from '../../helpers/law-seeds.js';
@@ -30,7 +30,7 @@ describe('the window of a piece of a random rig', () => {
       if (window.empty) continue;
       const [from, to] = [window.lower.at.value.value, window.upper.at.value.value];
       for (const at of [from, from.plus(to).div(2), to]) {
-        const found = assess(placedAt(spec, index, at));
+        const found = assessJson(placedAt(spec, index, at));
         asked += 1;
         if (isLeft(found)) {
           broken.push(`seed ${seed}, piece ${index}: refused, ${found.left.tag}`);

@@ -1,6 +1,6 @@
 /** The explanation for a learner: the answer first, every figure that leads to it once, and nothing that does not add up. */
 import { describe, expect, it } from 'vitest';
-import { type Assessment, assess } from '../../../src/assessment/index.js';
+import { type Assessment, assessJson } from '../../../src/assessment/index.js';
 import { lesson, lessonOf } from '../../../src/print/index.js';
 import { type Derived, figureWith, given, over, result, workingLines } from '../../../src/trace/index.js';
 import { lb, show, type Unit } from '../../../src/units/index.js';
@@ -8,7 +8,7 @@ import { rightOf } from '../../helpers/either.js';
 import { rigs } from '../../helpers/rigs.js';
 import { changed, tiltDeck } from '../../helpers/specs.js';
 
-const answer = (spec: unknown): Assessment => rightOf(assess(spec));
+const answer = (spec: unknown): Assessment => rightOf(assessJson(spec));
 const example = answer(tiltDeck());
 const tongue = example.weights.balance?.tongue as Derived<'lb'>;
 const flat = (text: string): string => text.replace(/\s+/g, ' ');

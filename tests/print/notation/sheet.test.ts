@@ -1,6 +1,6 @@
 /** The spreadsheet: LibreOffice recalculates it from the inputs and gets the figures of the library. */
 import { describe, expect, it } from 'vitest';
-import { assess } from '../../../src/assessment/index.js';
+import { assessJson } from '../../../src/assessment/index.js';
 import { type SheetContent, toSheet } from '../../../src/print/index.js';
 import {
   arcsin,
@@ -26,7 +26,7 @@ import { officeIsThere, recalculated } from '../../helpers/office.js';
 import { changed, tiltDeck } from '../../helpers/specs.js';
 
 const contentOf = (spec: unknown): SheetContent => {
-  const answer = rightOf(assess(spec));
+  const answer = rightOf(assessJson(spec));
   const { checks, partChecks } = answer;
   return { figures: checks.map(({ reserve }) => reserve), checks: [...checks, ...partChecks] };
 };

@@ -1,4 +1,5 @@
 /** What leaves a study: CSV read back by an independent parser (csv-parse), JSON Lines, typed columns. */
+
 import { parse } from 'csv-parse/sync';
 import { describe, expect, it } from 'vitest';
 import {
@@ -7,12 +8,12 @@ import {
   levels,
   type Row,
   range,
-  study,
   tagsOf,
   toCsv,
   toJsonLines,
 } from '../../../src/study/index.js';
 import { rightOf } from '../../helpers/either.js';
+import { study } from '../../helpers/untyped.js';
 import { tiltDeck } from '../compared.js';
 
 /** Reads CSV by an independent parser, strictly: records end in CRLF, every record is as long as the first. */

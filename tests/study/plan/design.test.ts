@@ -1,17 +1,9 @@
 /** Designs: counts, order, slices, seeds, strata. */
+
 import { describe, expect, it } from 'vitest';
-import {
-  alternatives,
-  levels,
-  normal,
-  range,
-  type Study,
-  type StudyPlan,
-  study,
-  triangular,
-  uniform,
-} from '../../../src/study/index.js';
+import { alternatives, levels, normal, range, type Study, triangular, uniform } from '../../../src/study/index.js';
 import { rightOf } from '../../helpers/either.js';
+import { type StudyPlan, study } from '../../helpers/untyped.js';
 import { tiltDeck, wrongRows } from '../compared.js';
 
 const made = (vary: StudyPlan['vary'], design: StudyPlan['design'], more: Partial<StudyPlan> = {}): Study =>

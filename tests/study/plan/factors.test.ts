@@ -1,16 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { describeError } from '../../../src/errors.js';
-import {
-  type Design,
-  levels,
-  normal,
-  range,
-  type StudyPlan,
-  study,
-  triangular,
-  uniform,
-} from '../../../src/study/index.js';
+import { type Design, levels, normal, range, triangular, uniform } from '../../../src/study/index.js';
 import { leftOf, rightOf } from '../../helpers/either.js';
+import { type StudyPlan, study } from '../../helpers/untyped.js';
 import { tiltDeck, wrongRows } from '../compared.js';
 
 const grid: Design = { kind: 'grid' };

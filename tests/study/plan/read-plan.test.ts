@@ -1,9 +1,11 @@
 /** Plans that cannot be run: paths, alternatives, sizes, specs. Each is refused with its place. */
+
 import { isLeft } from 'fp-ts/lib/Either.js';
 import { describe, expect, it } from 'vitest';
 import { describeError } from '../../../src/errors.js';
-import { alternatives, type Design, levels, range, type StudyPlan, study, uniform } from '../../../src/study/index.js';
+import { alternatives, type Design, levels, range, uniform } from '../../../src/study/index.js';
 import { leftOf, rightOf } from '../../helpers/either.js';
+import { type StudyPlan, study } from '../../helpers/untyped.js';
 import { tiltDeck, wrongRows } from '../compared.js';
 
 const grid: Design = { kind: 'grid' };

@@ -1,10 +1,12 @@
 /** Studies of random trailers and of the example against `assess`, row by row. */
+
 import fc from 'fast-check';
 import { isLeft } from 'fp-ts/lib/Either.js';
 import { describe, expect, it } from 'vitest';
-import { assess } from '../../../src/assessment/index.js';
-import { alternatives, levels, range, study } from '../../../src/study/index.js';
+import { assessJson } from '../../../src/assessment/index.js';
+import { alternatives, levels, range } from '../../../src/study/index.js';
 import { rightOf } from '../../helpers/either.js';
+import { study } from '../../helpers/untyped.js';
 import { tiltDeck, wholeDeck, wrongRows } from '../compared.js';
 import { levelsOf, spec } from '../random-specs.js';
 
@@ -22,7 +24,7 @@ describe('a study of random trailers', () => {
         const made = study({ base, vary: byLevels(picked), design: { kind: 'grid' } });
         if (isLeft(made)) {
           seen.refused += 1;
-          if (made.left.chapter !== 'study') expect(isLeft(assess(base))).toBe(true);
+          if (made.left.chapter !== 'study') expect(isLeft(assessJson(base))).toBe(true);
           else expect(['UnusableVariation']).toContain(made.left.tag);
           return;
         }
@@ -81,7 +83,7 @@ describe('a study of the example', () => {
     const rows = [...made.rows()];
     expect(rows.filter((row) => row.answered && row.verdict !== 'over').length).toBeGreaterThan(10);
     const lifted = rows
-      .map(({ row }) => rightOf(assess(rightOf(made.specAt(row)))))
+      .map(({ row }) => rightOf(assessJson(rightOf(made.specAt(row)))))
       .filter(({ verdict, checks }) => verdict === 'over' && checks.every(({ verdict }) => verdict === 'within'));
     expect(lifted.length).toBeGreaterThan(10);
     expect([...new Set(lifted.flatMap((each) => each.lifted.map(({ what }) => what)))]).toContain(
@@ -117,7 +119,7 @@ describe('a study of the example', () => {
     const rows = [...made.rows()];
     expect(rows.filter((row) => row.answered && row.verdict !== 'over').length).toBeGreaterThan(10);
     const failed = rows
-      .map(({ row }) => rightOf(assess(rightOf(made.specAt(row)))))
+      .map(({ row }) => rightOf(assessJson(rightOf(made.specAt(row)))))
       .flatMap(({ lifted, checks }) => [
         ...lifted.map(({ what }) => what),
         ...checks.flatMap(({ what, verdict }) => (verdict === 'over' ? [what] : [])),

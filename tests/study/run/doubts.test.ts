@@ -1,11 +1,13 @@
 /** A row's figures come from a program: the recorded working of a study doubts no more of them than `assess` does of the row's own spec. */
+
 import { describe, expect, it } from 'vitest';
-import { type Assessment, assess } from '../../../src/assessment/index.js';
-import { alternatives, levels, type Measure, type StudyPlan, study } from '../../../src/study/index.js';
+import { type Assessment, assessJson } from '../../../src/assessment/index.js';
+import { alternatives, levels, type Measure } from '../../../src/study/index.js';
 import { constant } from '../../../src/trace/index.js';
 import { ratio } from '../../../src/units/index.js';
 import { rightOf } from '../../helpers/either.js';
 import { changed, tiltDeck } from '../../helpers/specs.js';
+import { type StudyPlan, study } from '../../helpers/untyped.js';
 
 const ours = ['GvwrHardToBelieve', 'MachineHardToBelieve', 'ReadWithDecimals'];
 const tags = ({ attention }: Assessment): readonly string[] =>
@@ -30,13 +32,13 @@ const plans: Readonly<Record<string, StudyPlan['vary']>> = {
 };
 
 describe('a study of figures that are hard to believe', () => {
-  it('has something to doubt', () => expect(tags(rightOf(assess(base)))).toEqual([...ours, 'ReadWithDecimals']));
+  it('has something to doubt', () => expect(tags(rightOf(assessJson(base)))).toEqual([...ours, 'ReadWithDecimals']));
   it.each(Object.entries(plans))('agrees row by row: %s', (_, vary) => {
     const made = rightOf(study({ base, vary, design: { kind: 'grid' }, measure: counted }));
     const rows = [...made.rows()];
     expect(rows.length).toBe(made.count);
     for (const [i, row] of rows.entries()) {
-      const own = rightOf(assess(rightOf(made.specAt(i))));
+      const own = rightOf(assessJson(rightOf(made.specAt(i))));
       expect(row.answered && [row.figures['remarks'], row.verdict]).toEqual([tags(own).length, own.verdict]);
     }
   });

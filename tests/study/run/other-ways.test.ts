@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { levels, type Measure, range, study } from '../../../src/study/index.js';
+import { levels, type Measure, range } from '../../../src/study/index.js';
 import { rightOf } from '../../helpers/either.js';
+import { study } from '../../helpers/untyped.js';
 import { decidedExactly, tiltDeck, wholeDeck, wrongRows } from '../compared.js';
 
 describe('levels that make the program go another way', () => {

@@ -1,8 +1,10 @@
 /** Rows that `assess` refuses: they run on a tape like the others, whichever part refuses them, and no error is made before it is read. */
+
 import { describe, expect, it } from 'vitest';
-import { levels, range, type StudyPlan, study } from '../../../src/study/index.js';
+import { levels, range } from '../../../src/study/index.js';
 import { leftOf, rightOf } from '../../helpers/either.js';
 import { changed } from '../../helpers/specs.js';
+import { type StudyPlan, study } from '../../helpers/untyped.js';
 import { tiltDeck, wholeDeck, wrongRows } from '../compared.js';
 
 const grid = (base: unknown, vary: StudyPlan['vary']) => rightOf(study({ base, vary, design: { kind: 'grid' } }));

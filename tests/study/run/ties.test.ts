@@ -1,7 +1,9 @@
 /** Round-number trailers stand exactly on their limits: those rows are decided with exact decimals, and none is wrong. */
+
 import { describe, expect, it } from 'vitest';
-import { alternatives, levels, range, type StudyPlan, study } from '../../../src/study/index.js';
+import { alternatives, levels, range } from '../../../src/study/index.js';
 import { rightOf } from '../../helpers/either.js';
+import { type StudyPlan, study } from '../../helpers/untyped.js';
 import { decidedExactly, tiltDeck, wrongRows } from '../compared.js';
 
 const grid = (vary: StudyPlan['vary'], base: unknown = tiltDeck) =>

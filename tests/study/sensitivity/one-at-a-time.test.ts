@@ -1,15 +1,9 @@
 /** One factor at a time: bars by hand, and the rows that assess confirms. */
+
 import { describe, expect, it } from 'vitest';
-import {
-  alternatives,
-  levels,
-  oneAtATime,
-  range,
-  type Study,
-  type StudyPlan,
-  study,
-} from '../../../src/study/index.js';
+import { alternatives, levels, range, type Study } from '../../../src/study/index.js';
 import { rightOf } from '../../helpers/either.js';
+import { oneAtATime, type StudyPlan, study } from '../../helpers/untyped.js';
 import { tiltDeck, wrongRows } from '../compared.js';
 
 const made = (vary: StudyPlan['vary'], design: StudyPlan['design'], more: Partial<StudyPlan> = {}): Study =>

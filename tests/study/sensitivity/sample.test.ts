@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { type Design, normal, type StudyPlan, sample, uniform } from '../../../src/study/index.js';
+import { type Design, normal, uniform } from '../../../src/study/index.js';
 import { leftOf, rightOf } from '../../helpers/either.js';
+import { type StudyPlan, sample } from '../../helpers/untyped.js';
 import { tiltDeck } from '../compared.js';
 
 /** The standard normal share below z, by its series: any table of statistics; 0.841345 at 1. */

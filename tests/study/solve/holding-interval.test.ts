@@ -1,13 +1,14 @@
 /** The interval in which all checks hold, tried by assess at and beyond its ends. */
+
 import fc from 'fast-check';
 import { isLeft } from 'fp-ts/lib/Either.js';
 import { describe, expect, it } from 'vitest';
-import { assess } from '../../../src/assessment/index.js';
-import { holdingInterval } from '../../../src/study/index.js';
+import { assessJson } from '../../../src/assessment/index.js';
 import { changed } from '../../../src/study/plan/spec-paths.js';
 import { bracketWidth } from '../../../src/study/solve/zeros-of-a-working.js';
 import { show } from '../../../src/units/index.js';
 import { rightOf } from '../../helpers/either.js';
+import { holdingInterval } from '../../helpers/untyped.js';
 import { tiltDeck } from '../compared.js';
 import { figuresOf, spec } from '../random-specs.js';
 
@@ -18,7 +19,7 @@ function expectEnds(base: unknown, path: string): void {
   const { from, to, setBy, included, how } = found.right;
   const inside = how === 'exact' ? 1e-9 : 3 * Number(bracketWidth);
   const holds = (x: { toFixed(): string }): boolean => {
-    const a = assess(changed(base, { [path]: `${x.toFixed()} ${from.unit}` }));
+    const a = assessJson(changed(base, { [path]: `${x.toFixed()} ${from.unit}` }));
     return !isLeft(a) && a.right.verdict !== 'over';
   };
   if (to.value.minus(from.value).lt(4 * inside)) return;
@@ -30,7 +31,7 @@ function expectEnds(base: unknown, path: string): void {
     expect(holds(end.value), `${path} at ${show(end)}`).toBe(isIn);
     if (how === 'exact' && !isIn)
       expect(
-        isLeft(assess(changed(base, { [path]: `${end.value.toFixed()} ${from.unit}` }))) || names.length > 0,
+        isLeft(assessJson(changed(base, { [path]: `${end.value.toFixed()} ${from.unit}` }))) || names.length > 0,
         `${path}: why not at ${show(end)}`,
       ).toBe(true);
     if (names.length > 0 && !names.includes('what is checked changes'))

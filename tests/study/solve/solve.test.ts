@@ -1,19 +1,20 @@
 import { isLeft } from 'fp-ts/lib/Either.js';
 import { describe, expect, it } from 'vitest';
-import { type Assessment, assess } from '../../../src/assessment/index.js';
-import { holdingInterval, solveFor } from '../../../src/study/index.js';
+import { type Assessment, assessJson } from '../../../src/assessment/index.js';
 import { changed } from '../../../src/study/plan/spec-paths.js';
 import { bracketWidth } from '../../../src/study/solve/zeros-of-a-working.js';
 import type { Derived } from '../../../src/trace/index.js';
 import { show } from '../../../src/units/index.js';
 import { rightOf } from '../../helpers/either.js';
+import { holdingInterval, solveFor } from '../../helpers/untyped.js';
 import { tiltDeck } from '../compared.js';
 
 const reserveOf =
   (what: string) =>
   ({ checks }: Assessment): Derived<'lb'> | undefined =>
     checks.find((check) => check.what === what)?.reserve;
-const at = (base: unknown, path: string, text: string): Assessment => rightOf(assess(changed(base, { [path]: text })));
+const at = (base: unknown, path: string, text: string): Assessment =>
+  rightOf(assessJson(changed(base, { [path]: text })));
 
 describe('the value at which a reserve is used up', () => {
   it('is exact where the working is linear', () => {
