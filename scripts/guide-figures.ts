@@ -11,10 +11,10 @@ import {
   placementBar,
   ratingBars,
   sectionOutline,
+  sharesFrom,
   sideView,
   tornado,
 } from '../src/figures/index.js';
-import { guidelineFor, type LadenLimit } from '../src/load/index.js';
 import {
   allowableStress,
   beam,
@@ -29,7 +29,7 @@ import { type Check, checkLoad, rating, tightest, weight } from '../src/ratings/
 import type { SpecInput } from '../src/spec/index.js';
 import { levels, oneAtATime } from '../src/study/index.js';
 import { given } from '../src/trace/index.js';
-import { inch, ksi, lb, lbf, lbfPerFt, ratio } from '../src/units/index.js';
+import { inch, ksi, lb, lbf, lbfPerFt } from '../src/units/index.js';
 
 type Draw = (options: FigureOptions) => string;
 interface Piece {
@@ -51,27 +51,13 @@ const bars =
     ratingBars({ checks, tightest: tightest(checks) }, { ...options, ...more });
 const someOf = ({ checks }: Assessment, ids: RegExp): readonly Check[] => checks.filter(({ id }) => ids.test(id));
 
-const limit = (name: string, on: LadenLimit['on'], most: number): LadenLimit => ({
-  name,
-  on,
-  limit: given(name, lb(most), 'label'),
-});
-const shares: Draw = (options) =>
-  payloadByShare(
-    {
-      curb: given('trailer weight', lb(3650), 'scale'),
-      band: guidelineFor('ball'),
-      limits: [
-        limit('GVWR', 'gross', 14000),
-        limit('axles', 'axles', 12000),
-        limit('coupler', 'gross', 15000),
-        limit('ball mount, tongue', 'tongue', 1600),
-        limit('coupler, tongue', 'tongue', 2000),
-      ],
-      now: { share: given('tongue share', ratio('0.1178')), payload: given('excavator', lb(9000)) },
-    },
-    options,
-  );
+/** No share is promised: the whole band of the guideline counts. */
+const atAnyShare = orThrow(assess({ ...(spec() as object), tongueShare: undefined }));
+const shares: Draw = (options) => {
+  const data = sharesFrom(atAnyShare);
+  if (data === undefined) throw new Error('the example has a payload');
+  return payloadByShare(data, options);
+};
 
 const rail = orThrow(publishedSection('C8X11.5'));
 const formed = orThrow(

@@ -11,6 +11,7 @@ import {
 } from '../../src/figures/index.js';
 import { convert, kg, lb, type Quantity, roundCapacityDown, roundLoadUp, show } from '../../src/units/index.js';
 import { byId, figure, fill, h } from './dom.js';
+import { drawInto } from './drawn-later.js';
 import { briefFor, type Told } from './words.js';
 
 type Units = 'us' | 'metric';
@@ -27,13 +28,27 @@ const loadText = (load: Quantity<'lb'>, units: Units): string =>
 const capacityText = (limit: Quantity<'lb'>, units: Units): string =>
   show(units === 'metric' ? roundCapacityDown(convert(limit, 'kg'), kg(1)) : roundCapacityDown(limit, lb(1)));
 
-/** Width to draw for: that of the place a figure stands in. */
-const widthOf = (place: HTMLElement): number => Math.max(320, Math.round(place.clientWidth || 640));
+/** Widths of the places, asked once: to ask makes the browser lay the page out. */
+let widths = new WeakMap<HTMLElement, number>();
 
-/** A figure in its place. Interactive ones are no plain image: what is in them can be pointed at. */
+/** The page has another width: ask again. */
+export const forgetWidths = (): void => {
+  widths = new WeakMap();
+};
+
+/** Width to draw for: that of the place a figure stands in. */
+function widthOf(place: HTMLElement): number {
+  const known = widths.get(place);
+  if (known !== undefined) return known;
+  const wide = place.clientWidth;
+  if (wide > 0) widths.set(place, Math.max(320, wide));
+  return Math.max(320, wide || 640);
+}
+
+/** A figure in its place, drawn for the width it has there. */
 function put(id: string, draw: (width: number) => string): void {
   const place = byId(id);
-  fill(place, figure(draw(widthOf(place))));
+  drawInto(place, () => fill(place, figure(draw(widthOf(place)))));
 }
 
 /** The table behind the bars: every check with its figures and a button that asks why. */

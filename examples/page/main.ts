@@ -2,9 +2,10 @@
 import { isLeft } from 'fp-ts/lib/Either.js';
 import { type Assessment, assess } from '../../src/assessment/index.js';
 import { leaflet } from '../../src/print/index.js';
-import { showAnswer, showTable } from './answer.js';
+import { forgetWidths, showAnswer, showTable } from './answer.js';
 import { buildSliders, type End, letDrag, type Move, piecesOf, refreshSliders } from './deck.js';
 import { byId, fill, h } from './dom.js';
+import { drawAll } from './drawn-later.js';
 import { faultsOf } from './faults.js';
 import { buildForm, refreshForm, showFaults } from './form.js';
 import type { MachineKey } from './presets.js';
@@ -164,8 +165,12 @@ window.addEventListener('hashchange', () => {
   history.take(fromFragment(location.hash));
   render();
 });
-window.addEventListener('resize', render);
+window.addEventListener('resize', () => {
+  forgetWidths();
+  render();
+});
 window.addEventListener('beforeprint', () => {
+  drawAll();
   if (readable === undefined) return;
   const date = new Date().toLocaleDateString();
   byId('leaflet').textContent = leaflet(readable, { units: history.now.units, date });

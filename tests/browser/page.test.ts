@@ -83,6 +83,8 @@ describe.skipIf(!browserIsThere)('the page', () => {
     const page = await visit();
     await agrees(page);
     expect(await text(page, 'side')).toContain('1,491 lb');
+    const hints = await page.locator('.hint').allTextContents();
+    expect(hints.filter((hint) => !/^.+; for instance .+$/.test(hint))).toEqual([]);
     expect(gzipSync(readFileSync(file), { level: 9 }).length).toBeLessThan(200_000);
     const policy = await page.locator('meta[http-equiv]').getAttribute('content');
     expect(policy).toMatch(/^default-src 'none'; script-src 'sha256-[^']+'; style-src 'sha256-[^']+';/);
@@ -179,7 +181,8 @@ describe.skipIf(!browserIsThere)('the page', () => {
     await page.fill('#field-cargo-0-front', '118 in');
     await page.selectOption('#units', 'metric');
     const other = await visit(await fragmentOf(page));
-    for (const id of ['verdict', 'brief', 'side', 'bars']) expect(await text(other, id)).toBe(await text(page, id));
+    for (const id of ['verdict', 'brief', 'side', 'bars', 'shares'])
+      await expect.poll(async () => (await text(other, id)) === (await text(page, id)), { message: id }).toBe(true);
     expect(await text(other, 'side')).toContain(' kg');
   });
 
