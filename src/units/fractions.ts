@@ -4,6 +4,7 @@ import { Decimal, zero } from './decimal.js';
 import type { UnreadableQuantity } from './errors.js';
 import {
   type Cursor,
+  decimalIn,
   digitsFrom,
   isFractionSlash,
   type Scanned,
@@ -62,8 +63,9 @@ export function scanFigure(cursor: Cursor): Either<UnreadableQuantity, Scanned> 
   if (alone !== undefined) return right(alone);
   const number = scanNumber(cursor);
   if (isLeft(number)) return number;
-  const { value, next } = number.right;
-  const place = behindWhole(next);
+  const place = behindWhole(number.right.next);
+  if (!vulgar.has(place.text[place.at] ?? '')) return number;
+  const value = decimalIn(number.right);
   const mixed = scanVulgar(value, negative, place);
   if (mixed === undefined) return number;
   return value.isInteger() ? right(mixed) : unreadable(place, 'a whole number before a fraction');
@@ -73,12 +75,14 @@ export function scanFigure(cursor: Cursor): Either<UnreadableQuantity, Scanned> 
 export function scanMixed(cursor: Cursor): Either<UnreadableQuantity, Scanned> {
   const figure = scanFigure(cursor);
   if (isLeft(figure)) return figure;
-  const { value, next } = figure.right;
-  if (isFractionSlash(next)) return scanFraction(zero, value, cursor, next);
+  const { next } = figure.right;
+  if (isFractionSlash(next)) return scanFraction(zero, decimalIn(figure.right), cursor, next);
   const top = behindWhole(next);
   const digits = digitsFrom(top);
   const slash = { text: top.text, at: top.at + digits.length };
-  return digits === '' || !isFractionSlash(slash) ? figure : scanFraction(value, new Decimal(digits), top, slash);
+  return digits === '' || !isFractionSlash(slash)
+    ? figure
+    : scanFraction(decimalIn(figure.right), new Decimal(digits), top, slash);
 }
 
 const denominators = ['2', '4', '8', '16', '32', '64'];

@@ -2,6 +2,6 @@
 export { compareDecimals, snappedDifference } from './closeness.js';
 export { Decimal, one, signOf, zero } from './decimal.js';
 export { ofDecimal } from './figure.js';
-export { compareFigures, compareProducts, signOfFigure } from './order.js';
+export { compareFigures, compareProducts, isBetween, signOfFigure } from './order.js';
 export { editDistance, nearestKeys, wrapText } from './text.js';
 export { inShort, neededToRead } from './words.js';

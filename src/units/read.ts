@@ -4,8 +4,8 @@ import { convert } from './convert.js';
 import { type UnitsError, type UnreadableQuantity, wrongUnit } from './errors.js';
 import { ofDecimal } from './figure.js';
 import { isJoint, scanFigure, scanMixed } from './fractions.js';
-import type { Quantity } from './quantity.js';
-import { type Cursor, digitsFrom, type Scanned, skipSpaces, start, unreadable } from './scan.js';
+import { type Quantity, quantity } from './quantity.js';
+import { type Cursor, decimalIn, digitsFrom, type Scanned, skipSpaces, start, unreadable } from './scan.js';
 import { type Dimension, dimensionOf, type Unit, type UnitOf } from './unit-list.js';
 import { insteadOf, unitNamed } from './unit-words.js';
 
@@ -26,8 +26,8 @@ export function parseAny(text: string): Either<UnreadableQuantity, AnyQuantity> 
   const from = skipSpaces(number.right.next);
   const word = text.slice(from.at).trimEnd();
   const unit = unitNamed(word);
-  if (unit === undefined) return unreadable(from, insteadOf(word, number.right.value) ?? unitNeeded(from));
-  return right(ofDecimal(number.right.value, unit) as AnyQuantity);
+  if (unit === undefined) return unreadable(from, insteadOf(word, decimalIn(number.right)) ?? unitNeeded(from));
+  return right(quantity(number.right.value, unit) as AnyQuantity);
 }
 
 /**
@@ -76,11 +76,11 @@ interface LengthUnit {
   readonly next: Cursor;
 }
 
-function scanLengthUnit({ value, next }: Scanned, needed: string): Either<UnreadableQuantity, LengthUnit> {
-  const at = skipSpaces(next);
+function scanLengthUnit(number: Scanned, needed: string): Either<UnreadableQuantity, LengthUnit> {
+  const at = skipSpaces(number.next);
   const word = lengthWord(at);
   const unit = word.trim() === '' ? undefined : unitNamed(word);
-  if (unit === undefined) return unreadable(at, insteadOf(word, value) ?? needed);
+  if (unit === undefined) return unreadable(at, insteadOf(word, decimalIn(number)) ?? needed);
   const end = at.at + word.length;
   if (word.endsWith('.') && digitsFrom({ text: at.text, at: end }) !== '')
     return unreadable({ text: at.text, at: end }, 'a space after the stop');
@@ -105,10 +105,10 @@ function parseAnyLength(text: string): Either<UnreadableQuantity, AnyQuantity> {
   if (isLeft(read)) return read;
   const { unit, next } = read.right;
   const rest = skipSpaces(next);
-  if (text.slice(rest.at).trimEnd() === '') return right(ofDecimal(first.right.value, unit) as AnyQuantity);
+  if (text.slice(rest.at).trimEnd() === '') return right(quantity(first.right.value, unit) as AnyQuantity);
   if (dimensionOf(unit) !== 'length') return parseAny(text);
   if (unit !== 'ft') return unreadable(rest, 'nothing more');
-  const feet = first.right.value;
+  const feet = decimalIn(first.right);
   if (!feet.isInteger()) return unreadable(rest, 'nothing after feet with a fraction');
   const place = inchesAfter(next);
   const inches = scanMixed(place);
@@ -118,8 +118,9 @@ function parseAnyLength(text: string): Either<UnreadableQuantity, AnyQuantity> {
   if (inchUnit.right.unit !== 'in') return unreadable(skipSpaces(inches.right.next), 'inches after the feet');
   const end = skipSpaces(inchUnit.right.next);
   if (text.slice(end.at).trimEnd() !== '') return unreadable(end, 'nothing more');
-  if (inches.right.value.isNegative()) return unreadable(place, 'inches without a sign');
-  if (inches.right.value.gte(12)) return unreadable(place, 'fewer than 12 inches after the feet');
-  const size = feet.abs().times(12).plus(inches.right.value);
+  const inchesRead = decimalIn(inches.right);
+  if (inchesRead.isNegative()) return unreadable(place, 'inches without a sign');
+  if (inchesRead.gte(12)) return unreadable(place, 'fewer than 12 inches after the feet');
+  const size = feet.abs().times(12).plus(inchesRead);
   return right(ofDecimal(feet.isNegative() ? size.neg() : size, 'in') as AnyQuantity);
 }

@@ -50,11 +50,14 @@ export function digitsFrom(cursor: Cursor): string {
   return cursor.text.slice(cursor.at, end);
 }
 
-/** A number that was read, and the place behind it. */
+/** A number that was read, as its plain digits or worked out from a fraction, and the place behind it. */
 export interface Scanned {
-  readonly value: Decimal;
+  readonly value: string | Decimal;
   readonly next: Cursor;
 }
+
+/** The decimal of a number that was read. */
+export const decimalIn = ({ value }: Scanned): Decimal => (typeof value === 'string' ? new Decimal(value) : value);
 
 /** A sign, if there is one: `+`, `-` or the minus of print. */
 export function scanSign({ text, at }: Cursor): { readonly negative: boolean; readonly next: Cursor } {
@@ -105,6 +108,6 @@ export function scanNumber(cursor: Cursor): Either<UnreadableQuantity, Scanned> 
     at += 1 + fraction.length;
   }
   const whole = groups.right.digits === '' ? '0' : groups.right.digits;
-  const value = new Decimal(`${negative ? '-' : ''}${whole}${fraction === '' ? '' : `.${fraction}`}`);
+  const value = `${negative ? '-' : ''}${whole}${fraction === '' ? '' : `.${fraction}`}`;
   return right({ value, next: { text, at } });
 }

@@ -18,6 +18,7 @@ import {
   type UnitOf,
   wireQuantity,
 } from '../../units/index.js';
+import { isBetween } from '../../units/internal.js';
 import type { FigureInput } from '../types/figures.js';
 import { failed, isRecord, own, pathOf } from './fault.js';
 import { type Coded, coded, type FigureKind } from './kind.js';
@@ -38,9 +39,6 @@ export const givenBehind = (why: Node): Given | undefined => {
   return why.kind === 'computed' && why.operation === 'convert' ? givenBehind(why.of[0] as Node) : undefined;
 };
 
-const isWithin = (value: Quantity<Unit>, least: Quantity<Unit>, most: Quantity<Unit>): boolean =>
-  value.value.gte(least.value) && value.value.lte(most.value);
-
 const inOther = (end: Quantity<Unit>, unit: Unit): Quantity<Unit> => convert(end, unit as never) as Quantity<Unit>;
 
 /** What to write for a figure outside its ends; a plain number that would do as a percentage was meant as one. */
@@ -48,7 +46,7 @@ function withinEnds(value: Quantity<Unit>, least: Quantity<Unit>, most: Quantity
   if (value.unit !== 'ratio') return `a figure from ${show(least)} to ${show(most)}`;
   const meant = quantity(value.value, '%');
   const [low, high] = [inOther(least, '%'), inOther(most, '%')];
-  if (!isWithin(meant, low, high)) return `a figure from ${show(low)} to ${show(high)}`;
+  if (!isBetween(meant, low, high)) return `a figure from ${show(low)} to ${show(high)}`;
   return `a percentage: ${show(value)} is ${show(inOther(value, '%'))}; write ${show(meant)}`;
 }
 
@@ -71,7 +69,7 @@ function isFigure(input: unknown, says: FigureKind, ends: ReturnType<typeof ends
   if (!wireQuantity(says.dimension).is(value) || !isRecord(why)) return false;
   const leaf = givenBehind(why as unknown as Node);
   if (leaf === undefined || !wireQuantity(says.dimension).is(leaf.value)) return false;
-  return (says.unit === undefined || value.unit === says.unit) && isWithin(leaf.value, ...ends(leaf.value.unit));
+  return (says.unit === undefined || value.unit === says.unit) && isBetween(leaf.value, ...ends(leaf.value.unit));
 }
 
 /** A figure as it was written: its text or its digits and unit, with its basis where that is not the usual one. */
@@ -101,7 +99,7 @@ function figureCodec<D extends Dimension>(says: FigureKind & { readonly dimensio
       if (isWrong(value)) return failed(input, context, value.fault, value.needed);
       const read = value as Quantity<Unit>;
       const [from, to] = ends(read.unit);
-      if (!isWithin(read, from, to)) return failed(input, context, 'out of range', withinEnds(read, least, most));
+      if (!isBetween(read, from, to)) return failed(input, context, 'out of range', withinEnds(read, least, most));
       const name = symbolAt(symbol, context);
       const why: Given = {
         kind: 'given',
