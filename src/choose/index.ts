@@ -4,6 +4,9 @@
  *
  * @module choose
  */
+
+export { type BoundedCheck, type Bounds, boundsFrom } from './bounds/bounds-from.js';
+export type { UnknownFact } from './bounds/fill.js';
 export { type ClassUp, type LineCrossed, oneClassUp } from './class-up.js';
 export { type ComparedFigure, type Comparison, changeOf, compare, type Print } from './compare.js';
 export * from './errors.js';

@@ -68,7 +68,8 @@ function exactSign(question: Question, corner: ReadonlyMap<number, number>, inpu
 }
 
 function sureOf({ question, range, low, high, reached }: Found, inputs: readonly Unsure[]): Sure {
-  if (range.lowest.size === 0 && reached) return signOf(question.figure.value.value) < 0 ? 'over' : 'within';
+  if (range.lowest.size === 0 && range.reached && low === high)
+    return signOf(question.figure.value.value) < 0 ? 'over' : 'within';
   const near = 1e-7 * Math.max(1, Math.abs(question.figure.value.value.toNumber()));
   if (low > near) return 'within';
   if (high < -near) return 'over';
@@ -102,6 +103,30 @@ function overall(checks: readonly SureCheck[]): Sure {
   return checks.length > 0 && checks.every(({ sure }) => sure === 'within') ? 'within' : 'not sure';
 }
 
+/** How sure every check is while some inputs stay between their ends. */
+export function surenessOver(assessment: Assessment, inputs: readonly Unsure[], most?: number): Sureness {
+  const { ways, refused, complete } = waysOf(assessment, inputs, most);
+  const [first, ...others] = ways.map((way) => rangesOf(way, inputs));
+  const found = (ways[0]?.questions ?? []).map((question) =>
+    joinedOver(question, (first as ReadonlyMap<string, Range>).get(question.id) as Range, others),
+  );
+  const checks = found.map((one): SureCheck => {
+    const { question, low, high, reached } = one;
+    return {
+      id: question.id,
+      what: question.what,
+      kind: question.kind,
+      sure: complete ? sureOf(one, inputs) : 'not sure',
+      reserve: question.figure.value,
+      least: pounds(Math.floor(low * millionth) / millionth),
+      most: pounds(Math.ceil(high * millionth) / millionth),
+      endsReached: reached,
+    };
+  });
+  const open = found.filter((_, i) => checks[i]?.sure === 'not sure');
+  return { sure: overall(checks), checks, inputs, weighNext: weighNext(open, inputs), refused, complete };
+}
+
 /**
  * How sure is this answer, when the inputs may be off?
  *
@@ -121,25 +146,5 @@ function overall(checks: readonly SureCheck[]): Sure {
 export function sureness(assessment: Assessment, tolerances: Tolerances = {}): Either<ChooseError, Sureness> {
   const unsure = unsureInputs(assessment.spec, tolerances);
   if (isLeft(unsure)) return unsure;
-  const inputs = unsure.right;
-  const { ways, refused, complete } = waysOf(assessment, inputs);
-  const [first, ...others] = ways.map((way) => rangesOf(way, inputs));
-  const found = (ways[0]?.questions ?? []).map((question) =>
-    joinedOver(question, (first as ReadonlyMap<string, Range>).get(question.id) as Range, others),
-  );
-  const checks = found.map((one): SureCheck => {
-    const { question, low, high, reached } = one;
-    return {
-      id: question.id,
-      what: question.what,
-      kind: question.kind,
-      sure: complete ? sureOf(one, inputs) : 'not sure',
-      reserve: question.figure.value,
-      least: pounds(Math.floor(low * millionth) / millionth),
-      most: pounds(Math.ceil(high * millionth) / millionth),
-      endsReached: reached,
-    };
-  });
-  const open = found.filter((_, i) => checks[i]?.sure === 'not sure');
-  return right({ sure: overall(checks), checks, inputs, weighNext: weighNext(open, inputs), refused, complete });
+  return right(surenessOver(assessment, unsure.right));
 }

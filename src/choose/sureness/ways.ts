@@ -30,8 +30,8 @@ export interface Ways {
   readonly complete: boolean;
 }
 
-/** How many further assessments are made at most. */
-const most = 6;
+/** How many further assessments are made at most, when nobody asks for more. */
+const usualMost = 6;
 
 /** Whether a comparison can turn out otherwise when the difference of its sides can be anything between two ends. */
 function mayTurn({ low, high }: Interval, comparison: Comparison, holds: boolean, slack: number): boolean {
@@ -83,8 +83,8 @@ const keyOf = (corner: Corner): string =>
     .sort()
     .join();
 
-/** Every way that is found from the assessment at hand. */
-export function waysOf(assessment: Assessment, inputs: readonly Unsure[]): Ways {
+/** Every way that is found from the assessment at hand, with at most so many further assessments. */
+export function waysOf(assessment: Assessment, inputs: readonly Unsure[], most = usualMost): Ways {
   const numberOf = new Map(inputs.map(({ path }, i) => [path, i]));
   const between = inputs.map((input) => input.between);
   const inputOf = ({ path }: Given): number | undefined => (path === undefined ? undefined : numberOf.get(path));
