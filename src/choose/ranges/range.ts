@@ -59,6 +59,27 @@ function fallsOut(
   return left;
 }
 
+/** The ends of an answer that goes straight with every input: where it stands, and what each input adds and takes. */
+function straightEnds(
+  flat: Flat,
+  now: number,
+  slopes: ReadonlyMap<number, Interval>,
+  inputs: readonly Interval[],
+): Interval {
+  let [low, high] = [now, now];
+  for (const [input, { low: slope }] of slopes) {
+    const stands = flat.now[input] as number;
+    const { low: from, high: to } = inputs[input] as Interval;
+    const [a, b] = [slope * (from - stands), slope * (to - stands)];
+    low += Math.min(a, b);
+    high += Math.max(a, b);
+  }
+  return { low, high };
+}
+
+const recorded = (flat: Flat, ends: Ends): number =>
+  ends.reduce((sum, [i, counts]) => sum + counts * (flat.at[i] as number), 0);
+
 /**
  * What can this answer be?
  *
@@ -74,11 +95,13 @@ export function rangeOf(flat: Flat, ends: Ends, inputs: readonly Interval[], at:
   const highest = new Map<number, number>();
   const [atLowest, atHighest] = [[...inputs], [...inputs]];
   let reached = true;
+  let straight = true;
   const unclear = [...slopes].flatMap(([input, { low, high }]) => (low < 0 && high > 0 ? [input] : []));
   const flatIn = fallsOut(flat, ends, cone, inputs, unclear);
   for (const [input, { low, high }] of slopes) {
     const between = inputs[input] as Interval;
     if (between.low === between.high) continue;
+    if (low !== high) straight = false;
     if (flatIn.has(input)) {
       const middle = point((between.low + between.high) / 2);
       [atLowest[input], atHighest[input]] = [middle, middle];
@@ -93,6 +116,10 @@ export function rangeOf(flat: Flat, ends: Ends, inputs: readonly Interval[], at:
     highest.set(input, most);
     atLowest[input] = point(least);
     atHighest[input] = point(most);
+  }
+  if (straight) {
+    const { low, high } = straightEnds(flat, recorded(flat, ends), slopes, inputs);
+    return { low, high, slopes, lowest, highest, reached };
   }
   const wide = totalOf(ends, at);
   const low = Math.max(wide.low, totalOf(ends, forward(flat, atLowest, cone)).low);

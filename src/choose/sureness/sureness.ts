@@ -2,8 +2,9 @@
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import type { AssessError, Assessment } from '../../assessment/index.js';
 import { figureWith } from '../../trace/index.js';
+import { doubleOf, ofNumber } from '../../units/figure.js';
 import type { Quantity } from '../../units/index.js';
-import { Decimal, ofDecimal, signOf } from '../../units/internal.js';
+import { Decimal, signOf, signOfFigure } from '../../units/internal.js';
 import type { ChooseError } from '../errors.js';
 import { type Range, rangeOf } from '../ranges/range.js';
 import type { Question } from './asked.js';
@@ -51,7 +52,7 @@ export interface Sureness {
 }
 
 const millionth = 1e6;
-const pounds = (at: number): Quantity<'lb'> => ofDecimal(new Decimal(at), 'lb');
+const pounds = (at: number): Quantity<'lb'> => ofNumber(at, 'lb');
 
 interface Found {
   readonly question: Question;
@@ -69,8 +70,8 @@ function exactSign(question: Question, corner: ReadonlyMap<number, number>, inpu
 
 function sureOf({ question, range, low, high, reached }: Found, inputs: readonly Unsure[]): Sure {
   if (range.lowest.size === 0 && range.reached && low === high)
-    return signOf(question.figure.value.value) < 0 ? 'over' : 'within';
-  const near = 1e-7 * Math.max(1, Math.abs(question.figure.value.value.toNumber()));
+    return signOfFigure(question.figure.value) < 0 ? 'over' : 'within';
+  const near = 1e-7 * Math.max(1, Math.abs(doubleOf(question.figure.value)));
   if (low > near) return 'within';
   if (high < -near) return 'over';
   if (!reached) return 'not sure';

@@ -61,8 +61,7 @@ function cornersOf(
 ): readonly Corner[] {
   const between = inputs.map((input) => input.between);
   const corners: Corner[] = [];
-  for (const { left, right, comparison, holds, settles } of decisions) {
-    if (settles !== undefined) continue;
+  for (const { left, right, comparison, holds } of decisions) {
     const [l, r] = [flat.indexOf.get(left) as number, flat.indexOf.get(right) as number];
     if (!movesAt(flat, l) && !movesAt(flat, r)) continue;
     const [a, b] = [at[l] as Interval, at[r] as Interval];
@@ -95,7 +94,8 @@ export function waysOf(assessment: Assessment, inputs: readonly Unsure[], most =
   const asked = new Set<string>();
   const take = (one: Assessment): void => {
     const questions = questionsOf(one);
-    const decisions = one.decisions;
+    const aside = new Set(one.payload?.decisions); // no check hangs on what the payload turns on
+    const decisions = one.decisions.filter((decision) => !aside.has(decision) && decision.settles === undefined);
     const flat = flatten(
       [...questions.map(({ figure }) => figure.why), ...decisions.flatMap(({ left, right }) => [left, right])],
       inputOf,
