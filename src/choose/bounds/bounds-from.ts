@@ -40,10 +40,13 @@ export interface Bounds {
 const mostAssessments = 24;
 const sharings = ['equalised', 'independent'] as const;
 
-const middle = ({ from, to, unit }: UnknownFact): unknown => ({
-  text: `${(from + to) / 2} ${unit}`,
-  basis: 'estimated',
-});
+/** Axles one behind the other: a middle for each would set all of them at one place. */
+const apart = 34;
+
+const middle = ({ path, from, to, unit }: UnknownFact): unknown => {
+  const axle = Number(/^trailer\.axles\.(\d+)\.at$/.exec(path)?.[1] ?? 0);
+  return { text: `${(from + to) / 2 + axle * apart} ${unit}`, basis: 'estimated' };
+};
 
 function inputsOf(assessment: Assessment, unknown: readonly UnknownFact[]): readonly Unsure[] {
   const leaves = leavesOf(assessment.spec);
@@ -56,13 +59,15 @@ function inputsOf(assessment: Assessment, unknown: readonly UnknownFact[]): read
 }
 
 /** The spec with middles in place of what is not told; of the two ways axles share, both where that is not told. */
-function completions(spec: unknown, told: Assessment, unknown: readonly UnknownFact[]): readonly Assessment[] {
+function completions(
+  spec: unknown,
+  told: Assessment,
+  unknown: readonly UnknownFact[],
+): readonly Either<AssessError, Assessment>[] {
   const filled = changed(spec, Object.fromEntries(unknown.map((fact) => [fact.path, middle(fact)])));
   const { axles, sharing } = told.spec.trailer;
   const ways = axles.length > 1 && sharing === undefined ? sharings : [undefined];
-  return ways
-    .map((way) => assess(way === undefined ? filled : changed(filled, { 'trailer.sharing': way })))
-    .flatMap((assessed) => (isRight(assessed) ? [assessed.right] : []));
+  return ways.map((way) => assess(way === undefined ? filled : changed(filled, { 'trailer.sharing': way })));
 }
 
 const least = (figures: readonly Quantity<'lb'>[], sign: 1 | -1): Quantity<'lb'> =>
@@ -92,7 +97,11 @@ export function boundsFrom(spec: unknown): Either<AssessError, Bounds> {
   if (isLeft(assessed)) return assessed;
   const told = assessed.right;
   const unknown = unknownFacts(told);
-  const all = completions(spec, told, unknown).map((one) => surenessOver(one, inputsOf(one, unknown), mostAssessments));
+  const completed = completions(spec, told, unknown);
+  const answered = completed.flatMap((one) => (isRight(one) ? [one.right] : []));
+  const [refused] = completed;
+  if (answered.length === 0 && refused !== undefined && isLeft(refused)) return refused;
+  const all = answered.map((one) => surenessOver(one, inputsOf(one, unknown), mostAssessments));
   const byId = new Map<string, Sureness['checks'][number][]>();
   for (const { checks } of all) for (const check of checks) byId.set(check.id, [...(byId.get(check.id) ?? []), check]);
   const checks = [...byId.values()].map((answers): BoundedCheck => {
