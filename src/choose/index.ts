@@ -5,6 +5,9 @@
  * @module choose
  */
 
+export { axlePlace } from './axle-place/axle-place.js';
+export type { AxleDesign, AxleInterval, AxleLimit, DesignMachine } from './axle-place/design.js';
+export { axleIntervalText } from './axle-place/text.js';
 export { type BoundedCheck, type Bounds, boundsFrom } from './bounds/bounds-from.js';
 export type { UnknownFact } from './bounds/fill.js';
 export { type ClassUp, type LineCrossed, oneClassUp } from './class-up.js';
