@@ -28,7 +28,6 @@ const noParts = new Int32Array(0);
  *
  * @param roots the answers
  * @param inputOf the number of the input that a leaf belongs to; undefined for a leaf that stays as it is
- * @example flatten([grossWeight.why], () => undefined).nodes.length // 1
  */
 export function flatten(roots: readonly Node[], inputOf: (leaf: Given) => number | undefined): Flat {
   const indexOf = new Map<Node, number>();
