@@ -6,7 +6,8 @@ import { changed } from '../../study/index.js';
 import type { Given } from '../../trace/index.js';
 import type { Quantity } from '../../units/index.js';
 import { compareDecimals } from '../../units/internal.js';
-import { type Sureness, surenessOver } from '../sureness/sureness.js';
+import type { Sureness } from '../sureness/answer.js';
+import { surenessOver } from '../sureness/sureness.js';
 import type { Unsure } from '../sureness/tolerances.js';
 import { type UnknownFact, unknownFacts } from './fill.js';
 
