@@ -13,6 +13,7 @@ export type { UnknownFact } from './bounds/fill.js';
 export { type ClassUp, type LineCrossed, oneClassUp } from './class-up.js';
 export { type ComparedFigure, type Comparison, changeOf, compare, type Print } from './compare.js';
 export * from './errors.js';
+export { type FrameChecks, type FrameQuestion, frameCaution, frameChecks } from './frame/frame-checks.js';
 export type { Interval } from './ranges/interval.js';
 export type { Changes } from './remedies/asking.js';
 export type { Who } from './remedies/lever.js';
