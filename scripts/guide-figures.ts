@@ -52,7 +52,7 @@ const bars =
 const someOf = ({ checks }: Assessment, ids: RegExp): readonly Check[] => checks.filter(({ id }) => ids.test(id));
 
 /** No share is promised: the whole band of the guideline counts. */
-const atAnyShare = orThrow(assess({ ...(spec() as object), tongueShare: undefined }));
+const atAnyShare = orThrow(assessJson({ ...(spec() as object), tongueShare: undefined }));
 const shares: Draw = (options) => {
   const data = sharesFrom(atAnyShare);
   if (data === undefined) throw new Error('the example has a payload');

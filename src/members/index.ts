@@ -6,6 +6,7 @@
 
 export * from './beam/allowable.js';
 export { type BeamAnswer, type BeamMember, type BeamStation, type BendingCheck, beam } from './beam/beam.js';
+export { type DeflectionCheck, deflectionLimit } from './beam/deflection-limit.js';
 export { type Load, ownWeight, type PointLoad, type SpreadLoad } from './beam/loads.js';
 export type { Reactions } from './beam/reactions.js';
 export type { Spans } from './beam/spans.js';
@@ -26,6 +27,7 @@ export {
   sectionDimension,
 } from './sections/published-section.js';
 export type * from './sections/shape-rows.js';
+export { type BentChannel, blankWidth } from './shapes/bent-blank.js';
 export type * from './shapes/outline.js';
 export { outlineOf } from './shapes/outline-of.js';
 export { type SectionProperties, sectionProperties } from './shapes/section-properties.js';

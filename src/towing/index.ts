@@ -28,5 +28,6 @@ export { type HitchedAxleLoads, type HitchedQuestion, hitchedAxleLoads } from '.
 export * from './vehicle/largest-trailer.js';
 export type { TowBound } from './vehicle/tow-bounds.js';
 export * from './vehicle/tow-vehicle.js';
+export { trailerToVehicleRatio } from './vehicle/weight-ratio.js';
 export * from './weight-distribution.js';
 export { wordsForTowing } from './words.js';

@@ -1,6 +1,7 @@
 /** Brakes, stopping, wheel nuts, hubs: the hardware on an axle. */
 
 export { axlesTables } from '../tables.js';
+export * from './brake-torque.js';
 export * from './brakes.js';
 export type { HardwareError, HardwareNotAboveZero, NoBrakes } from './hardware-errors.js';
 export * from './stopping.js';

@@ -1,5 +1,6 @@
 /** Workings laid out in plain arrays, leaves first, for passes in doubles over many answers at once. */
 import type { Computed, Given, Node, Operation } from '../../trace/index.js';
+import { doubleOf } from '../../units/figure.js';
 
 /** Every node of some answers that moves with the inputs asked about; all else is a fixed number. */
 export interface Flat {
@@ -9,6 +10,8 @@ export interface Flat {
   readonly at: Float64Array;
   /** The input a leaf belongs to, by its number; -1 for all other nodes. */
   readonly input: Int32Array;
+  /** Where each input stands as recorded, by its number. */
+  readonly now: readonly (number | undefined)[];
   /** The operation; undefined for a leaf or a step that moves with no input. */
   readonly operation: readonly (Operation | undefined)[];
   /** The parts of a step, by their numbers. */
@@ -16,7 +19,7 @@ export interface Flat {
 }
 
 /** The double nearest to the figure of a node. */
-export const floatOf = (node: Node): number => node.value.value.toNumber();
+export const floatOf = (node: Node): number => doubleOf(node.value);
 
 const noParts = new Int32Array(0);
 
@@ -25,12 +28,12 @@ const noParts = new Int32Array(0);
  *
  * @param roots the answers
  * @param inputOf the number of the input that a leaf belongs to; undefined for a leaf that stays as it is
- * @example flatten([grossWeight.why], () => undefined).nodes.length // 1
  */
 export function flatten(roots: readonly Node[], inputOf: (leaf: Given) => number | undefined): Flat {
   const indexOf = new Map<Node, number>();
   const nodes: Node[] = [];
   const at: number[] = [];
+  const now: (number | undefined)[] = [];
   const input: number[] = [];
   const operation: (Operation | undefined)[] = [];
   const parts: Int32Array[] = [];
@@ -57,10 +60,11 @@ export function flatten(roots: readonly Node[], inputOf: (leaf: Given) => number
     if (known !== undefined) return known;
     if (node.kind === 'computed') return step(node);
     const of = node.kind === 'given' ? inputOf(node) : undefined;
+    if (of !== undefined) now[of] = floatOf(node);
     return add(node, of ?? -1, undefined, noParts, of !== undefined);
   };
   for (const root of roots) visit(root);
-  return { nodes, indexOf, at: Float64Array.from(at), input: Int32Array.from(input), operation, parts };
+  return { nodes, indexOf, at: Float64Array.from(at), now, input: Int32Array.from(input), operation, parts };
 }
 
 /** The factor of a conversion, as a double. */

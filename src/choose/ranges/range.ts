@@ -27,6 +27,59 @@ const totalOf = (ends: Ends, at: readonly Interval[]): Interval => {
   return { low, high };
 };
 
+const kinked = new Set(['least', 'greatest', 'round']);
+/** Places inside a range, as shares of it, that no formula is made for. */
+const shares = [0.137, 0.311, 0.523, 0.719, 0.877, 0.041, 0.953, 0.617];
+
+/**
+ * The inputs that fall out of an answer, such as the place of the axles where tongue and weight are told: their slope is zero
+ * at every place asked. A smooth rational formula that is flat at so many odd places is flat. Where a piece is chosen nobody asks.
+ */
+function fallsOut(
+  flat: Flat,
+  ends: Ends,
+  cone: readonly number[],
+  inputs: readonly Interval[],
+  asked: readonly number[],
+): ReadonlySet<number> {
+  if (asked.length === 0 || cone.some((i) => kinked.has(flat.operation[i] ?? ''))) return new Set();
+  const left = new Set(asked);
+  for (let k = 0; k < shares.length && left.size > 0; k += 1) {
+    const at = inputs.map(({ low, high }, i) =>
+      point(low + (high - low) * (shares[(i * 3 + k) % shares.length] as number)),
+    );
+    const there = forward(flat, at, cone);
+    const size = 1e-9 * Math.max(1, Math.abs(totalOf(ends, there).low));
+    const slopes = slopesOf(flat, ends, cone, there);
+    for (const input of left) {
+      const { low, high } = inputs[input] as Interval;
+      if (Math.abs(slopes.get(input)?.low ?? 0) * (high - low) > size) left.delete(input);
+    }
+  }
+  return left;
+}
+
+/** The ends of an answer that goes straight with every input: where it stands, and what each input adds and takes. */
+function straightEnds(
+  flat: Flat,
+  now: number,
+  slopes: ReadonlyMap<number, Interval>,
+  inputs: readonly Interval[],
+): Interval {
+  let [low, high] = [now, now];
+  for (const [input, { low: slope }] of slopes) {
+    const stands = flat.now[input] as number;
+    const { low: from, high: to } = inputs[input] as Interval;
+    const [a, b] = [slope * (from - stands), slope * (to - stands)];
+    low += Math.min(a, b);
+    high += Math.max(a, b);
+  }
+  return { low, high };
+}
+
+const recorded = (flat: Flat, ends: Ends): number =>
+  ends.reduce((sum, [i, counts]) => sum + counts * (flat.at[i] as number), 0);
+
 /**
  * What can this answer be?
  *
@@ -42,9 +95,18 @@ export function rangeOf(flat: Flat, ends: Ends, inputs: readonly Interval[], at:
   const highest = new Map<number, number>();
   const [atLowest, atHighest] = [[...inputs], [...inputs]];
   let reached = true;
+  let straight = true;
+  const unclear = [...slopes].flatMap(([input, { low, high }]) => (low < 0 && high > 0 ? [input] : []));
+  const flatIn = fallsOut(flat, ends, cone, inputs, unclear);
   for (const [input, { low, high }] of slopes) {
     const between = inputs[input] as Interval;
     if (between.low === between.high) continue;
+    if (low !== high) straight = false;
+    if (flatIn.has(input)) {
+      const middle = point((between.low + between.high) / 2);
+      [atLowest[input], atHighest[input]] = [middle, middle];
+      continue;
+    }
     if (low < 0 && high > 0) {
       reached = false;
       continue;
@@ -54,6 +116,10 @@ export function rangeOf(flat: Flat, ends: Ends, inputs: readonly Interval[], at:
     highest.set(input, most);
     atLowest[input] = point(least);
     atHighest[input] = point(most);
+  }
+  if (straight) {
+    const { low, high } = straightEnds(flat, recorded(flat, ends), slopes, inputs);
+    return { low, high, slopes, lowest, highest, reached };
   }
   const wide = totalOf(ends, at);
   const low = Math.max(wide.low, totalOf(ends, forward(flat, atLowest, cone)).low);

@@ -4,7 +4,7 @@ import { leavesOf } from '../../spec/index.js';
 import { convert, lb, type Quantity, showNumber, type Unit } from '../../units/index.js';
 import type { Changes } from './asking.js';
 import { type Demands, demandsIn } from './demands.js';
-import type { Part } from './levers.js';
+import type { Part } from './lever.js';
 
 export interface Need {
   readonly changes: Changes;

@@ -1,7 +1,7 @@
 /** One lever pulled as far as it must be, beside what has been changed already. */
 import type { Assessment } from '../../assessment/index.js';
 import { type Asking, type Changes, putsRight } from './asking.js';
-import type { AnyLever, Choice, Part, Slide } from './levers.js';
+import type { AnyLever, Choice, Part, Slide } from './lever.js';
 import { needOf } from './part.js';
 import { changeAt, slideEitherWay, valueAt } from './slide.js';
 

@@ -2,7 +2,7 @@
 import type { Assessment } from '../../assessment/index.js';
 import { type Asking, type Changes, putsRight } from './asking.js';
 import { type Demands, demandsIn, nearZero } from './demands.js';
-import type { Slide } from './levers.js';
+import type { Slide } from './lever.js';
 
 /** How often a place is asked again when the assessment there shows further demands. */
 const rounds = 4;

@@ -5,8 +5,8 @@ import { decodeSpec } from '../../spec/index.js';
 import { changed } from '../../study/index.js';
 import { figureWith } from '../../trace/index.js';
 import { Decimal } from '../../units/internal.js';
-import { hitchParts } from '../remedies/levers.js';
 import { demandsOfPart, isEased, needOf } from '../remedies/part.js';
+import { hitchParts } from '../remedies/parts.js';
 import { bestPlace, deckJobOf, rowsOn } from './places.js';
 
 /** A job: what tows, and the pieces; where they stand is asked. */

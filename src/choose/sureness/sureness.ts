@@ -1,57 +1,20 @@
 /** How sure is this answer, and what should be weighed next? */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
-import type { AssessError, Assessment } from '../../assessment/index.js';
+import type { Assessment } from '../../assessment/index.js';
 import { figureWith } from '../../trace/index.js';
+import { doubleOf, ofNumber } from '../../units/figure.js';
 import type { Quantity } from '../../units/index.js';
-import { Decimal, ofDecimal, signOf } from '../../units/internal.js';
+import { Decimal, signOf, signOfFigure } from '../../units/internal.js';
 import type { ChooseError } from '../errors.js';
 import { type Range, rangeOf } from '../ranges/range.js';
+import type { Sure, SureCheck, Sureness } from './answer.js';
 import type { Question } from './asked.js';
 import { type Tolerances, type Unsure, unsureInputs } from './tolerances.js';
 import { type Way, waysOf } from './ways.js';
-import { type WeighNext, weighNext } from './weigh-next.js';
-
-/** Within or over whatever the inputs are inside their tolerances, or not sure. */
-export type Sure = 'within' | 'not sure' | 'over';
-
-/** One question and how sure its answer is. */
-export interface SureCheck {
-  /** What programs look it up by: the id of the check, or `presses/` and the name of the load. */
-  readonly id: string;
-  /** What is asked: the name of the check, or of the load that must press. */
-  readonly what: string;
-  /** Whether a rating is asked, or whether a load presses. */
-  readonly kind: Question['kind'];
-  /** How sure the answer is. */
-  readonly sure: Sure;
-  /** The reserve (or the load that must press) as the spec has it. */
-  readonly reserve: Quantity<'lb'>;
-  /** The least it can be, to a millionth of a pound, down. */
-  readonly least: Quantity<'lb'>;
-  /** The most it can be, to a millionth of a pound, up. */
-  readonly most: Quantity<'lb'>;
-  /** False where an input may turn the answer both ways or a formula changes: then the ends hold the range and may be wider than it. */
-  readonly endsReached: boolean;
-}
-
-/** How sure an assessment is. */
-export interface Sureness {
-  /** `over` when some check is over for sure, `within` when all are within for sure. No check at all is `not sure`. */
-  readonly sure: Sure;
-  /** Every check and every load that must press, in the order of the assessment. */
-  readonly checks: readonly SureCheck[];
-  /** The inputs that may be off, and by how much. */
-  readonly inputs: readonly Unsure[];
-  /** The inputs to weigh or measure next, the one that decides most first. */
-  readonly weighNext: readonly WeighNext[];
-  /** Where inside the tolerances the spec could not be answered at all. */
-  readonly refused: readonly AssessError[];
-  /** False when so many comparisons may turn that not all were followed: then nothing is called sure. */
-  readonly complete: boolean;
-}
+import { weighNext } from './weigh-next.js';
 
 const millionth = 1e6;
-const pounds = (at: number): Quantity<'lb'> => ofDecimal(new Decimal(at), 'lb');
+const pounds = (at: number): Quantity<'lb'> => ofNumber(at, 'lb');
 
 interface Found {
   readonly question: Question;
@@ -68,8 +31,9 @@ function exactSign(question: Question, corner: ReadonlyMap<number, number>, inpu
 }
 
 function sureOf({ question, range, low, high, reached }: Found, inputs: readonly Unsure[]): Sure {
-  if (range.lowest.size === 0 && reached) return signOf(question.figure.value.value) < 0 ? 'over' : 'within';
-  const near = 1e-7 * Math.max(1, Math.abs(question.figure.value.value.toNumber()));
+  if (range.lowest.size === 0 && range.reached && low === high)
+    return signOfFigure(question.figure.value) < 0 ? 'over' : 'within';
+  const near = 1e-7 * Math.max(1, Math.abs(doubleOf(question.figure.value)));
   if (low > near) return 'within';
   if (high < -near) return 'over';
   if (!reached) return 'not sure';
@@ -102,6 +66,30 @@ function overall(checks: readonly SureCheck[]): Sure {
   return checks.length > 0 && checks.every(({ sure }) => sure === 'within') ? 'within' : 'not sure';
 }
 
+/** How sure every check is while some inputs stay between their ends. */
+export function surenessOver(assessment: Assessment, inputs: readonly Unsure[], most?: number): Sureness {
+  const { ways, refused, complete } = waysOf(assessment, inputs, most);
+  const [first, ...others] = ways.map((way) => rangesOf(way, inputs));
+  const found = (ways[0]?.questions ?? []).map((question) =>
+    joinedOver(question, (first as ReadonlyMap<string, Range>).get(question.id) as Range, others),
+  );
+  const checks = found.map((one): SureCheck => {
+    const { question, low, high, reached } = one;
+    return {
+      id: question.id,
+      what: question.what,
+      kind: question.kind,
+      sure: complete ? sureOf(one, inputs) : 'not sure',
+      reserve: question.figure.value,
+      least: pounds(Math.floor(low * millionth) / millionth),
+      most: pounds(Math.ceil(high * millionth) / millionth),
+      endsReached: reached,
+    };
+  });
+  const open = found.filter((_, i) => checks[i]?.sure === 'not sure');
+  return { sure: overall(checks), checks, inputs, weighNext: weighNext(open, inputs), refused, complete };
+}
+
 /**
  * How sure is this answer, when the inputs may be off?
  *
@@ -121,25 +109,5 @@ function overall(checks: readonly SureCheck[]): Sure {
 export function sureness(assessment: Assessment, tolerances: Tolerances = {}): Either<ChooseError, Sureness> {
   const unsure = unsureInputs(assessment.spec, tolerances);
   if (isLeft(unsure)) return unsure;
-  const inputs = unsure.right;
-  const { ways, refused, complete } = waysOf(assessment, inputs);
-  const [first, ...others] = ways.map((way) => rangesOf(way, inputs));
-  const found = (ways[0]?.questions ?? []).map((question) =>
-    joinedOver(question, (first as ReadonlyMap<string, Range>).get(question.id) as Range, others),
-  );
-  const checks = found.map((one): SureCheck => {
-    const { question, low, high, reached } = one;
-    return {
-      id: question.id,
-      what: question.what,
-      kind: question.kind,
-      sure: complete ? sureOf(one, inputs) : 'not sure',
-      reserve: question.figure.value,
-      least: pounds(Math.floor(low * millionth) / millionth),
-      most: pounds(Math.ceil(high * millionth) / millionth),
-      endsReached: reached,
-    };
-  });
-  const open = found.filter((_, i) => checks[i]?.sure === 'not sure');
-  return right({ sure: overall(checks), checks, inputs, weighNext: weighNext(open, inputs), refused, complete });
+  return right(surenessOver(assessment, unsure.right));
 }

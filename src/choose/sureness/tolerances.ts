@@ -3,10 +3,12 @@ import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { DecodedSpec } from '../../spec/index.js';
 import { leavesOf } from '../../spec/index.js';
 import type { Basis, Given } from '../../trace/index.js';
-import { convert, type Dimension, dimensionOf, parseMeasure, type Quantity, type Unit } from '../../units/index.js';
+import { doubleOf } from '../../units/figure.js';
+import { type Dimension, dimensionOf } from '../../units/index.js';
 import { editDistance, nearestKeys } from '../../units/internal.js';
 import type { ChooseError } from '../errors.js';
 import type { Interval } from '../ranges/interval.js';
+import { amountOf } from './amount.js';
 
 /** How far figures of one kind may be off, either way. */
 export interface Tolerance {
@@ -58,24 +60,6 @@ export interface Unsure {
   readonly between: Interval;
 }
 
-const unusable = (path: string, found: string, needed: string): Either<ChooseError, never> =>
-  left({ chapter: 'choose', tag: 'UnusableFigure', path, found, needed });
-
-/** How far off, in the unit of the figure. A percentage is one of the figure itself. */
-function amountOf(amount: string, leaf: Given, path: string): Either<ChooseError, number> {
-  const needed = 'a share such as "3 %" or an amount such as "1 in", zero or more';
-  const share = parseMeasure(amount, 'ratio');
-  if (!isLeft(share)) {
-    const of = convert(share.right as Quantity<'ratio'>, 'ratio').value.toNumber();
-    return of < 0 || of >= 1 ? unusable(path, amount, needed) : right(of * Math.abs(leaf.value.value.toNumber()));
-  }
-  const read = parseMeasure(amount, dimensionOf(leaf.value.unit));
-  if (isLeft(read)) return unusable(path, amount, needed);
-  const inUnit = convert(read.right as Quantity<Unit>, leaf.value.unit as never) as Quantity<Unit>;
-  const off = inUnit.value.toNumber();
-  return off < 0 ? unusable(path, amount, needed) : right(off);
-}
-
 /** The balance point is as unsure as the spec itself says; a scale is off by the division told with its tickets. */
 function toldInSpec(spec: DecodedSpec): ReadonlyMap<string, Pick<Tolerance, 'amount' | 'source'>> {
   const told = new Map<string, Pick<Tolerance, 'amount' | 'source'>>();
@@ -102,7 +86,7 @@ function ofBasis(
 }
 
 const clamp = ({ between, value }: Given, off: number): Interval => {
-  const at = value.value.toNumber();
+  const at = doubleOf(value);
   const [least, most] = between?.map((end) => end.toNumber()) ?? [-Infinity, Infinity];
   return { low: Math.max(least as number, at - off), high: Math.min(most as number, at + off) };
 };

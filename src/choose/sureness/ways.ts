@@ -30,8 +30,8 @@ export interface Ways {
   readonly complete: boolean;
 }
 
-/** How many further assessments are made at most. */
-const most = 6;
+/** How many further assessments are made at most, when nobody asks for more. */
+const usualMost = 6;
 
 /** Whether a comparison can turn out otherwise when the difference of its sides can be anything between two ends. */
 function mayTurn({ low, high }: Interval, comparison: Comparison, holds: boolean, slack: number): boolean {
@@ -61,8 +61,7 @@ function cornersOf(
 ): readonly Corner[] {
   const between = inputs.map((input) => input.between);
   const corners: Corner[] = [];
-  for (const { left, right, comparison, holds, settles } of decisions) {
-    if (settles !== undefined) continue;
+  for (const { left, right, comparison, holds } of decisions) {
     const [l, r] = [flat.indexOf.get(left) as number, flat.indexOf.get(right) as number];
     if (!movesAt(flat, l) && !movesAt(flat, r)) continue;
     const [a, b] = [at[l] as Interval, at[r] as Interval];
@@ -83,8 +82,8 @@ const keyOf = (corner: Corner): string =>
     .sort()
     .join();
 
-/** Every way that is found from the assessment at hand. */
-export function waysOf(assessment: Assessment, inputs: readonly Unsure[]): Ways {
+/** Every way that is found from the assessment at hand, with at most so many further assessments. */
+export function waysOf(assessment: Assessment, inputs: readonly Unsure[], most = usualMost): Ways {
   const numberOf = new Map(inputs.map(({ path }, i) => [path, i]));
   const between = inputs.map((input) => input.between);
   const inputOf = ({ path }: Given): number | undefined => (path === undefined ? undefined : numberOf.get(path));
@@ -95,7 +94,8 @@ export function waysOf(assessment: Assessment, inputs: readonly Unsure[]): Ways 
   const asked = new Set<string>();
   const take = (one: Assessment): void => {
     const questions = questionsOf(one);
-    const decisions = one.decisions;
+    const aside = new Set(one.payload?.decisions); // no check hangs on what the payload turns on
+    const decisions = one.decisions.filter((decision) => !aside.has(decision) && decision.settles === undefined);
     const flat = flatten(
       [...questions.map(({ figure }) => figure.why), ...decisions.flatMap(({ left, right }) => [left, right])],
       inputOf,

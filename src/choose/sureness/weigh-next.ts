@@ -1,4 +1,5 @@
 /** Which input, when known, decides most? */
+import { doubleOf } from '../../units/figure.js';
 import type { Interval } from '../ranges/interval.js';
 import type { Range } from '../ranges/range.js';
 import type { Question } from './asked.js';
@@ -27,7 +28,7 @@ interface Open {
 
 /** How far an input moves a figure on its bad side: toward less when the figure is well now, toward more when it is not. */
 function pull({ low, high }: Interval, { leaf, between }: Unsure, well: boolean): number {
-  const at = leaf.value.value.toNumber();
+  const at = doubleOf(leaf.value);
   const [down, up] = [at - between.low, between.high - at];
   const toLess = Math.max(0, high * down, -low * up);
   const toMore = Math.max(0, -low * down, high * up);
@@ -44,7 +45,7 @@ export function weighNext(open: readonly Open[], inputs: readonly Unsure[]): rea
     weight: 0,
   }));
   for (const { question, range, low, high } of open) {
-    const well = question.figure.value.value.toNumber() >= 0;
+    const well = doubleOf(question.figure.value) >= 0;
     const short = Math.max(well ? -low : high, 1e-9);
     for (const [i, slope] of range.slopes) {
       const of = pull(slope, inputs[i] as Unsure, well);

@@ -1,0 +1,130 @@
+/** What can be said already, from half a spec? */
+import { type Either, isLeft, isRight, right } from 'fp-ts/lib/Either.js';
+import { type AssessError, type Assessment, assessJson } from '../../assessment/index.js';
+import { leavesOf } from '../../spec/index.js';
+import { changed } from '../../study/index.js';
+import type { Given } from '../../trace/index.js';
+import type { Quantity } from '../../units/index.js';
+import { compareDecimals } from '../../units/internal.js';
+import type { Sureness } from '../sureness/answer.js';
+import { surenessOver } from '../sureness/sureness.js';
+import type { Unsure } from '../sureness/tolerances.js';
+import { type UnknownFact, unknownFacts } from './fill.js';
+
+/** What can be said of a check when some facts are not told. */
+export interface BoundedCheck {
+  /** The id of the check, or `presses/` and the name of a load that must press. */
+  readonly id: string;
+  /** What is asked, in shop words. */
+  readonly what: string;
+  /** Within or over whatever the rest is; or it depends on the rest. */
+  readonly answer: 'within' | 'over' | 'depends';
+  /** The least the reserve can be, lb. */
+  readonly least: Quantity<'lb'>;
+  /** The most the reserve can be, lb. */
+  readonly most: Quantity<'lb'>;
+}
+
+/** What can be said from half a spec. */
+export interface Bounds {
+  /** The spec as it is told. */
+  readonly told: Assessment;
+  /** The facts that are not told, and what they can be. */
+  readonly unknown: readonly UnknownFact[];
+  /** Every check that can be made when they are known. */
+  readonly checks: readonly BoundedCheck[];
+  /** Where the one fact to find out next would stand: the one on which the open checks hang most. Absent when nothing is open. */
+  readonly ask?: string;
+}
+
+/** More comparisons can turn between wide ends than inside tolerances. */
+const mostAssessments = 24;
+const sharings = ['equalised', 'independent'] as const;
+
+/** Axles one behind the other: a middle for each would set all of them at one place. */
+const apart = 34;
+
+const middle = ({ path, from, to, unit }: UnknownFact): unknown => {
+  const axle = Number(/^trailer\.axles\.(\d+)\.at$/.exec(path)?.[1] ?? 0);
+  return { text: `${(from + to) / 2 + axle * apart} ${unit}`, basis: 'estimated' };
+};
+
+function inputsOf(assessment: Assessment, unknown: readonly UnknownFact[]): readonly Unsure[] {
+  const leaves = leavesOf(assessment.spec);
+  return unknown.flatMap(({ path, what, from, to, unit, source }): readonly Unsure[] => {
+    const leaf = leaves.get(path) as Given | undefined;
+    return leaf === undefined
+      ? []
+      : [{ path, symbol: what, leaf, amount: `${from} to ${to} ${unit}`, source, between: { low: from, high: to } }];
+  });
+}
+
+/** The spec with middles in place of what is not told; of the two ways axles share, both where that is not told. */
+function completions(
+  spec: unknown,
+  told: Assessment,
+  unknown: readonly UnknownFact[],
+): readonly Either<AssessError, Assessment>[] {
+  const filled = changed(spec, Object.fromEntries(unknown.map((fact) => [fact.path, middle(fact)])));
+  const { axles, sharing } = told.spec.trailer;
+  const ways = axles.length > 1 && sharing === undefined ? sharings : [undefined];
+  return ways.map((way) => assessJson(way === undefined ? filled : changed(filled, { 'trailer.sharing': way })));
+}
+
+const least = (figures: readonly Quantity<'lb'>[], sign: 1 | -1): Quantity<'lb'> =>
+  figures.reduce((best, next) => (compareDecimals(next.value, best.value) * sign < 0 ? next : best));
+
+function answerOf(answers: readonly Sureness['checks'][number][]): BoundedCheck['answer'] {
+  const [first] = answers;
+  const alike = first !== undefined && answers.every(({ sure }) => sure === first.sure);
+  return alike && first.sure !== 'not sure' ? first.sure : 'depends';
+}
+
+/**
+ * What can be said already, from half a spec?
+ *
+ * Every fact of weight and place that is not told stands as a range of what is built; every check is asked over all of
+ * them: within whatever the rest is, over whatever the rest is, or it depends, and then the one fact is named on which most hangs.
+ *
+ * Not for ratings: one that is not told is not asked. A rig outside the ranges in `unknown` is outside the answer.
+ *
+ * @param spec a spec as JSON, as far as it is known
+ * @returns each check with the least and the most of its reserve in lb; Left as `assess`
+ * @example orThrow(boundsFrom({ trailer: { hitch: 'ball', axles: [{ beam: '5,200 lb' }], curb: { weight: '4,000 lb' } } })).checks[0].answer // 'within'
+ * @source interval arithmetic over the working of `assess`; the ranges carry their own sources
+ */
+export function boundsFrom(spec: unknown): Either<AssessError, Bounds> {
+  const assessed = assessJson(spec);
+  if (isLeft(assessed)) return assessed;
+  const told = assessed.right;
+  const unknown = unknownFacts(told);
+  const completed = completions(spec, told, unknown);
+  const answered = completed.flatMap((one) => (isRight(one) ? [one.right] : []));
+  const [refused] = completed;
+  if (answered.length === 0 && refused !== undefined && isLeft(refused)) return refused;
+  const all = answered.map((one) => surenessOver(one, inputsOf(one, unknown), mostAssessments));
+  const byId = new Map<string, Sureness['checks'][number][]>();
+  for (const { checks } of all) for (const check of checks) byId.set(check.id, [...(byId.get(check.id) ?? []), check]);
+  const checks = [...byId.values()].map((answers): BoundedCheck => {
+    const { id, what } = answers[0] as (typeof answers)[number];
+    return {
+      id,
+      what,
+      answer: answerOf(answers),
+      least: least(
+        answers.map((answer) => answer.least),
+        1,
+      ),
+      most: least(
+        answers.map((answer) => answer.most),
+        -1,
+      ),
+    };
+  });
+  const differs =
+    all.length > 1 && [...byId.values()].some((answers) => new Set(answers.map(({ sure }) => sure)).size > 1);
+  const next = all.flatMap(({ weighNext }) => weighNext)[0]?.path;
+  const open = checks.some(({ answer }) => answer === 'depends');
+  const ask = differs ? 'trailer.sharing' : next;
+  return right({ told, unknown, checks, ...(open && ask !== undefined ? { ask } : {}) });
+}
