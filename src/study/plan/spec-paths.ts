@@ -16,7 +16,7 @@ function put(part: unknown, keys: readonly string[], value: unknown): unknown {
   );
 }
 
-/** The JSON with the part at each path replaced; the original is left as it is. */
+/** The JSON with the part at each path replaced; the original is left as it is. @example isLeft(decodeSpec(changed(spec, { 'trailer.gvwr': '12,000 lb' }))) // false */
 export function changed(base: unknown, changes: Readonly<Record<string, unknown>>): unknown {
   return Object.entries(changes).reduce((spec, [path, part]) => put(spec, path.split('.'), part), base);
 }

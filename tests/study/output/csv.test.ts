@@ -50,10 +50,10 @@ const header = [
   'which "build"',
   'cargo.0.weight [lb]',
   'cargo.0.front [in]',
+  'empty weight [lb]',
   'gross weight [lb]',
   'tongue load [lb]',
   'tongue share',
-  'payload [lb]',
 ];
 
 describe.each([
