@@ -1,11 +1,11 @@
 /** A study plan read against its spec: levers, choices, and the spec of any choice; or the first thing that is wrong with it. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
-import { decodeSpec, leavesOf } from '../../spec/index.js';
 import type { Given } from '../../trace/index.js';
 import type { StudyFailure } from '../errors.js';
 import type { Factor } from './factors.js';
 import type { Axis, ChoiceFactor } from './planned.js';
 import { type Choices, readChoices } from './read-choices.js';
+import { readLeaves } from './read-leaves.js';
 import { readLevers } from './read-levers.js';
 import type { Variation } from './vary.js';
 
@@ -26,14 +26,14 @@ export interface ReadPlan {
 
 /** Leaves of the spec and of every choice on its own, so that a figure that only an alternative has can be varied too. */
 function knownLeaves(base: unknown, { sets }: Choices): Either<StudyFailure, ReadonlyMap<string, Given>> {
-  const decoded = decodeSpec(base);
-  if (isLeft(decoded)) return decoded;
-  const leaves = new Map(leavesOf(decoded.right));
+  const own = readLeaves(base);
+  if (isLeft(own)) return own;
+  const leaves = new Map(own.right);
   for (const { choices, take } of sets)
     for (const index of choices.keys()) {
-      const alternative = decodeSpec(take(base, index));
+      const alternative = readLeaves(take(base, index));
       if (isLeft(alternative)) return alternative;
-      for (const [path, leaf] of leavesOf(alternative.right)) if (!leaves.has(path)) leaves.set(path, leaf);
+      for (const [path, leaf] of alternative.right) if (!leaves.has(path)) leaves.set(path, leaf);
     }
   return right(leaves);
 }
