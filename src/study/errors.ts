@@ -27,6 +27,15 @@ export interface TooManyVariants {
   readonly path?: string;
 }
 
+/** More rows than memory holds as columns. */
+export interface TooManyRows {
+  readonly chapter: 'study';
+  readonly tag: 'TooManyRows';
+  readonly count: number;
+  readonly most: number;
+  readonly path?: string;
+}
+
 /** The tape and the exact working disagree: a defect of the library, always reported. */
 export interface TapeMismatch {
   readonly chapter: 'study';
@@ -55,7 +64,14 @@ export interface NoSolution {
   readonly found: string;
 }
 
-export type StudyError = UnknownPath | UnusableVariation | TooManyVariants | TapeMismatch | Aborted | NoSolution;
+export type StudyError =
+  | UnknownPath
+  | UnusableVariation
+  | TooManyVariants
+  | TooManyRows
+  | TapeMismatch
+  | Aborted
+  | NoSolution;
 
 /** Whatever a study can be refused for: its own errors, and those of the specs it assesses. */
 export type StudyFailure = AssessError | StudyError;

@@ -7,6 +7,8 @@ import { type ColumnTable, columnsOf } from './output/columns.js';
 import { type Row, rowsOf, sliceOf } from './output/rows.js';
 import { type Design, plan } from './plan/design.js';
 import { designRefusal } from './plan/design-refusal.js';
+import { planRefusal } from './plan/plan-refusal.js';
+import type { Axis } from './plan/planned.js';
 import { readPlan } from './plan/read-plan.js';
 import type { Variation } from './plan/vary.js';
 import type { Chunk } from './run/buffers.js';
@@ -44,12 +46,14 @@ export interface Study {
   /** The names of whole alternatives, then of varied paths, then of figures. */
   readonly choices: readonly { readonly name: string; readonly choices: readonly string[] }[];
   readonly inputs: readonly { readonly path: string; readonly unit: string }[];
+  /** The levers behind the inputs: linked figures have one together. A distribution has no levels. */
+  readonly axes: readonly Axis[];
   readonly figures: readonly { readonly name: string; readonly unit: string }[];
   /** Blocks of about a thousand rows in reused columns; for whoever wants the speed. */
   readonly chunks: (from?: number, to?: number) => Generator<Chunk, void>;
   /** Records, lazily, in a stable order. An aborted run ends with a row that says so. */
   readonly rows: (from?: number, to?: number) => Generator<Row, void>;
-  /** Typed columns of the answered rows; the others are listed with their reasons. */
+  /** Typed columns of the answered rows, Left `TooManyRows` when they would not fit in memory; the others are listed with their reasons. */
   readonly columns: (from?: number, to?: number) => Either<StudyError, ColumnTable>;
   /** Why one row has no answer, worked out by `assess` when it is asked; `undefined` for a row with an answer. */
   readonly errorAt: (row: number) => StudyFailure | undefined;
@@ -64,27 +68,22 @@ export interface Study {
  * 1e-9 of a limit is decided again with exact decimals; a row for which the program takes another branch gets a tape of its
  * own or is assessed from its spec; and a sample of rows is assessed and compared before the study is handed over.
  *
- * @param plan the spec, what varies, the design; a grid varies whole alternatives slowest and the last path fastest
+ * @param asked the spec, what varies, the design; a grid varies whole alternatives slowest and the last path fastest
  * @returns Left `UnknownPath`, `UnusableVariation`, `TooManyVariants`, `TapeMismatch`, or the error of the spec itself; a point
  * that cannot be answered is a row with its error
  * @example orThrow(study({ base: spec, vary: { 'cargo.0.front': range('100 in', '140 in', 41) }, design: { kind: 'grid' } })).count // 41
  * @source the formulas are those of `assess`; there is no second copy
  */
-export function study({
-  base,
-  vary,
-  design,
-  measure = standardMeasure,
-  onProgress,
-  onEnd,
-  signal,
-}: StudyPlan): Either<StudyFailure, Study> {
+export function study(asked: StudyPlan): Either<StudyFailure, Study> {
+  const unusable = planRefusal(asked);
+  if (unusable !== undefined) return left(unusable);
+  const { base, vary, design, measure = standardMeasure, onProgress, onEnd, signal } = asked;
   const read = readPlan(base, vary);
   if (isLeft(read)) return read;
-  const { factors, choices, own } = read.right;
+  const { axes, factors, choices, own } = read.right;
   const refused = designRefusal(design, factors);
   if (refused !== undefined) return left(refused);
-  const planned = plan(design, choices, factors, own);
+  const planned = plan(design, choices, axes, factors, own);
   const { count } = planned;
   if (count > mostRows) return left({ chapter: 'study', tag: 'TooManyVariants', count, most: mostRows });
   const tapes = tapesFor(read.right, measure);
@@ -102,7 +101,7 @@ export function study({
     const outcome = runner.assessed(row);
     return isLeft(outcome) ? outcome.left : undefined;
   };
-  const header = { choices, inputs: factors.map(({ path, unit }) => ({ path, unit })), figures: figures.right };
+  const header = { choices, axes, inputs: factors.map(({ path, unit }) => ({ path, unit })), figures: figures.right };
   const source = { count, ...header, chunks, errorAt };
   return right({
     ...source,

@@ -14,6 +14,8 @@ export function wordsForStudy(error: StudyError): string {
       return `cannot use ${error.found}; give ${error.needed}`;
     case 'TooManyVariants':
       return `a study of ${inThousands(error.count)} variants is too large; ask at most ${inThousands(error.most)}, with fewer levels or a sampled design`;
+    case 'TooManyRows':
+      return `${inThousands(error.count)} rows do not fit in memory as columns; ask for at most ${inThousands(error.most)} at a time, or read them in chunks`;
     case 'TapeMismatch':
       return (
         `${error.column} of row ${error.row} is ${error.tape} on the tape and ${error.exact} exactly; ` +
@@ -22,7 +24,7 @@ export function wordsForStudy(error: StudyError): string {
     case 'Aborted':
       return `the study was stopped after ${error.afterRows} rows; the rest is missing`;
     case 'NoSolution':
-      return `no value of this input brings ${error.what} to zero: ${error.found}`;
+      return `no value of this input brings ${error.what} to where it is wanted: ${error.found}`;
   }
 }
 

@@ -144,11 +144,26 @@ function bestOf(
   if (!some.holds) return { best: figure, lifts: [] };
   const gross = loaded('gross weight at the best share', curb, figure.weight);
   const shares = sharesFor(question, gross);
-  const possible = decide(shares.from, '<=', shares.to);
-  decisions.push(possible);
-  return possible.holds
+  const asked = pressesAtSomeShare(question, gross);
+  decisions.push(...asked);
+  return asked.every(({ holds }) => holds)
     ? { best: { ...figure, shares }, lifts: [] }
     : { lifts: liftsAt(question, gross, { low: shares.to, high: shares.from }, decisions) };
+}
+
+/**
+ * Whether some share is left when what must press does. The ratings leave one by themselves, since the gross weight is the least of
+ * what they allow: often just one, so that its two ends tie. They are therefore not asked against each other.
+ */
+function pressesAtSomeShare(question: Question, gross: Lb): readonly Decision[] {
+  const { from, to } = sharesFor({ ...question, least: [] }, gross);
+  const edges = (on: LadenLimit['on']): readonly Derived<'ratio'>[] =>
+    question.least.filter((limit) => limit.on === on).map((limit) => shareAtLimit(limit, gross, question.curb));
+  const [floors, ceilings] = [edges('tongue'), edges('axles')];
+  return [
+    ...floors.map((floor) => decide(floor, '<=', to)),
+    ...ceilings.flatMap((ceiling) => [from, ...floors].map((floor) => decide(floor, '<=', ceiling))),
+  ];
 }
 
 function anywhereOf(

@@ -132,7 +132,7 @@ export interface Askable {
  * Nothing is judged: facts must agree with each other, and each rule must stand in a unit that its facts have.
  *
  * @returns the rules with what they lean on; Left as `screen`
- * @example askable({ 'trailer GVWR': lb(10000) }, federalRules) // Right
+ * @example askable({ 'trailer GVWR': lb(10000) }, federalRules)._tag // Right
  * @source the reading of facts is our own
  */
 export function askable(facts: Facts, rules: readonly Rule[]): Either<RulesError, Askable> {

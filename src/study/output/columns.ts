@@ -1,7 +1,7 @@
 /** A study as typed columns, for table libraries and plots: 8 bytes a figure, and a few more a row. */
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
 import type { AssessmentVerdict } from '../../assessment/index.js';
-import type { Aborted, StudyError } from '../errors.js';
+import type { Aborted, StudyError, TooManyRows } from '../errors.js';
 import type { Chunk } from '../run/buffers.js';
 import { verdictNames } from '../run/verdict-codes.js';
 import { choiceName, type Source, sliceOf, stoppedAfter } from './rows.js';
@@ -31,6 +31,13 @@ export interface ColumnTable {
   readonly reasonNames: readonly string[];
 }
 
+/** The most memory that a table of columns takes: what a common process has, whatever this one has left. */
+const mostBytes = 2e9;
+
+/** Row number, verdict, attention, governing check, and a number and a reason should it have no answer; then its own columns. */
+const bytesOfRow = ({ inputs, figures, choices }: Source): number =>
+  8 + 1 + 4 + 2 + 10 + 8 * (inputs.length + figures.length) + 2 * choices.length;
+
 /** Stretches of answered rows of a chunk. */
 function answeredRuns({ rows, reasons }: Chunk): readonly { from: number; to: number }[] {
   const runs: { from: number; to: number }[] = [];
@@ -43,10 +50,12 @@ function answeredRuns({ rows, reasons }: Chunk): readonly { from: number; to: nu
   return runs;
 }
 
-export function columnsOf(source: Source, from: number, to: number): Either<Aborted, ColumnTable> {
+export function columnsOf(source: Source, from: number, to: number): Either<Aborted | TooManyRows, ColumnTable> {
   const { inputs, figures, choices: named } = source;
   const [first, last] = sliceOf(source.count, from, to);
   const most = Math.max(0, last - first);
+  const fit = Math.floor(mostBytes / bytesOfRow(source));
+  if (most > fit) return left({ chapter: 'study', tag: 'TooManyRows', count: most, most: fit });
   const names = [...inputs.map(({ path }) => path), ...figures.map(({ name }) => name)];
   const columns = names.map(() => new Float64Array(most));
   const choices = named.map(() => new Int16Array(most));

@@ -2,7 +2,7 @@
 
 import type { Factor } from './factors.js';
 import { grid } from './grid.js';
-import type { ChoiceFactor, PlannedDesign } from './planned.js';
+import type { Axis, ChoiceFactor, PlannedDesign } from './planned.js';
 import { oneByOne, sampled } from './row-by-row.js';
 
 /** Every combination; one factor after another with the others at the spec's own values; or `runs` sampled points. */
@@ -16,14 +16,15 @@ export type Design =
 export function plan(
   design: Design,
   choices: readonly ChoiceFactor[],
+  axes: readonly Axis[],
   factors: readonly Factor[],
   own: readonly number[],
 ): PlannedDesign {
   switch (design.kind) {
     case 'grid':
-      return grid(choices, factors);
+      return grid(choices, axes, factors);
     case 'one at a time':
-      return oneByOne(choices, factors, own);
+      return oneByOne(choices, axes, factors, own);
     case 'latin hypercube':
     case 'monte carlo':
       return sampled(design, choices, factors);

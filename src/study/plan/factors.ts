@@ -13,6 +13,8 @@ export const mostLevels = 10_000_000;
 /** One varied figure. Levels are exact and made when they are asked for; a chance factor has none and draws by the share of its distribution. */
 export interface Factor {
   readonly path: string;
+  /** The place of the lever that moves it: linked figures have one lever together. */
+  readonly axis: number;
   readonly unit: Unit;
   /** The basis of the figure in the spec; a study changes the figure, not its basis. */
   readonly basis: Basis;
@@ -95,6 +97,7 @@ export function factorOf(
   path: string,
   variation: Levels | Range | Chance,
   leaf: Given,
+  axis: number,
 ): Either<UnusableVariation | TooManyVariants, Factor> {
   const { texts, count } = textsOf(variation);
   if (texts.length === 0) return unusable(path, 'an empty list', 'at least one level');
@@ -113,6 +116,7 @@ export function factorOf(
   const [first, second] = figures as [Decimal, Decimal];
   return right({
     path,
+    axis,
     unit: leaf.value.unit,
     basis: leaf.basis,
     levels: count,

@@ -1,6 +1,6 @@
 /** Every combination: the row number, read as a number whose digits are the levels. */
 import type { Factor } from './factors.js';
-import type { ChoiceFactor, PlannedDesign } from './planned.js';
+import type { Axis, ChoiceFactor, PlannedDesign } from './planned.js';
 
 type Column = Float64Array | Int16Array;
 
@@ -41,12 +41,17 @@ function fillByStride(
 }
 
 /** Every combination of choices and levels. */
-export function grid(choices: readonly ChoiceFactor[], factors: readonly Factor[]): PlannedDesign {
-  const sizes = [...choices.map((choice) => choice.choices.length), ...factors.map(({ levels }) => levels)];
+export function grid(
+  choices: readonly ChoiceFactor[],
+  axes: readonly Axis[],
+  factors: readonly Factor[],
+): PlannedDesign {
+  const sizes = [...choices.map((choice) => choice.choices.length), ...axes.map(({ levels }) => levels)];
+  const lever = (factor: number): number => choices.length + (factors[factor] as Factor).axis;
   const strides = sizes.map((_, i) => sizes.slice(i + 1).reduce((product, size) => product * size, 1));
   const doubles = factors.map(doublesOf);
   const place = (row: number, i: number): number => Math.floor(row / (strides[i] as number)) % (sizes[i] as number);
-  const levelAt = (row: number, factor: number): number => place(row, choices.length + factor);
+  const levelAt = (row: number, factor: number): number => place(row, lever(factor));
   const fill = (i: number, start: number, rows: number, column: Column, of: (level: number) => number): void =>
     fillByStride(strides[i] as number, sizes[i] as number, start, rows, column, of);
   return {
@@ -56,6 +61,6 @@ export function grid(choices: readonly ChoiceFactor[], factors: readonly Factor[
     valueAt: (row, factor) => (doubles[factor] as (level: number) => number)(levelAt(row, factor)),
     fillChoices: (choice, start, rows, column) => fill(choice, start, rows, column, (index) => index),
     fillValues: (factor, start, rows, column) =>
-      fill(choices.length + factor, start, rows, column, doubles[factor] as (level: number) => number),
+      fill(lever(factor), start, rows, column, doubles[factor] as (level: number) => number),
   };
 }

@@ -6,6 +6,14 @@ export interface ChoiceFactor {
   readonly choices: readonly string[];
 }
 
+/** A lever: one varied figure, or several that move together. */
+export interface Axis {
+  /** The path of the figure, or the name of the linked ones. */
+  readonly name: string;
+  /** How many levels it has: none for a distribution. */
+  readonly levels: number;
+}
+
 /** Points by row. Choices vary slowest, then the factors in the order they were given, the last one fastest. */
 export interface PlannedDesign {
   readonly count: number;

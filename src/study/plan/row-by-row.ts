@@ -2,7 +2,7 @@
 import { shuffledPlace, uniformAt } from './chance.js';
 import type { Design } from './design.js';
 import type { Factor } from './factors.js';
-import type { ChoiceFactor, PlannedDesign } from './planned.js';
+import type { Axis, ChoiceFactor, PlannedDesign } from './planned.js';
 
 /** A design known row by row only. */
 function rowByRow(design: Omit<PlannedDesign, 'fillChoices' | 'fillValues'>): PlannedDesign {
@@ -20,16 +20,18 @@ function rowByRow(design: Omit<PlannedDesign, 'fillChoices' | 'fillValues'>): Pl
 /** The unchanged spec, then each choice and each level of one factor after another. */
 export function oneByOne(
   choices: readonly ChoiceFactor[],
+  axes: readonly Axis[],
   factors: readonly Factor[],
   own: readonly number[],
 ): PlannedDesign {
-  const spans = [1, ...choices.map((choice) => choice.choices.length), ...factors.map(({ levels }) => levels)];
+  const spans = [1, ...choices.map((choice) => choice.choices.length), ...axes.map(({ levels }) => levels)];
   const starts = spans.map((_, i) => spans.slice(0, i).reduce((sum, span) => sum + span, 0));
   const within = (row: number, i: number): number => {
     const place = row - (starts[i] as number);
     return place >= 0 && place < (spans[i] as number) ? place : -1;
   };
-  const levelAt = (row: number, factor: number): number => within(row, 1 + choices.length + factor);
+  const levelAt = (row: number, factor: number): number =>
+    within(row, 1 + choices.length + (factors[factor] as Factor).axis);
   return rowByRow({
     count: spans.reduce((sum, span) => sum + span, 0),
     choiceAt: (row, choice) => within(row, 1 + choice),
@@ -59,6 +61,9 @@ export function sampled(
       return Math.min(size - 1, Math.floor(share(row, choice) * size));
     },
     levelAt: () => -1,
-    valueAt: (row, factor) => (factors[factor] as Factor).atShare(share(row, choices.length + factor)),
+    valueAt: (row, factor) => {
+      const drawn = factors[factor] as Factor;
+      return drawn.atShare(share(row, choices.length + drawn.axis));
+    },
   });
 }

@@ -29,7 +29,28 @@ export interface Alternatives {
   readonly choices: Readonly<Record<string, Readonly<Record<string, unknown>>>>;
 }
 
-export type Variation = Levels | Range | Chance | Alternatives;
+/** Figures that move together, level by level: the first of each path, then the second of each. All have as many levels. */
+export interface Linked {
+  readonly kind: 'linked';
+  readonly figures: Readonly<Record<string, Levels | Range | Chance>>;
+}
+
+/** An option that adds weight to the empty trailer: what it weighs and where its balance point stands. */
+export interface AddedOption {
+  /** A weight as text, `"62 lb"`. */
+  readonly weight: string;
+  /** A place behind the coupler as text, `"20 in"`. */
+  readonly at: string;
+}
+
+/** Options, each on the trailer or not: every combination is a build of its own. */
+export interface Added {
+  readonly kind: 'added';
+  readonly options: Readonly<Record<string, AddedOption>>;
+}
+
+/** What a plan varies under one name: a path and its figures, or a name and figures that move together, options, or whole alternatives. */
+export type Variation = Levels | Range | Chance | Linked | Added | Alternatives;
 
 /** @example levels('8,000 lb', '9,000 lb') */
 export const levels = (...texts: readonly string[]): Levels => ({ kind: 'levels', texts });
@@ -55,6 +76,11 @@ export const normal = (mean: string, deviation: string): Chance => ({
 });
 /** @example alternatives({ short: { 'trailer.axles.0.at': '170 in' } }) */
 export const alternatives = (choices: Alternatives['choices']): Alternatives => ({ kind: 'alternatives', choices });
+
+/** Both axles as one, or a deck length with all that it moves. @example linked({ 'trailer.axles.0.at': range('180 in', '190 in', 11), 'trailer.axles.1.at': range('214 in', '224 in', 11) }) */
+export const linked = (figures: Linked['figures']): Linked => ({ kind: 'linked', figures });
+/** @example added({ 'spare tire': { weight: '62 lb', at: '20 in' }, winch: { weight: '95 lb', at: '35 in' } }) */
+export const added = (options: Added['options']): Added => ({ kind: 'added', options });
 
 /** A text as a figure, in any unit of any dimension; feet and inches too. */
 export function readLevel(text: unknown): Quantity<Unit> | undefined {

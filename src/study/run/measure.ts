@@ -1,6 +1,6 @@
 /** Which figures of an assessment a study prints. */
 import type { Assessment } from '../../assessment/index.js';
-import type { Derived } from '../../trace/index.js';
+import { type Derived, leastOf } from '../../trace/index.js';
 import type { Unit } from '../../units/index.js';
 
 /**
@@ -9,10 +9,29 @@ import type { Unit } from '../../units/index.js';
  */
 export type Measure = (assessment: Assessment) => Readonly<Record<string, Derived<Unit>>>;
 
-/** Gross, tongue load and share, payload, reserve of every check. @example Object.keys(standardMeasure(orThrow(assess(spec))))[0] // gross weight */
+/**
+ * Empty and gross weight, tongue load and share, payload, the least of what is left of any rating, and what is left of each.
+ *
+ * @example Object.keys(standardMeasure(orThrow(assess(spec))))[0] // empty weight
+ */
 export const standardMeasure: Measure = ({ weights: weighed, payload: carry, checks }) => ({
+  ...(weighed.curb && { 'empty weight': weighed.curb }),
   ...(weighed.gross && { 'gross weight': weighed.gross }),
   ...(weighed.balance && { 'tongue load': weighed.balance.tongue, 'tongue share': weighed.balance.tongueShare }),
   ...(carry?.best && { payload: carry.best.weight }),
+  ...(checks.length > 0 && {
+    'tightest reserve': leastOf(
+      'tightest reserve',
+      checks.map(({ reserve }) => reserve),
+    ),
+  }),
   ...Object.fromEntries(checks.map(({ what, reserve }) => [`left: ${what}`, reserve])),
 });
+
+/**
+ * What each limit lets the trailer carry at the best tongue share: the least of them is the payload, and sets it.
+ *
+ * @example Object.keys(payloadByLimit(orThrow(assess(spec))))[0] // payload by GVWR
+ */
+export const payloadByLimit: Measure = ({ payload }) =>
+  Object.fromEntries((payload?.best?.limits ?? []).map(({ name, limit }) => [`payload by ${name}`, limit]));

@@ -2,9 +2,9 @@
 
 import { isLeft } from 'fp-ts/lib/Either.js';
 import { assessJson } from '../../assessment/index.js';
-import { type DecodedSpec, decodeSpec, leavesOf } from '../../spec/index.js';
-import { recordingDecisions } from '../../trace/index.js';
+import { type Given, recordingDecisions } from '../../trace/index.js';
 import type { StudyFailure } from '../errors.js';
+import { readLeaves } from '../plan/read-leaves.js';
 import { changed } from '../plan/spec-paths.js';
 import { type Alternative, alternativeOf } from './alternative.js';
 import { type Branch, branchOf, type Inputs } from './branch.js';
@@ -28,23 +28,22 @@ export interface Unreadable {
 export type Recording = Alternative | Refusal | Unreadable;
 
 /** The varied figures of a spec as records and not as texts, as the spec of every row has them. */
-function asRowsHaveIt(spec: unknown, read: DecodedSpec, { paths }: Inputs): unknown {
-  const leaves = leavesOf(read);
+function asRowsHaveIt(spec: unknown, leaves: ReadonlyMap<string, Given>, { paths }: Inputs): unknown {
   const records = paths.flatMap((path) => {
     const leaf = leaves.get(path);
-    if (leaf?.written === undefined) return [];
+    if (leaf === undefined) return [];
     const { value, basis } = leaf;
     return [[path, { value: value.value.toFixed(), unit: value.unit, basis }] as const];
   });
-  return records.length === 0 ? spec : changed(spec, Object.fromEntries(records));
+  return changed(spec, Object.fromEntries(records));
 }
 
 /** Assesses a spec and records the branch that it takes. */
 export function recordingOf(spec: unknown, inputs: Inputs, measure: Measure): Recording {
-  const read = decodeSpec(spec);
-  if (isLeft(read)) return { kind: 'unreadable', error: read.left };
-  const { result, decisions } = recordingDecisions(() => assessJson(asRowsHaveIt(spec, read.right, inputs)));
+  const leaves = readLeaves(spec);
+  if (isLeft(leaves)) return { kind: 'unreadable', error: leaves.left };
+  const { result, decisions } = recordingDecisions(() => assessJson(asRowsHaveIt(spec, leaves.right, inputs)));
   if (!isLeft(result)) return alternativeOf(result.right, decisions, inputs, measure);
   const error = result.left;
-  return { kind: 'refused', ...branchOf(leavesOf(read.right), inputs, decisions), reason: reasonOf(error), error };
+  return { kind: 'refused', ...branchOf(leaves.right, inputs, decisions), reason: reasonOf(error), error };
 }

@@ -41,7 +41,7 @@ export function oneAtATime(
     });
   const spans = [
     ...made.right.choices.map(({ name, choices }) => ({ name, size: choices.length })),
-    ...made.right.inputs.map(({ path }) => ({ name: path, size: levelsIn(plan, path) })),
+    ...made.right.axes.map(({ name, levels }) => ({ name, size: levels })),
   ];
   let start = 1;
   const bars = spans.flatMap(({ name, size }) => {
@@ -54,10 +54,4 @@ export function oneAtATime(
     return [{ factor: name, low, high, swing: high - low }];
   });
   return right({ base, bars: bars.sort((a, b) => b.swing - a.swing) });
-}
-
-function levelsIn(plan: Omit<StudyPlan, 'design'>, path: string): number {
-  const variation = plan.vary[path];
-  if (variation?.kind === 'levels') return variation.texts.length;
-  return variation?.kind === 'range' ? variation.count : 0;
 }

@@ -3,16 +3,17 @@
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { Assessment } from '../../assessment/index.js';
 import type { SpecInput } from '../../spec/index.js';
-import type { Node } from '../../trace/index.js';
-import type { Quantity, Unit } from '../../units/index.js';
-import { ofDecimal } from '../../units/internal.js';
-import type { StudyFailure } from '../errors.js';
+import { constant, type Derived, type Node } from '../../trace/index.js';
+import { convert, dimensionOf, type Quantity, type Unit } from '../../units/index.js';
+import { inShort, ofDecimal } from '../../units/internal.js';
+import type { StudyFailure, UnusableVariation } from '../errors.js';
+import { readLevel } from '../plan/vary.js';
 import { ready } from './one-input.js';
 import { zerosOf } from './zeros-of-a-working.js';
 
 export interface Solution {
   readonly path: string;
-  /** Where the reserve is zero. */
+  /** Where the reserve is zero, or the target met; the spec has an answer there. */
   readonly value: Quantity<Unit>;
   /** Exact where the working is linear in the input; otherwise bracketed to `bracketWidth`. */
   readonly how: 'exact' | 'bracketed';
@@ -28,7 +29,7 @@ export interface Solution {
  * @param base a spec as JSON
  * @param path the input, such as `cargo.0.weight`
  * @param choose picks the reserve from an assessment
- * @returns Left `UnknownPath`, or `NoSolution` when the reserve is nowhere zero
+ * @returns Left `UnknownPath`, or `NoSolution` when the reserve is nowhere zero, or only where the spec has no answer
  * @example orThrow(solveFor(spec, 'cargo.0.weight', (a) => a.checks[0].reserve)).value // 10,350 lb
  * @source the working of `assess`, solved for one of its inputs
  */
@@ -37,21 +38,66 @@ export function solveFor(
   path: string,
   choose: (assessment: Assessment) => { readonly why: Node } | undefined,
 ): Either<StudyFailure, Solution> {
+  return solveWhere(base, path, choose, () => right(undefined));
+}
+
+/**
+ * At which value of this input does this figure meet a target?
+ *
+ * As `solveFor`, for `figure - target` instead of a reserve: where must the machine stand for a tongue share of 12 %?
+ *
+ * @param base a spec as JSON
+ * @param path the input, such as `cargo.0.front`
+ * @param choose picks the figure from an assessment
+ * @param target a figure as text, with a unit of the figure's dimension
+ * @returns Left `UnknownPath`, `UnusableVariation` for a target that is no such figure, or `NoSolution`
+ * @example orThrow(solveForTarget(spec, 'cargo.0.weight', (a) => a.weights.gross, '12,000 lb')).value // 8,350 lb
+ * @source the working of `assess`, solved for one of its inputs
+ */
+export function solveForTarget(
+  base: SpecInput,
+  path: string,
+  choose: (assessment: Assessment) => Derived<Unit> | undefined,
+  target: string,
+): Either<StudyFailure, Solution> {
+  return solveWhere(base, path, choose, (figure) => targetFor(figure.value.unit, target));
+}
+
+/** The target as a figure in the unit of what is to meet it. */
+function targetFor(unit: Unit, text: string): Either<UnusableVariation, Node | undefined> {
+  const read = readLevel(text);
+  if (read !== undefined && dimensionOf(read.unit) === dimensionOf(unit))
+    return right(constant(convert(read, unit as never) as Quantity<Unit>, 'target').why);
+  const needed = `a figure of ${dimensionOf(unit)} with its unit`;
+  return left({ chapter: 'study', tag: 'UnusableVariation', path: 'target', found: inShort(text), needed });
+}
+
+/** Where a figure of an assessment is zero, or meets a target. */
+function solveWhere<F extends { readonly why: Node }>(
+  base: unknown,
+  path: string,
+  choose: (assessment: Assessment) => F | undefined,
+  targetOf: (figure: F) => Either<UnusableVariation, Node | undefined>,
+): Either<StudyFailure, Solution> {
   const given = ready(base, path);
   if (isLeft(given)) return given;
-  const { assessment, own, unit, stretches } = given.right;
-  const reserve = choose(assessment);
+  const { at, assessment, own, unit, stretches } = given.right;
+  const figure = choose(assessment);
   const none = (found: string): Either<StudyFailure, never> =>
-    left({ chapter: 'study', tag: 'NoSolution', path, what: reserve?.why.symbol ?? 'the reserve', found });
-  if (reserve === undefined) return none('no such reserve in this assessment');
+    left({ chapter: 'study', tag: 'NoSolution', path, what: figure?.why.symbol ?? 'the figure', found });
+  if (figure === undefined) return none('no such figure in this assessment');
+  const target = targetOf(figure);
+  if (isLeft(target)) return target;
   const zeros = stretches.flatMap((stretch) => {
     const node = stretch.assessment === undefined ? undefined : choose(stretch.assessment)?.why;
     if (node === undefined) return [];
-    const { at, how } = zerosOf(node, undefined, path, stretch.from, stretch.to);
-    return at.map((x) => ({ x, how }));
+    const { at: places, how } = zerosOf(node, target.right, path, stretch.from, stretch.to);
+    return places.map((x) => ({ x, how }));
   });
-  const [nearest] = zeros.sort((a, b) => a.x.minus(own).abs().comparedTo(b.x.minus(own).abs()));
-  return nearest === undefined
-    ? none('the same sign everywhere')
-    : right({ path, value: ofDecimal(nearest.x, unit), how: nearest.how });
+  const nearest = zeros.sort((a, b) => a.x.minus(own).abs().comparedTo(b.x.minus(own).abs()));
+  // A zero may lie on the end of a stretch, where the spec itself has no answer.
+  const found = nearest.find(({ x }) => at(x) !== undefined);
+  if (found !== undefined) return right({ path, value: ofDecimal(found.x, unit), how: found.how });
+  if (nearest.length > 0) return none('where it is met, the spec has no answer');
+  return none(target.right === undefined ? 'the same sign everywhere' : 'the target is met nowhere');
 }
