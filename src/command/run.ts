@@ -5,8 +5,9 @@ import { type AssessmentVerdict, answerOf, assess, libraryVersion, verifyAnswer 
 import { compare } from '../choose/index.js';
 import { describeError, type TrailerError } from '../errors.js';
 import { comparisonText, report } from '../print/index.js';
-import { readJson, specJsonSchema } from '../spec/index.js';
+import { readJson } from '../spec/index.js';
 import { type Asked, askedOf, type How, help } from './options.js';
+import { schemaText } from './schema.js';
 
 /** What goes to standard output, to standard error, and the exit code. */
 export interface Ended {
@@ -104,7 +105,7 @@ async function done(asked: Asked, read: ReadText): Promise<Ended> {
     case 'verify':
       return verified(asked.file, read);
     case 'schema':
-      return said(JSON.stringify(specJsonSchema(), null, 2));
+      return said(schemaText());
     case 'version':
       return said(libraryVersion);
     case 'help':
