@@ -6,6 +6,7 @@ const src = (file: string): string => fileURLToPath(new URL(`src/${file}`, impor
 /** What `npm run test:quick` leaves out: packing and installing takes a minute, the other three a third of what is left. */
 const slow = [
   'tests/package/tarball.test.ts',
+  'tests/package/form.test.ts',
   'tests/study/run/agrees.test.ts',
   'tests/study/run/other-ways.test.ts',
   'tests/study/run/ties.test.ts',

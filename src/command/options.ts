@@ -7,7 +7,7 @@ export type Asked =
   | { readonly do: 'assess'; readonly file: string | undefined; readonly how: How }
   | { readonly do: 'compare'; readonly files: readonly string[] }
   | { readonly do: 'verify'; readonly file: string | undefined }
-  | { readonly do: 'help' | 'version' };
+  | { readonly do: 'schema' | 'help' | 'version' };
 
 /** How an assessment is printed. */
 export interface How {
@@ -25,6 +25,7 @@ Without a file, standard input is read.
   --json            the plain answer with its working, as JSON
   --units metric    metres, millimetres and kilograms (us: feet, inches and pounds)
   --rules all       every published rule in full (near: those that apply or are near their line)
+  --schema          the JSON Schema of a spec
   --version         the version of the library
   --help            this text
 
@@ -35,6 +36,7 @@ A static reckoning: labels, makers, State and local law govern.
 
 const options = {
   json: { type: 'boolean' },
+  schema: { type: 'boolean' },
   help: { type: 'boolean', short: 'h' },
   version: { type: 'boolean' },
   units: { type: 'string', default: 'us' },
@@ -53,6 +55,7 @@ export function askedOf(args: readonly string[]): Asked {
   const { values, positionals } = parseArgs({ args: [...args], options, allowPositionals: true });
   if (values.help === true) return { do: 'help' };
   if (values.version === true) return { do: 'version' };
+  if (values.schema === true) return { do: 'schema' };
   const units = wordOf('units', values.units, ['us', 'metric']);
   const rules = wordOf('rules', values.rules, ['near', 'all']);
   const [first, ...others] = positionals;

@@ -7,6 +7,7 @@ import { describeError, type TrailerError } from '../errors.js';
 import { comparisonText, report } from '../print/index.js';
 import { readJson, type SpecInput } from '../spec/index.js';
 import { type Asked, askedOf, type How, help } from './options.js';
+import { schemaText } from './schema.js';
 
 /** What goes to standard output, to standard error, and the exit code. */
 export interface Ended {
@@ -104,6 +105,8 @@ async function done(asked: Asked, read: ReadText): Promise<Ended> {
       return compared(asked.files, read);
     case 'verify':
       return verified(asked.file, read);
+    case 'schema':
+      return said(schemaText());
     case 'version':
       return said(libraryVersion);
     case 'help':

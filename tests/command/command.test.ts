@@ -122,10 +122,15 @@ describe('the rest', () => {
     expect(stdout).toMatch(/tilt-deck\s+tilt-deck-16\n\s+GVWR\s+14,000 lb\s+16,000 lb/);
     expect(run(['compare', example, 'nothing.json'])).toMatchObject({ status: 2, stdout: '' });
   });
+  it('prints the schema of a spec', () => {
+    const { status, stdout } = run(['--schema']);
+    expect(status).toBe(0);
+    expect(JSON.parse(stdout)).toEqual(JSON.parse(readFileSync(join(project, 'docs/spec.schema.json'), 'utf8')));
+  });
   it('says what there is, and its version', () => {
     const { stdout, status } = run(['--help']);
     expect(status).toBe(0);
-    for (const option of ['--json', '--units', '--rules', 'compare', 'verify', 'Exit code'])
+    for (const option of ['--json', '--schema', '--units', '--rules', 'compare', 'verify', 'Exit code'])
       expect(stdout).toContain(option);
     expect(run(['--version']).stdout).toBe(`${libraryVersion}\n`);
   });

@@ -1,5 +1,5 @@
 /** The packed tarball, installed in a scratch folder: what users get, not what stands in the working tree. */
-import { execFileSync, execSync } from 'node:child_process';
+import { execFileSync } from 'node:child_process';
 import {
   mkdirSync,
   mkdtempSync,
@@ -16,16 +16,13 @@ import { pathToFileURL } from 'node:url';
 import { gzipSync } from 'node:zlib';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { chapters } from '../../scripts/chapters.js';
+import { install, tarball } from '../helpers/packed.js';
 
 const project = join(import.meta.dirname, '../..');
 const scratch = realpathSync(mkdtempSync(join(tmpdir(), 'trailer-ratings-')));
 const installed = join(scratch, 'node_modules/trailer-ratings');
 const node = (...args: readonly string[]): string =>
   execFileSync(process.execPath, args, { cwd: scratch, encoding: 'utf8', stdio: ['ignore', 'pipe', 'pipe'] });
-/** Through the shell: on Windows npm is a script, which only a shell starts. */
-const npm = (args: string, cwd: string): string =>
-  execSync(`npm ${args}`, { cwd, encoding: 'utf8', stdio: ['ignore', 'pipe', 'pipe'] });
-
 interface Manifest {
   exports: Record<string, unknown>;
   dependencies: Record<string, string>;
@@ -34,25 +31,15 @@ interface Manifest {
 const manifest = JSON.parse(readFileSync(join(project, 'package.json'), 'utf8')) as Manifest;
 const specifiers = ['trailer-ratings', ...chapters.map(({ name }) => `trailer-ratings/${name}`)];
 
-/** The three run-time dependencies as they stand in the project, so that the installation needs no network. */
-function install(tarball: string): void {
-  const links = Object.keys(manifest.dependencies).map((name) => [name, `file:${join(project, 'node_modules', name)}`]);
-  const dependencies = { ...Object.fromEntries(links), 'trailer-ratings': `file:${tarball}` };
-  writeFileSync(join(scratch, 'package.json'), JSON.stringify({ name: 'consumer', private: true, dependencies }));
-  npm('install --offline --no-audit --no-fund --no-package-lock --ignore-scripts --install-links=false', scratch);
-}
-
 function filesUnder(folder: string): readonly string[] {
   return readdirSync(folder, { recursive: true, encoding: 'utf8' })
     .filter((file) => statSync(join(folder, file)).isFile())
     .map((file) => file.replaceAll('\\', '/'));
 }
 
-beforeAll(() => {
-  npm(`pack --pack-destination "${scratch}"`, project); // builds first: `prepack`
-  const tarball = readdirSync(scratch).find((file) => file.endsWith('.tgz')) as string;
-  install(join(scratch, tarball));
-}, 600_000); // a machine that builds other things beside takes minutes
+beforeAll(async () => {
+  install(await tarball(), scratch, Object.keys(manifest.dependencies));
+}, 900_000); // a machine that builds other things beside takes minutes
 afterAll(() => rmSync(scratch, { recursive: true, force: true }));
 
 /** The names a subpath exports, as a child process of Node sees them. */
@@ -84,14 +71,15 @@ describe('the tarball', () => {
     expect(chapters.map(({ name }) => name).filter((name) => name !== 'errors' && !(name in index))).toEqual([]);
   });
 
-  it('holds the build, the licence and the readme, and no sources or tests', () => {
+  it('holds the build, the licences, the guides and the examples, and no sources or tests', () => {
     const files = filesUnder(installed);
     expect(files).toEqual(expect.arrayContaining(['package.json', 'LICENSE', 'CHANGELOG.md']));
     expect(
       files.filter(
         (file) =>
           !/^dist\/[\w-]+\.(js|cjs|d\.ts|d\.cts)$/.test(file) &&
-          !/^(package\.json|LICENSE|CHANGELOG\.md|README\.md)$/.test(file),
+          !/^(package\.json|LICENSE|CHANGELOG\.md|README\.md|NOTICES\.md)$/.test(file) &&
+          !/^(docs\/[\w./-]+\.(md|json|html|py|svg)|examples\/[\w./-]+\.(json|ts|txt))$/.test(file),
       ),
     ).toEqual([]);
   });
@@ -111,7 +99,7 @@ describe('the tarball', () => {
 
   it('imports nothing from a package but decimal.js', () => {
     const imported = filesUnder(installed)
-      .filter((file) => /\.c?js$/.test(file))
+      .filter((file) => /\.c?js$/.test(file) && file !== 'dist/command.js') // a program of Node, and the only one
       .flatMap((file) =>
         [
           ...readFileSync(join(installed, file), 'utf8').matchAll(
