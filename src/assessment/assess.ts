@@ -17,6 +17,7 @@ import {
 import { belowLabel } from './parts/below-the-label.js';
 import { type BrakesPart, brakesPart } from './parts/brakes.js';
 import { type Longer, longer } from './parts/built-up-weight.js';
+import { couplingPart, practicePart } from './parts/european-coupling.js';
 import { grossChecks, type NeededPressure, pressuresFor } from './parts/gross-and-pressures.js';
 import { guidelineOf } from './parts/guideline.js';
 import { type GearPart, gearPart } from './parts/jack-ramps-tiedowns.js';
@@ -127,6 +128,8 @@ export function assessSpec(spec: Spec): Either<AssessError, Assessment> {
   if (isLeft(tow)) return tow;
   const gear = gearPart(spec, balance?.tongue, stack.group?.at);
   if (isLeft(gear)) return gear;
+  const coupling = couplingPart(spec, stack.group);
+  if (isLeft(coupling)) return coupling;
   const brakes = brakesPart(trailer);
   if (isLeft(brakes)) return brakes;
   const climb = climbPart(spec, weighed, stack.group?.at);
@@ -156,6 +159,8 @@ export function assessSpec(spec: Spec): Either<AssessError, Assessment> {
   const whole = grossChecks(gvwr, weighed);
   const parts = together([
     brakes.right,
+    coupling.right,
+    practicePart(trailer),
     tow.right,
     place.right,
     gear.right,
@@ -171,7 +176,11 @@ export function assessSpec(spec: Spec): Either<AssessError, Assessment> {
     heavierSideChecks(stack, level),
     ...others.flatMap((other) => [checksOf(stack, other), heavierSideChecks(stack, other)]),
   ]);
-  const partChecks = joined([...stack.systems.map((system) => system.checks), brakes.right.againstLabel]);
+  const partChecks = joined([
+    ...stack.systems.map((system) => system.checks),
+    brakes.right.againstLabel,
+    coupling.right.againstLabel,
+  ]);
   const { mustPress, lifted, decisions: presses } = pressed(weighed, hitch, attitude.right);
   const lift =
     balance !== undefined && lifted.some(({ load }) => load === balance.tongue)
