@@ -53,6 +53,7 @@ function homeOf(type: string): string {
 
 const inputs: Readonly<Record<string, string>> = {
   mass: 'WeightInput',
+  force: 'ForceInput',
   length: 'LengthInput',
   pressure: 'PressureInput',
   ratio: 'ShareInput',

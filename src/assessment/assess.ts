@@ -18,6 +18,7 @@ import { belowLabel } from './parts/below-the-label.js';
 import { type BrakesPart, brakesPart } from './parts/brakes.js';
 import { type Longer, longer } from './parts/built-up-weight.js';
 import { cargoOnDeck } from './parts/cargo-on-deck.js';
+import { couplingPart, practicePart } from './parts/european-coupling.js';
 import { grossChecks, type NeededPressure, pressuresFor } from './parts/gross-and-pressures.js';
 import { guidelineOf } from './parts/guideline.js';
 import { type GearPart, gearPart } from './parts/jack-ramps-tiedowns.js';
@@ -138,6 +139,8 @@ export function assessSpec(spec: DecodedSpec): Either<AssessError, Assessment> {
   if (isLeft(tow)) return tow;
   const gear = gearPart(spec, balance?.tongue, stack.at);
   if (isLeft(gear)) return gear;
+  const coupling = couplingPart(spec, stack.group);
+  if (isLeft(coupling)) return coupling;
   const brakes = brakesPart(trailer);
   if (isLeft(brakes)) return brakes;
   const climb = climbPart(spec, weighed, stack.at);
@@ -167,6 +170,8 @@ export function assessSpec(spec: DecodedSpec): Either<AssessError, Assessment> {
   const whole = grossChecks(gvwr, weighed);
   const parts = together([
     brakes.right,
+    coupling.right,
+    practicePart(trailer),
     tow.right,
     place.right,
     gear.right,
@@ -182,7 +187,11 @@ export function assessSpec(spec: DecodedSpec): Either<AssessError, Assessment> {
     heavierSideChecks(stack, level),
     ...others.flatMap((other) => [checksOf(stack, other), heavierSideChecks(stack, other)]),
   ]);
-  const partChecks = joined([...stack.systems.map((system) => system.checks), brakes.right.againstLabel]);
+  const partChecks = joined([
+    ...stack.systems.map((system) => system.checks),
+    brakes.right.againstLabel,
+    coupling.right.againstLabel,
+  ]);
   const { mustPress, lifted, decisions: presses } = pressed(weighed, hitch, attitude.right);
   const lift =
     balance !== undefined && lifted.some(({ load }) => load === balance.tongue)

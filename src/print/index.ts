@@ -5,6 +5,7 @@
  */
 export { type BriefOptions, brief } from './brief.js';
 export type { Brief, BriefExtras, BriefPayload, BriefPlace, BriefRemedy } from './brief-data.js';
+export { briefExtras } from './brief-extras.js';
 export { briefOf } from './brief-of.js';
 export { cautions } from './cautions.js';
 export { classUpText } from './class-up.js';

@@ -5,6 +5,7 @@ import type { NotChecked } from '../assessment/index.js';
 const weightiest: readonly RegExp[] = [
   /^gross weight|^the laden trailer/,
   /GVWR/,
+  /^tongue band/,
   /^axle loads/,
   /^coupler, chains and tow vehicle/,
   /^axle \d+ (parts|tires)/,

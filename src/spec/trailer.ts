@@ -1,6 +1,6 @@
 /** The trailer. Places are measured from the coupler rearward; every part may be left out and is then not checked. */
 import { axleCodec } from './axle.js';
-import { angleOf, lengthOf, ratingOf, shareOf } from './codec/figures.js';
+import { angleOf, forceOf, lengthOf, ratingOf, shareOf } from './codec/figures.js';
 import type { Coded } from './codec/kind.js';
 import { choice, count, list, shortText, yesOrNo } from './codec/plain.js';
 import { record } from './codec/record.js';
@@ -11,7 +11,13 @@ const coupler = record(
   'Coupler',
   'coupler ratings',
   {},
-  { gross: ratingOf('coupler gross rating'), tongue: ratingOf('coupler tongue rating') },
+  {
+    gross: ratingOf('coupler gross rating'),
+    tongue: ratingOf('coupler tongue rating'),
+    d: forceOf('D on the plate'),
+    dc: forceOf('Dc on the plate'),
+    v: forceOf('V on the plate'),
+  },
 );
 
 const chains = record(
@@ -100,6 +106,7 @@ export const trailerCodec: Coded<DecodedTrailer, TrailerInput> = record(
     ramps,
     width: lengthOf('overall width', 1),
     length: lengthOf('overall length', 1),
+    practice: choice('US and Canada', 'Europe', 'Australia'),
     guideline,
     rearLegs: ratingOf('rating of the rear legs, together'),
     track: lengthOf('track, middle to middle of the tires', 1),

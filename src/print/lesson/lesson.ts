@@ -74,7 +74,7 @@ const roundingText: Readonly<Record<Lesson['roundedAs'], string>> = {
 
 function moverText({ symbol, more, change }: LessonMover, answer: string): string {
   const by = change.value.isNegative() ? 'less' : 'more';
-  const size = showBrief(ofDecimal(change.value.abs(), change.unit), 1);
+  const size = showBrief(ofDecimal(change.value.abs(), change.unit), change.value.abs().lt(1) ? 4 : 1);
   return `${show(more)} more ${symbol}: ${size} ${by} ${answer}`;
 }
 

@@ -1,7 +1,7 @@
 /** The report's sections on weights and on what the trailer may carry. */
 import type { Assessment } from '../../assessment/index.js';
 import type { Derived } from '../../trace/index.js';
-import { compare } from '../../units/index.js';
+import { compare, inch, type Quantity, subtract } from '../../units/index.js';
 import type { FiguresInPrint } from '../reader-units.js';
 import { entry, namesOf, remark } from '../text-layout.js';
 
@@ -41,6 +41,14 @@ export function weightLines(
   ];
 }
 
+const sixteenth = inch('0.0625');
+
+/** A stretch rounded inward; one that is shorter than what a tape shows is one place. */
+const stretch = (from: Quantity<'in'>, to: Quantity<'in'>, p: FiguresInPrint): string =>
+  compare(subtract(to, from), sixteenth) < 0
+    ? `at ${p.placeNow(from)}`
+    : `from ${p.place(from, 'rear')} to ${p.place(to, 'front')}`;
+
 /** What each limit allows by itself, and the payload: at the best share of the band, and at every share of it. */
 export function payloadLines({ payload }: Assessment, p: FiguresInPrint): readonly string[] {
   if (payload === undefined) return [];
@@ -62,7 +70,7 @@ export function payloadLines({ payload }: Assessment, p: FiguresInPrint): readon
           ...(best.places
             ? [
                 remark(
-                  `Its balance point then stands ${p.place(best.places.from.value, 'rear')} to ${p.place(best.places.to.value, 'front')} behind the coupler.`,
+                  `Its balance point then stands ${stretch(best.places.from.value, best.places.to.value, p)} behind the coupler.`,
                 ),
               ]
             : []),

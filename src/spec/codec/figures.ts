@@ -1,8 +1,21 @@
 /** The figures of a spec, with their least and most: what lies outside is a slip of the pen. */
 import type { Basis, Derived } from '../../trace/index.js';
-import { degree, inch, lb, lbPerFt, lbPerFt2, lbPerFt3, lbPerInch, psi, ratio } from '../../units/index.js';
+import {
+  degree,
+  inch,
+  lb,
+  lbPerFt,
+  lbPerFt2,
+  lbPerFt3,
+  lbPerInch,
+  psi,
+  quantity,
+  ratio,
+  type UnitOf,
+} from '../../units/index.js';
 import type {
   AngleInput,
+  ForceInput,
   LengthInput,
   PressureInput,
   ShareInput,
@@ -31,6 +44,10 @@ export const lengthOf = (symbol: Naming, least = 0, basis: Basis = 'stated'): Co
 /** A cold pressure. */
 export const pressureOf = (symbol: Naming): Coded<Derived<'psi'>, PressureInput> =>
   figure('pressure', { symbol, least: psi(1), most: psi(200) });
+
+/** A force on the plate of a coupling, in the unit it was written in. */
+export const forceOf = (symbol: Naming): Coded<Derived<UnitOf<'force'>>, ForceInput> =>
+  figureAsWritten('force', { symbol, basis: 'label', least: quantity(1, 'N'), most: quantity(1000, 'kN') });
 
 /** A share of one, written as a percentage or a plain number. */
 export const shareOf = (symbol: Naming, least = '0.001', most = '0.999'): Coded<Derived<'ratio'>, ShareInput> =>

@@ -17,6 +17,7 @@ export const trailerKeys = [
     ['rearLegs', 'rating of the legs set under the tail before anything climbs on, together', "stamping, maker's sheet", '4,000 lb', 'loading that pulls the ball up asks attention'],
     ['width', 'overall width, rigid fenders in it', 'tape', '102 in', 'lines on lamps, tape and width answer `cannot tell`'],
     ['length', 'overall length', 'tape', '26 ft', 'the line on side markers answers `cannot tell`'],
+    ['practice', 'whose practice the usual tongue band is: `US and Canada`, `Europe` or `Australia`', 'where it is towed', 'Europe', 'the band of the US and Canada is taken; a trailer told in kilograms is asked'],
     ['guideline', 'the tongue band its maker asks for', 'the usual band of its kind of hitch is taken, with its source'],
     ['track', 'across the trailer, middle to middle of the tires (of the pair, when dual)', 'tape', '90 in', 'how the load stands side to side'],
     ['ballAboveLevel', 'how far the ball stands above the height at which the trailer rides level; negative when below', 'tape at both, loaded', '1.5 in', 'independent axles, and the tongue load that they change, are not asked off level'],
@@ -26,7 +27,10 @@ export const trailerKeys = [
   ] },
   { type: 'Coupler', rows: [
     ['gross', 'the heaviest trailer it may couple', 'stamped on the coupler', '15,000 lb', 'gross against coupler'],
-    ['tongue', 'the greatest vertical load', "stamped on the coupler, or its maker's sheet", '2,000 lb', 'tongue against coupler'],
+    ['tongue', 'the greatest vertical load; S on a European plate', "stamped on the coupler, or its maker's sheet", '2,000 lb', 'tongue against coupler'],
+    ['d', 'D of a European coupling: the pull between vehicle and trailer', 'plate of the coupling', '17.2 kN', 'D is not asked'],
+    ['dc', 'Dc of a European coupling: the pull of a centre-axle trailer', 'plate of the coupling', '17.5 kN', 'Dc is not asked'],
+    ['v', 'V of a European coupling: the bounce of a centre-axle trailer above 3.5 t', 'plate of the coupling', '24 kN', 'V is not asked'],
   ] },
   { type: 'Chains', rows: [
     ['each', 'breaking strength of one chain with its hook and anchor, not a working load limit', 'tag or certificate', '16,200 lb', ''],

@@ -29,6 +29,8 @@ export type WeightInput = FigureInput<'mass'>;
 export type LengthInput = FigureInput<'length'>;
 /** A cold pressure: `'80 psi'`, `'550 kPa'`, `psi(80)`. */
 export type PressureInput = FigureInput<'pressure'>;
+/** A force on the plate of a coupling: `'17.2 kN'`. */
+export type ForceInput = FigureInput<'force'>;
 /** A share: `'12 %'`, `'0.12'`, `percent(12)`. */
 export type ShareInput = FigureInput<'ratio'>;
 /** An angle: `'15 deg'`, `degree(15)`. */

@@ -1,8 +1,9 @@
 /** The types of the trailer, as written and as read. Made by `npm run keys` from the table of keys. */
 import type { Derived } from '../../trace/index.js';
+import type { UnitOf } from '../../units/index.js';
 import type { AxleInput, DecodedAxle } from './axles.js';
 import type { CurbInput, DecodedCurb } from './curb.js';
-import type { AngleInput, LengthInput, ShareInput, WeightInput } from './figures.js';
+import type { AngleInput, ForceInput, LengthInput, ShareInput, WeightInput } from './figures.js';
 
 /** A trailer. */
 export interface TrailerInput {
@@ -49,6 +50,11 @@ export interface TrailerInput {
   readonly width?: LengthInput | undefined;
   /** Overall length. Where: tape. Example: `"26 ft"`. Without it: the line on side markers answers `cannot tell`. */
   readonly length?: LengthInput | undefined;
+  /**
+   * Whose practice the usual tongue band is: `US and Canada`, `Europe` or `Australia`. Where: where it is towed.
+   * Example: `"Europe"`. Without it: the band of the US and Canada is taken; a trailer told in kilograms is asked.
+   */
+  readonly practice?: 'US and Canada' | 'Europe' | 'Australia' | undefined;
   /** The tongue band its maker asks for. Without it: the usual band of its kind of hitch is taken, with its source. */
   readonly guideline?: TongueBandInput | undefined;
   /**
@@ -99,6 +105,8 @@ export interface DecodedTrailer {
   readonly width?: Derived<'in'> | undefined;
   /** Overall length. */
   readonly length?: Derived<'in'> | undefined;
+  /** Whose practice the usual tongue band is: `US and Canada`, `Europe` or `Australia`. */
+  readonly practice?: 'US and Canada' | 'Europe' | 'Australia' | undefined;
   /** The tongue band its maker asks for. */
   readonly guideline?: DecodedTongueBand | undefined;
   /** Rating of the legs set under the tail before anything climbs on, together. */
@@ -132,18 +140,39 @@ export interface CouplerInput {
    */
   readonly gross?: WeightInput | undefined;
   /**
-   * The greatest vertical load. Where: stamped on the coupler, or its maker's sheet. Example: `"2,000 lb"`. Without it:
-   * tongue against coupler.
+   * The greatest vertical load; S on a European plate. Where: stamped on the coupler, or its maker's sheet. Example:
+   * `"2,000 lb"`. Without it: tongue against coupler.
    */
   readonly tongue?: WeightInput | undefined;
+  /**
+   * D of a European coupling: the pull between vehicle and trailer. Where: plate of the coupling. Example: `"17.2 kN"`.
+   * Without it: D is not asked.
+   */
+  readonly d?: ForceInput | undefined;
+  /**
+   * Dc of a European coupling: the pull of a centre-axle trailer. Where: plate of the coupling. Example: `"17.5 kN"`.
+   * Without it: Dc is not asked.
+   */
+  readonly dc?: ForceInput | undefined;
+  /**
+   * V of a European coupling: the bounce of a centre-axle trailer above 3.5 t. Where: plate of the coupling. Example:
+   * `"24 kN"`. Without it: V is not asked.
+   */
+  readonly v?: ForceInput | undefined;
 }
 
 /** Coupler ratings, as it was read. */
 export interface DecodedCoupler {
   /** The heaviest trailer it may couple. */
   readonly gross?: Derived<'lb'> | undefined;
-  /** The greatest vertical load. */
+  /** The greatest vertical load; S on a European plate. */
   readonly tongue?: Derived<'lb'> | undefined;
+  /** D of a European coupling: the pull between vehicle and trailer. */
+  readonly d?: Derived<UnitOf<'force'>> | undefined;
+  /** Dc of a European coupling: the pull of a centre-axle trailer. */
+  readonly dc?: Derived<UnitOf<'force'>> | undefined;
+  /** V of a European coupling: the bounce of a centre-axle trailer above 3.5 t. */
+  readonly v?: Derived<UnitOf<'force'>> | undefined;
 }
 
 /** Safety chains. */
