@@ -10,7 +10,7 @@ import { tiltDeck } from '../helpers/specs.js';
 import { digestOf } from './library.js';
 
 const project = join(import.meta.dirname, '../..');
-const specs = [tiltDeck(), ...randomSpecs(15), ...brokenSpecs(10).map(({ spec }) => spec)];
+const specs = [tiltDeck(), ...randomSpecs(9), ...brokenSpecs(6).map(({ spec }) => spec)];
 let folder = '';
 let expected = '';
 
@@ -71,20 +71,12 @@ function printedIn({
   }).trim();
 }
 
-const pollution = `
-  for (const key of ['gvwr', 'text', 'basis', 'value', 'unit', 'weight', 'at', 'cargo', 'tow', 'rules', 'path', 'hitch', 'symbol'])
-    Object.prototype[key] = '1 lb';
-  Array.prototype.extra = 'extra';
-  String.prototype.extra = 'extra';`;
-
 const hosts: Readonly<Record<string, Host>> = {
   'a plain one': {},
   'one that has set decimal.js before': {
     before: 'Decimal.set({ precision: 3, rounding: 0, toExpPos: 1, toExpNeg: 0 });',
   },
   'one that sets decimal.js after': { after: 'Decimal.set({ precision: 3, rounding: 0, toExpPos: 1, toExpNeg: 0 });' },
-  'one whose prototypes are polluted before': { before: pollution },
-  'one whose prototypes are polluted after': { after: pollution },
   'one that freezes what is built in': {
     after:
       'for (const each of [Object, Array, Map, Set, Number, String, Function, RegExp, Math]) { Object.freeze(each); if (each.prototype) Object.freeze(each.prototype); }',

@@ -20,7 +20,7 @@ import { compare, inch, showBrief } from '../../units/index.js';
 import type { NothingGiven } from '../errors.js';
 import { type EndLimit, type Span, spanOf } from '../placement/span.js';
 
-const geometry: Source = { id: 'ramp-spacing', title: 'plane geometry, derived', grade: 'derived' };
+const geometry: Source = Object.freeze({ id: 'ramp-spacing', title: 'plane geometry, derived', grade: 'derived' });
 
 /** An axle of the machine: middle to middle of its tires or tracks, and how wide each is. */
 export interface MachineAxle {

@@ -36,13 +36,13 @@ export interface Tiedown {
 }
 
 /** The rule on the sum of the working load limits. */
-export const aggregate: Source = {
+export const aggregate: Source = Object.freeze({
   id: 'cfr-393-106',
   title: '49 CFR 393.106',
   clause: '(d)',
   edition: 'quoted in a carrier page, undated',
   grade: 'B',
-};
+});
 
 /** Half for direct and for same-side tiedowns, all of it for those that cross. */
 export const countedOf = (symbol: string, wll: Derived<'lb'>, runs: Attachment): Derived<'lb'> =>

@@ -74,7 +74,11 @@ describe('the window of a piece', () => {
 });
 
 /** The piece at another weight: its window, and what is over in the middle of it. */
-function atWeight(spec: JsonSpec, { index }: Piece, weight: Decimal): { readonly wrong: readonly string[] } | undefined {
+function atWeight(
+  spec: JsonSpec,
+  { index }: Piece,
+  weight: Decimal,
+): { readonly wrong: readonly string[] } | undefined {
   const pieceIn = (answer: Assessment | undefined): Piece | undefined =>
     answer?.placement.pieces.find((each) => each.index === index);
   const window = pieceIn(answerTo(moved(spec, index, new Decimal(150), weight)))?.window;
@@ -95,7 +99,8 @@ describe('the heaviest machine', () => {
       const [here, more] = [weight, weight.plus(1)].map((each) => atWeight(spec, piece, each));
       if (weight.lte(0) || here === undefined || more === undefined) continue;
       asked += 1;
-      if (here.wrong.length > 0) broken.push(`seed ${seed}: the heaviest ${piece.name}, ${weight} lb: ${here.wrong.join(', ')}`);
+      if (here.wrong.length > 0)
+        broken.push(`seed ${seed}: the heaviest ${piece.name}, ${weight} lb: ${here.wrong.join(', ')}`);
       if (more.wrong.length === 0) broken.push(`seed ${seed}: a ${piece.name} a pound above ${weight} lb has a place`);
     }
     expect(fewOf(broken)).toEqual([]);
