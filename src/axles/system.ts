@@ -24,22 +24,22 @@ import { lb, ratio, toWire } from '../units/index.js';
 import type { AxlesError } from './errors.js';
 
 /** Agency letters aiam1472 and aiam2521: GAWR is the rating of the axle system at the ground; the weakest part governs. */
-export const gawrSource: Source = {
+export const gawrSource: Source = Object.freeze({
   id: 'aiam1472',
   title: 'NHTSA interpretation aiam1472 (GAWR at the tire-ground interface, weakest part governs)',
   edition: '1974',
   clause: '49 CFR 571.3',
   grade: 'A',
-};
+});
 
 /** What the tires of an axle must bear. */
-export const tireSumSource: Source = {
+export const tireSumSource: Source = Object.freeze({
   id: 'RG-2',
   title: 'NHTSA interpretation nht76-1.42 (sum of tire ratings at least the GAWR)',
   edition: '1976-12-01',
   clause: '49 CFR 571.120 S5.1.2',
   grade: 'A',
-};
+});
 
 /** Several alike: the rating of each and how many. */
 export interface Set {

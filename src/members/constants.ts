@@ -5,12 +5,12 @@ import { lbPerFt3, quantity, ratio } from '../units/index.js';
 /** The ratio of a circle's circumference to its diameter, to the digits this library carries. */
 export const pi: Derived<'ratio'> = constant(ratio('3.141592653589793238462643383279503'), 'pi');
 
-const steelSource: Source = {
+const steelSource: Source = Object.freeze({
   id: 'iowa-im-569',
   title: 'Iowa DOT Instructional Memorandum 569',
   grade: 'A',
   note: '40.83 lb/ft2 per inch; 0.28356 lb/in3',
-};
+});
 
 /** Carbon steel, 490 lb/ft3: the density behind printed weights of shapes and plate. */
 export const steelDensity: Derived<'lb/ft3'> = fromTable('steel density', lbPerFt3(490), {

@@ -15,4 +15,4 @@ export interface Note {
 
 /** A remark with a name programs can look for, and the figures it speaks of. @example note('RoundedDown', 'The figure was rounded down.').tag // RoundedDown */
 export const note = (tag: string, says: string, figures?: readonly Derived<Unit>[] | undefined): Note =>
-  figures === undefined ? { tag, says } : { tag, says, figures };
+  Object.freeze(figures === undefined ? { tag, says } : { tag, says, figures: Object.freeze(figures) });

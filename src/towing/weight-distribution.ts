@@ -248,6 +248,8 @@ export function weightDistribution(question: WeightDistributionQuestion): Either
       ...remark.decisions,
       ...hitched.decisions,
       ...setting.right.decisions,
+      ...off.right.decisions,
+      ...on.right.decisions,
       lost,
       tooMuch,
     ],

@@ -32,12 +32,17 @@ export function fromTable<U extends Unit>(
   value: Quantity<U>,
   from: { table: string; key: string; source: Source },
 ): Derived<U> {
-  return { value, why: { kind: 'looked up', symbol, value, basis: 'published', ...from } };
+  Object.freeze(from.source);
+  return Object.freeze({
+    value,
+    why: Object.freeze({ kind: 'looked up', symbol, value, basis: 'published', ...from }),
+  });
 }
 
 /** A number that belongs to a formula. It weakens nothing. @example constant(ratio('1.10'), 'passenger tire divisor') // 1.1 */
 export function constant<U extends Unit>(value: Quantity<U>, symbol?: string, source?: Source): Derived<U> {
-  return { value, why: { kind: 'constant', symbol, value, basis: 'scale', source } };
+  Object.freeze(source);
+  return Object.freeze({ value, why: Object.freeze({ kind: 'constant', symbol, value, basis: 'scale', source }) });
 }
 
 const isDerived = <U extends Unit>(known: Known<U>): known is Derived<U> => 'why' in known;

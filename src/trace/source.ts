@@ -19,17 +19,18 @@ export interface Source {
 }
 
 /** A figure everybody in the trade uses and nobody has printed. */
-export const commonPractice: Source = { id: 'common-practice', title: 'common practice, no source', grade: 'memory' };
-
-/** Plain statics, re-derived from equilibrium. */
-export const statics: Source = { id: 'statics', title: 'static equilibrium, derived', grade: 'derived' };
-
-/** A figure or wording written down from memory; to be verified before anyone leans on it. @example fromMemory('weights of wheels').grade // memory */
-export const fromMemory = (what: string): Source => ({
-  id: 'from-memory',
-  title: `${what}, from memory`,
+export const commonPractice: Source = Object.freeze({
+  id: 'common-practice',
+  title: 'common practice, no source',
   grade: 'memory',
 });
+
+/** Plain statics, re-derived from equilibrium. */
+export const statics: Source = Object.freeze({ id: 'statics', title: 'static equilibrium, derived', grade: 'derived' });
+
+/** A figure or wording written down from memory; to be verified before anyone leans on it. @example fromMemory('weights of wheels').grade // memory */
+export const fromMemory = (what: string): Source =>
+  Object.freeze({ id: 'from-memory', title: `${what}, from memory`, grade: 'memory' });
 
 /**
  * Should the reader look the text up before leaning on it?

@@ -1,8 +1,10 @@
 /** Exact conversion: by the definitions, multiplied before divided, so that a round trip is the same figure. */
+
 import { snap } from './closeness.js';
 import { Decimal, one } from './decimal.js';
 import { boundOfDigits, boundOfProduct, boundOfQuotient } from './doubles.js';
 import { begin, boundOf, doubleOf, laterFrom, ofDecimal } from './figure.js';
+import { frozen } from './frozen.js';
 import type { Quantity } from './quantity.js';
 import { type SameDimension, type Unit, unitList } from './unit-list.js';
 
@@ -52,7 +54,7 @@ export function conversionBetween(from: Unit, to: Unit): Conversion {
   }
   let found = row.get(to);
   if (found === undefined) {
-    found = madeBetween(from, to);
+    found = frozen(madeBetween(from, to));
     row.set(to, found);
   }
   return found;

@@ -9,8 +9,14 @@ import { Decimal as Base } from 'decimal.js';
 export type Decimal = Base;
 export const Decimal = Base.clone({ defaults: true, precision: 34, rounding: Base.ROUND_HALF_EVEN });
 
-export const zero: Decimal = new Decimal(0);
-export const one: Decimal = new Decimal(1);
+/** A decimal whose digits nobody can change; arithmetic makes new ones. */
+export function frozenDecimal(value: Decimal): Decimal {
+  Object.freeze(value.d);
+  return Object.freeze(value);
+}
+
+export const zero: Decimal = frozenDecimal(new Decimal(0));
+export const one: Decimal = frozenDecimal(new Decimal(1));
 
 /** -1, 0 or 1; a zero has no sign here. (`s` is the sign of a decimal, `e` its power of ten, `d` its digits in groups of seven.) */
 export function signOf(figure: Decimal): -1 | 0 | 1 {

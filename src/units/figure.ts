@@ -4,7 +4,7 @@
  * Steps and comparisons use the double as long as the bound lets them. The decimal of 34 digits is worked out when somebody
  * reads it, and kept. All fields are private: nothing can be overwritten from outside, and no figure has to be frozen.
  */
-import { Decimal, decimalOf } from './decimal.js';
+import { Decimal, decimalOf, frozenDecimal } from './decimal.js';
 import { boundOfDigits } from './doubles.js';
 import type { Quantity } from './quantity.js';
 import type { Unit } from './unit-list.js';
@@ -60,7 +60,7 @@ class Figure {
   get value(): Decimal {
     if (this.#decimal !== undefined) return this.#decimal;
     const made = this.#make === undefined ? new Decimal(this.#origin as string) : this.#make(this.#origin as object);
-    this.#decimal = made;
+    this.#decimal = frozenDecimal(made);
     this.#origin = undefined;
     return made;
   }
@@ -99,7 +99,7 @@ class Figure {
   }
 
   static keep(figure: object, decimal: Decimal): void {
-    (figure as Figure).#decimal = decimal;
+    (figure as Figure).#decimal = frozenDecimal(decimal);
     (figure as Figure).#origin = undefined;
   }
 
@@ -115,7 +115,8 @@ function foreign(figure: Quantity<Unit>): Figure {
 function fromDecimal(value: Decimal, unit: Unit): Figure {
   if (!value.isFinite()) return new Figure(unit, value.toNumber(), Infinity, value, undefined, undefined);
   const double = nearestDouble(value);
-  return new Figure(unit, double, boundOfDigits(double, digitsOf(value)), value, undefined, undefined);
+  const bound = boundOfDigits(double, digitsOf(value));
+  return new Figure(unit, double, bound, frozenDecimal(value), undefined, undefined);
 }
 
 const asQuantity = <U extends Unit>(figure: Figure): Quantity<U> => figure as unknown as Quantity<U>;

@@ -2,6 +2,7 @@
 export { compareDecimals, snappedDifference } from './closeness.js';
 export { Decimal, one, signOf, zero } from './decimal.js';
 export { ofDecimal } from './figure.js';
+export { frozen } from './frozen.js';
 export { compareFigures, compareProducts, isBetween, signOfFigure } from './order.js';
 export { editDistance, nearestKeys, wrapText } from './text.js';
 export { inShort, neededToRead } from './words.js';

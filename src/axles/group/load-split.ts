@@ -5,8 +5,10 @@ import {
   type AnyWeight,
   aboveZero,
   allHold,
+  constant,
   type Decision,
   type Derived,
+  decide,
   inInches,
   inPounds,
   inPoundsPerInch,
@@ -19,7 +21,7 @@ import {
   times,
   wholeCount,
 } from '../../trace/index.js';
-import { compare, lb } from '../../units/index.js';
+import { lb } from '../../units/index.js';
 import type { NoAxles, SharingUnknown } from '../errors.js';
 import { bySpring, sharing, springShares } from './spring-shares.js';
 import type { IndependentSprung, Suspension, UnequalRockers } from './suspension.js';
@@ -126,12 +128,13 @@ function bySprings(load: Derived<'lb'>, { axles, ballAboveLevel }: IndependentSp
       sharing,
     ),
   );
-  const off = loads.filter(({ value }) => compare(value, lb(0)) < 0);
+  const lifts = loads.map((axle) => decide(axle, '<', constant(lb(0))));
+  const off = loads.filter((_, i) => lifts[i]?.holds);
   return right({
     loads,
     tongueChange: result('tongue load added by the attitude', plus(...changes)),
     unloading: changes,
-    decisions: guarded.right,
+    decisions: [...guarded.right, ...lifts],
     notes:
       off.length === 0
         ? []

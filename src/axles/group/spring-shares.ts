@@ -1,11 +1,11 @@
 /** How independent axles share a load by the rates of their springs: the one formula that groups and splits use. */
 import { type Derived, over, plus, result, type Source, times } from '../../trace/index.js';
 
-export const sharing: Source = {
+export const sharing: Source = Object.freeze({
   id: 'sharing',
   title: 'static equilibrium of the stated suspension, derived',
   grade: 'derived',
-};
+});
 
 /** Spring rates, their sum, and both over the first rate, so that a load is divided last and shares exactly. */
 export interface SpringShares {

@@ -18,7 +18,11 @@ import { gravity, type UnitOf } from '../../units/index.js';
 import type { HardwareError } from './hardware-errors.js';
 import { allPositive } from './hardware-guards.js';
 
-const kinematics: Source = { id: 'kinematics', title: 'uniform deceleration, derived', grade: 'derived' };
+const kinematics: Source = Object.freeze({
+  id: 'kinematics',
+  title: 'uniform deceleration, derived',
+  grade: 'derived',
+});
 
 /**
  * How hard does this braking force slow this weight?

@@ -1,7 +1,7 @@
 /** How far must the ball mount drop? */
 import { type Note, note } from '../../ratings/index.js';
-import { type AnyLength, type Derived, inInches, minus, result } from '../../trace/index.js';
-import { compare, inch } from '../../units/index.js';
+import { type AnyLength, constant, type Derived, decide, inInches, minus, result } from '../../trace/index.js';
+import { inch } from '../../units/index.js';
 
 /** The drop of the ball mount for a level trailer. */
 export interface LevelDrop {
@@ -28,6 +28,8 @@ export function levelDrop(receiverHeight: AnyLength, couplerHeight: AnyLength): 
   );
   return {
     drop,
-    notes: compare(drop.value, inch(0)) < 0 ? [note('Rise', 'The mount must rise, not drop.', [drop])] : [],
+    notes: decide(drop, '<', constant(inch(0)), 'a remark').holds
+      ? [note('Rise', 'The mount must rise, not drop.', [drop])]
+      : [],
   };
 }

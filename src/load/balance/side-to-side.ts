@@ -6,8 +6,10 @@ import {
   type AnyWeight,
   aboveZero,
   allHold,
+  constant,
   type Decision,
   type Derived,
+  decide,
   inInches,
   inPounds,
   minus,
@@ -18,7 +20,7 @@ import {
   statics,
   times,
 } from '../../trace/index.js';
-import { compare, lb } from '../../units/index.js';
+import { lb } from '../../units/index.js';
 import type { NothingGiven } from '../errors.js';
 
 /** Loads of the left and right wheels of an axle, lb. */
@@ -60,12 +62,13 @@ export function wheelShares(
   const reach = plus(t, times(2, y));
   const onRight = result('load on the right wheels', over(times(load, reach), times(2, t)), statics);
   const onLeft = result('load on the left wheels', minus(load, onRight));
-  const lifted = [onLeft, onRight].filter(({ value }) => compare(value, lb(0)) < 0);
+  const sides = [onLeft, onRight].map((side) => ({ side, lifts: decide(side, '<', constant(lb(0))) }));
+  const lifted = sides.flatMap(({ side, lifts }) => (lifts.holds ? [side] : []));
   return right({
     left: onLeft,
     right: onRight,
     rightShare: result('right share', over(reach, times(2, t))),
-    decisions: guarded.right,
+    decisions: [...guarded.right, ...sides.map(({ lifts }) => lifts)],
     notes:
       lifted.length === 0 ? [] : [note('SideLifts', 'The load stands outside the wheels: one side lifts.', lifted)],
   });

@@ -44,12 +44,12 @@ export interface YawInertia {
   readonly notes: readonly Note[];
 }
 
-const research: Source = {
+const research: Source = Object.freeze({
   id: 'yaw-research',
   title: 'tow-vehicle and caravan stability research (abstracts read: University of Bath 2009; DOT-HS-803-248, 1977)',
   grade: 'B',
   note: 'yaw inertia, nose mass and axle position dominate; trailer mass alone does not',
-};
+});
 
 /** `w (d2 + l2/12)` of a bar at d from the centre of gravity; `w d2` of a point. */
 const aboutCentre = (w: Derived<'lb'>, d: Derived<'in'>, l: Derived<'in'> | undefined): Derived<'lb*in2'> =>

@@ -1,7 +1,7 @@
 /** Notes on a placement window: empty, narrower than its uncertainty, or with limits that were not given. */
 import { type Note, note } from '../../ratings/index.js';
-import type { Derived } from '../../trace/index.js';
-import { compare, showBrief } from '../../units/index.js';
+import { type Derived, decide } from '../../trace/index.js';
+import { showBrief } from '../../units/index.js';
 import type { LadenLimit } from '../balance/laden-limit.js';
 import type { Lines } from './limit-lines.js';
 import type { PlacedLimit, TrailerForPlacing } from './limits.js';
@@ -35,7 +35,7 @@ export function notesOn(
           ),
         ]
       : []),
-    ...(compare(span.upper.at.value, lines.axlesAt.value) > 0
+    ...(decide(span.upper.at, '>', lines.axlesAt, 'a remark').holds
       ? [
           note(
             'BehindTheAxles',

@@ -25,7 +25,11 @@ import {
 import { belowUpright } from './angle.js';
 
 /** What the formulas of this page follow from. */
-export const geometry: Source = { id: 'crest-geometry', title: 'plane geometry, derived', grade: 'derived' };
+export const geometry: Source = Object.freeze({
+  id: 'crest-geometry',
+  title: 'plane geometry, derived',
+  grade: 'derived',
+});
 
 /**
  * How high does an edge stand above the line through the wheels on both sides of it?

@@ -5,7 +5,9 @@ import {
   type AnyLength,
   aboveZero,
   allHold,
+  constant,
   type Decision,
+  decide,
   inInches,
   inOrder,
   minus,
@@ -16,11 +18,11 @@ import {
   type Source,
   times,
 } from '../../trace/index.js';
-import { compare, inch, showBrief } from '../../units/index.js';
+import { inch, showBrief } from '../../units/index.js';
 import type { NothingGiven } from '../errors.js';
 import { type EndLimit, type Span, spanOf } from '../placement/span.js';
 
-const geometry: Source = { id: 'ramp-spacing', title: 'plane geometry, derived', grade: 'derived' };
+const geometry: Source = Object.freeze({ id: 'ramp-spacing', title: 'plane geometry, derived', grade: 'derived' });
 
 /** An axle of the machine: middle to middle of its tires or tracks, and how wide each is. */
 export interface MachineAxle {
@@ -111,7 +113,7 @@ export function rampSpacing(
     decisions: guarded.right,
     notes: [
       ...plays
-        .filter(({ play }) => compare(play.value, inch(0)) < 0)
+        .filter(({ play }) => decide(play, '<', constant(inch(0)), 'a remark').holds)
         .map(({ name, play }) =>
           note('TireWiderThanRamp', `The ${name} tire with its margins is wider than the ramp.`, [play]),
         ),

@@ -62,13 +62,13 @@ function verdictOf(
   ball: Derived<'lb'>,
   hold: Derived<'lb'> | undefined,
   truck: TailLoading['truck'],
-): TailLift['verdict'] {
-  if (decide(ball, '>=', zeroIn('lb')).holds) return 'presses on the ball';
-  if (hold === undefined) return 'pulls the ball up';
-  if (truck === 'not coupled') return 'lifts the tongue';
-  return decide(result('load left to hold the ball down', plus(ball, hold)), '>=', zeroIn('lb')).holds
-    ? 'held by the truck'
-    : 'lifts the truck';
+): Pick<TailLift, 'verdict' | 'decisions'> {
+  const presses = decide(ball, '>=', zeroIn('lb'));
+  if (presses.holds) return { verdict: 'presses on the ball', decisions: [presses] };
+  if (hold === undefined) return { verdict: 'pulls the ball up', decisions: [presses] };
+  if (truck === 'not coupled') return { verdict: 'lifts the tongue', decisions: [presses] };
+  const holds = decide(result('load left to hold the ball down', plus(ball, hold)), '>=', zeroIn('lb'));
+  return { verdict: holds.holds ? 'held by the truck' : 'lifts the truck', decisions: [presses, holds] };
 }
 
 /**
@@ -103,13 +103,13 @@ export function tailLift(loading: TailLoading): Either<OutsideItsRange, TailLift
     ? greatestOf('load on the rear legs', [constant(lb(0)), minus(load, over(times(tongue, a), behind))], statics)
     : constant(lb(0));
   const { hold } = held.right;
-  const verdict = verdictOf(ball, hold, loading.truck);
+  const { verdict, decisions } = verdictOf(ball, hold, loading.truck);
   return right({
     ball,
     ...(hold && { truckHolds: hold }),
     legs,
     verdict,
-    decisions: [...guarded.right, ...held.right.decisions, overhangs],
+    decisions: [...guarded.right, ...held.right.decisions, overhangs, ...decisions],
     notes: [
       ...held.right.notes,
       note('Chock', 'Stay coupled and chock the trailer wheels before anything climbs the ramps.'),

@@ -60,7 +60,7 @@ export function tiedownCount(article: TiedArticle): Either<SectionNotForThisWeig
       const isHeavy = decide(weight, '>=', line);
       return right({
         readings: [{ reading: 'length and weight', minimum, source: general }],
-        decisions: [...guarded.right, ...decisions, isHeavy],
+        decisions: [...guarded.right, atLine, ...decisions, isHeavy],
         notes: isHeavy.holds
           ? [
               note(

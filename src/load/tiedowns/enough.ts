@@ -36,13 +36,13 @@ export interface Tiedown {
 }
 
 /** The rule on the sum of the working load limits. */
-export const aggregate: Source = {
+export const aggregate: Source = Object.freeze({
   id: 'cfr-393-106',
   title: '49 CFR 393.106',
   clause: '(d)',
   edition: 'quoted in a carrier page, undated',
   grade: 'B',
-};
+});
 
 /** Half for direct and for same-side tiedowns, all of it for those that cross. */
 export const countedOf = (symbol: string, wll: Derived<'lb'>, runs: Attachment): Derived<'lb'> =>
@@ -79,12 +79,18 @@ export interface TiedownAnswer {
 }
 
 /** The number fitted against every reading. */
-export const judgeCounts = (readings: readonly CountReading[], fitted: number): readonly CountVerdict[] =>
-  readings.map((reading) => ({
+export function judgeCounts(
+  readings: readonly CountReading[],
+  fitted: number,
+): { readonly counts: readonly CountVerdict[]; readonly decisions: readonly Decision[] } {
+  const decisions = readings.map(({ minimum }) => decide(constant(ratio(fitted)), '>=', minimum));
+  const counts = readings.map((reading, i) => ({
     ...reading,
     fitted,
-    verdict: decide(constant(ratio(fitted)), '>=', reading.minimum).holds ? 'enough' : 'too few',
+    verdict: decisions[i]?.holds ? ('enough' as const) : ('too few' as const),
   }));
+  return { counts, decisions };
+}
 
 /** One verdict from strength and number. */
 export function overall(strength: 'enough' | 'short', counts: readonly CountVerdict[]): TiedownAnswer['verdict'] {
@@ -128,8 +134,9 @@ export function tiedowns(
           each.map(({ wll, runs }, i) => countedOf(`counted for tiedown ${i + 1}`, wll, runs)),
           aggregate,
         );
-  const strength = decide(counted, '>=', needed).holds ? 'enough' : 'short';
-  const counts = judgeCounts(count.right.readings, fitted.length);
+  const enough = decide(counted, '>=', needed);
+  const strength = enough.holds ? 'enough' : 'short';
+  const { counts, decisions } = judgeCounts(count.right.readings, fitted.length);
   return right({
     needed,
     counted,
@@ -137,7 +144,7 @@ export function tiedowns(
     counts,
     verdict: overall(strength, counts),
     reserve: result('working load limit in reserve', minus(counted, needed)),
-    decisions: [...count.right.decisions, ...guarded.right],
+    decisions: [...count.right.decisions, ...guarded.right, enough, ...decisions],
     notes: [...count.right.notes, carrierNote],
   });
 }

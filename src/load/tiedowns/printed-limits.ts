@@ -106,13 +106,13 @@ export const wireRopeLimit = (diameter: string): Either<NotTabulated, PrintedWll
     apart(plainSize(diameter)),
   );
 
-const unmarkedRope: Source = {
+const unmarkedRope: Source = Object.freeze({
   id: 'cfr-393-108-unmarked',
   title: '49 CFR 393.108',
   edition: 'reproduction, undated',
   clause: 'unmarked wire rope',
   grade: 'B',
-};
+});
 
 /**
  * What is the working load limit of wire rope without a marking?

@@ -21,33 +21,33 @@ export interface CountReading {
 }
 
 /** By length and weight. */
-export const general: Source = {
+export const general: Source = Object.freeze({
   id: 'cfr-393-110',
   title: '49 CFR 393.110',
   edition: 'agency cargo page as quoted in a forum; fleet compliance table of 2012',
   grade: 'C',
-};
+});
 /** Heavy vehicles, equipment and machinery. */
-export const heavy: Source = {
+export const heavy: Source = Object.freeze({
   id: 'cfr-393-130',
   title: '49 CFR 393.130',
   clause: '(a)',
   edition: 'quoted in a web copy',
   grade: 'B',
-};
+});
 /** Automobiles, light trucks and vans. */
-export const light: Source = {
+export const light: Source = Object.freeze({
   id: 'cfr-393-128',
   title: '49 CFR 393.128',
   clause: '(a)',
   edition: 'archived agency page',
   grade: 'A',
-};
+});
 /** The handbook that reads the light-vehicle section otherwise. */
-export const handbook: Source = {
+export const handbook: Source = Object.freeze({
   id: 'driver-handbook-light',
   title: "agency driver's handbook page",
   edition: '2014-12-18',
   grade: 'B',
   note: 'can be read as two at each end',
-};
+});

@@ -16,7 +16,7 @@ import {
 import { ratio } from '../../units/index.js';
 import { type Direction, type SecurementBasis, securementForces } from '../data/securement-forces.js';
 
-const downward: Source = { ...securementForces.source, clause: '(b)' };
+const downward: Source = Object.freeze({ ...securementForces.source, clause: '(b)' });
 
 /** The forces to stand, for one of the two tests. */
 export interface SecurementNeed<B extends SecurementBasis> {
@@ -31,7 +31,7 @@ export interface SecurementNeed<B extends SecurementBasis> {
 function forceToward(direction: Direction, basis: SecurementBasis, weight: Derived<'lb'>): Derived<'lb'> {
   const row = securementForces.rows.find((each) => each.basis === basis && each.direction === direction);
   if (row === undefined) throw new RangeError(`no force ${direction} on ${basis}`);
-  const source: Source = { ...securementForces.source, clause: row.clause };
+  const source: Source = Object.freeze({ ...securementForces.source, clause: row.clause });
   const share = fromTable(`${direction} share on ${basis}`, ratio(row.g), {
     table: securementForces.name,
     key: `${basis}, ${direction}`,

@@ -7,6 +7,7 @@ import {
   allHold,
   type Decision,
   type Derived,
+  decide,
   inPounds,
   leastOf,
   type NotTabulated,
@@ -90,7 +91,7 @@ function limitOf(
   const printed = tabulated(part);
   if (part.marked !== undefined) {
     const marked = inPounds(`marked limit of ${name}`, part.marked);
-    const differs = !isLeft(printed) && compare(printed.right.lb.value, marked.value) !== 0;
+    const differs = !isLeft(printed) && !decide(printed.right.lb, '=', marked, 'a remark').holds;
     return right({
       wll: marked,
       notes: differs

@@ -58,12 +58,12 @@ export interface Sheet {
   readonly weight: Derived<'lb/ft2'>;
 }
 
-const legalGauge: Source = {
+const legalGauge: Source = Object.freeze({
   id: '15-usc-206',
   title: '15 U.S.C. 206, copy',
   grade: 'B',
   note: 'wrought iron, 40 lb/ft2 per inch',
-};
+});
 
 /**
  * What does sheet of this gauge weigh per square foot?

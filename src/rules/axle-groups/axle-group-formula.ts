@@ -12,13 +12,13 @@ import {
 } from '../../trace/index.js';
 import { foot, lb, lbPerFt, type RoundingMode, ratio } from '../../units/index.js';
 
-export const bridgeLaw: Source = {
+export const bridgeLaw: Source = Object.freeze({
   id: 'bridge',
   title: 'United States Statutes at Large, volume 96, page 2124',
   grade: 'B',
   edition: 'read 2026-11',
   clause: '23 USC 127(a), 23 CFR 658.17(e)',
-};
+});
 
 /** Where a figure halfway between two steps of 500 lb goes. The statute says only "nearest"; State tables differ. */
 export type TieRule = 'down' | 'up';

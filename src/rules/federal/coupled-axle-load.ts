@@ -18,13 +18,13 @@ import { ratio, show } from '../../units/index.js';
 import { type RulesError, rulesError } from '../errors.js';
 import { pounds } from '../pounds.js';
 
-const letter: Source = {
+const letter: Source = Object.freeze({
   id: 'nht76-3.20',
   title: 'NHTSA letter nht76-3.20',
   grade: 'A',
   edition: '1976-01-15',
   clause: '49 CFR 567.4(g), 571.3',
-};
+});
 
 export interface CoupledAxleLoad {
   readonly tongue: Derived<'lb'>;

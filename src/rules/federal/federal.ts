@@ -2,6 +2,7 @@
 import type { Derived, Table } from '../../trace/index.js';
 import { fromTable } from '../../trace/index.js';
 import { quantity } from '../../units/index.js';
+import { frozen } from '../../units/internal.js';
 import { federalRows } from '../data/federal.js';
 import { type Operator, type Rule, sourceOfRule } from '../rule.js';
 
@@ -14,7 +15,7 @@ import { type Operator, type Rule, sourceOfRule } from '../rule.js';
  * @example screen(facts, federalRules)
  * @source the source of each row
  */
-export const federalRules: readonly Rule[] = federalRows;
+export const federalRules: readonly Rule[] = frozen(federalRows);
 
 export const federalTable: Table<Rule> = {
   name: 'federal rules',

@@ -15,20 +15,20 @@ import { lb, ratio } from '../../units/index.js';
 import { type RulesError, rulesError } from '../errors.js';
 import { pounds } from '../pounds.js';
 
-const bound: Source = {
+const bound: Source = Object.freeze({
   id: 'cfr-567-4-g-3',
   title: 'NHTSA letters nht76-3.20 and aiam0613',
   grade: 'A',
   edition: '1976-01-15',
   clause: '49 CFR 567.4(g)(3)',
-};
-const capacity: Source = {
+});
+const capacity: Source = Object.freeze({
   id: 'gf004408',
   title: 'NHTSA letter GF004408',
   grade: 'A',
   edition: '2004',
   clause: '49 CFR 571.110 S3, 567.4(g)(3)',
-};
+});
 
 function occupants(seats: number): Either<RulesError, Derived<'lb'>> {
   if (!Number.isInteger(seats) || seats < 0)

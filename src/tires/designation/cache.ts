@@ -1,5 +1,6 @@
 /** Designations read before, and what the tables say to them: kept, because a study asks the same few tires a million times. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
+import { frozen } from '../../units/internal.js';
 import type { UnreadableDesignation } from '../errors.js';
 import type { Designation } from './designation.js';
 import { readTireDesignation } from './read-designation.js';
@@ -11,10 +12,9 @@ const read = new Map<string, Either<UnreadableDesignation, Designation>>();
 /** The designations in that map. They are frozen: an answer kept for one cannot become wrong. */
 const ours = new WeakSet<Designation>();
 
-function frozen(d: Designation): Designation {
-  for (const part of [d.size, d.service, d.second, d.range, d.setAside]) Object.freeze(part);
+function known(d: Designation): Designation {
   ours.add(d);
-  return Object.freeze(d);
+  return frozen(d);
 }
 
 /** A designation as it is given: read, when it is a text. */
@@ -25,7 +25,7 @@ export function designationOf(given: string | Designation): Either<UnreadableDes
   const found = readTireDesignation(given);
   if (isLeft(found)) return found;
   if (read.size >= most) read.clear();
-  const kept = right(frozen(found.right));
+  const kept = Object.freeze(right(known(found.right)));
   read.set(given, kept);
   return kept;
 }
@@ -37,7 +37,7 @@ export function keptFor<A>(answer: (d: Designation) => A): (d: Designation) => A
     if (!ours.has(d)) return answer(d);
     const before = answers.get(d);
     if (before !== undefined) return before.answer;
-    const kept = { answer: answer(d) };
+    const kept = { answer: frozen(answer(d)) };
     answers.set(d, kept);
     return kept.answer;
   };

@@ -1,7 +1,7 @@
 /** Checks, and what could not be checked: a missing rating or weight is named and never passes. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { type Check, checkLoad, type Limits, type RatingKind, rating, weight } from '../../ratings/index.js';
-import { type AnyWeight, type Derived, inPounds, type Source } from '../../trace/index.js';
+import { type AnyWeight, type Decision, type Derived, inPounds, type Source } from '../../trace/index.js';
 import type { TowingError } from '../errors.js';
 import { allAboveZero } from '../figures.js';
 
@@ -15,6 +15,7 @@ export interface NotChecked {
 export interface Findings {
   readonly checks: readonly Check[];
   readonly notChecked: readonly NotChecked[];
+  readonly decisions: readonly Decision[];
 }
 
 /** A load that is known, or the facts that are wanting for it. */
@@ -36,13 +37,15 @@ export function ask<K extends RatingKind>(
 ): Either<TowingError, Findings> {
   const what = `${against} against ${kind}${how === undefined ? '' : `, ${how}`}`;
   const wanting = [...(limit === undefined ? [kind] : []), ...(isMissing(load) ? load.missing : [])];
-  if (limit === undefined || isMissing(load)) return right({ checks: [], notChecked: [{ what, missing: wanting }] });
+  if (limit === undefined || isMissing(load))
+    return right({ checks: [], notChecked: [{ what, missing: wanting }], decisions: [] });
   const figure = inPounds(kind, limit, 'label');
   const above = allAboveZero([[kind, figure]]);
   if (isLeft(above)) return above;
   return right({
     checks: [checkLoad<RatingKind>(rating(kind, figure, options), weight(against, load), how)],
     notChecked: [],
+    decisions: above.right,
   });
 }
 
@@ -50,10 +53,12 @@ export function ask<K extends RatingKind>(
 export function gathered(findings: readonly Either<TowingError, Findings>[]): Either<TowingError, Findings> {
   const checks: Check[] = [];
   const notChecked: NotChecked[] = [];
+  const decisions: Decision[] = [];
   for (const finding of findings) {
     if (isLeft(finding)) return finding;
     checks.push(...finding.right.checks);
     notChecked.push(...finding.right.notChecked);
+    decisions.push(...finding.right.decisions);
   }
-  return right({ checks, notChecked });
+  return right({ checks, notChecked, decisions });
 }

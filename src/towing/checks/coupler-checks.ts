@@ -54,6 +54,12 @@ export function couplerChecks(trailer: TowedTrailer): Either<TowingError, Couple
   const remark = tongue === undefined ? { notes: [], decisions: [] } : tongueRemark(tongue);
   const { checks, notChecked } = found.right;
   const notes = [...remark.notes, ...(chains?.right.notes ?? [])];
-  const decisions = [...above.right, ...(possible === undefined ? [] : [possible]), ...remark.decisions];
+  const decisions = [
+    ...above.right,
+    ...(possible === undefined ? [] : [possible]),
+    ...found.right.decisions,
+    ...(chains?.right.decisions ?? []),
+    ...remark.decisions,
+  ];
   return right({ checks, notChecked, gross, ...(tongue && { tongue }), notes, decisions });
 }

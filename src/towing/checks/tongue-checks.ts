@@ -100,8 +100,7 @@ export interface TongueChecks extends Findings {
 export function tongueChecks({ tongue, vehicle, coupler, how }: TongueQuestion): Either<TowingError, TongueChecks> {
   const ofCoupler = ask('coupler tongue', 'tongue', coupler?.tongue, tongue, { how });
   const facts = vehicle && towFacts(vehicle);
-  if (vehicle === undefined || facts === undefined)
-    return isLeft(ofCoupler) ? ofCoupler : right({ ...ofCoupler.right, decisions: [] });
+  if (vehicle === undefined || facts === undefined) return ofCoupler;
   if (isLeft(facts)) return facts;
   const asked = askedOfTongue(vehicle, facts.right, tongue, how);
   const found = gathered([
@@ -117,6 +116,6 @@ export function tongueChecks({ tongue, vehicle, coupler, how }: TongueQuestion):
   return right({
     ...found.right,
     ...(hitched && { hitched }),
-    decisions: [...facts.right.decisions, ...(hitched?.decisions ?? [])],
+    decisions: [...facts.right.decisions, ...found.right.decisions, ...(hitched?.decisions ?? [])],
   });
 }

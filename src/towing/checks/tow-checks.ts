@@ -67,6 +67,6 @@ export function towChecks(vehicle: TowVehicle, trailer: TowedTrailer): Either<To
     ...(hitched && { hitched }),
     ...(isMissing(combination) ? {} : { combination }),
     notes: [...read.right.notes, ...coupled.right.notes, ...(hitched?.notes ?? [])],
-    decisions: [...coupled.right.decisions, ...read.right.decisions, ...(hitched?.decisions ?? [])],
+    decisions: [...read.right.decisions, ...found.right.decisions, ...(hitched?.decisions ?? [])],
   });
 }

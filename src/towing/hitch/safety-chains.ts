@@ -50,5 +50,9 @@ export function safetyChains(chains: TrailerChains, gross: AnyWeight): Either<To
     'Counted together the chains hold this trailer, each by itself it does not: both readings are in print.',
     [both, one, held],
   );
-  return right({ ...findings.right, notes: differ ? [disagreement] : [], decisions: above.right });
+  return right({
+    ...findings.right,
+    notes: differ ? [disagreement] : [],
+    decisions: [...above.right, ...findings.right.decisions],
+  });
 }

@@ -1,0 +1,82 @@
+/** The tests of a chapter and the library in one file, every mutant of the chapter behind a switch. */
+import { readdirSync, readFileSync } from 'node:fs';
+import { dirname, join, relative, resolve } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { build, type Plugin } from 'esbuild';
+import { instrument, type Mutant } from './instrument.js';
+
+const project = join(import.meta.dirname, '../..');
+
+/** Not mutated: rows, lists of exports, sentences for people. */
+const leftOut = /(\/data\/|\/index\.ts$|\/(errors|words|tables|rows|cautions)\.ts$|-words\.ts$|-errors\.ts$)/;
+/** Not run: what packs, installs, starts other programs, compares whole studies or reads documents. */
+const notRun =
+  /tests\/(package|docs|hosts|fuzz|examples|types)\/|same-figures|run\/(agrees|other-ways|ties)|large-input|random-specs\.test|figures\/page/;
+
+const filesUnder = (folder: string, ending: string): readonly string[] =>
+  readdirSync(join(project, folder), { recursive: true, encoding: 'utf8' })
+    .filter((file) => file.endsWith(ending))
+    .map((file) => join(folder, file))
+    .sort();
+
+/** The tests that import the chapter, its own folder first. */
+export function testsOf(chapter: string): readonly string[] {
+  const own = new RegExp(`from '[./]*src/${chapter}[/.]`);
+  const uses = (file: string): boolean => own.test(readFileSync(join(project, file), 'utf8'));
+  const all = filesUnder('tests', '.test.ts').filter((file) => !notRun.test(file));
+  const mine = all.filter((file) => file.startsWith(`tests/${chapter}/`));
+  return [...mine, ...all.filter((file) => !mine.includes(file) && uses(file))];
+}
+
+/** `import.meta` says where a file stood before it was bundled. */
+const placed = (text: string, path: string): string =>
+  text
+    .replaceAll('import.meta.url', JSON.stringify(pathToFileURL(path).href))
+    .replaceAll('import.meta.dirname', JSON.stringify(dirname(path)));
+
+/** Builds the bundle; its text, when evaluated, puts `runTests` on `globalThis`. */
+export async function bundleOf(
+  chapter: string,
+): Promise<{ readonly code: string; readonly mutants: readonly Mutant[] }> {
+  const mutants: Mutant[] = [];
+  const mutated = join(project, 'src', chapter);
+  const shim = join(project, 'scripts/mutate/shim.ts');
+  const plugin: Plugin = {
+    name: 'mutants',
+    setup: ({ onLoad, onResolve }) => {
+      onResolve({ filter: /^vitest$/ }, () => ({ path: shim }));
+      onResolve({ filter: /^trailer-ratings/ }, ({ path }) => {
+        const [, name = 'index'] = path.split('/');
+        return {
+          path: join(project, 'src', name === 'index' || name === 'errors' ? `${name}.ts` : `${name}/index.ts`),
+        };
+      });
+      onLoad({ filter: /\/(src|tests|examples|scripts)\/.*\.ts$/ }, ({ path }) => {
+        const text = readFileSync(path, 'utf8');
+        const isMutated = (path.startsWith(`${mutated}/`) || path === `${mutated}.ts`) && !leftOut.test(path);
+        if (!isMutated) return { contents: placed(text, path), loader: 'ts' };
+        const done = instrument(relative(project, path), text, mutants.length + 1);
+        mutants.push(...done.mutants);
+        return { contents: placed(done.text, path), loader: 'ts' };
+      });
+    },
+  };
+  const entry = [
+    ...testsOf(chapter).map((file) => `import ${JSON.stringify(resolve(project, file))};`),
+    `import { runTests } from ${JSON.stringify(shim)};`,
+    'globalThis.__runTests = runTests;',
+  ].join('\n');
+  const built = await build({
+    stdin: { contents: entry, resolveDir: project, loader: 'ts' },
+    bundle: true,
+    write: false,
+    platform: 'node',
+    format: 'cjs',
+    target: 'node20',
+    logLevel: 'error',
+    ignoreAnnotations: true, // the package calls itself free of side effects, and tests are nothing else
+    plugins: [plugin],
+    external: ['esbuild', 'typescript', 'playwright-core', 'typedoc'],
+  });
+  return { code: built.outputFiles[0]?.text ?? '', mutants };
+}

@@ -1,0 +1,107 @@
+/** Every comparison that a result hangs on is handed on with it: what `recordingDecisions` sees is in the answer's own list. */
+import { type Either, isLeft } from 'fp-ts/lib/Either.js';
+import { describe, expect, it } from 'vitest';
+import { axleSystem, brakeCapacity, tandemSplit, usualBrake, usualHub } from '../../src/axles/index.js';
+import {
+  guideline,
+  placeForTongueShare,
+  securementNeed,
+  type Tiedown,
+  tailLift,
+  tiedownCount,
+  tiedowns,
+  wheelShares,
+} from '../../src/load/index.js';
+import {
+  jackLoad,
+  largestTrailer,
+  leverScale,
+  readScaleTickets,
+  scaleDivision,
+  tongueChecks,
+  towChecks,
+  weightDistribution,
+} from '../../src/towing/index.js';
+import { asDerived, commonPractice, type Decision, given, recordingDecisions } from '../../src/trace/index.js';
+import { foot, inch, lb, percent, quantity, ratio } from '../../src/units/index.js';
+
+const chains: readonly Tiedown[] = Array.from({ length: 4 }, () => ({ wll: lb(6600), runs: 'direct' as const }));
+const spring = (at: number) => ({ at: inch(at), rate: quantity(1000, 'lb/in') });
+const passes = {
+  barsOff: { steer: lb(3845), drive: lb(4955), trailer: lb(11000) },
+  truckAlone: { steer: lb(4300), drive: lb(3100) },
+};
+const truck = { hitch: 'ball behind', front: lb(3100), rear: lb(3100) } as const;
+const heavy = { weight: lb(20000), length: foot(18), blockedForward: false, section: 'heavy equipment' } as const;
+const general = { weight: lb(2000), length: foot(12), blockedForward: false, section: 'general' } as const;
+
+const questions: Readonly<Record<string, () => Either<unknown, { readonly decisions: readonly Decision[] }>>> = {
+  axleSystem: () => axleSystem({ gawr: lb(5200), beam: lb(5300), tires: { each: lb(2700), count: 2 } }, 'axle 1'),
+  brakeCapacity: () => brakeCapacity([{ of: 'axle 1', gawr: given('GAWR', lb(7000)), brakes: [lb(3500), lb(3400)] }]),
+  usualBrake: () => usualBrake(lb(7000)),
+  usualHub: () => usualHub(lb(3500)),
+  tandemSplit: () =>
+    tandemSplit(lb(400), { suspension: 'independent', axles: [spring(172), spring(208)], ballAboveLevel: inch(3) }),
+  'tiedowns of heavy equipment': () => tiedowns(heavy, chains),
+  'tiedowns in general': () => tiedowns(general, chains),
+  'tiedownCount of a light load': () => tiedownCount({ ...general, section: 'light vehicle' }),
+  'tiedownCount at the heavy line': () => tiedownCount({ ...heavy, weight: lb(10000) }),
+  securementNeed: () => securementNeed(lb(10000), 'breaking strength', 'not contained'),
+  wheelShares: () => wheelShares(lb(6000), inch(44), inch(80)),
+  guideline: () => guideline(percent(12), percent(14), commonPractice),
+  placeForTongueShare: () =>
+    placeForTongueShare(
+      { items: [{ name: 'trailer', weight: lb(3200), tongue: lb(480) }], axlesAt: inch(190) },
+      lb(9200),
+      percent(12),
+    ),
+  tailLift: () =>
+    tailLift({
+      tongue: lb(480),
+      axlesAt: inch(190),
+      deckRear: inch(298),
+      machineWeight: lb(9200),
+      truck: 'not coupled',
+    }),
+  jackLoad: () =>
+    jackLoad({ tongue: lb(1400), jackBehindBall: inch(20), axlesAt: inch(190), rating: lb(2000), margin: ratio(1) }),
+  leverScale: () =>
+    leverScale({
+      reading: lb(220),
+      beamTare: lb(20),
+      pipeToTongue: foot(1),
+      tongueToScale: foot(2),
+      tongueRestsAt: 'coupler',
+    }),
+  weightDistribution: () =>
+    weightDistribution({
+      front: lb(3200),
+      rear: lb(2600),
+      gross: lb(7000),
+      tongue: lb(1000),
+      wheelbase: inch(130),
+      overhang: inch(65),
+      axlesAt: inch(200),
+      bars: { restore: percent(50) },
+    }),
+  largestTrailer: () =>
+    largestTrailer({ vehicle: { ...truck, overhang: 'unknown', rearGawr: lb(4000) }, tongueShare: percent(10) }),
+  readScaleTickets: () => readScaleTickets({ tickets: passes, division: scaleDivision }),
+  tongueChecks: () =>
+    tongueChecks({ tongue: asDerived('tongue load', lb(964)), coupler: { tongue: lb(900) }, how: 'off level' }),
+  towChecks: () => towChecks({ ...truck, gcwr: lb(11000) }, { gross: lb(7500) }),
+};
+
+const written = ({ left, comparison, right, holds }: Decision): string =>
+  `${left.symbol ?? left.value.value.toFixed()} ${comparison} ${right.symbol ?? right.value.value.toFixed()}: ${holds}`;
+
+describe('decisions handed on by', () => {
+  it.each(Object.entries(questions))('%s', (_, ask) => {
+    const { result, decisions } = recordingDecisions(ask);
+    if (isLeft(result)) throw new Error(JSON.stringify(result.left));
+    const own = new Set(result.right.decisions);
+    // What only a remark hangs on changes no figure and no check.
+    const lost = decisions.filter((each) => !own.has(each) && each.settles === undefined);
+    expect(lost.map(written)).toEqual([]);
+  });
+});

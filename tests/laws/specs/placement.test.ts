@@ -1,0 +1,93 @@
+/**
+ * An inch outside its window something is over, lifts, leaves the deck or the band; the heaviest machine has a place, and one
+ * a pound heavier has none.
+ */
+import { describe, expect, it } from 'vitest';
+import type { Assessment } from '../../../src/assessment/index.js';
+import { Decimal } from '../../../src/units/internal.js';
+import { answerTo } from '../../helpers/facts.js';
+import { fewOf, lawSeeds } from '../../helpers/law-seeds.js';
+import { pieceAt, piecesOf, poundsOf, wrongIn } from '../../helpers/loaded.js';
+import { type JsonSpec, randomSpec } from '../../helpers/random-specs.js';
+
+/** The spec with its piece of this number moved, and made heavier or lighter. */
+function moved(spec: JsonSpec, index: number, at: Decimal, weight?: Decimal): JsonSpec {
+  const cargo = piecesOf(spec).map((piece, i) =>
+    i === index ? pieceAt(piece, weight ?? poundsOf(piece['weight']), at) : piece,
+  );
+  return { ...spec, cargo };
+}
+
+/** Checks that a place cannot put right: of the whole weight and of the ramps. */
+const ofWeight = /gvwr$|gross$|^chains|trailer-rating|gcwr|^ramps/;
+
+const byPlace = (answer: Assessment | undefined): readonly string[] =>
+  answer === undefined ? [] : wrongIn(answer).filter((id) => !ofWeight.test(id) || id.startsWith('tow/gvwr'));
+
+type Piece = Assessment['placement']['pieces'][number];
+
+function* pieces(inSuite: number): Generator<{ seed: number; spec: JsonSpec; piece: Piece }> {
+  for (const seed of lawSeeds(inSuite)) {
+    const spec = randomSpec(seed);
+    for (const piece of answerTo(spec)?.placement.pieces ?? []) yield { seed, spec, piece };
+  }
+}
+
+const isPlace = (at: Decimal): boolean => at.gte(-120) && at.lte(1200);
+
+describe('the window of a piece', () => {
+  it('ends where something is over, lifts, leaves the deck or the band', () => {
+    const broken: string[] = [];
+    for (const { seed, spec, piece } of pieces(80)) {
+      const { lower, upper, empty } = piece.window;
+      if (empty) continue;
+      for (const at of [lower.at.value.value.minus(1), upper.at.value.value.plus(1)].filter(isPlace)) {
+        const answer = answerTo(moved(spec, piece.index, at));
+        if (answer === undefined) continue;
+        const off = answer.placement.pieces.find(({ index }) => index === piece.index)?.now?.breaks ?? [];
+        const inBand = answer.advice === undefined || answer.advice.verdict === 'inside';
+        const ends = off.some(({ name }) => name.startsWith('deck'));
+        if (byPlace(answer).length === 0 && inBand && !ends)
+          broken.push(
+            `seed ${seed}: ${piece.name} at ${at.toFixed(3)} in, an inch outside, is as well: ${off.map(({ name }) => name).join(', ')}`,
+          );
+      }
+    }
+    expect(fewOf(broken)).toEqual([]);
+  });
+});
+
+/** The piece at another weight: its window, and what is over in the middle of it. */
+function atWeight(
+  spec: JsonSpec,
+  { index }: Piece,
+  weight: Decimal,
+): { readonly wrong: readonly string[] } | undefined {
+  const pieceIn = (answer: Assessment | undefined): Piece | undefined =>
+    answer?.placement.pieces.find((each) => each.index === index);
+  const window = pieceIn(answerTo(moved(spec, index, new Decimal(150), weight)))?.window;
+  if (window === undefined) return undefined;
+  if (window.empty) return { wrong: ['no place'] };
+  const middle = window.lower.at.value.value.plus(window.upper.at.value.value).div(2);
+  const answer = isPlace(middle) ? answerTo(moved(spec, index, middle, weight)) : undefined;
+  return answer && { wrong: wrongIn(answer) };
+}
+
+describe('the heaviest machine', () => {
+  it('has a place where nothing is over, and one a pound heavier has none', () => {
+    const broken: string[] = [];
+    let asked = 0;
+    for (const { seed, spec, piece } of pieces(80)) {
+      if (piece.heaviest?.exists !== true) continue;
+      const weight = piece.heaviest.heaviest.value.value.toDecimalPlaces(0, Decimal.ROUND_FLOOR);
+      const [here, more] = [weight, weight.plus(1)].map((each) => atWeight(spec, piece, each));
+      if (weight.lte(0) || here === undefined || more === undefined) continue;
+      asked += 1;
+      if (here.wrong.length > 0)
+        broken.push(`seed ${seed}: the heaviest ${piece.name}, ${weight} lb: ${here.wrong.join(', ')}`);
+      if (more.wrong.length === 0) broken.push(`seed ${seed}: a ${piece.name} a pound above ${weight} lb has a place`);
+    }
+    expect(fewOf(broken)).toEqual([]);
+    expect(asked).toBeGreaterThan(0);
+  });
+});
