@@ -60,9 +60,6 @@ export interface HandAnswer {
   readonly bounds: readonly Figure[];
   readonly payload: Figure;
   readonly governs: readonly number[];
-  readonly claimed: Figure;
-  readonly claimedGross: Figure;
-  readonly claim: HandCheck;
   readonly least: Figure;
   readonly most: Figure;
   readonly aboveLeast: Figure;
@@ -207,8 +204,6 @@ export function assessByHand(spec: HandSpec): HandAnswer {
   ].map((allowed) => allowed.minus(curb));
   const payload = leastOf(bounds);
   const governs = bounds.flatMap((bound, i) => (bound.eq(payload) ? [i] : []));
-  const claimed = gvwr.minus(curb).plus(gvwr.times(share));
-  const claimedGross = curb.plus(claimed);
   const [least, most] = [gross.times(guideLow), gross.times(guideHigh)];
   return {
     gross,
@@ -226,9 +221,6 @@ export function assessByHand(spec: HandSpec): HandAnswer {
     bounds,
     payload,
     governs,
-    claimed,
-    claimedGross,
-    claim: check('the claim against GVWR', gvwr, claimedGross),
     least,
     most,
     stands: tongue.lt(least) ? 'light' : tongue.gt(most) ? 'heavy' : 'inside',
