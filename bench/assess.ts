@@ -243,14 +243,20 @@ export function coreWithFloats(): readonly number[] {
   ] as const;
   const judged = checks.map(([limit, load]) => ({ reserve: limit - load, used: load / limit, within: load <= limit }));
   if (!judged.every(({ within }) => within)) throw new Error('the plain example holds');
-  const allowed = [14000, ...[14000, 14000, 14400, 14000, 15000, 14080].map((limit) => limit / 0.88), 15000, 2000 / 0.12];
+  const allowed = [
+    14000,
+    ...[14000, 14000, 14400, 14000, 15000, 14080].map((limit) => limit / 0.88),
+    15000,
+    2000 / 0.12,
+  ];
   return [gross, axleLoad, tongue, Math.min(...allowed) - 3650];
 }
 
 const one = [1];
 
 /** Figures as doubles, so that whoever reads them makes no decimal of them. */
-const read = (known: { readonly value: { readonly value: { toNumber(): number } } }): number => known.value.value.toNumber();
+const read = (known: { readonly value: { readonly value: { toNumber(): number } } }): number =>
+  known.value.value.toNumber();
 
 /** What the first lines of an answer need: the verdicts, the tightest checks, the payload. */
 const verdictsRead = (a: Assessment): number =>

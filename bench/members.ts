@@ -19,7 +19,9 @@ interface HandPiece {
   readonly from: Decimal;
 }
 
-const members = ['C6x8.2', 'C3x4.1', 'W8x10', 'L2x2x1/4', 'HSS 3x2x3/16'].map((name) => orThrow(publishedSection(name)));
+const members = ['C6x8.2', 'C3x4.1', 'W8x10', 'L2x2x1/4', 'HSS 3x2x3/16'].map((name) =>
+  orThrow(publishedSection(name)),
+);
 const list = Array.from({ length: 60 }, (_, i) => ({
   name: `member ${i + 1}`,
   member: members[i % 5]!,

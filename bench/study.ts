@@ -3,8 +3,8 @@
  * all figures, shares used, verdicts and the governing check into arrays. Then growth with rows.
  */
 import { readFileSync } from 'node:fs';
-import { orThrow } from '../src/errors.js';
 import { assess } from '../src/assessment/index.js';
+import { orThrow } from '../src/errors.js';
 import { levels, range, type Study, type StudyPlan, study } from '../src/study/index.js';
 import { evaluateBlock } from '../src/study/run/evaluate-block.js';
 import { standardMeasure } from '../src/study/run/measure.js';
@@ -348,9 +348,10 @@ function roundNumbers(): void {
     'trailer.axles.1.gawr': range('6,500 lb', '9,000 lb', 101),
     'cargo.0.weight': range('8,000 lb', '9,000 lb', 21),
   });
-  const rows = [...Object.entries(round), ['GAWRs above their parts: 96 of 100 rows have no answer', refused] as const].map(
-    ([name, made]) => ({ name: `${name}, ${made.count.toLocaleString('en-US')} rows`, figure: wholeStudy(made) }),
-  );
+  const rows = [
+    ...Object.entries(round),
+    ['GAWRs above their parts: 96 of 100 rows have no answer', refused] as const,
+  ].map(([name, made]) => ({ name: `${name}, ${made.count.toLocaleString('en-US')} rows`, figure: wholeStudy(made) }));
   table('Grids of round numbers, tapes recorded on the way included', rows, 'us a row');
   judgeAim('worst study of round numbers', Math.max(...rows.slice(0, 2).map(({ figure }) => figure)), 5, 'us a row');
   judgeAim('rows without an answer', rows[2]!.figure, 2, 'us a row');
@@ -358,7 +359,10 @@ function roundNumbers(): void {
 
 /** What a study costs before its first row, in assessments of its own spec. */
 function setUp(): void {
-  const vary = { 'cargo.0.weight': range('4,000 lb', '12,000 lb', 1000), 'cargo.0.front': range('100 in', '140 in', 1000) };
+  const vary = {
+    'cargo.0.weight': range('4,000 lb', '12,000 lb', 1000),
+    'cargo.0.front': range('100 in', '140 in', 1000),
+  };
   compare('The set-up of a study of a million rows', [
     { name: 'one assessment of its spec', run: once(() => orThrow(assess(base))) },
     {

@@ -9,13 +9,14 @@ import { blockRows } from '../tape/tape.js';
 import { type Buffers, buffersFor, type Chunk } from './buffers.js';
 import type { Measure } from './measure.js';
 import { type Names, namesOf } from './name-index.js';
+import { onOtherWays } from './other-ways.js';
 import type { Points } from './points.js';
 import { reasonOf } from './reason.js';
 import { allPlaces, type Group, groupsOf } from './row-groups.js';
 import { fromAssessment, type WholeRow } from './rows-by-assess.js';
 import { type OnTape, rowsOnTape } from './rows-on-tape.js';
 import { type Summary, Tally } from './summary.js';
-import type { OtherWays, Tapes, Way } from './tapes.js';
+import type { Tapes, Way } from './tapes.js';
 import { bitsOf, verdictCode } from './verdict-codes.js';
 
 /** Who is told of a run, and who may stop it. */
@@ -98,41 +99,12 @@ export class Runner {
     }
     const done = this.onTape(buffers, start, rows, first, places);
     if (done.otherWay.length === 0) return done;
-    const found = this.onOtherWays(buffers, start, done.otherWay, this.tapes.otherWays(indexes));
+    const found = onOtherWays(done.otherWay, this.tapes.otherWays(indexes), {
+      run: (way, some) => this.onTape(buffers, start, some.length, way, some),
+      specAt: (i) => this.points.specAt(start + i),
+    });
     for (const i of found.rest) this.wholeRow(buffers, start, i);
     return { figures: done.figures, exactRows: done.exactRows + found.exactRows + found.rest.length };
-  }
-
-  /** Runs rows that take another branch on the tapes made so far, then on new ones; returns the rows left to assess one by one. */
-  private onOtherWays(
-    buffers: Buffers,
-    start: number,
-    rows: readonly number[],
-    ways: OtherWays,
-  ): { rest: readonly number[]; exactRows: number } {
-    let rest = rows;
-    let exactRows = 0;
-    const runOn = (way: Way): number => {
-      const before = rest.length;
-      const done = this.onTape(buffers, start, before, way, rest);
-      rest = done.otherWay;
-      exactRows += done.exactRows;
-      return before - rest.length;
-    };
-    for (const way of ways.known()) if (rest.length > 0) ways.answered(way, runOn(way));
-    const alone: number[] = [];
-    while (rest.length > 0) {
-      const row = rest[0] as number;
-      const way = ways.record(this.points.specAt(start + row));
-      if (way === 'no more') break;
-      const answered = way.kind === 'unreadable' ? 0 : runOn(way);
-      if (way.kind !== 'unreadable' && answered > 0) ways.answered(way, answered);
-      // A spec that cannot be read has no tape.
-      if (rest[0] !== row) continue;
-      alone.push(row);
-      rest = rest.slice(1);
-    }
-    return { rest: [...alone, ...rest], exactRows };
   }
 
   /** Runs rows on one tape, and assesses those whose input no tape can take. */
