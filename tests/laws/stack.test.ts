@@ -179,7 +179,8 @@ function told({
     q && (q.value.abs().lt('1e-18') ? '0' : q.value.toSignificantDigits(20).toFixed());
   return {
     verdict,
-    notChecked,
+    // A trailer told in kilograms is asked whose practice its tongue band is; one told in pounds is not.
+    notChecked: notChecked.filter(({ id }) => id !== 'tongue-practice'),
     tightest: tightest.map(({ what }) => what),
     checks: [...checks, ...partChecks].map(({ what, verdict, reserve, used }) => [
       what,

@@ -110,7 +110,7 @@ describe('pounds of an index', () => {
     const tires = { designation: '185R14C 98N', count: 2, fitment: 'single' };
     const found = assessJson({ trailer: { hitch: 'ball', gvwr: '1500 kg', axles: [{ gawr: '1500.001 kg', tires }] } });
     expect(isLeft(found) && describeError(found.left)).toContain(
-      'the GAWR of axle 1 is 3,307 lb; it must be at most 3,306 lb, the rating of its tires',
+      'trailer.axles.0.gawr: this is 3,307 lb; it must be at most 3,306 lb, the rating of its tires',
     );
   });
 });

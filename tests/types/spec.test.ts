@@ -4,7 +4,7 @@ import { assess } from '../../src/assessment/index.js';
 import type { AxleInput, SpecInput } from '../../src/spec/index.js';
 import { inch, lb, psi } from '../../src/units/index.js';
 
-const axle: AxleInput = { at: '187 in', gawr: lb(7000), tires: { designation: 'ST235/80R16 LRE', count: 2, fitment: 'single', pressure: psi(80) } };
+const axle: AxleInput = { at: '187 in', gawr: lb(6800), tires: { designation: 'ST235/80R16 LRE', count: 2, fitment: 'single', pressure: psi(80) } };
 const spec: SpecInput = {
   trailer: {
     hitch: 'ball',

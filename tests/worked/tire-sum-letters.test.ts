@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { axleSystem } from '../../src/axles/index.js';
 import { tireLoadRating } from '../../src/tires/index.js';
 import { given } from '../../src/trace/index.js';
-import { lb, show } from '../../src/units/index.js';
+import { lb, show, toWire } from '../../src/units/index.js';
 import { leftOf, rightOf } from '../helpers/either.js';
 import { workingsIn } from '../helpers/specs.js';
 import { expectReplays } from '../helpers/working.js';
@@ -24,13 +24,13 @@ describe('49 CFR 571.120 S5.1.2: the sum of tire ratings is at least the GAWR', 
     expect(leftOf(axle(7000, '3325', 2))).toMatchObject({
       tag: 'GawrAboveParts',
       part: 'tires',
-      gawr: lb(7000),
-      bears: lb(6650),
+      gawr: toWire(lb(7000)),
+      bears: toWire(lb(6650)),
     });
   });
   it('aiam0583 (1972), dual 8.25-20: four at 3,550 lb are 14,200 lb, below 17,500 lb', () => {
-    expect(leftOf(axle(17500, '3550', 4))).toMatchObject({ part: 'tires', bears: lb(14200) });
-    expect(leftOf(axle(17500, '4050', 4))).toMatchObject({ bears: lb(16200) });
+    expect(leftOf(axle(17500, '3550', 4))).toMatchObject({ part: 'tires', bears: toWire(lb(14200)) });
+    expect(leftOf(axle(17500, '4050', 4))).toMatchObject({ bears: toWire(lb(16200)) });
     expect(rightOf(axle(14200, '3550', 4)).governed.governing.map(({ name }) => name)).toEqual(['GAWR', 'tires']);
   });
 });

@@ -36,6 +36,13 @@ interface Row {
 
 /** By the words of the question; `$1` in an id is what the first parentheses found. */
 const rows: readonly Row[] = [
+  { asks: /^whether .+ stands on the deck$/, id: 'on-deck', keys: () => [] },
+  { asks: /^whether .+ stand clear of each other/, id: 'side-by-side', keys: () => [] },
+  { asks: /^whether pieces stand on one another$/, id: 'pieces-apart', keys: () => ['cargo'] },
+  { asks: /^tongue band of the place$/, id: 'tongue-practice', keys: () => ['trailer.practice'] },
+  { asks: /^axle loads by the spring rates/, id: 'spring-rates', keys: () => [] },
+  { asks: /^axle (\d+), and payload by axles/, id: 'axle-$1/rating', keys: ([, n]) => axleKeys(n, 'gawr') },
+  { asks: /^scale tickets$/, id: 'tickets', keys: () => ['tickets'] },
   { asks: /^axle (\d+) brakes against its GAWR$/, id: 'axle-$1/parts/brakes', keys: ([, n]) => axleKeys(n, 'brakes') },
   { asks: /^axle (\d+) parts against its GAWR$/, id: 'axle-$1/gawr', keys: ([, n]) => axleKeys(n, 'gawr') },
   { asks: /^axle (\d+) parts$/, id: 'axle-$1/parts', keys: ([, n], missing) => axleKeys(n, ...partsOf(missing)) },
@@ -135,7 +142,7 @@ function named(question: NotChecked, spec: DecodedSpec): Named {
 export function openQuestions(questions: readonly NotChecked[], spec: DecodedSpec): readonly OpenQuestion[] {
   const asked = questions.map((question): OpenQuestion => {
     const { id, paths } = named(question, spec);
-    return { ...question, id, paths: [...new Set(paths)] };
+    return { ...question, id, paths: [...new Set(question.paths ?? paths)] };
   });
   const often = new Map<string, number>();
   for (const { id } of asked) often.set(id, (often.get(id) ?? 0) + 1);

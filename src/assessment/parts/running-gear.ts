@@ -130,13 +130,13 @@ export function stackOf(trailer: DecodedTrailer): Either<Problem, Stack> {
   const at = middleOf(axles, sharing);
   const open = (what: string, missing: string, paths: readonly string[]): Either<Problem, Stack> =>
     right({ ...base, ...(at && { at }), notChecked: [...base.notChecked, { what, missing, paths }] });
-  const unplaced = axles.flatMap((axle, i) => (axle.at === undefined ? [`trailer.axles.${i}.at`] : []));
-  if (unplaced.length > 0)
-    return open('axle loads, tongue, and payload by axles and tires', 'places of the axles', unplaced);
   if (axles.length > 1 && sharing === undefined)
     return open('axle loads, and payload by axles and tires', 'how the axles share (equalised or independent)', [
       'trailer.sharing',
     ]);
+  const unplaced = axles.flatMap((axle, i) => (axle.at === undefined ? [`trailer.axles.${i}.at`] : []));
+  if (unplaced.length > 0)
+    return open('axle loads, tongue, and payload by axles and tires', 'places of the axles', unplaced);
   if (systems.length < axles.length) return right({ ...base, ...(at && { at }) });
   const standing = systems.map((system, i) => {
     const { at: place, rate } = axles[i] as DecodedAxle;
