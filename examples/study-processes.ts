@@ -2,13 +2,14 @@
  * One design in slices, each run by a process of its own, and the proof that the slices put together are the whole: byte for byte.
  * A cluster does the same: every machine gets the plan and its own `from` and `to`. All figures are invented.
  */
-import type { SpecInput } from '../src/spec/index.js';
+
 import { execFile } from 'node:child_process';
 import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { promisify } from 'node:util';
 import { orThrow } from '../src/errors.js';
+import type { SpecInput } from '../src/spec/index.js';
 import { linked, range, study, toCsv } from '../src/study/index.js';
 
 const made = orThrow(

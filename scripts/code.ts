@@ -1,7 +1,7 @@
 /** The code of the package: one entry a chapter, ESM and CJS; what chapters share stands in chunks, once; the index points at the chapters. */
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { build, type Options } from 'tsup';
+import { build } from 'tsup';
 import ts from 'typescript';
 import { chapters } from './chapters.js';
 import { pureMarks } from './pure.js';
@@ -24,8 +24,8 @@ function writeIndex(outDir: string): void {
   }
 }
 
-/** Builds the code into a folder; declarations too, when they are asked for. */
-export async function buildCode(outDir: string, dts: Options['dts'] = false, silent = false): Promise<void> {
+/** Builds the code into a folder. */
+export async function buildCode(outDir: string, silent = false): Promise<void> {
   await build({
     config: false,
     entry: chapterEntries,
@@ -34,7 +34,7 @@ export async function buildCode(outDir: string, dts: Options['dts'] = false, sil
     format: ['esm', 'cjs'],
     target: 'es2022',
     platform: 'neutral',
-    dts,
+    dts: false,
     splitting: true,
     clean: true,
     // Node refuses `fp-ts/Either` in ESM and loads io-ts as one CJS lump: both are inlined, from their ES modules, so that

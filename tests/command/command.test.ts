@@ -17,7 +17,7 @@ const next = join(project, 'examples/tilt-deck-16.json');
 const scratch = mkdtempSync(join(tmpdir(), 'trailer-ratings-command-'));
 const dist = join(scratch, 'dist');
 beforeAll(async () => {
-  await buildCode(dist, false, true);
+  await buildCode(dist, true);
   await buildCommand(dist, true);
   writeFileSync(join(scratch, 'package.json'), '{ "type": "module" }');
   symlinkSync(join(project, 'node_modules'), join(scratch, 'node_modules'), 'junction');

@@ -11,7 +11,7 @@ const project = join(import.meta.dirname, '../..');
 const scratch = mkdtempSync(join(tmpdir(), 'trailer-ratings-size-'));
 
 beforeAll(async () => {
-  await buildCode(join(scratch, 'dist'), false, true);
+  await buildCode(join(scratch, 'dist'), true);
   const type = { type: 'module', sideEffects: false };
   writeFileSync(join(scratch, 'package.json'), JSON.stringify(type));
   symlinkSync(join(project, 'node_modules'), join(scratch, 'node_modules'), 'junction');

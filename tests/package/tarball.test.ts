@@ -78,6 +78,8 @@ describe('the tarball', () => {
       files.filter(
         (file) =>
           !/^dist\/[\w-]+\.(js|cjs|d\.ts|d\.cts)$/.test(file) &&
+          !/^dist\/types(-cjs)?\/[\w./-]+\.d\.ts$/.test(file) &&
+          file !== 'dist/types-cjs/package.json' &&
           !/^(package\.json|LICENSE|CHANGELOG\.md|README\.md|NOTICES\.md)$/.test(file) &&
           !/^(docs\/[\w./-]+\.(md|json|html|py|svg)|examples\/[\w./-]+\.(json|ts|txt))$/.test(file),
       ),

@@ -15,7 +15,10 @@ function stretchOf({ front, length }: DecodedCargo): Stretch | undefined {
 }
 
 /** How far a piece can be moved: on the deck, and not over another piece that stands ahead of it or behind it. */
-function roomFor({ trailer: { deck }, cargo = [] }: DecodedSpec, index: number): { least: number; most: number } | undefined {
+function roomFor(
+  { trailer: { deck }, cargo = [] }: DecodedSpec,
+  index: number,
+): { least: number; most: number } | undefined {
   const piece = cargo[index] as DecodedCargo;
   if (deck === undefined) return undefined;
   let [least, most] = [inchesOf(deck.front), inchesOf(deck.rear)];

@@ -1,7 +1,8 @@
 /** How likely is each build to be within when its figures are not sure? */
-import type { SpecInput } from '../../spec/index.js';
+
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { AssessmentVerdict } from '../../assessment/index.js';
+import type { SpecInput } from '../../spec/index.js';
 import type { StudyFailure } from '../errors.js';
 import { designRefusal } from '../plan/design-refusal.js';
 import { planRefusal } from '../plan/plan-refusal.js';

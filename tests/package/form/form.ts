@@ -1,5 +1,5 @@
 /** A form as somebody writes it in an afternoon: fields by their keys, every fault at its field, the first page, an answer that is sent. */
-import { type Answer, answerOf, assess, verifyAnswer } from 'trailer-ratings/assessment';
+import { type Answer, answerOf, assessJson, verifyAnswer } from 'trailer-ratings/assessment';
 import { wordsFor } from 'trailer-ratings/errors';
 import { brief } from 'trailer-ratings/print';
 import { wordsForProblem } from 'trailer-ratings/spec';
@@ -37,7 +37,7 @@ let answer: Answer | undefined;
 function show(): void {
   for (const output of document.querySelectorAll('output')) output.textContent = '';
   answer = undefined;
-  const assessed = assess(specFrom());
+  const assessed = assessJson(specFrom());
   if (assessed._tag === 'Left') {
     const error = assessed.left;
     byId('verdict').textContent = 'not yet';

@@ -35,7 +35,11 @@ describe('chances', () => {
     const { 'cargo.0.weight': weight } = vary as { 'cargo.0.weight': ReturnType<typeof normal> };
     const alone = rightOf(
       sample(
-        { base: braked as never, vary: { 'cargo.0.weight': weight }, design: { kind: 'monte carlo', runs: 20_000, seed: 7 } },
+        {
+          base: braked as never,
+          vary: { 'cargo.0.weight': weight },
+          design: { kind: 'monte carlo', runs: 20_000, seed: 7 },
+        },
         'gross weight',
       ),
     );
@@ -54,8 +58,8 @@ describe('chances', () => {
   });
   it('are refused for a plan that cannot be drawn', () => {
     expect(leftOf(chances({ base: braked as never, vary, runs: 0, seed: 7 }))).toMatchObject({ path: 'design.runs' });
-    expect(leftOf(chances({ base: braked as never, vary: { 'cargo.0.wight': levels('1 lb') }, runs: 5, seed: 7 })).tag).toBe(
-      'UnknownPath',
-    );
+    expect(
+      leftOf(chances({ base: braked as never, vary: { 'cargo.0.wight': levels('1 lb') }, runs: 5, seed: 7 })).tag,
+    ).toBe('UnknownPath');
   });
 });
