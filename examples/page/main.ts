@@ -1,6 +1,6 @@
 /** The page: a state, a spec, an answer; every change goes round once. */
 import { isLeft } from 'fp-ts/lib/Either.js';
-import { type Assessment, assess } from '../../src/assessment/index.js';
+import { type Assessment, assessJson } from '../../src/assessment/index.js';
 import { leaflet } from '../../src/print/index.js';
 import { forgetWidths, showAnswer, showTable } from './answer.js';
 import { buildSliders, type End, letDrag, type Move, piecesOf, refreshSliders } from './deck.js';
@@ -67,7 +67,7 @@ function render(): void {
   }
   refreshForm(state, spec);
   if (location.hash !== `#${toFragment(state)}`) forgetRemedies();
-  const answer = assess(spec);
+  const answer = assessJson(spec);
   const stale = isLeft(answer);
   byId('answer').toggleAttribute('data-stale', stale);
   byId('stale').hidden = !stale;

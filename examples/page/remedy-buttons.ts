@@ -1,7 +1,9 @@
 /** Remedies as buttons: each says what it does, does it, and can be undone. */
+
 import { isLeft } from 'fp-ts/lib/Either.js';
 import { type Changes, type Remedies, remedies } from '../../src/choose/index.js';
 import { wordsFor } from '../../src/errors.js';
+import type { SpecInput } from '../../src/spec/index.js';
 import { byId, fill, h } from './dom.js';
 import { textFor } from './spec-of.js';
 
@@ -33,7 +35,7 @@ function proposals(
 
 /** Asks for remedies and lists them. */
 export function showRemedies(spec: unknown, apply: Apply): void {
-  const found = remedies(spec);
+  const found = remedies(spec as SpecInput);
   fill(byId('proposals'), ...(isLeft(found) ? [h('p', {}, wordsFor(found.left))] : proposals(found.right, apply)));
 }
 

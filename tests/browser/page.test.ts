@@ -10,7 +10,7 @@ import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { specOf, textAt } from '../../examples/page/spec-of.js';
 import { fromFragment } from '../../examples/page/state.js';
 import { writePage } from '../../scripts/page.js';
-import { type Assessment, assess } from '../../src/assessment/index.js';
+import { type Assessment, assessJson } from '../../src/assessment/index.js';
 import { lb, roundCapacityDown, roundLoadUp, show } from '../../src/units/index.js';
 import { browserIsThere, launch } from '../helpers/browser.js';
 import { rightOf } from '../helpers/either.js';
@@ -56,7 +56,7 @@ describe.skipIf(!browserIsThere)('the page', () => {
   const fragmentOf = (page: Page): Promise<string> => page.evaluate(() => location.hash);
   /** What the library says to the state that stands in the address. */
   const asked = async (page: Page): Promise<Assessment> =>
-    rightOf(assess(specOf(fromFragment(await fragmentOf(page)))));
+    rightOf(assessJson(specOf(fromFragment(await fragmentOf(page)))));
 
   /** Every row of the table of checks against the library. */
   async function agrees(page: Page): Promise<Assessment> {

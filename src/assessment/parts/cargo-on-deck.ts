@@ -1,7 +1,7 @@
 /** Whether each piece of cargo stands on the deck, and off its neighbours. */
 import { type Note, note } from '../../ratings/index.js';
 import type { DecodedCargo, DecodedSpec } from '../../spec/index.js';
-import { type Decision, type Derived, decide, inInches, minus, plus, result } from '../../trace/index.js';
+import { type Decision, type Derived, decide, inInches, minus, over, plus, result } from '../../trace/index.js';
 import type { NotChecked } from './not-checked.js';
 import type { Weighed } from './weights.js';
 
@@ -14,6 +14,7 @@ interface Covered {
   readonly front: Inches;
   readonly rear: Inches;
   readonly rightOfMiddle: Inches | undefined;
+  readonly width: Inches | undefined;
 }
 
 /** What asks attention, what is not told, and the comparisons that said so. */
@@ -46,6 +47,7 @@ function coveredBy(piece: DecodedCargo, index: number): Covered | undefined {
     front: face,
     rear: result(`rear of ${name}`, plus(face, inInches(`${name} length`, length))),
     rightOfMiddle: rightOfMiddle && inInches(`${name} right of the middle`, rightOfMiddle),
+    width: piece.width && inInches(`${name} width`, piece.width),
   };
 }
 
@@ -79,6 +81,62 @@ function offDeck({ trailer: { deck }, cargo = [] }: DecodedSpec, { cargo: placed
   return { attention, notChecked, decisions };
 }
 
+/** Whether two pieces stand clear of each other across the deck: by their widths where these are told, never where both stand alike. */
+function sideBySide(
+  one: Covered,
+  other: Covered,
+): { readonly clear: boolean | undefined; readonly decisions: readonly Decision[] } {
+  if (one.rightOfMiddle === undefined || other.rightOfMiddle === undefined) return { clear: false, decisions: [] };
+  const alike = decide(one.rightOfMiddle, '=', other.rightOfMiddle);
+  if (alike.holds) return { clear: false, decisions: [alike] };
+  if (one.width === undefined || other.width === undefined) return { clear: undefined, decisions: [alike] };
+  const halves = over(plus(one.width, other.width), 2);
+  const asked = [
+    decide(minus(one.rightOfMiddle, other.rightOfMiddle), '>=', halves),
+    decide(minus(other.rightOfMiddle, one.rightOfMiddle), '>=', halves),
+  ];
+  return { clear: asked.some(({ holds }) => holds), decisions: [alike, ...asked] };
+}
+
+/** A piece wider than the deck, or than the clear width between the fenders where it may not stand over them. */
+function tooWide({ trailer: { deck }, cargo = [] }: DecodedSpec): OnDeck {
+  const [attention, notChecked, decisions]: [Note[], NotChecked[], Decision[]] = [[], [], []];
+  const bounds = [
+    ...(deck?.width === undefined
+      ? []
+      : [['the deck', inInches('deck width', deck.width), 'trailer.deck.width'] as const]),
+    ...(deck?.betweenFenders === undefined || deck.overFenders === true
+      ? []
+      : [
+          [
+            'the room between the fenders',
+            inInches('width between the fenders', deck.betweenFenders),
+            'trailer.deck.betweenFenders',
+          ] as const,
+        ]),
+  ];
+  for (const [index, { name, width }] of cargo.entries())
+    for (const [what, bound, path] of bounds) {
+      if (width === undefined) {
+        notChecked.push({
+          what: `whether ${name} is wider than ${what}`,
+          missing: 'its width',
+          paths: [`cargo.${index}.width`],
+        });
+        continue;
+      }
+      const wide = inInches(`${name} width`, width);
+      const fits = decide(wide, '<=', bound);
+      decisions.push(fits);
+      if (!fits.holds)
+        attention.push({
+          ...note('PieceTooWide', `${name} is wider than ${what}`, [wide, bound]),
+          paths: [`cargo.${index}.width`, path],
+        });
+    }
+  return { attention, notChecked, decisions };
+}
+
 /** Two pieces that cover one place of the deck; side by side they may, where their places across the deck differ. */
 function overlaps(pieces: readonly Covered[]): OnDeck {
   const [attention, notChecked, decisions]: [Note[], NotChecked[], Decision[]] = [[], [], []];
@@ -88,12 +146,10 @@ function overlaps(pieces: readonly Covered[]): OnDeck {
       decisions.push(...asked);
       if (asked.some(({ holds }) => !holds)) continue;
       const paths = pathsOf(one.index, other.index);
-      const apart =
-        one.rightOfMiddle === undefined || other.rightOfMiddle === undefined
-          ? undefined
-          : decide(one.rightOfMiddle, '=', other.rightOfMiddle);
-      if (apart !== undefined) decisions.push(apart);
-      if (apart?.holds === false)
+      const side = sideBySide(one, other);
+      decisions.push(...side.decisions);
+      if (side.clear === true) continue;
+      if (side.clear === undefined)
         notChecked.push({
           what: `whether ${one.name} and ${other.name} stand clear of each other side by side`,
           missing: 'their widths, by tape',
@@ -113,7 +169,7 @@ function overlaps(pieces: readonly Covered[]): OnDeck {
 
 /** Asks every piece; what has no place or no length is left open. */
 export function cargoOnDeck(spec: DecodedSpec, weighed: Weighed): OnDeck {
-  const deck = offDeck(spec, weighed);
+  const [deck, wide] = [offDeck(spec, weighed), tooWide(spec)];
   const covered = (spec.cargo ?? []).flatMap((piece, i) => coveredBy(piece, i) ?? []);
   const pairs: OnDeck =
     covered.length > mostPieces
@@ -124,8 +180,8 @@ export function cargoOnDeck(spec: DecodedSpec, weighed: Weighed): OnDeck {
         }
       : overlaps(covered);
   return {
-    attention: [...deck.attention, ...pairs.attention],
-    notChecked: [...deck.notChecked, ...pairs.notChecked],
-    decisions: [...deck.decisions, ...pairs.decisions],
+    attention: [...deck.attention, ...wide.attention, ...pairs.attention],
+    notChecked: [...deck.notChecked, ...wide.notChecked, ...pairs.notChecked],
+    decisions: [...deck.decisions, ...wide.decisions, ...pairs.decisions],
   };
 }

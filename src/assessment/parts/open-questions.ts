@@ -36,6 +36,7 @@ interface Row {
 
 /** By the words of the question; `$1` in an id is what the first parentheses found. */
 const rows: readonly Row[] = [
+  { asks: /^whether .+ is wider than /, id: 'width', keys: () => [] },
   { asks: /^whether .+ stands on the deck$/, id: 'on-deck', keys: () => [] },
   { asks: /^whether .+ stand clear of each other/, id: 'side-by-side', keys: () => [] },
   { asks: /^whether pieces stand on one another$/, id: 'pieces-apart', keys: () => ['cargo'] },

@@ -4,8 +4,9 @@ import { type AxleGroup, type AxleSystem, type AxlesError, axleGroup, axleSystem
 import type { Note } from '../../ratings/index.js';
 import type { DecodedAxle, DecodedTrailer } from '../../spec/index.js';
 import type { TiresError } from '../../tires/index.js';
-import { type Decision, type Derived, inInches, inPounds, over, plus, renamed, result } from '../../trace/index.js';
+import { type Decision, type Derived, inPounds, over, plus, renamed, result } from '../../trace/index.js';
 import type { MissingFact } from '../errors.js';
+import { axlePlaces } from './axle-places.js';
 import type { NotChecked } from './not-checked.js';
 import { joined } from './part-of-answer.js';
 import { type RatedTires, tiresOf } from './tires.js';
@@ -89,14 +90,12 @@ function rated(axles: readonly DecodedAxle[]): Either<Problem, RatedAxles> {
 }
 
 /** Where the axles act together, where that is known though they cannot be rated: alike, in their middle. */
-function middleOf(axles: readonly DecodedAxle[], sharing: DecodedTrailer['sharing']): Derived<'in'> | undefined {
-  const places = axles.flatMap(({ at }, i) =>
-    at === undefined ? [] : [inInches(`axle ${i + 1} position`, renamed(`axle ${i + 1} position`, at))],
-  );
-  const [first, ...others] = places;
-  if (first === undefined || places.length < axles.length || sharing === 'independent') return undefined;
+function middleOf(trailer: DecodedTrailer): Derived<'in'> | undefined {
+  const { axles, sharing } = trailer;
+  const [first, ...others] = axlePlaces(trailer).filter((place) => place !== undefined);
+  if (first === undefined || others.length + 1 < axles.length || sharing === 'independent') return undefined;
   if (others.length === 0) return first;
-  return sharing === undefined ? undefined : result('axle group position', over(plus(first, ...others), places.length));
+  return sharing === undefined ? undefined : result('axle group position', over(plus(first, ...others), axles.length));
 }
 
 /** One rate of several says nothing of how they share: it is named, and the axles are taken as without rates. */
@@ -127,7 +126,8 @@ export function stackOf(trailer: DecodedTrailer): Either<Problem, Stack> {
     notChecked: [...found.right.notChecked, ...unusedRates(trailer)],
     decisions: joined([...systems, ...tires].map((part) => part?.decisions ?? [])),
   };
-  const at = middleOf(axles, sharing);
+  const at = middleOf(trailer);
+  const places = axlePlaces(trailer);
   const open = (what: string, missing: string, paths: readonly string[]): Either<Problem, Stack> =>
     right({ ...base, ...(at && { at }), notChecked: [...base.notChecked, { what, missing, paths }] });
   if (axles.length > 1 && sharing === undefined)
@@ -139,10 +139,10 @@ export function stackOf(trailer: DecodedTrailer): Either<Problem, Stack> {
     return open('axle loads, tongue, and payload by axles and tires', 'places of the axles', unplaced);
   if (systems.length < axles.length) return right({ ...base, ...(at && { at }) });
   const standing = systems.map((system, i) => {
-    const { at: place, rate } = axles[i] as DecodedAxle;
+    const { rate } = axles[i] as DecodedAxle;
     return {
       system,
-      at: inInches(`${system.label} position`, renamed(`${system.label} position`, place as NonNullable<typeof place>)),
+      at: places[i] as Derived<'in'>,
       ...(rate && { rate: rate as Derived<'lb/in'> }),
     };
   });

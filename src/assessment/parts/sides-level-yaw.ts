@@ -28,6 +28,7 @@ import {
   times,
 } from '../../trace/index.js';
 import { inch, lb } from '../../units/index.js';
+import { axlePlaces } from './axle-places.js';
 import { emptyPart, open, type Part, together } from './part-of-answer.js';
 import type { Weighed } from './weights.js';
 
@@ -85,9 +86,14 @@ function sidesOf({ trailer: { track }, cargo = [] }: DecodedSpec, { trailer, car
 }
 
 /** Independent axles with known rates, the ball off the height at which the trailer stands level. */
-function offLevelOf({ trailer: { sharing, ballAboveLevel, axles } }: DecodedSpec, { balance }: Weighed): Found {
+function offLevelOf({ trailer }: DecodedSpec, { balance }: Weighed): Found {
+  const { sharing, ballAboveLevel, axles } = trailer;
   if (sharing !== 'independent' || axles.length < 2) return right(emptyPart);
-  const sprung = axles.flatMap(({ at, rate }) => (at === undefined || rate === undefined ? [] : [{ at, rate }]));
+  const places = axlePlaces(trailer);
+  const sprung = axles.flatMap(({ rate }, i) => {
+    const at = places[i];
+    return at === undefined || rate === undefined ? [] : [{ at, rate }];
+  });
   if (ballAboveLevel === undefined || sprung.length < axles.length || balance === undefined)
     return right(open('independent axles off level', 'spring rates, and how far the ball stands from level'));
   const split = tandemSplit(balance.axleLoad, { suspension: 'independent', axles: sprung, ballAboveLevel });

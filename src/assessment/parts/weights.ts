@@ -10,7 +10,7 @@ import {
 } from '../../load/index.js';
 import type { MembersError } from '../../members/index.js';
 import { type Note, note } from '../../ratings/index.js';
-import type { DecodedCargo, DecodedCurb, DecodedSpec } from '../../spec/index.js';
+import type { DecodedCargo, DecodedCurb, DecodedSpec, DecodedTrailer } from '../../spec/index.js';
 import { leverScale, type TowingError } from '../../towing/index.js';
 import {
   type Decision,
@@ -26,8 +26,10 @@ import {
   times,
 } from '../../trace/index.js';
 import { toWire } from '../../units/index.js';
+import { axlesMoved } from './axle-places.js';
 import { builtUp } from './built-up-weight.js';
 import type { NotChecked } from './not-checked.js';
+import { weighedElsewhere, withOptions } from './options-added.js';
 
 export interface Weighed {
   readonly curb?: Derived<'lb'>;
@@ -168,6 +170,26 @@ function placed(cargo: DecodedCargo): PlacedItem | undefined {
   return { name: cargo.name, weight, at: sum(`${cargo.name} position`, [front, behind]) };
 }
 
+/** The empty trailer with its options, and with its axles moved where that is told. */
+function asItStands(read: Empty, trailer: DecodedTrailer, axlesAt: Derived<'in'> | undefined): Empty {
+  const moved = axlesMoved(trailer);
+  const were = moved && axlesAt && result('place of the axles when it was weighed', minus(axlesAt, moved));
+  const placed = weighedElsewhere(read.item, were);
+  const { item: _item, ...rest } = read;
+  const empty: Empty = { ...rest, ...(placed.item && { item: placed.item }), notes: [...read.notes, ...placed.notes] };
+  const { curb } = empty;
+  const options = curb && withOptions({ curb, item: empty.item }, trailer.curb ?? {}, trailer, axlesAt);
+  if (options === undefined) return empty;
+  const { item: _before, ...others } = empty;
+  return {
+    ...others,
+    curb: options.curb,
+    ...(options.item && { item: options.item }),
+    notes: [...empty.notes, ...options.notes],
+    decisions: [...empty.decisions, ...options.decisions],
+  };
+}
+
 /** Weighs a spec: gross always when the weights are known, the balance when the places are known too. */
 export function weigh(
   spec: DecodedSpec,
@@ -175,7 +197,7 @@ export function weigh(
 ): Either<BalanceError | TowingError | MembersError, Weighed> {
   const read = emptyTrailer(spec.trailer.curb);
   if (isLeft(read)) return left({ ...read.left, path: read.left.path ?? 'trailer.curb' });
-  const empty = read.right;
+  const empty = asItStands(read.right, spec.trailer, axlesAt);
   const pieces = spec.cargo ?? [];
   const noCargo =
     spec.cargo === undefined ? [{ what: 'the laden trailer (this is the empty one)', missing: 'cargo' }] : [];

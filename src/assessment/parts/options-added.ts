@@ -1,0 +1,116 @@
+/** Options on a trailer that was weighed: what they add to its weight and to its tongue load; and axles moved under it. */
+import type { Item } from '../../load/index.js';
+import { type Note, note } from '../../ratings/index.js';
+import { addedWeightLimit } from '../../rules/index.js';
+import type { DecodedCurb, DecodedTrailer } from '../../spec/index.js';
+import {
+  type Decision,
+  type Derived,
+  decide,
+  inInches,
+  inPounds,
+  minus,
+  over,
+  plus,
+  result,
+  sum,
+  times,
+} from '../../trace/index.js';
+
+type Lb = Derived<'lb'>;
+type Inches = Derived<'in'>;
+
+/** The empty trailer with its options, as far as its balance is known. */
+export interface WithOptions {
+  readonly curb: Lb;
+  readonly item?: Item;
+  readonly notes: readonly Note[];
+  readonly decisions: readonly Decision[];
+}
+
+interface Part {
+  readonly weight: Lb;
+  readonly at: Inches;
+}
+
+/** `(W x + sum of w x_i) / (W + sum of w)`, or `T + sum of w (a - x_i) / a` where the tongue load is what is known. */
+function itemWith(
+  item: Item | undefined,
+  parts: readonly Part[],
+  curb: Lb,
+  axlesAt: Inches | undefined,
+): Item | undefined {
+  if (item === undefined) return undefined;
+  if ('at' in item) {
+    const moments = [
+      times(inPounds('trailer weight', item.weight), inInches('trailer position', item.at)),
+      ...parts.map(({ weight, at }) => times(weight, at)),
+    ] as const;
+    return { name: item.name, weight: curb, at: result('trailer position with options', over(plus(...moments), curb)) };
+  }
+  if (axlesAt === undefined) return undefined;
+  const shares = parts.map(({ weight, at }) => over(times(weight, minus(axlesAt, at)), axlesAt));
+  return {
+    name: item.name,
+    weight: curb,
+    tongue: result('trailer tongue load with options', plus(inPounds('trailer tongue load', item.tongue), ...shares)),
+  };
+}
+
+/** The line of the label rule, where a GVWR is known: so much may be added before the first sale without correcting the label. */
+function againstLabel(
+  added: Lb,
+  gvwr: DecodedTrailer['gvwr'],
+): { readonly notes: readonly Note[]; readonly decisions: readonly Decision[] } {
+  const limit = gvwr === undefined ? undefined : addedWeightLimit(gvwr);
+  if (limit === undefined || limit._tag === 'Left') return { notes: [], decisions: [] };
+  const more = decide(added, '>', limit.right);
+  const says =
+    'Before the first sale, more than the lesser of 1.5 % of the GVWR and 100 lb may not be added without correcting the capacity figure on the label (49 CFR 571.110 S10; verify).';
+  return { notes: more.holds ? [note('AddedAboveLabelLine', says, [added, limit.right])] : [], decisions: [more] };
+}
+
+/** Adds the options of a spec to the empty trailer; both weights are told. */
+export function withOptions(
+  empty: { readonly curb: Lb; readonly item?: Item | undefined },
+  { added = [] }: DecodedCurb,
+  { gvwr }: DecodedTrailer,
+  axlesAt: Inches | undefined,
+): WithOptions | undefined {
+  if (added.length === 0) return undefined;
+  const parts = added.map(({ name, weight, at }) => ({
+    weight: inPounds(`${name} weight`, weight),
+    at: inInches(`${name} position`, at),
+  }));
+  const all = sum(
+    'weight of the options',
+    parts.map(({ weight }) => weight),
+  );
+  const curb = sum('trailer weight with options', [empty.curb, all]);
+  const item = itemWith(empty.item, parts, curb, axlesAt);
+  const label = againstLabel(all, gvwr);
+  const told = note('OptionsAdded', 'Options are added to the weighed trailer: its weight before and after.', [
+    empty.curb,
+    curb,
+  ]);
+  return { curb, ...(item && { item }), notes: [told, ...label.notes], decisions: label.decisions };
+}
+
+/** A trailer weighed with its axles elsewhere: it acts at `a (W - T) / W`, a the place they had. What moves with the axles is not known. */
+export function weighedElsewhere(
+  item: Item | undefined,
+  axlesWere: Inches | undefined,
+): { readonly item?: Item; readonly notes: readonly Note[] } {
+  if (item === undefined || 'at' in item || axlesWere === undefined) return { ...(item && { item }), notes: [] };
+  const [weight, tongue] = [inPounds('trailer weight', item.weight), inPounds('trailer tongue load', item.tongue)];
+  const says =
+    'The axles are moved under a trailer that was weighed: an approximation, since what moves with them is not known. Built up from its parts it is exact.';
+  return {
+    item: {
+      name: item.name,
+      weight,
+      at: result('trailer position', over(times(minus(weight, tongue), axlesWere), weight)),
+    },
+    notes: [note('AxlesMovedUnderWeighedTongue', says, [axlesWere, tongue])],
+  };
+}

@@ -1,0 +1,67 @@
+/** Options on a weighed trailer, axles moved together, and what is wider than the deck. */
+import { describe, expect, it } from 'vitest';
+import { type Assessment, assessJson } from '../../src/assessment/index.js';
+import { plain, rightOf } from '../helpers/either.js';
+
+const axles = [184, 216].map((at) => ({ at: `${at} in`, gawr: '7,000 lb' }));
+const run = (trailer: object, rest: object = {}): Assessment =>
+  rightOf(
+    assessJson({
+      trailer: {
+        hitch: 'ball',
+        gvwr: '14,000 lb',
+        sharing: 'equalised',
+        axles,
+        curb: { weight: '3,600 lb', tongue: '500 lb' },
+        ...trailer,
+      },
+      ...rest,
+    }),
+  );
+const noted = ({ notes }: Assessment): readonly string[] => notes.map(({ tag }) => tag);
+
+describe('options on a weighed trailer (statics)', () => {
+  const added = [{ name: 'winch', weight: '80 lb', at: '40 in' }];
+  it('add their weight, and their share of it to the tongue: 80 x (200 - 40) / 200 = 64 lb', () => {
+    const answer = run({ curb: { weight: '3,600 lb', tongue: '500 lb', added } });
+    expect([plain(answer.weights.curb!), plain(answer.weights.balance!.tongue)]).toEqual([3680, 564]);
+    expect(noted(answer)).toContain('OptionsAdded');
+  });
+  it('of more than 100 lb meet the line of the label rule', () => {
+    const of = (weight: string) =>
+      noted(run({ curb: { weight: '3,600 lb', tongue: '500 lb', added: [{ ...added[0], weight }] } }));
+    expect([of('100 lb'), of('101 lb')].map((tags) => tags.includes('AddedAboveLabelLine'))).toEqual([false, true]);
+  });
+  it('take their weight off the payload', () => {
+    const payload = (answer: Assessment): number => plain(answer.payload!.best!.weight);
+    const without = payload(run({}));
+    expect(without - payload(run({ curb: { weight: '3,600 lb', tongue: '500 lb', added } }))).toBeCloseTo(80, 10);
+  });
+});
+
+describe('all axles moved together (statics)', () => {
+  it('stand about their new middle; the trailer acts where it did: 3,600 lb at 172.22 in', () => {
+    const answer = run({ axleGroup: { at: '210 in' } });
+    expect(plain(answer.runningGear.group!.at)).toBe(210);
+    expect(plain(answer.weights.balance!.tongue)).toBeCloseTo(3600 - (3600 * (200 * (3600 - 500))) / 3600 / 210, 8);
+    expect(noted(answer)).toContain('AxlesMovedUnderWeighedTongue');
+  });
+  it('to where they are change nothing', () => {
+    const answer = run({ axleGroup: { at: '200 in' } });
+    expect(plain(answer.weights.balance!.tongue)).toBeCloseTo(500, 10);
+  });
+});
+
+describe('the width of a piece', () => {
+  const of = (deck: object, width: string): readonly string[] =>
+    run(
+      { deck: { front: '20 in', rear: '260 in', ...deck } },
+      { cargo: [{ name: 'loader', weight: '900 lb', at: '150 in', width }] },
+    ).attention.map(({ tag }) => tag);
+  it('is held against the deck and the room between the fenders', () => {
+    expect(of({ width: '82 in' }, '82 in')).not.toContain('PieceTooWide');
+    expect(of({ width: '82 in' }, '83 in')).toContain('PieceTooWide');
+    expect(of({ betweenFenders: '80 in' }, '81 in')).toContain('PieceTooWide');
+    expect(of({ betweenFenders: '80 in', overFenders: true }, '81 in')).not.toContain('PieceTooWide');
+  });
+});
