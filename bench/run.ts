@@ -6,6 +6,7 @@ import { benchAssess } from './assess.js';
 import { printAims, printMachine } from './harness.js';
 import { benchImport } from './import-cost.js';
 import { benchMembers } from './members.js';
+import { benchPage } from './page.js';
 import { benchStudy } from './study.js';
 import { benchTires } from './tires.js';
 import { benchUnits } from './units.js';
@@ -16,6 +17,7 @@ const all = {
   tires: benchTires,
   members: benchMembers,
   study: benchStudy,
+  page: benchPage,
   import: benchImport,
 };
 const asked = process.argv.slice(2);
