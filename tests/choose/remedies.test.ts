@@ -110,7 +110,7 @@ describe('remedies of the example', () => {
   it('asks for legs under the tail, and for nothing else', () => {
     const { anyhow, single, together, assessed } = rightOf(remedies(tiltDeck()));
     expect(anyhow.map(({ says }) => says)).toEqual([
-      'set legs under the tail before loading, rated for at least 7950 lb together',
+      'set legs under the tail before loading, rated for at least 7,950 lb together',
     ]);
     expect([single, together, assessed]).toEqual([[], [], 1]);
   });

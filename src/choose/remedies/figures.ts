@@ -7,4 +7,5 @@ export const inchesOf = ({ value }: Length): number =>
   (convert(value as Quantity<'ft'>, 'in') as Quantity<Unit>).value.toNumber();
 export const poundsOf = ({ value }: Derived<'lb' | 'kg' | 't'>): number =>
   (convert(value as Quantity<'kg'>, 'lb') as Quantity<Unit>).value.toNumber();
-export const shown = (at: number): string => String(Math.round(at * 100) / 100);
+export const shown = (at: number): string =>
+  (Math.round(at * 100) / 100).toLocaleString('en-US', { maximumFractionDigits: 2 });
