@@ -140,8 +140,8 @@ describe('a study of the example', () => {
     expect(rows.map((row) => (row.answered ? 'answered' : row.error.tag))).toEqual([
       'answered',
       'answered',
-      'GawrAboveParts',
-      'GawrAboveParts',
+      'UndecodableSpec',
+      'UndecodableSpec',
     ]);
     expect(rows[3]).toMatchObject({ answered: false, error: { path: 'trailer.axles.1', part: 'beam' } });
   });
@@ -211,8 +211,8 @@ describe('a study of the example', () => {
     expect([...made.rows()].map((row) => (row.answered ? 'answered' : row.error.tag))).toEqual([
       'answered',
       'answered',
-      'TongueAboveWeight',
-      'TongueAboveWeight',
+      'UndecodableSpec',
+      'UndecodableSpec',
     ]);
     expect(wrongRows(made).wrong).toEqual([]);
   });
