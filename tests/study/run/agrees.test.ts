@@ -143,7 +143,7 @@ describe('a study of the example', () => {
       'UndecodableSpec',
       'UndecodableSpec',
     ]);
-    expect(rows[3]).toMatchObject({ answered: false, error: { path: 'trailer.axles.1', part: 'beam' } });
+    expect(rows[3]).toMatchObject({ answered: false, error: { path: 'trailer.axles.1.gawr' } });
   });
 
   it('gives an error row where an alternative lacks a figure, and keeps the others', () => {
