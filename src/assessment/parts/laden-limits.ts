@@ -43,6 +43,15 @@ export interface FoundLimits {
 
 const nothing = constant(lb(0));
 
+/** The limits of one rig, worked out once: payload and every window read the same figures. */
+export interface LadenLimits {
+  readonly gross: readonly LadenLimit[];
+  readonly axles: readonly LadenLimit[];
+  readonly tongue: FoundLimits;
+  /** Those of each side, for a load that leans so. */
+  readonly sides: (sides: readonly Side[]) => readonly LadenLimit[];
+}
+
 /** What the tires of an axle carry at the pressure they run, which is never above their rating; where no pressure is known, their rating. */
 const tiresOfAxle = ({ systems, tires }: Stack, i: number): Lb | undefined => {
   const tire = tires[i];
@@ -52,7 +61,7 @@ const tiresOfAxle = ({ systems, tires }: Stack, i: number): Lb | undefined => {
 };
 
 /** What the axles carry with the tires of one of them full, as they run where that is known. */
-export function byTires(stack: Stack): Lb | undefined {
+function byTires(stack: Stack): Lb | undefined {
   const { group, tires } = stack;
   const each = tires.map((_, i) => tiresOfAxle(stack, i));
   return group === undefined || each.every((limit) => limit === undefined)
@@ -61,9 +70,8 @@ export function byTires(stack: Stack): Lb | undefined {
 }
 
 /** The axles' limits level: part by part, or axle by axle where they share by their springs; the tires as they run. */
-function levelLimits(stack: Stack): readonly Bound[] {
-  const tires = byTires(stack);
-  const limits = (stack.group?.limits ?? []).filter(({ name }) => name !== 'tires');
+function levelLimits({ group }: Stack, tires: Lb | undefined): readonly Bound[] {
+  const limits = (group?.limits ?? []).filter(({ name }) => name !== 'tires');
   return tires === undefined ? limits : [...limits, { name: 'tires', limit: tires }];
 }
 
@@ -75,11 +83,14 @@ const whenAxle = (group: SharedAxles, i: number, name: string, load: Lb): Lb =>
     group.axles.map((_, k) => (k === i ? load : undefined)),
   );
 
+interface OffLevel {
+  readonly rated: readonly Bound[];
+  readonly tires: readonly Bound[];
+  readonly presses: readonly Bound[];
+}
+
 /** Off level an axle is unloaded by a figure that no load changes: each of its limits is raised, or lowered, by that much. */
-function offLevelLimits(
-  stack: Stack,
-  { offLevel }: AttitudePart,
-): { readonly rated: readonly Bound[]; readonly tires: readonly Bound[]; readonly presses: readonly Bound[] } {
+function offLevelLimits(stack: Stack, { offLevel }: AttitudePart): OffLevel {
   const { group, systems } = stack;
   const unloading = offLevel?.unloading;
   if (group === undefined || unloading === undefined) return { rated: [], tires: [], presses: [] };
@@ -109,9 +120,11 @@ const limitsOn = (
 ): readonly LadenLimit[] => bounds.map(({ name, limit }) => ({ name: `${name}${suffix}`, on, limit, ...more }));
 
 /** Axles and tires, both sides alike: level, off level, with the bars on, and both together. */
-export function axleLimits({ stack, stance, tow: { shareReturnedByBars: returned } }: Rig): readonly LadenLimit[] {
-  const level = levelLimits(stack);
-  const off = offLevelLimits(stack, stance);
+function axleLimits(
+  level: readonly Bound[],
+  off: OffLevel,
+  returned: Derived<'ratio'> | undefined,
+): readonly LadenLimit[] {
   const tilted = [...off.rated, ...off.tires];
   return [
     ...limitsOn('axles', level),
@@ -135,12 +148,12 @@ export interface Side {
 }
 
 /** The tires of each side, and that the side presses. Twice a side is `W - T + q P` and what stays off the middle. */
-export function sideLimits(
-  { stack, stance, tow: { shareReturnedByBars: returned } }: Rig,
+function sideLimits(
+  { stance, tow: { shareReturnedByBars: returned } }: Rig,
+  tires: Lb | undefined,
+  off: OffLevel,
   sides: readonly Side[],
 ): readonly LadenLimit[] {
-  const tires = byTires(stack);
-  const off = offLevelLimits(stack, stance);
   const change = stance.offLevel?.tongueChange;
   return sides.flatMap(({ name, lean, added }) => {
     const less = (bounds: readonly Bound[]): readonly Bound[] =>
@@ -213,7 +226,7 @@ function leastWithBars(vehicle: DecodedSpec['tow'], least: readonly Bound[]): Fo
 }
 
 /** What the ball may carry, level and off level, and what it must. */
-export function tongueLimits(rig: Rig): FoundLimits {
+function tongueLimits(rig: Rig): FoundLimits {
   const {
     spec: { trailer, tow: vehicle },
     tow: { largest, shareReturnedByBars, offLevel: hitch },
@@ -251,7 +264,7 @@ export function tongueLimits(rig: Rig): FoundLimits {
 }
 
 /** What the whole may weigh: label, coupler, chains by both readings, hitch and tow vehicle. */
-export function grossLimits({ spec: { trailer }, gvwr, tow: { largest } }: Rig): readonly LadenLimit[] {
+function grossLimits({ spec: { trailer }, gvwr, tow: { largest } }: Rig): readonly LadenLimit[] {
   const { coupler, chains } = trailer;
   const each = chains && inPounds('breaking strength of one chain', chains.each, 'label');
   const ofTow: readonly Bound[] = (largest?.limits ?? []).filter(
@@ -265,4 +278,17 @@ export function grossLimits({ spec: { trailer }, gvwr, tow: { largest } }: Rig):
     ...(each === undefined ? [] : [{ name: 'safety chains each', limit: each }]),
     ...ofTow,
   ]);
+}
+
+/** Works them out. */
+export function ladenLimits(rig: Rig): LadenLimits {
+  const { stack, stance, tow } = rig;
+  const tires = byTires(stack);
+  const off = offLevelLimits(stack, stance);
+  return {
+    gross: grossLimits(rig),
+    axles: axleLimits(levelLimits(stack, tires), off, tow.shareReturnedByBars),
+    tongue: tongueLimits(rig),
+    sides: (sides) => sideLimits(rig, tires, off, sides),
+  };
 }

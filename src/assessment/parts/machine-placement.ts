@@ -24,10 +24,10 @@ import {
 } from '../../trace/index.js';
 import { compare, inch } from '../../units/index.js';
 import { othersPlaced } from './cargo-pieces.js';
-import { axleLimits, grossLimits, type Rig, sideLimits, tongueLimits } from './laden-limits.js';
+import type { LadenLimits, Rig } from './laden-limits.js';
 import { sidesOfPiece } from './lean-of-cargo.js';
 import { emptyPart, open, type Part, together } from './part-of-answer.js';
-import { rampLimitsOfPiece } from './ramp-limits.js';
+import { rampLimits } from './ramp-limits.js';
 import type { Weighed } from './weights.js';
 
 /** A piece of cargo whose length and balance point are known, and where it may stand. */
@@ -62,6 +62,7 @@ interface Placed extends Part {
 /** Everything on the trailer that a place of this piece depends on. */
 function trailerFor(
   rig: Rig,
+  { gross, axles, tongue, sides }: LadenLimits,
   weighed: Weighed,
   band: Guideline,
   index: number,
@@ -75,7 +76,7 @@ function trailerFor(
     return open(`where ${name} may stand`, 'balance of the empty trailer');
   const others = othersPlaced(weighed.cargo, index);
   if (others === undefined) return open(`where ${name} may stand`, 'places of the other cargo');
-  const [tongue, ramps] = [tongueLimits(rig), rampLimitsOfPiece(spec, piece)];
+  const ramps = rampLimits({ trailer: spec.trailer, cargo: [piece] });
   return {
     trailer: {
       items: [weighed.trailer, ...others],
@@ -84,23 +85,23 @@ function trailerFor(
       guideline: band,
       tongueLimits: [],
       axleLimits: [],
-      limits: [
-        ...tongue.limits,
-        ...axleLimits(rig),
-        ...sideLimits(rig, sidesOfPiece(spec, index)),
-        ...grossLimits(rig),
-        ...ramps.limits,
-      ],
+      limits: [...tongue.limits, ...axles, ...sides(sidesOfPiece(spec, index)), ...gross, ...ramps.limits],
     },
     decisions: [...tongue.decisions, ...ramps.decisions],
   };
 }
 
-function placeOf(rig: Rig, weighed: Weighed, band: Guideline, index: number): Either<Problem, Placed> {
+function placeOf(
+  rig: Rig,
+  limits: LadenLimits,
+  weighed: Weighed,
+  band: Guideline,
+  index: number,
+): Either<Problem, Placed> {
   const piece = rig.spec.cargo?.[index] as DecodedCargo;
   const { name, length, balancePoint, uncertainty } = piece;
   if (length === undefined || balancePoint === undefined) return right(emptyPart);
-  const on = trailerFor(rig, weighed, band, index);
+  const on = trailerFor(rig, limits, weighed, band, index);
   if (!('trailer' in on)) return right(on);
   const measure = (what: string, figure: Parameters<typeof inInches>[1]): Derived<'in'> =>
     inInches(`${name} ${what}`, renamed(`${name} ${what}`, asDerived(what, figure)));
@@ -133,7 +134,12 @@ function placeOf(rig: Rig, weighed: Weighed, band: Guideline, index: number): Ei
 }
 
 /** Finds the window of each piece whose shape is known, and the heaviest piece of that shape that has one. */
-export function placePart(rig: Rig, weighed: Weighed, band: Guideline): Either<Problem, PlacePart> {
+export function placePart(
+  rig: Rig,
+  limits: LadenLimits,
+  weighed: Weighed,
+  band: Guideline,
+): Either<Problem, PlacePart> {
   const { cargo = [] } = rig.spec;
   const known = cargo.some(({ length, balancePoint }) => length !== undefined && balancePoint !== undefined);
   if (!known) {
@@ -145,7 +151,7 @@ export function placePart(rig: Rig, weighed: Weighed, band: Guideline): Either<P
   }
   const parts: Placed[] = [];
   for (const index of cargo.keys()) {
-    const placed = placeOf(rig, weighed, band, index);
+    const placed = placeOf(rig, limits, weighed, band, index);
     if (isLeft(placed)) return placed;
     parts.push(placed.right);
   }

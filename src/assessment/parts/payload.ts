@@ -20,7 +20,7 @@ import {
   result,
   times,
 } from '../../trace/index.js';
-import { axleLimits, grossLimits, type Rig, sideLimits, tongueLimits } from './laden-limits.js';
+import type { LadenLimits, Rig } from './laden-limits.js';
 import { sidesOfCargo } from './lean-of-cargo.js';
 import { rampLimits } from './ramp-limits.js';
 import type { Weighed } from './weights.js';
@@ -77,19 +77,14 @@ function placesFor(
 /** The payload, best and anywhere; nothing where the empty weight is not known or nothing limits it. */
 export function payloadPart(
   rig: Rig,
+  { gross, axles, tongue, sides }: LadenLimits,
   weighed: Weighed,
   share: ShareBand,
 ): Either<OutsideItsRange | NoLimits, Carry | undefined> {
   const { curb } = weighed;
   if (curb === undefined) return right(undefined);
-  const [tongue, ramps] = [tongueLimits(rig), rampLimits(rig.spec)];
-  const limits = [
-    ...grossLimits(rig),
-    ...axleLimits(rig),
-    ...sideLimits(rig, sidesOfCargo(rig, rig.spec)),
-    ...tongue.limits,
-    ...ramps.limits,
-  ];
+  const ramps = rampLimits(rig.spec);
+  const limits = [...gross, ...axles, ...sides(sidesOfCargo(rig, rig.spec)), ...tongue.limits, ...ramps.limits];
   if (limits.every(({ atLeast }) => atLeast === true)) return right(undefined);
   const found = payload(curb, share, limits);
   if (isLeft(found)) return found;

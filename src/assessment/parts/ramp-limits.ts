@@ -1,6 +1,6 @@
 /** What the ramps allow on them, as a limit on the load. */
 import type { LadenLimit } from '../../load/index.js';
-import type { DecodedCargo, DecodedSpec } from '../../spec/index.js';
+import type { DecodedSpec } from '../../spec/index.js';
 import { type Derived, greatestOf, inPounds, over, result, sum, times } from '../../trace/index.js';
 import { heaviestPiece } from './cargo-pieces.js';
 import type { FoundLimits } from './laden-limits.js';
@@ -35,24 +35,5 @@ export function rampLimits({ trailer: { ramps }, cargo = [] }: DecodedSpec): Fou
   return {
     limits: onLoad(result('load by ramps', times(rated, over(loaded, bearing)))),
     decisions: piece.decisions,
-  };
-}
-
-/** The same for one piece that climbs by itself. */
-export function rampLimitsOfPiece(
-  { trailer: { ramps } }: DecodedSpec,
-  { name, weight, axles = [] }: DecodedCargo,
-): FoundLimits {
-  if (ramps?.rating === undefined || ramps.basis === undefined) return none;
-  const rated = inPounds('rating of the ramp pair', ramps.rating);
-  if (ramps.basis === 'machine') return { ...none, limits: onLoad(rated) };
-  if (axles.length === 0) return none;
-  const bearing = greatestOf(
-    'heaviest machine axle',
-    axles.map((axle, i) => inPounds(`load of machine axle ${i + 1}`, axle)),
-  );
-  return {
-    ...none,
-    limits: onLoad(result('machine weight by ramps', times(rated, over(inPounds(`${name} weight`, weight), bearing)))),
   };
 }
