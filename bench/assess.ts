@@ -21,7 +21,7 @@ const full = fromFile('../examples/tilt-deck.json');
 type Figures = readonly (number | string)[];
 
 const ofOurs = (a: Assessment): Figures => {
-  const { weights: weighed, runningGear: stack, payload: carry, advice } = a;
+  const { weights: weighed, runningGear: stack, payload: carry, tongue } = a;
   const figure = (known: { readonly value: { readonly value: { toFixed(): string } } } | undefined): string =>
     known?.value.value.toFixed() ?? 'none';
   const checked = (checks: Assessment['checks']): Figures =>
@@ -44,11 +44,11 @@ const ofOurs = (a: Assessment): Figures => {
     ...bounds.map(({ limit }) => figure(limit)).sort((x, y) => Number(x) - Number(y)),
     figure(carry?.anywhere?.weight),
     carry?.anywhere?.governing.length ?? 0,
-    figure(advice?.least),
-    figure(advice?.most),
-    figure(advice?.aboveLeast),
-    figure(advice?.belowMost),
-    advice?.verdict ?? '',
+    figure(tongue?.guideline.least),
+    figure(tongue?.guideline.most),
+    figure(tongue?.guideline.aboveLeast),
+    figure(tongue?.guideline.belowMost),
+    tongue?.guideline.verdict ?? '',
     ...a.pressures.flatMap(({ needed }) => [figure(needed.pressure), figure(needed.carries)]),
     ...stack.tires.map((tire) => (tire?.notes.some(({ tag }) => tag === 'MoldedDiffersFromTable') ? 0 : 1)),
     figure(a.stance.yaw?.centre),

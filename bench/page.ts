@@ -27,6 +27,8 @@ export function benchPage(): void {
     return (cpuTime() - begun) / frame;
   });
   const share = median(each);
-  console.log(`\nA change on the page: ${(100 * share).toFixed(0)} % of a frame at 60 Hz (median; ${drawn} letters drawn)`);
+  console.log(
+    `\nA change on the page: ${(100 * share).toFixed(0)} % of a frame at 60 Hz (median; ${drawn} letters drawn)`,
+  );
   judge('a change on the page, recomputed and redrawn, in frames at 60 Hz', share, 1, ' frames');
 }

@@ -18,7 +18,7 @@ import {
   answerVersion,
 } from './answer/shape.js';
 import { libraryVersion, tablesVersion } from './answer/version.js';
-import type { Assessment } from './assess.js';
+import type { Assessment } from './assessment.js';
 
 /** How much of an answer is written out. */
 export interface AnswerOptions {
@@ -92,10 +92,10 @@ function payloadOf(nodes: NodeList | undefined, { payload }: Assessment): Answer
  */
 export function answerOf(assessment: Assessment, { working = true }: AnswerOptions = {}): Answer {
   const nodes = working ? nodeList() : undefined;
-  const { checks, partChecks, attention, notes, notChecked, lifted, spec, verdict } = assessment;
+  const { checks, partChecks, attention, notes, notChecked, spec, verdict } = assessment;
   const payload = payloadOf(nodes, assessment);
   const written = writtenSpec(spec);
-  const uplift = lifted.map(({ what, load }) => ({ ...figureOf(nodes, load), what }));
+  const uplift = assessment.uplift.lifted.map(({ what, load }) => ({ ...figureOf(nodes, load), what }));
   const summary = {
     attention: attention.map((each) => noteOf(nodes, each)),
     checks: checks.map((each) => checkOf(nodes, each)),

@@ -79,13 +79,13 @@ const placesOf = ({ placement }: Assessment): readonly BriefPlace[] =>
  * @source each figure and rule carries its own
  */
 export function briefOf(assessment: Assessment, { remedies = [], sureness }: BriefExtras = {}): Brief {
-  const { spec, checks, partChecks, lifted, verdict, attention, notChecked, rules } = assessment;
+  const { spec, checks, partChecks, uplift, verdict, attention, notChecked, rules } = assessment;
   return {
     title: spec.name ?? spec.trailer.name ?? 'Trailer',
     verdict,
     asked: checks.length + partChecks.length,
     over: overOf(assessment),
-    lifts: lifted,
+    lifts: uplift.lifted,
     attention,
     ...payloadOf(assessment),
     places: placesOf(assessment),

@@ -46,7 +46,7 @@ export function comparisonText({ names, assessments, rows }: Comparison): string
     ),
     line(
       '  not well besides',
-      assessments.map(({ attention, lifted }) => String(attention.length + lifted.length)),
+      assessments.map(({ attention, uplift }) => String(attention.length + uplift.lifted.length)),
     ),
     line(
       '  questions open',

@@ -47,27 +47,34 @@ const mostOnTongue = ({ checks }: Assessment, most: Derived<'lb'>): Derived<'lb'
   leastOf('most tongue load', [most, ...checks.filter(({ id }) => tongueLimits.test(id)).map(({ limit }) => limit)]);
 
 function loadingOf(assessment: Assessment, { places }: Brief): readonly LoadingStep[] {
-  const { spec, climb, gear, advice, pressures } = assessment;
-  const pulls = climb.tail !== undefined && compare(climb.tail.ball.value, lb(0)) < 0;
+  const { spec, loading, tiedowns, tongue, pressures } = assessment;
+  const { tailLift } = loading;
+  const pulls = tailLift !== undefined && compare(tailLift.ball.value, lb(0)) < 0;
   return [
     ...((spec.cargo ?? []).length === 0 ? [] : [{ tag: 'chock' } as const]),
-    ...(climb.tail && pulls ? [{ tag: 'rear legs', from: climb.tail.legs } as const] : []),
+    ...(tailLift && pulls ? [{ tag: 'rear legs', from: tailLift.legs } as const] : []),
     ...places.flatMap(({ name, none, from, to }) => (none ? [] : [{ tag: 'place', of: name, from, to } as const])),
-    ...gear.tied.map(({ name, answer }) => ({ tag: 'tiedowns', of: name, from: answer.needed }) as const),
-    ...(advice
-      ? [{ tag: 'weigh the tongue', from: advice.least, to: mostOnTongue(assessment, advice.most) } as const]
+    ...tiedowns.pieces.map(({ name, answer }) => ({ tag: 'tiedowns', of: name, from: answer.needed }) as const),
+    ...(tongue
+      ? [
+          {
+            tag: 'weigh the tongue',
+            from: tongue.guideline.least,
+            to: mostOnTongue(assessment, tongue.guideline.most),
+          } as const,
+        ]
       : []),
     ...pressures.map(({ of, needed }) => ({ tag: 'tires', of, from: needed.pressure }) as const),
   ];
 }
 
 /** The printed texts behind the checks, each once, in the order in which they are met. */
-function sourcesOf({ checks, partChecks, advice }: Assessment): readonly string[] {
+function sourcesOf({ checks, partChecks, tongue }: Assessment): readonly string[] {
   const all = [...checks, ...partChecks];
   const sources: readonly (Source | undefined)[] = [
     ...nodesOf(all.map(({ reserve }) => reserve.why)).map((node) => ('source' in node ? node.source : undefined)),
     ...all.map(({ clause }) => clause),
-    advice?.guideline.source,
+    tongue?.guideline.guideline.source,
   ];
   return [
     ...new Set(

@@ -70,7 +70,7 @@ describe('the pull on the ball while the machine comes on (statics)', () => {
   const [pull, holds] = [520 - (9000 * (302 - 204)) / 204, (3650 * 176) / (176 + 54)];
   it('stands in the first lines where it lifts the truck: the example says so, though every rating holds', () => {
     const answer = example();
-    expect([answer.verdict !== 'over', tags(answer), answer.climb.tail?.verdict]).toEqual([
+    expect([answer.verdict !== 'over', tags(answer), answer.loading.tailLift?.verdict]).toEqual([
       true,
       ['LoadingLiftsTruck'],
       'lifts the truck',
@@ -92,7 +92,7 @@ describe('the pull on the ball while the machine comes on (statics)', () => {
         ['tow.wheelbase', '100 in'],
         ['tow.overhang', '15 in'],
         ['trailer.deck.rear', '306 in'],
-      ).climb.tail?.verdict;
+      ).loading.tailLift?.verdict;
     // 2,300 x 100 / 115 = 2,000 lb held; at 306 in the edge stands half of 204 in behind the axles: P = 2 (520 + 2,000).
     expect([just('5,040 lb'), just('5,040.1 lb')]).toEqual(['held by the truck', 'lifts the truck']);
   });
@@ -101,8 +101,8 @@ describe('the pull on the ball while the machine comes on (statics)', () => {
     ['a tow vehicle of unknown overhang', [['tow.overhang', undefined]]],
   ] as const)('with %s speaks of no truck that is lifted', (_, changes) => {
     const answer = example(...changes);
-    expect([answer.climb.tail?.verdict, tags(answer)]).toEqual(['pulls the ball up', ['LoadingPullsBallUp']]);
-    expect(plain(answer.climb.tail!.ball)).toBeCloseTo(pull, 6);
+    expect([answer.loading.tailLift?.verdict, tags(answer)]).toEqual(['pulls the ball up', ['LoadingPullsBallUp']]);
+    expect(plain(answer.loading.tailLift!.ball)).toBeCloseTo(pull, 6);
     expect(flat(answer)).not.toContain('lifts the truck');
     expect(flat(answer)).toContain(
       'loading pulls the ball up, and what the tow vehicle holds down is not known (load at the ball -3,803.5 lb)',
@@ -119,21 +119,24 @@ describe('several pieces of cargo', () => {
   const excavator = (): object => tiltDeck().cargo?.[0] as object;
   it('lets the heaviest climb, in whatever order they are written', () => {
     const [first, last] = [change(['cargo', [bucket, excavator()]]), change(['cargo', [excavator(), bucket]])];
-    expect(plain(first.climb.tail!.ball)).toBe(plain(last.climb.tail!.ball));
+    expect(plain(first.loading.tailLift!.ball)).toBe(plain(last.loading.tailLift!.ball));
     // T0 - P (xe - a) / a, with the bucket's 500 lb at 100 in on the tongue already (statics).
-    expect(plain(first.climb.tail!.ball)).toBeCloseTo(520 + (500 * (204 - 100)) / 204 - (9000 * (302 - 204)) / 204, 6);
+    expect(plain(first.loading.tailLift!.ball)).toBeCloseTo(
+      520 + (500 * (204 - 100)) / 204 - (9000 * (302 - 204)) / 204,
+      6,
+    );
     expect(first.checks.find(({ kind }) => kind === 'ramp pair, machine')?.load.value.value.toNumber()).toBe(9000);
   });
   it('of one name are pieces all the same', () => {
     const twin = { ...bucket, name: 'excavator' };
-    expect(plain(change(['cargo', [excavator(), twin]]).climb.tail!.ball)).toBe(
-      plain(change(['cargo', [excavator(), bucket]]).climb.tail!.ball),
+    expect(plain(change(['cargo', [excavator(), twin]]).loading.tailLift!.ball)).toBe(
+      plain(change(['cargo', [excavator(), bucket]]).loading.tailLift!.ball),
     );
     expect(change(['cargo', [excavator(), twin]]).placement.pieces[0]?.window).toBeDefined();
   });
   it('leave the climb open when the place of another is not known', () => {
-    const { climb, notChecked } = change(['cargo', [excavator(), { name: 'bucket', weight: '500 lb' }]]);
-    expect([climb.tail, notChecked.map(({ what, missing }) => `${what}: ${missing}`)]).toEqual([
+    const { loading, notChecked } = change(['cargo', [excavator(), { name: 'bucket', weight: '500 lb' }]]);
+    expect([loading.tailLift, notChecked.map(({ what, missing }) => `${what}: ${missing}`)]).toEqual([
       undefined,
       expect.arrayContaining(['lifting the tongue while excavator climbs: places of the other cargo']),
     ]);

@@ -106,8 +106,8 @@ describe('ramp settings', () => {
   const setting = { width: '18 in', margin: '1 in', closest: '40 in', widest: '70 in' };
   const ramps = { length: '96 in', height: '34 in', setting };
   it('are 50 to 58 in for a gauge of 54 and a tire of 12 on an 18 in ramp with 1 in beside it (notes on ramps, worked figures)', () => {
-    const { climb } = rightOf(assessJson(r1({ ramps }, { gauges: [{ gauge: '54 in', tireWidth: '12 in' }] })));
-    expect([climb.setting?.lower.at, climb.setting?.upper.at].map((end) => end && plain(end))).toEqual([50, 58]);
+    const { loading } = rightOf(assessJson(r1({ ramps }, { gauges: [{ gauge: '54 in', tireWidth: '12 in' }] })));
+    expect([loading.setting?.lower.at, loading.setting?.upper.at].map((end) => end && plain(end))).toEqual([50, 58]);
   });
   it('say when no setting serves', () => {
     const gauges = [

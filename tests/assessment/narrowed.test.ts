@@ -54,7 +54,7 @@ describe('spring bars', () => {
   it('on a trailer loaded behind its axles leave one question open, and the lift is told', () => {
     const cargo = [{ name: 'roller', weight: '4,000 lb', at: '260 in' }];
     const answer = run([axle(200)], {}, { tow, cargo });
-    expect([answer.verdict, answer.lifted.map(({ what }) => what)]).toEqual(['over', ['tongue']]);
+    expect([answer.verdict, answer.uplift.lifted.map(({ what }) => what)]).toEqual(['over', ['tongue']]);
     expect(open(answer)).toContain('weight distributing bars: a tongue load that presses on the ball');
   });
   it('count hitch parts that hang on the ball as the checks without bars do', () => {

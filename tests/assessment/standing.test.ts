@@ -192,16 +192,16 @@ describe('the hitch with the ball off level (statics)', () => {
     const low = change(...sprung('-2 in'), ['cargo.0.front', '155 in']);
     expect(plain(low.weights.balance!.tongue)).toBeGreaterThan(0);
     expect(plain(low.tow.offLevel!.tongue)).toBeCloseTo(520 - (9000 * 11) / 204 + change1(-2), 6);
-    expect([low.verdict !== 'over', low.lifted.map(({ what }) => what)]).toEqual([false, ['tongue off level']]);
+    expect([low.verdict !== 'over', low.uplift.lifted.map(({ what }) => what)]).toEqual([false, ['tongue off level']]);
     expect(report(low).replace(/\s+/g, ' ')).toContain(
       'OVER: no rating is exceeded, but tongue off level lifts. Lifts tongue off level: ',
     );
-    expect(change(...sprung('-1 in'), ['cargo.0.front', '155 in']).lifted).toEqual([]);
+    expect(change(...sprung('-1 in'), ['cargo.0.front', '155 in']).uplift.lifted).toEqual([]);
   });
   it('takes half of what the tongue takes off each side', () => {
-    const { mustPress, stance: attitude } = high;
+    const { uplift, stance: attitude } = high;
     for (const side of ['left', 'right'] as const)
-      expect(plain(mustPress.find(({ what }) => what === `${side} side off level`)!.load)).toBeCloseTo(
+      expect(plain(uplift.mustPress.find(({ what }) => what === `${side} side off level`)!.load)).toBeCloseTo(
         plain(attitude.sides![side]) - change1(4) / 2,
         6,
       );
@@ -213,7 +213,7 @@ describe('the hitch with the ball off level (statics)', () => {
       ['trailer.axles.1.rate', '20,000 lb/in'],
     );
     expect(plain(stiff.tow.offLevel!.tongue)).toBeGreaterThan(12650);
-    expect(stiff.lifted.map(({ what }) => what)).toContain('tow vehicle front axle off level');
+    expect(stiff.uplift.lifted.map(({ what }) => what)).toContain('tow vehicle front axle off level');
   });
 
   describe('and the bars set', () => {
@@ -235,7 +235,7 @@ describe('the hitch with the ball off level (statics)', () => {
       expect(both.notes.filter(({ tag }) => tag === 'BarsOffLevel')).toHaveLength(1);
       expectReplays(
         ...both.checks.flatMap(({ load, reserve, used }) => [load, reserve, used]),
-        ...both.mustPress.map(({ load }) => load),
+        ...both.uplift.mustPress.map(({ load }) => load),
       );
     });
     it('finds an axle over that is within with either alone', () => {
@@ -252,15 +252,15 @@ describe('the hitch with the ball off level (statics)', () => {
         change(...sprung('-50 in'), ['tow.bars', { restore }], ['tow.rear', '500 lb'], ['tow.hitchHardware', '0 lb']);
       const rear = (p: number): number =>
         500 + (T + change1(-50)) * (1 + 54 / 176) - (p * T * 54 * (204 + 54 + 176)) / ((204 + 54) * 176);
-      const loadOn = ({ mustPress }: Assessment): number =>
-        plain(mustPress.find(({ what }) => what === 'tow vehicle rear axle bars on and off level')!.load);
+      const loadOn = ({ uplift }: Assessment): number =>
+        plain(uplift.mustPress.find(({ what }) => what === 'tow vehicle rear axle bars on and off level')!.load);
       expect([loadOn(lifts('99 %')), loadOn(lifts('50 %'))]).toEqual([
         expect.closeTo(rear(0.99), 6),
         expect.closeTo(rear(0.5), 6),
       ]);
       expect(
         ['99 %', '50 %'].map((restore) =>
-          lifts(restore).lifted.some(({ what }) => what.startsWith('tow vehicle rear axle')),
+          lifts(restore).uplift.lifted.some(({ what }) => what.startsWith('tow vehicle rear axle')),
         ),
       ).toEqual([true, false]);
     });

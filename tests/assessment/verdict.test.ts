@@ -29,7 +29,7 @@ describe('the verdict', () => {
     const lifted = rightOf(
       assessJson({ trailer: { ...light, curb }, cargo: [{ name: 'crate', weight: '500 lb', at: '220 in' }] }),
     );
-    expect([lifted.verdict, lifted.lifted.map(({ what }) => what)]).toEqual(['over', ['tongue']]);
+    expect([lifted.verdict, lifted.uplift.lifted.map(({ what }) => what)]).toEqual(['over', ['tongue']]);
   });
 });
 

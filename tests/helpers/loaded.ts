@@ -33,9 +33,9 @@ export function pieceAt(piece: Json, weight: Decimal, at: Decimal): Json {
 }
 
 /** Ids of what is over by more than a thousandth of a pound, and names of what lifts by more. */
-export function wrongIn({ checks, lifted }: Assessment): readonly string[] {
+export function wrongIn({ checks, uplift }: Assessment): readonly string[] {
   return [
     ...checks.flatMap(({ id, reserve }) => (reserve.value.value.lt('-0.001') ? [id] : [])),
-    ...lifted.flatMap(({ what, load }) => (load.value.value.lt('-0.001') ? [`lifts: ${what}`] : [])),
+    ...uplift.lifted.flatMap(({ what, load }) => (load.value.value.lt('-0.001') ? [`lifts: ${what}`] : [])),
   ];
 }

@@ -111,8 +111,8 @@ describe('what is printed', () => {
       ['tow', { front: '1,600 lb', rear: '4,000 lb', frontGawr: '6,000 lb', wheelbase: '100 in', overhang: '110 in' }],
       ['trailer.jack', undefined],
     );
-    const { verdict, checks, lifted } = answer(spec);
-    expect([verdict, checks.some(({ verdict }) => verdict === 'over'), lifted.map(({ what }) => what)]).toEqual([
+    const { verdict, checks, uplift } = answer(spec);
+    expect([verdict, checks.some(({ verdict }) => verdict === 'over'), uplift.lifted.map(({ what }) => what)]).toEqual([
       'over',
       false,
       ['tow vehicle front axle'],

@@ -131,7 +131,7 @@ function* faultsOf(answer: Answer, nodes: readonly AnswerNode[], followed: Follo
       found: String(answer.partsChecked),
       needed: String(answer.partChecks.length),
     };
-  const verdict = verdictOf({ ...answer, lifted: answer.uplift });
+  const verdict = verdictOf(answer);
   if (verdict !== answer.verdict)
     yield { at: 'verdict', what: 'the verdict on the whole', found: answer.verdict, needed: verdict };
 }

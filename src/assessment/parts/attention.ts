@@ -1,31 +1,31 @@
 /** What is not well and is no check of a rating: the tongue's guideline, the machine's place, tiedowns, edges, ramps, the pull on the ball while loading, parts below the label, published axle groups, figures that are hard to believe. */
 
-import type { TongueAdvice } from '../../load/index.js';
 import { type Note, note } from '../../ratings/index.js';
 import { decide } from '../../trace/index.js';
 import type { BelowLabel } from './below-the-label.js';
 import type { OnDeck } from './cargo-on-deck.js';
-import type { GearPart } from './jack-ramps-tiedowns.js';
-import type { ClimbPart } from './loading-up-the-ramps.js';
+import type { LoadingPart } from './loading-part.js';
 import type { PlacePart } from './machine-placement.js';
 import type { Doubts } from './plausible.js';
 import type { LinesPart } from './published-rules.js';
+import type { TiedownsPart } from './tiedowns.js';
+import type { TonguePart } from './tongue.js';
 
 interface Asked {
-  readonly advice: TongueAdvice | undefined;
+  readonly tongue: TonguePart | undefined;
   readonly place: PlacePart;
-  readonly gear: GearPart;
-  readonly climb: ClimbPart;
+  readonly tiedowns: TiedownsPart;
+  readonly loading: LoadingPart;
   readonly lines: LinesPart;
   readonly label: BelowLabel;
   readonly onDeck: OnDeck;
   readonly doubts: Doubts;
 }
 
-const ofTongue = (advice: TongueAdvice | undefined): readonly Note[] =>
-  advice === undefined || advice.verdict === 'inside'
+const ofTongue = (tongue: TonguePart | undefined): readonly Note[] =>
+  tongue === undefined || tongue.guideline.verdict === 'inside'
     ? []
-    : [note('TongueOutsideGuideline', `tongue too ${advice.verdict} for the guideline`)];
+    : [note('TongueOutsideGuideline', `tongue too ${tongue.guideline.verdict} for the guideline`)];
 
 /** Pieces that share a place hinder each other in the same words: each is told once. */
 const ofPlaces = ({ pieces }: PlacePart): readonly Note[] =>
@@ -42,8 +42,8 @@ const ofPlaces = ({ pieces }: PlacePart): readonly Note[] =>
     return [{ ...note('OutsideWindow', says, [now.at, ...ends]), paths }];
   });
 
-const ofTiedowns = ({ tied }: GearPart): readonly Note[] =>
-  tied.flatMap(({ name, answer: { verdict } }) =>
+const ofTiedowns = ({ pieces }: TiedownsPart): readonly Note[] =>
+  pieces.flatMap(({ name, answer: { verdict } }) =>
     verdict === 'enough'
       ? []
       : [
@@ -57,15 +57,15 @@ const ofTiedowns = ({ tied }: GearPart): readonly Note[] =>
   );
 
 /** Rear legs take it where they are set, and have a check of their own. Held by the truck, the pull on the ball is a remark; held by nothing that is known, it is more. */
-function ofTail({ tail, onLegs }: ClimbPart): readonly Note[] {
+function ofTail({ tailLift, onLegs }: LoadingPart): readonly Note[] {
   if (
-    tail === undefined ||
+    tailLift === undefined ||
     onLegs === true ||
-    tail.verdict === 'presses on the ball' ||
-    tail.verdict === 'held by the truck'
+    tailLift.verdict === 'presses on the ball' ||
+    tailLift.verdict === 'held by the truck'
   )
     return [];
-  const { ball, truckHolds } = tail;
+  const { ball, truckHolds } = tailLift;
   return [
     truckHolds === undefined
       ? note('LoadingPullsBallUp', 'loading pulls the ball up, and what the tow vehicle holds down is not known', [
@@ -75,8 +75,8 @@ function ofTail({ tail, onLegs }: ClimbPart): readonly Note[] {
   ];
 }
 
-const ofClimb = ({ crests, setting }: ClimbPart): readonly Note[] => [
-  ...(crests?.verdict === 'touches' ? [note('HangsUp', 'the machine hangs up at an edge')] : []),
+const ofRamps = ({ edges, setting }: LoadingPart): readonly Note[] => [
+  ...(edges?.verdict === 'touches' ? [note('HangsUp', 'the machine hangs up at an edge')] : []),
   ...(setting?.empty === true
     ? [note('NoRampSetting', 'no setting of the ramps serves every tire of the machine')]
     : []),
@@ -90,13 +90,22 @@ const ofGroups = ({ groups }: LinesPart): readonly Note[] =>
   );
 
 /** All of it, in words. The figures stand where each was asked. */
-export const attentionTo = ({ advice, place, gear, climb, lines, label, onDeck, doubts }: Asked): readonly Note[] => [
-  ...ofTongue(advice),
+export const attentionTo = ({
+  tongue,
+  place,
+  tiedowns,
+  loading,
+  lines,
+  label,
+  onDeck,
+  doubts,
+}: Asked): readonly Note[] => [
+  ...ofTongue(tongue),
   ...ofPlaces(place),
   ...onDeck.attention,
-  ...ofTiedowns(gear),
-  ...ofClimb(climb),
-  ...ofTail(climb),
+  ...ofTiedowns(tiedowns),
+  ...ofRamps(loading),
+  ...ofTail(loading),
   ...ofGroups(lines),
   ...label.attention,
   ...doubts.attention,

@@ -10,11 +10,11 @@ export interface Pressing {
   readonly load: Derived<'lb'>;
 }
 
-/** Every load that must press, those of them that lift, and the comparisons with zero. */
-export interface Pressed {
+export interface Uplift {
+  /** The tongue, the tow vehicle's axles, the sides, in every way of standing: loads that must not be below zero. */
   readonly mustPress: readonly Pressing[];
+  /** Those of them that are: the ball, an axle or a side leaves what it stood on. */
   readonly lifted: readonly Pressing[];
-  readonly decisions: readonly Decision[];
 }
 
 const nothing = constant(lb(0));
@@ -43,7 +43,11 @@ const underBars = ({ barsOn }: OffLevelHitch): readonly Pressing[] =>
   barsOn ? [{ what: 'tow vehicle rear axle bars on and off level', load: barsOn.rear }] : [];
 
 /** Asks the tongue, the tow vehicle's axles as hitched, both sides, and each axle, in every way of standing that may lift it, as far as they are known. */
-export function pressed({ balance }: Weighed, { hitched, offLevel: hitch }: TowPart, attitude: AttitudePart): Pressed {
+export function upliftPart(
+  { balance }: Weighed,
+  { hitched, offLevel: hitch }: TowPart,
+  attitude: AttitudePart,
+): Uplift & { readonly decisions: readonly Decision[] } {
   const { sides, offLevel } = attitude;
   const mustPress: readonly Pressing[] = [
     ...(balance ? [{ what: 'tongue', load: balance.tongue }] : []),

@@ -11,14 +11,14 @@ export type AssessmentVerdict = 'over' | 'attention' | 'within' | 'unchecked';
 interface Answered {
   readonly checks: readonly { readonly verdict: Verdict }[];
   readonly partChecks: readonly { readonly verdict: Verdict }[];
-  readonly lifted: readonly unknown[];
+  readonly uplift: readonly unknown[];
   readonly attention: readonly unknown[];
 }
 
 /** The gravest of what was found. */
-export function verdictOf({ checks, partChecks, lifted, attention }: Answered): AssessmentVerdict {
+export function verdictOf({ checks, partChecks, uplift, attention }: Answered): AssessmentVerdict {
   const over = [checks, partChecks].some((all) => all.some(({ verdict }) => verdict === 'over'));
-  if (over || lifted.length > 0) return 'over';
+  if (over || uplift.length > 0) return 'over';
   if (attention.length > 0) return 'attention';
   return checks.length === 0 ? 'unchecked' : 'within';
 }

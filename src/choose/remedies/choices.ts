@@ -78,9 +78,10 @@ export function moreTiedowns({ spec: { cargo = [] }, attention }: Assessment, ba
 }
 
 /** Legs under the tail, strong enough for what pulls the ball up while loading. */
-export function rearLegs({ climb: { tail }, spec }: Assessment): readonly Choice[] {
-  if (tail === undefined || tail.verdict === 'presses on the ball' || spec.trailer.rearLegs !== undefined) return [];
-  const rated = Math.max(50, Math.ceil(tail.legs.value.value.toNumber() / 50 - 1e-9) * 50);
+export function rearLegs({ loading: { tailLift }, spec }: Assessment): readonly Choice[] {
+  if (tailLift === undefined || tailLift.verdict === 'presses on the ball' || spec.trailer.rearLegs !== undefined)
+    return [];
+  const rated = Math.max(50, Math.ceil(tailLift.legs.value.value.toNumber() / 50 - 1e-9) * 50);
   return [
     {
       kind: 'choice',

@@ -19,10 +19,12 @@ interface Demand {
 const one = (id: string, { why }: Derived<Unit>): Demand => ({ id, parts: [[why, 1]] });
 
 function demandsOf(assessment: Assessment): readonly Demand[] {
-  const { advice, placement, attention } = assessment;
+  const { tongue, placement, attention } = assessment;
   return [
     ...questionsOf(assessment).map(({ id, figure }) => one(id, figure)),
-    ...(advice === undefined ? [] : [one('band/low', advice.aboveLeast), one('band/high', advice.belowMost)]),
+    ...(tongue === undefined
+      ? []
+      : [one('band/low', tongue.guideline.aboveLeast), one('band/high', tongue.guideline.belowMost)]),
     ...attention.flatMap(({ tag, figures: [bears, against] = [] }): readonly Demand[] =>
       tag.endsWith('BelowLabel') && bears !== undefined && against !== undefined
         ? [

@@ -32,8 +32,8 @@ function crossedText(assessment: Assessment, lines: readonly string[]): string |
 
 /** The one reason, the gravest first. */
 function reasonOf({ assessment, tooLong }: Fitted, rest: Derived<'lb'> | undefined, want: Want): string | undefined {
-  const { lifted, attention, verdict, spec } = assessment;
-  const [lift] = lifted;
+  const { uplift, attention, verdict, spec } = assessment;
+  const [lift] = uplift.lifted;
   if (tooLong) return 'the pieces are longer than the deck';
   const over = overText(assessment);
   if (over !== undefined) return over;

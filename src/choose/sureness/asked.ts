@@ -15,11 +15,11 @@ export interface Question {
 }
 
 /** Every question of an assessment, in its order. */
-export const questionsOf = ({ checks, partChecks, mustPress }: Assessment): readonly Question[] => [
+export const questionsOf = ({ checks, partChecks, uplift }: Assessment): readonly Question[] => [
   ...[...checks, ...partChecks].map(
     ({ id, what, reserve }): Question => ({ id, what, kind: 'rating', figure: reserve }),
   ),
-  ...mustPress.map(
+  ...uplift.mustPress.map(
     ({ what, load }): Question => ({ id: `presses/${what}`, what: `${what} presses`, kind: 'pressing', figure: load }),
   ),
 ];

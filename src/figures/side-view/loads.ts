@@ -26,8 +26,7 @@ const isOver = (checks: readonly Check[], load: Derived<'lb'>): boolean =>
 
 /** The tongue and the axles, each with the word of its state. */
 export function upward(assessment: Assessment): readonly LoadArrow[] {
-  const { weights, axleLoads, checks, advice, spec } = assessment;
-  const tongue = weights.balance?.tongue;
+  const { axleLoads, checks, tongue, spec } = assessment;
   const axles = axleLoads.flatMap(({ of, load }, i): readonly LoadArrow[] => {
     const at = inches(spec.trailer.axles[i]?.at) ?? inches(assessment.runningGear.group?.at);
     const over = isOver(checks, load);
@@ -36,14 +35,15 @@ export function upward(assessment: Assessment): readonly LoadArrow[] {
       : [{ name: of, at, load, state: over ? 'over' : 'load', word: over ? 'over' : undefined }];
   });
   if (tongue === undefined) return axles;
-  const over = isOver(checks, tongue);
-  const doubtful = advice !== undefined && advice.verdict !== 'inside' ? advice.verdict : undefined;
+  const over = isOver(checks, tongue.load);
+  const { verdict } = tongue.guideline;
+  const doubtful = verdict === 'inside' ? undefined : verdict;
   const state = over ? 'over' : 'attention';
   return [
     {
       name: 'tongue',
       at: 0,
-      load: tongue,
+      load: tongue.load,
       state: over || doubtful !== undefined ? state : 'load',
       word: over ? 'over' : doubtful,
     },

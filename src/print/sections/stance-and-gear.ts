@@ -34,16 +34,16 @@ export function stanceLines(
 }
 
 /** Getting on: edges and the tongue while the machine climbs. */
-const climbLines = ({ climb: { crests, tail, setting } }: Assessment, p: FiguresInPrint): readonly string[] => [
-  ...(crests
-    ? crests.checks.map(({ crest, lowPoint, clearance, verdict }) =>
+const loadingLines = ({ loading: { edges, tailLift, setting } }: Assessment, p: FiguresInPrint): readonly string[] => [
+  ...(edges
+    ? edges.checks.map(({ crest, lowPoint, clearance, verdict }) =>
         entry(`${lowPoint} over ${crest}`, p.length(clearance.value), verdict),
       )
     : []),
-  ...(tail
+  ...(tailLift
     ? [
-        entry('load at the ball, machine on the edge', p.load(tail.ball.value), tail.verdict),
-        entry('rear legs must take', p.load(tail.legs.value)),
+        entry('load at the ball, machine on the edge', p.load(tailLift.ball.value), tailLift.verdict),
+        entry('rear legs must take', p.load(tailLift.legs.value)),
       ]
     : []),
   ...(setting
@@ -60,21 +60,23 @@ const climbLines = ({ climb: { crests, tail, setting } }: Assessment, p: Figures
 /** Jack, ramps, tiedowns. */
 export function gearLines(assessment: Assessment, p: FiguresInPrint): readonly string[] {
   const {
-    gear: { jackFoot, ramp, tied },
+    jack: { foot },
+    loading: { ramps },
+    tiedowns: { pieces },
   } = assessment;
   return [
-    ...(jackFoot ? [entry('load at the jack foot', p.load(jackFoot.value))] : []),
-    ...(ramp
+    ...(foot ? [entry('load at the jack foot', p.load(foot.value))] : []),
+    ...(ramps
       ? [
           entry(
             'ramp angle',
-            showBrief(ramp.angle.value, 1),
-            ramp.grip ? `needs a grip of ${showBrief(ramp.grip.value, 2)}` : '',
+            showBrief(ramps.angle.value, 1),
+            ramps.grip ? `needs a grip of ${showBrief(ramps.grip.value, 2)}` : '',
           ),
         ]
       : []),
-    ...climbLines(assessment, p),
-    ...tied.flatMap(({ name, answer }) => [
+    ...loadingLines(assessment, p),
+    ...pieces.flatMap(({ name, answer }) => [
       entry(
         `tiedowns of ${name}, counted`,
         p.capacity(answer.counted.value),

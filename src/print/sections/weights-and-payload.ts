@@ -1,21 +1,30 @@
 /** The report's sections on weights and on what the trailer may carry. */
-import type { Assessment } from '../../assessment/index.js';
+import type { Assessment, TonguePart } from '../../assessment/index.js';
 import type { Derived } from '../../trace/index.js';
 import { compare, inch, type Quantity, subtract } from '../../units/index.js';
 import type { FiguresInPrint } from '../reader-units.js';
 import { entry, namesOf, remark } from '../text-layout.js';
 
+function guidelineLines(tongue: TonguePart | undefined, p: FiguresInPrint): readonly string[] {
+  if (tongue === undefined) return [];
+  const { verdict, least, most, guideline } = tongue.guideline;
+  const { low, high, source } = guideline;
+  return [
+    remark(
+      `Tongue is ${verdict === 'inside' ? 'inside' : `too ${verdict} for`} the guideline of ${p.share(low.value)} to ${p.share(high.value)} (${p.load(least.value)} to ${p.capacity(most.value)}; ${source.title}).`,
+    ),
+  ];
+}
+
 /** Weights, axle loads, pressures, and the tongue beside its guideline. */
 export function weightLines(
-  { weights: { curb, gross, balance }, axleLoads, advice, pressures }: Assessment,
+  { weights: { curb, gross }, tongue, axleLoads, pressures }: Assessment,
   p: FiguresInPrint,
 ): readonly string[] {
   return [
     ...(curb ? [entry('trailer, empty', p.load(curb.value), curb.why.basis)] : []),
     ...(gross ? [entry('gross weight', p.load(gross.value), gross.why.basis)] : []),
-    ...(balance
-      ? [entry('tongue load', p.load(balance.tongue.value), `${p.share(balance.tongueShare.value)} of gross`)]
-      : []),
+    ...(tongue ? [entry('tongue load', p.load(tongue.load.value), `${p.share(tongue.share.value)} of gross`)] : []),
     ...axleLoads.map(({ of, load }) => entry(`${of} load`, p.load(load.value))),
     ...pressures.map(({ of, needed }) =>
       entry(
@@ -31,13 +40,7 @@ export function weightLines(
           ),
         ]
       : []),
-    ...(advice
-      ? [
-          remark(
-            `Tongue is ${advice.verdict === 'inside' ? 'inside' : `too ${advice.verdict} for`} the guideline of ${p.share(advice.guideline.low.value)} to ${p.share(advice.guideline.high.value)} (${p.load(advice.least.value)} to ${p.capacity(advice.most.value)}; ${advice.guideline.source.title}).`,
-          ),
-        ]
-      : []),
+    ...guidelineLines(tongue, p),
   ];
 }
 

@@ -69,7 +69,7 @@ export function alternativeOf(
   inputs: Inputs,
   measure: Measure,
 ): Alternative {
-  const { checks, partChecks, mustPress, weights } = assessment;
+  const { checks, partChecks, uplift, weights } = assessment;
   const varies = variesWith(inputs.paths);
   const measured = Object.entries(measure(assessment));
   const decisions = decisionsFor(
@@ -82,7 +82,7 @@ export function alternativeOf(
     edge: 4 * guardShare * limit.value.value.toNumber(),
   }));
   const gross = weights.gross?.value.value.toNumber() ?? 0;
-  const pressing = mustPress.map(({ load }) => ({
+  const pressing = uplift.mustPress.map(({ load }) => ({
     node: load.why,
     edge: 4 * guardShare * (gross + Math.abs(load.value.value.toNumber())),
   }));

@@ -36,9 +36,9 @@ interface Reserve {
 const allWithin = (assessment: Assessment | undefined): boolean =>
   assessment !== undefined && assessment.verdict !== 'over';
 
-const reservesOf = ({ checks, partChecks, mustPress }: Assessment): readonly Reserve[] => [
+const reservesOf = ({ checks, partChecks, uplift }: Assessment): readonly Reserve[] => [
   ...[...checks, ...partChecks].map(({ what, reserve }) => ({ what, node: reserve.why })),
-  ...mustPress.map(({ what, load }) => ({ what: `${what} presses down`, node: load.why })),
+  ...uplift.mustPress.map(({ what, load }) => ({ what: `${what} presses down`, node: load.why })),
 ];
 
 interface Piece {

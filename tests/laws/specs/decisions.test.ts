@@ -13,12 +13,12 @@ import { type JsonSpec, randomSpec } from '../../helpers/random-specs.js';
 import { changed } from '../../helpers/specs.js';
 
 /** What an answer consists of, without its figures. */
-function shapeOf({ checks, partChecks, mustPress, attention, notes, notChecked, placement }: Assessment): string {
+function shapeOf({ checks, partChecks, uplift, attention, notes, notChecked, placement }: Assessment): string {
   const tags = (list: readonly { readonly tag: string }[]): readonly string[] => list.map(({ tag }) => tag).sort();
   return JSON.stringify([
     checks.map(({ id }) => id),
     partChecks.map(({ id }) => id),
-    mustPress.map(({ what }) => what),
+    uplift.mustPress.map(({ what }) => what),
     tags(attention),
     tags(notes),
     notChecked.map(({ what, missing }) => `${what}: ${missing}`),
@@ -39,7 +39,10 @@ function answered(spec: JsonSpec): Answered | undefined {
     ({ left, comparison, right, holds }) => `${left.symbol ?? ''} ${comparison} ${right.symbol ?? ''} ${holds}`,
   );
   const verdicts = [...result.checks, ...result.partChecks].map(({ id, verdict }) => `${id} ${verdict}`);
-  return { shape: shapeOf(result), decided: JSON.stringify([outcomes.sort(), verdicts.sort(), result.lifted.length]) };
+  return {
+    shape: shapeOf(result),
+    decided: JSON.stringify([outcomes.sort(), verdicts.sort(), result.uplift.lifted.length]),
+  };
 }
 
 const steps = [0.25, 0.5, 0.7, 0.85, 0.95, 0.99, 1, 1.01, 1.05, 1.15, 1.4, 2];

@@ -36,7 +36,8 @@ describe('adding a fact', () => {
       const over = overIn(told);
       const gone = [...overIn(less)].filter((id) => !over.has(id.replace('weakest-part', 'gawr')) && !over.has(id));
       if (gone.length > 0) broken.push(`seed ${seed}: told ${path}, no longer over: ${gone.join(', ')}`);
-      if (told.lifted.length < less.lifted.length) broken.push(`seed ${seed}: told ${path}, fewer things lift`);
+      if (told.uplift.lifted.length < less.uplift.lifted.length)
+        broken.push(`seed ${seed}: told ${path}, fewer things lift`);
     }
     expect(fewOf(broken)).toEqual([]);
   });

@@ -45,7 +45,7 @@ describe('the window of a piece', () => {
         const answer = answerTo(moved(spec, piece.index, at));
         if (answer === undefined) continue;
         const off = answer.placement.pieces.find(({ index }) => index === piece.index)?.now?.breaks ?? [];
-        const inBand = answer.advice === undefined || answer.advice.verdict === 'inside';
+        const inBand = answer.tongue === undefined || answer.tongue.guideline.verdict === 'inside';
         const ends = off.some(({ name }) => name.startsWith('deck'));
         if (byPlace(answer).length === 0 && inBand && !ends)
           broken.push(

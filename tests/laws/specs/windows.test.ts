@@ -36,10 +36,10 @@ describe('the window of a piece of a random rig', () => {
           broken.push(`seed ${seed}, piece ${index}: refused, ${found.left.tag}`);
           continue;
         }
-        const { checks, lifted } = found.right;
+        const { checks, uplift } = found.right;
         const wrong = [
           ...checks.filter(({ verdict, id }) => verdict === 'over' && !ofTheWhole.test(id)).map(({ id }) => id),
-          ...lifted.map(({ what }) => `${what} lifts`),
+          ...uplift.lifted.map(({ what }) => `${what} lifts`),
         ];
         if (wrong.length > 0) broken.push(`seed ${seed}, piece ${index} at ${at.toFixed(3)}: ${wrong.join(', ')}`);
       }

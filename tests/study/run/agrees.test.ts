@@ -86,7 +86,7 @@ describe('a study of the example', () => {
       .map(({ row }) => rightOf(assessJson(rightOf(made.specAt(row)))))
       .filter(({ verdict, checks }) => verdict === 'over' && checks.every(({ verdict }) => verdict === 'within'));
     expect(lifted.length).toBeGreaterThan(10);
-    expect([...new Set(lifted.flatMap((each) => each.lifted.map(({ what }) => what)))]).toContain(
+    expect([...new Set(lifted.flatMap((each) => each.uplift.lifted.map(({ what }) => what)))]).toContain(
       'tow vehicle front axle',
     );
   });
@@ -120,8 +120,8 @@ describe('a study of the example', () => {
     expect(rows.filter((row) => row.answered && row.verdict !== 'over').length).toBeGreaterThan(10);
     const failed = rows
       .map(({ row }) => rightOf(assessJson(rightOf(made.specAt(row)))))
-      .flatMap(({ lifted, checks }) => [
-        ...lifted.map(({ what }) => what),
+      .flatMap(({ uplift, checks }) => [
+        ...uplift.lifted.map(({ what }) => what),
         ...checks.flatMap(({ what, verdict }) => (verdict === 'over' ? [what] : [])),
       ]);
     expect(failed).toEqual(expect.arrayContaining(['tongue off level', 'tongue against coupler tongue, off level']));

@@ -1,0 +1,64 @@
+/** The answer to one spec. */
+import type { Check, Note } from '../ratings/index.js';
+import type { DecodedSpec } from '../spec/index.js';
+import type { Decision } from '../trace/index.js';
+import type { AxleLoad } from './parts/axle-and-tire-loads.js';
+import type { BrakesPart } from './parts/brakes.js';
+import type { Longer } from './parts/built-up-weight.js';
+import type { NeededPressure } from './parts/gross-and-pressures.js';
+import type { JackPart } from './parts/jack.js';
+import type { LoadingPart } from './parts/loading-part.js';
+import type { PlacePart } from './parts/machine-placement.js';
+import type { OpenQuestion } from './parts/open-questions.js';
+import type { Carry } from './parts/payload.js';
+import type { LinesPart } from './parts/published-rules.js';
+import type { Stack } from './parts/running-gear.js';
+import type { ScalePart } from './parts/scale.js';
+import type { AttitudePart } from './parts/sides-level-yaw.js';
+import type { TiedownsPart } from './parts/tiedowns.js';
+import type { TonguePart } from './parts/tongue.js';
+import type { TowPart } from './parts/tow-side.js';
+import type { Uplift } from './parts/uplift.js';
+import type { AssessmentVerdict } from './parts/verdict.js';
+import type { Weighed } from './parts/weights.js';
+
+export interface Assessment {
+  readonly spec: DecodedSpec;
+  readonly runningGear: Stack;
+  readonly weights: Weighed;
+  /** The load on each axle, in the order of the spec. */
+  readonly axleLoads: readonly AxleLoad[];
+  /** The cold pressure each axle's tires need for the heaviest load that one of them sees, by the printed rows. The placard's pressure governs. */
+  readonly pressures: readonly NeededPressure[];
+  /** The tongue load, its share, its checks, its guideline and whether it lifts, in one place; present when the balance is known. */
+  readonly tongue?: TonguePart;
+  /** Every load against the rating that limits it, as far as the spec lets us ask. */
+  readonly checks: readonly Check[];
+  /** Every part of an axle against the GAWR it must bear. */
+  readonly partChecks: readonly Check[];
+  /** The checks (of loads, not of parts) that use the greatest share of their limit. */
+  readonly tightest: readonly Check[];
+  /** Loads that must press down, and those of them that do not. */
+  readonly uplift: Uplift;
+  /** The gravest of what was found: a rating exceeded or something lifted, attention asked, all within, or nothing to check. */
+  readonly verdict: AssessmentVerdict;
+  /** What is not right and is no check of a rating: tongue outside its band, the machine's place, tiedowns, edges, ramps, the pull on the ball while loading, parts below the label, no brakes told, axle groups, figures that are hard to believe. */
+  readonly attention: readonly Note[];
+  readonly payload?: Carry;
+  /** What more deck costs; present when the spec says which of its lines grow with the deck. */
+  readonly deckGrowth?: Longer;
+  readonly brakes: BrakesPart;
+  readonly tow: TowPart;
+  readonly placement: PlacePart;
+  /** Ramps, edges, and the lift of the tail while the machine comes on. */
+  readonly loading: LoadingPart;
+  readonly jack: JackPart;
+  readonly tiedowns: TiedownsPart;
+  readonly stance: AttitudePart;
+  readonly scale: ScalePart;
+  readonly rules: LinesPart;
+  readonly notes: readonly Note[];
+  readonly notChecked: readonly OpenQuestion[];
+  /** Where the program went one way because of a figure; for studies. Findings on rules keep their own. */
+  readonly decisions: readonly Decision[];
+}

@@ -1,0 +1,106 @@
+/** The headings of an answer, each asked of its own file: first those that stand alone, then those that need the limits of the others. */
+import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
+import { rating } from '../ratings/index.js';
+import { inPounds } from '../trace/index.js';
+import type { AssessError } from './errors.js';
+import type { Known } from './known.js';
+import { type AxleLoad, axleLoadsOf } from './parts/axle-and-tire-loads.js';
+import { type BrakesPart, brakesPart } from './parts/brakes.js';
+import { type Longer, longer } from './parts/built-up-weight.js';
+import { type CouplingPart, couplingPart } from './parts/european-coupling.js';
+import { type JackPart, jackPart } from './parts/jack.js';
+import { ladenLimits, type Rig } from './parts/laden-limits.js';
+import { loadingPart } from './parts/loading.js';
+import type { LoadingPart } from './parts/loading-part.js';
+import { type PlacePart, placePart } from './parts/machine-placement.js';
+import { offLevelHitchPart } from './parts/off-level-hitch.js';
+import type { Part } from './parts/part-of-answer.js';
+import { type Carry, payloadPart } from './parts/payload.js';
+import { type LinesPart, linesPart } from './parts/published-rules.js';
+import { type ScalePart, scalePart } from './parts/scale.js';
+import { type AttitudePart, attitudePart } from './parts/sides-level-yaw.js';
+import { type TiedownsPart, tiedownsPart } from './parts/tiedowns.js';
+import { type TowPart, towPart } from './parts/tow-side.js';
+
+export interface Headings {
+  readonly coupling: CouplingPart;
+  readonly brakes: BrakesPart;
+  /** The tow side level; `hitch` is the same with what is known of it off level. */
+  readonly tow: TowPart;
+  readonly hitch: TowPart;
+  readonly offLevel: Part;
+  readonly jack: JackPart;
+  readonly loading: LoadingPart;
+  readonly tiedowns: TiedownsPart;
+  readonly scale: ScalePart;
+  readonly stance: AttitudePart;
+}
+
+export function headingsOf({ spec, stack, weighed, share }: Known): Either<AssessError, Headings> {
+  const { balance, gross } = weighed;
+  const tow = towPart(spec, gross, balance?.tongue, stack.group, share);
+  if (isLeft(tow)) return tow;
+  const jack = jackPart(spec, balance?.tongue, stack.at);
+  if (isLeft(jack)) return jack;
+  const loading = loadingPart(spec, weighed, stack.at);
+  if (isLeft(loading)) return loading;
+  const tiedowns = tiedownsPart(spec);
+  if (isLeft(tiedowns)) return tiedowns;
+  const coupling = couplingPart(spec, stack.group);
+  if (isLeft(coupling)) return coupling;
+  const brakes = brakesPart(spec.trailer);
+  if (isLeft(brakes)) return brakes;
+  const scale = scalePart(spec, weighed, stack.at);
+  if (isLeft(scale)) return scale;
+  const stance = attitudePart(spec, weighed);
+  if (isLeft(stance)) return stance;
+  const offLevel = offLevelHitchPart(spec, weighed, stance.right, tow.right);
+  if (isLeft(offLevel)) return offLevel;
+  const { hitch } = offLevel.right;
+  return right({
+    coupling: coupling.right,
+    brakes: brakes.right,
+    tow: tow.right,
+    hitch: hitch === undefined ? tow.right : { ...tow.right, offLevel: hitch },
+    offLevel: offLevel.right,
+    jack: jack.right,
+    loading: loading.right,
+    tiedowns: tiedowns.right,
+    scale: scale.right,
+    stance: stance.right,
+  });
+}
+
+export interface LimitHeadings {
+  readonly gvwr: Rig['gvwr'];
+  readonly axleLoads: readonly AxleLoad[];
+  readonly payload: Carry | undefined;
+  readonly placement: PlacePart;
+  readonly rules: LinesPart;
+  readonly deckGrowth: Longer | undefined;
+}
+
+export function limitHeadingsOf(known: Known, { tow, hitch, stance }: Headings): Either<AssessError, LimitHeadings> {
+  const { spec, stack, weighed, share, band } = known;
+  const { trailer } = spec;
+  const axleLoads = axleLoadsOf(stack, weighed);
+  const gvwr = trailer.gvwr && rating('GVWR', inPounds('GVWR', trailer.gvwr));
+  const rig: Rig = { spec, gvwr, stack, tow: hitch, stance };
+  const limits = ladenLimits(rig);
+  const payload = payloadPart(rig, limits, weighed, share);
+  if (isLeft(payload)) return payload;
+  const placement = placePart(rig, limits, weighed, band);
+  if (isLeft(placement)) return placement;
+  const rules = linesPart({ spec, weighed, group: stack.group, axleLoads, tow });
+  if (isLeft(rules)) return rules;
+  const growth = longer(trailer, weighed.curb);
+  if (isLeft(growth)) return left({ ...growth.left, path: growth.left.path ?? 'trailer.curb.grows' });
+  return right({
+    gvwr,
+    axleLoads,
+    payload: payload.right,
+    placement: placement.right,
+    rules: rules.right,
+    deckGrowth: growth.right,
+  });
+}

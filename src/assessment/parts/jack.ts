@@ -1,0 +1,29 @@
+/** The jack under the tongue: what its foot carries, against its rating. */
+import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
+import type { DecodedSpec } from '../../spec/index.js';
+import { jackLoad, type TowingError } from '../../towing/index.js';
+import type { Derived } from '../../trace/index.js';
+import { emptyPart, open, type Part } from './part-of-answer.js';
+
+/** The jack, uncoupled and standing on level ground. */
+export interface JackPart extends Part {
+  /** The load at its foot. */
+  readonly foot?: Derived<'lb'>;
+}
+
+/** Asks what the jack carries when it takes the tongue load. */
+export function jackPart(
+  { trailer: { jack } }: DecodedSpec,
+  tongue: Derived<'lb'> | undefined,
+  axlesAt: Derived<'in'> | undefined,
+): Either<TowingError, JackPart> {
+  if (jack === undefined) return right(open('jack against tongue', 'jack rating and place'));
+  if (tongue === undefined || axlesAt === undefined) return right(open('jack against tongue', 'tongue load'));
+  const answer = jackLoad({ tongue, jackBehindBall: jack.at, axlesAt, rating: jack.rating, margin: jack.margin });
+  if (isLeft(answer))
+    return answer.left.tag === 'NotAboveZero'
+      ? right(open('jack against tongue', 'a tongue load above zero'))
+      : left({ ...answer.left, path: 'trailer.jack' });
+  const { check, decisions, foot } = answer.right;
+  return right({ ...emptyPart, checks: [check], decisions, foot });
+}

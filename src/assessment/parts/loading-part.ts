@@ -1,0 +1,16 @@
+/** What an assessment says about getting the machine on. */
+import type { CrestClearance, RampAngle, RampSpacing, SlopeLoad, TailLift } from '../../load/index.js';
+import type { Part } from './part-of-answer.js';
+
+export interface LoadingPart extends Part {
+  /** Angle of the ramps; friction the machine needs and its pull down the slope, when the cargo says what climbs. */
+  readonly ramps?: RampAngle & Partial<SlopeLoad>;
+  /** The clearance of the low point over each edge. */
+  readonly edges?: CrestClearance;
+  /** What the tongue and the truck feel while the heaviest machine stands on the rear edge. */
+  readonly tailLift?: TailLift;
+  /** True when rear legs are set before loading: they take what the ball would be pulled up by, and have a check of their own. */
+  readonly onLegs?: boolean;
+  /** Between which settings the ramps may stand for every tire of the machine. */
+  readonly setting?: RampSpacing;
+}

@@ -1,0 +1,69 @@
+/** Does the machine lift the tongue while it comes on over the rear edge? */
+import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
+import { balance, type LoadError, tailLift } from '../../load/index.js';
+import { checkLoad, rating, weight } from '../../ratings/index.js';
+import type { DecodedSpec } from '../../spec/index.js';
+import { type Derived, inPounds, type OutsideItsRange } from '../../trace/index.js';
+import { heaviestPiece, othersPlaced } from './cargo-pieces.js';
+import type { LoadingPart } from './loading-part.js';
+import { emptyPart, open } from './part-of-answer.js';
+import type { Weighed } from './weights.js';
+
+type Problem = LoadError | OutsideItsRange;
+
+/** Asks what lifts while the heaviest machine comes on over the rear edge; the rest of the cargo stays in its place. */
+export function tailPart(
+  { trailer: { deck, rearLegs }, tow, cargo = [] }: DecodedSpec,
+  weighed: Weighed,
+  axlesAt: Derived<'in'> | undefined,
+): Either<Problem, LoadingPart> {
+  const piece = heaviestPiece(cargo);
+  if (piece === undefined) return right(emptyPart);
+  const { cargo: machine, index } = piece;
+  const what = `lifting the tongue while ${machine.name} climbs`;
+  if (deck === undefined || axlesAt === undefined || weighed.trailer === undefined)
+    return right({
+      ...open(what, 'rear end of the deck and balance of the empty trailer'),
+      decisions: piece.decisions,
+    });
+  const others = othersPlaced(weighed.cargo, index);
+  if (others === undefined) return right({ ...open(what, 'places of the other cargo'), decisions: piece.decisions });
+  const empty = balance([weighed.trailer, ...others], { axlesAt });
+  if (isLeft(empty)) return left({ ...empty.left, path: 'trailer.deck' });
+  const { front, rear, wheelbase, overhang } = tow ?? {};
+  const truck =
+    rear === undefined || wheelbase === undefined || overhang === undefined || overhang === 'unknown'
+      ? 'unknown'
+      : { frontAxle: front, rearAxle: rear, wheelbase, overhang };
+  const lift = tailLift({
+    tongue: empty.right.tongue,
+    axlesAt,
+    deckRear: deck.rear,
+    machineWeight: machine.weight,
+    truck,
+  });
+  if (isLeft(lift)) return left({ ...lift.left, path: 'trailer.deck' });
+  const unknown =
+    truck === 'unknown'
+      ? open('what the truck holds down while loading', 'its rear axle alone, wheelbase and measured overhang')
+          .notChecked
+      : [];
+  const legs =
+    rearLegs === undefined
+      ? []
+      : [
+          checkLoad(
+            rating('rear legs', inPounds('rear legs', rearLegs)),
+            weight('load on the rear legs', lift.right.legs),
+          ),
+        ];
+  return right({
+    ...emptyPart,
+    checks: legs,
+    onLegs: rearLegs !== undefined,
+    tailLift: lift.right,
+    notes: lift.right.notes,
+    notChecked: unknown,
+    decisions: [...piece.decisions, ...empty.right.decisions, ...lift.right.decisions],
+  });
+}
