@@ -1,6 +1,3 @@
-/** Stock against a job: equal to asking every place at whole inches; lines as limits; duty. */
-import fc from 'fast-check';
-import { isRight } from 'fp-ts/lib/Either.js';
 import { describe, expect, it } from 'vitest';
 import { assessJson, ruleFindings } from '../../src/assessment/index.js';
 import { dutyOf, linesAsLimits } from '../../src/choose/index.js';
@@ -10,62 +7,19 @@ import { lb } from '../../src/units/index.js';
 import { leftOf, plain, rightOf } from '../helpers/either.js';
 import { heavier, tiltDeck } from '../helpers/specs.js';
 import { fitStock } from '../helpers/untyped.js';
-
-/** `LONG=1` asks 200 cases at every place; the short form looks at every fourth inch besides the place found. */
-const [cases, every] = process.env.LONG === undefined ? [8, 6] : [200, 1];
+import { proveStock } from '../proofs/stock.js';
 
 const legs = { 'trailer.rearLegs': '12,000 lb' };
 const yard = (): unknown => changedAll(tiltDeck(), legs);
 const { tow, cargo } = tiltDeck() as unknown as { tow: unknown; cargo: readonly Record<string, unknown>[] };
 const excavator = cargo[0] as Record<string, unknown>;
 
-const pounds = (least: number, most: number, step: number): fc.Arbitrary<string> =>
-  fc.integer({ min: least / step, max: most / step }).map((n) => `${n * step} lb`);
-
-const aCase = fc.record({
-  trailer: fc.record({
-    'trailer.gvwr': pounds(11000, 14000, 500),
-    'trailer.coupler.tongue': pounds(1000, 2000, 200),
-    'trailer.deck.rear': fc.integer({ min: 240, max: 320 }).map((n) => `${n} in`),
-    'trailer.curb.tongue': pounds(300, 700, 50),
-  }),
-  machine: fc.record({
-    weight: pounds(5000, 10500, 100),
-    length: fc.integer({ min: 120, max: 180 }).map((n) => `${n} in`),
-    balancePoint: fc.integer({ min: 50, max: 80 }).map((n) => `${n} in`),
-    uncertainty: fc.constantFrom('0 in', '2 in'),
-  }),
-  mount: pounds(1000, 2000, 100),
-});
-
-const rank = ['within', 'attention', 'unchecked', 'over'];
-
 describe('fitStock', () => {
-  it('gives the best verdict of all places at whole inches', () => {
-    let [within, not] = [0, 0];
-    for (const { trailer, machine, mount } of fc.sample(aCase, { numRuns: cases, seed: 51 })) {
-      const spec = changedAll(yard(), trailer);
-      const piece = { ...excavator, ...machine };
-      const truck = changedAll(tow, { 'ballMount.tongue': mount });
-      const found = rightOf(fitStock({ stock: { it: spec }, tow: truck, cargo: [piece] }));
-      const one = [...found.fits, ...found.others][0]!;
-      const room = Number.parseFloat(trailer['trailer.deck.rear']) - 62 - Number.parseFloat(machine.length);
-      const verdicts: string[] = [];
-      for (let k = 0; k <= room; k += every) {
-        const there = assessJson(changedAll(spec, { tow: truck, cargo: [{ ...piece, front: `${62 + k} in` }] }));
-        if (isRight(there)) verdicts.push(there.right.verdict);
-      }
-      if (room < 0) expect(one.reason).toBe('the pieces are longer than the deck');
-      else {
-        const best = Math.min(...verdicts.map((verdict) => rank.indexOf(verdict)));
-        if (every === 1) expect(one.verdict, JSON.stringify({ trailer, machine, mount })).toBe(rank[best]);
-        else expect(rank.indexOf(one.verdict), JSON.stringify({ trailer, machine, mount })).toBeLessThanOrEqual(best);
-      }
-      if (one.fits) within += 1;
-      else not += 1;
-    }
-    expect(Math.min(within, not)).toBeGreaterThan(0);
-  }, 3_600_000);
+  it('gives the best verdict of all places at whole inches, of one piece and of two', () => {
+    const { figures, against } = proveStock(8, 51, 7);
+    expect(against).toEqual([]);
+    expect(Math.min(figures.within ?? 0, figures['not within'] ?? 0)).toBeGreaterThan(0);
+  });
 
   it('sorts what fits by size, names the unreadable, and tells the payload at the share of the place', () => {
     const stock = {

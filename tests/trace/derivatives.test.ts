@@ -1,6 +1,3 @@
-/** Slopes of a working: against forward differentiation in exact fractions, central differences, and changed specs. */
-import fc from 'fast-check';
-import { isRight } from 'fp-ts/lib/Either.js';
 import { describe, expect, it } from 'vitest';
 import { assessJson } from '../../src/assessment/index.js';
 import {
@@ -12,12 +9,8 @@ import {
   given,
   greatestOf,
   leastOf,
-  type Node,
   power,
   product,
-  type Reading,
-  readNode,
-  replay,
   rounded,
   sine,
   slopesText,
@@ -25,104 +18,17 @@ import {
   sum,
   tangent,
 } from '../../src/trace/index.js';
-import { degree, inch, inch2, lb, ratio, type Unit } from '../../src/units/index.js';
-import { Decimal } from '../../src/units/internal.js';
+import { degree, inch, inch2, lb, ratio } from '../../src/units/index.js';
 import { rightOf } from '../helpers/either.js';
-import { type Fraction, fractionReading as f, fraction, NotRational, relativeGap } from '../helpers/fractions.js';
 import { changed, tiltDeck } from '../helpers/specs.js';
-import { spec as randomSpec } from '../study/random-specs.js';
-
-/** A figure and its slope, both exact: carried forward through every step, where the code goes backward. */
-interface Dual {
-  readonly at: Fraction;
-  readonly slope: Fraction;
-}
-const none = fraction(0n);
-const irrational = (): never => {
-  throw new NotRational('not a rational step');
-};
-const forward: Reading<Dual> = {
-  leaf: (value) => ({ at: f.leaf(value), slope: none }),
-  sum: (terms) => ({ at: f.sum(terms.map(({ at }) => at)), slope: f.sum(terms.map(({ slope }) => slope)) }),
-  difference: (a, b) => ({ at: f.difference(a.at, b.at), slope: f.difference(a.slope, b.slope) }),
-  product: (a, b) => ({
-    at: f.product(a.at, b.at),
-    slope: f.sum([f.product(a.slope, b.at), f.product(a.at, b.slope)]),
-  }),
-  quotient: (a, b) => ({
-    at: f.quotient(a.at, b.at),
-    slope: f.quotient(f.difference(f.product(a.slope, b.at), f.product(a.at, b.slope)), f.product(b.at, b.at)),
-  }),
-  least: (terms) => terms.reduce((best, term) => (f.difference(term.at, best.at).top < 0n ? term : best)),
-  greatest: (terms) => terms.reduce((best, term) => (f.difference(term.at, best.at).top > 0n ? term : best)),
-  convert: (a, factor) => ({ at: f.convert(a.at, factor), slope: f.convert(a.slope, factor) }),
-  round: irrational,
-  squareRoot: irrational,
-  power: irrational,
-  sine: irrational,
-  cosine: irrational,
-  tangent: irrational,
-  arcSine: irrational,
-  arcTangent: irrational,
-};
-
-const reservesOf = (input: unknown): readonly Derived<Unit>[] => {
-  const assessed = assessJson(input);
-  return isRight(assessed)
-    ? [...assessed.right.checks, ...assessed.right.partChecks].map((check) => check.reserve)
-    : [];
-};
-
-/** The slope by one leaf in fractions; nothing where the working leaves them. */
-function exactSlope(answer: Derived<Unit>, leaf: Node): Fraction | undefined {
-  const path = leaf.kind === 'given' ? leaf.path : undefined;
-  const isIt = (node: Node): boolean =>
-    node === leaf || (node.kind === 'given' && path !== undefined && node.path === path);
-  const seed = (node: Node): Dual | undefined =>
-    isIt(node) ? { at: f.leaf(node.value.value), slope: fraction(1n) } : undefined;
-  try {
-    return readNode(answer.why, forward, new Map(), seed).slope;
-  } catch (problem) {
-    if (problem instanceof NotRational) return undefined;
-    throw problem;
-  }
-}
-
-/** How many random specs; `LONG=1` asks thousands. */
-const specs = process.env.LONG === undefined ? 400 : 10_000;
+import { proveDerivatives } from '../proofs/derivatives.js';
 
 describe('derivatives', () => {
-  it('are exact: forward differentiation in fractions gives the same, over random specs', () => {
-    let asked = 0;
-    for (const input of fc.sample(randomSpec, { numRuns: specs, seed: 16 }))
-      for (const reserve of reservesOf(input))
-        for (const { leaf, slope } of derivatives(reserve).slopes) {
-          const exact = exactSlope(reserve, leaf);
-          if (exact === undefined) continue;
-          expect(Math.abs(relativeGap(slope.toFixed(), exact)), leaf.symbol).toBeLessThan(1e-24);
-          asked += 1;
-        }
-    expect(asked).toBeGreaterThan(specs * 10);
-  });
-
-  it('agree with central differences of the replay, leaf by leaf', () => {
-    const step = new Decimal('1e-10');
-    let asked = 0;
-    for (const input of fc.sample(randomSpec, { numRuns: specs, seed: 17 }))
-      for (const reserve of reservesOf(input)) {
-        const { slopes, taken, rounded: roundings } = derivatives(reserve);
-        if (roundings.length > 0 || taken.some(({ tied }) => tied.length > 0)) continue;
-        for (const { leaf, slope } of slopes) {
-          if (leaf.kind !== 'given' || leaf.path === undefined) continue;
-          const at = (by: Decimal): Decimal =>
-            replay(reserve, new Map([[leaf.path as string, leaf.value.value.plus(by)]])).value;
-          const central = at(step).minus(at(step.negated())).div(step.times(2));
-          const gap = central.minus(slope).abs().toNumber();
-          expect(gap / Math.max(1, slope.abs().toNumber()), leaf.path).toBeLessThan(1e-9);
-          asked += 1;
-        }
-      }
-    expect(asked).toBeGreaterThan(specs * 10);
+  it('are exact over random specs: forward in fractions, and by central differences of the replay', () => {
+    const { figures, against } = proveDerivatives(400, 16);
+    expect(against).toEqual([]);
+    expect(figures['exact in fractions']).toBeGreaterThan(4000);
+    expect(figures['by central differences']).toBeGreaterThan(4000);
   });
 
   it('tell what an inch and a pound do to the tongue of the example, as two assessments do', () => {
