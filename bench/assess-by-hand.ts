@@ -94,6 +94,11 @@ function check(what: string, limit: Figure, load: Figure): HandCheck {
   return { what, limit, load, reserve, used: load.div(limit), holds: !reserve.isNegative() };
 }
 
+const sideOf = (tongue: Figure, least: Figure, most: Figure): 'light' | 'heavy' | 'inside' => {
+  if (tongue.lt(least)) return 'light';
+  return tongue.gt(most) ? 'heavy' : 'inside';
+};
+
 function leastOf(figures: readonly Figure[]): Figure {
   let least = figures[0]!;
   for (const figure of figures) if (figure.lt(least)) least = figure;
@@ -223,7 +228,7 @@ export function assessByHand(spec: HandSpec): HandAnswer {
     governs,
     least,
     most,
-    stands: tongue.lt(least) ? 'light' : tongue.gt(most) ? 'heavy' : 'inside',
+    stands: sideOf(tongue, least, most),
     aboveLeast: tongue.minus(least),
     belowMost: most.minus(tongue),
     pressures,

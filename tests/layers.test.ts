@@ -97,6 +97,6 @@ describe('layers', () => {
       for (const to of next.get(file) ?? []) visit(to, [...path, file]);
       done.add(file);
     };
-    files.forEach((file) => visit(file, []));
+    for (const file of files) visit(file, []);
   });
 });

@@ -112,7 +112,7 @@ export const smallTrailer = {
   axleGroup: lb(7000),
 };
 
-const places = (digits: number) => '0.'.padEnd(digits + 1, '0') + '1';
+const places = (digits: number) => `${'0.'.padEnd(digits + 1, '0')}1`;
 /** A load in whole pounds, up. */
 export const loadUp = ({ value }: Derived<'lb'>): string => show(roundLoadUp(value, lb(1)));
 /** A capacity in whole pounds, down. */

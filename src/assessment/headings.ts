@@ -18,9 +18,11 @@ import type { Part } from './parts/part-of-answer.js';
 import { type Carry, payloadPart } from './parts/payload.js';
 import { type LinesPart, linesPart } from './parts/published-rules.js';
 import { type ScalePart, scalePart } from './parts/scale.js';
-import { type AttitudePart, attitudePart } from './parts/sides-level-yaw.js';
+import { stancePart } from './parts/stance.js';
+import type { StancePart } from './parts/stance-part.js';
 import { type TiedownsPart, tiedownsPart } from './parts/tiedowns.js';
-import { type TowPart, towPart } from './parts/tow-side.js';
+import type { TowPart } from './parts/tow-part.js';
+import { towPart } from './parts/tow-side.js';
 
 export interface Headings {
   readonly coupling: CouplingPart;
@@ -33,7 +35,7 @@ export interface Headings {
   readonly loading: LoadingPart;
   readonly tiedowns: TiedownsPart;
   readonly scale: ScalePart;
-  readonly stance: AttitudePart;
+  readonly stance: StancePart;
 }
 
 export function headingsOf({ spec, stack, weighed, share }: Known): Either<AssessError, Headings> {
@@ -52,7 +54,7 @@ export function headingsOf({ spec, stack, weighed, share }: Known): Either<Asses
   if (isLeft(brakes)) return brakes;
   const scale = scalePart(spec, weighed, stack.at);
   if (isLeft(scale)) return scale;
-  const stance = attitudePart(spec, weighed);
+  const stance = stancePart(spec, weighed);
   if (isLeft(stance)) return stance;
   const offLevel = offLevelHitchPart(spec, weighed, stance.right, tow.right);
   if (isLeft(offLevel)) return offLevel;

@@ -174,7 +174,7 @@ describe('the chain of checks', () => {
         expect(other.checks.map(({ kind, verdict }) => `${kind} ${verdict}`)).toEqual(
           one.checks.map(({ kind, verdict }) => `${kind} ${verdict}`),
         );
-        one.checks.forEach(({ used }, i) => same(used.value.value, other.checks[i]!.used.value.value));
+        for (const [i, { used }] of one.checks.entries()) same(used.value.value, other.checks[i]!.used.value.value);
         expectReplays(...other.checks.map(({ reserve }) => reserve));
       }),
     );

@@ -14,6 +14,12 @@ const rising = (figures: readonly number[]): boolean =>
   figures.every((figure, i) => i === 0 || figure > (figures[i - 1] as number));
 const gap = (a: number, b: number): number => Math.abs(a / b - 1);
 
+const depthOf = ({ row }: ReturnType<typeof allSections>[number]): string | undefined => {
+  if ('depth' in row) return row.depth;
+  if ('height' in row) return row.height;
+  return 'outside' in row ? row.outside : undefined;
+};
+
 describe('shapes', () => {
   it('print rx and ry as the root of I over A, within the rounding of three digits', () => {
     for (const one of allSections()) {
@@ -27,9 +33,7 @@ describe('shapes', () => {
   });
   it('print Sx as I over half the depth where the shape is symmetric about x', () => {
     for (const one of allSections()) {
-      const { row } = one;
-      const depth =
-        'depth' in row ? row.depth : 'height' in row ? row.height : 'outside' in row ? row.outside : undefined;
+      const depth = depthOf(one);
       if (depth !== undefined)
         expect(gap((2 * plain(one.Ix)) / Number(depth), plain(one.Sx)), one.designation).toBeLessThan(
           one.designation === 'Pipe1/2STD' ? 0.019 : 0.012,

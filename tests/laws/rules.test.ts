@@ -226,7 +226,7 @@ describe('axle groups', () => {
   it('n axles have n (n + 1) / 2 groups, and each limit is the one the run has by itself', () => {
     fc.assert(
       fc.property(fc.array(fc.integer({ min: 20, max: 300 }), { minLength: 1, maxLength: 5 }), (gaps) => {
-        const positions = gaps.reduce<number[]>((all, gap) => [...all, (all.at(-1) ?? 0) + gap], [0]);
+        const positions = [0, ...gaps.map((_, i) => gaps.slice(0, i + 1).reduce((sum, gap) => sum + gap, 0))];
         const { groups } = orFail(
           axleGroups(
             positions.map((at) => ({ behind: inch(at) })),

@@ -191,9 +191,8 @@ describe('laws', () => {
             member,
           ),
         );
-        once.stations.forEach(({ deflection }, i) =>
-          expect(plain(twice.stations[i]!.deflection)).toBeCloseTo(2 * plain(deflection), 9),
-        );
+        for (const [i, { deflection }] of once.stations.entries())
+          expect(plain(twice.stations[i]!.deflection)).toBeCloseTo(2 * plain(deflection), 9);
       }),
       { numRuns: 25 },
     );

@@ -31,7 +31,7 @@ describe('text that is not JSON', () => {
     const deep = '['.repeat(100_000) + ']'.repeat(100_000);
     const read = readJson(deep);
     expect(isLeft(read) || isLeft(decodeSpec(read.right))).toBe(true);
-    expect(problem('trailer.gvwr', JSON.parse('{"text":'.repeat(5_000) + '1' + '}'.repeat(5_000)))).toMatchObject({
+    expect(problem('trailer.gvwr', JSON.parse(`${'{"text":'.repeat(5_000)}1${'}'.repeat(5_000)}`))).toMatchObject({
       path: 'trailer.gvwr',
     });
   });

@@ -96,9 +96,8 @@ describe('cut list', () => {
       (((62.4 * 0.68 * 1.12 * 8.25) / 144) * 83) / 12,
       35,
     ];
-    weighed.lines.forEach(({ weight, name }, i) =>
-      expect(plain(weight) / (byHand[i] as number), name).toBeCloseTo(1, 3),
-    );
+    for (const [i, { weight, name }] of weighed.lines.entries())
+      expect(plain(weight) / (byHand[i] as number), name).toBeCloseTo(1, 3);
     expectReplays(weighed.total, ...weighed.lines.map(({ at }) => at));
   });
   it('gives every figure its place in the spec, and its basis', () => {

@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { isDeepStrictEqual } from 'node:util';
 import { isLeft } from 'fp-ts/lib/Either.js';
-import { type Assessment, assessJson } from '../../src/assessment/index.js';
+import { type AssessError, type Assessment, assessJson } from '../../src/assessment/index.js';
 import type { Row, Study } from '../../src/study/index.js';
 import { type Measure, standardMeasure } from '../../src/study/index.js';
 import { reasonOf } from '../../src/study/run/reason.js';
@@ -26,17 +26,20 @@ function exactly({ verdict, attention, tightest }: Assessment): { judged: string
 
 const close = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-9 * Math.max(1, Math.abs(b));
 
+/** What is wrong with a row whose spec is refused. */
+function wrongRefusal(row: Row, error: AssessError): string | undefined {
+  if (row.answered) return `answered, where assess says ${error.tag}`;
+  const reason = reasonOf(error);
+  if (row.reason !== reason) return `${row.reason} for ${reason}`;
+  return isDeepStrictEqual(row.error, error) ? undefined : 'another error';
+}
+
 /** What is wrong with a row, in words; nothing when it is what `assess` says. */
 export function wrongWith(row: Row, study: Study, measure: Measure = standardMeasure): string | undefined {
   const spec = study.specAt(row.row);
   if (isLeft(spec)) return `no spec: ${spec.left.tag}`;
   const assessed = assessJson(spec.right);
-  if (isLeft(assessed)) {
-    if (row.answered) return `answered, where assess says ${assessed.left.tag}`;
-    const reason = reasonOf(assessed.left);
-    if (row.reason !== reason) return `${row.reason} for ${reason}`;
-    return isDeepStrictEqual(row.error, assessed.left) ? undefined : 'another error';
-  }
+  if (isLeft(assessed)) return wrongRefusal(row, assessed.left);
   const measured = measure(assessed.right);
   const missing = study.figures.find(({ name }) => !Object.hasOwn(measured, name));
   if (missing !== undefined)

@@ -17,8 +17,8 @@ import {
 } from '../../trace/index.js';
 import { ratio } from '../../units/index.js';
 import type { Stack } from './running-gear.js';
-import type { AttitudePart } from './sides-level-yaw.js';
-import type { TowPart } from './tow-side.js';
+import type { StancePart } from './stance-part.js';
+import type { TowPart } from './tow-part.js';
 import type { Weighed } from './weights.js';
 
 export interface AxleLoad {
@@ -112,7 +112,7 @@ export function standingsOf(
   stack: Stack,
   weighed: Weighed,
   levelLoads: readonly AxleLoad[],
-  { sides, offLevel }: AttitudePart,
+  { sides, offLevel }: StancePart,
   { bars }: TowPart,
 ): readonly [Standing, ...Standing[]] {
   const flat = level(stack, weighed, levelLoads, sides);

@@ -20,8 +20,8 @@ import {
 } from '../../trace/index.js';
 import { lb, ratio } from '../../units/index.js';
 import type { Stack } from './running-gear.js';
-import type { AttitudePart } from './sides-level-yaw.js';
-import type { TowPart } from './tow-side.js';
+import type { StancePart } from './stance-part.js';
+import type { TowPart } from './tow-part.js';
 
 type Lb = Derived<'lb'>;
 type On = LadenLimit['on'];
@@ -32,7 +32,7 @@ export interface Rig {
   readonly gvwr: Rating<'GVWR'> | undefined;
   readonly stack: Stack;
   readonly tow: TowPart;
-  readonly stance: AttitudePart;
+  readonly stance: StancePart;
 }
 
 /** Limits, and the comparisons by which they were chosen. */
@@ -90,7 +90,7 @@ interface OffLevel {
 }
 
 /** Off level an axle is unloaded by a figure that no load changes: each of its limits is raised, or lowered, by that much. */
-function offLevelLimits(stack: Stack, { offLevel }: AttitudePart): OffLevel {
+function offLevelLimits(stack: Stack, { offLevel }: StancePart): OffLevel {
   const { group, systems } = stack;
   const unloading = offLevel?.unloading;
   if (group === undefined || unloading === undefined) return { rated: [], tires: [], presses: [] };

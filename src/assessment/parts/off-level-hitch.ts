@@ -5,8 +5,9 @@ import type { DecodedSpec } from '../../spec/index.js';
 import { type TowingError, tongueChecks } from '../../towing/index.js';
 import { difference, inPounds, sum } from '../../trace/index.js';
 import { emptyPart, type Part } from './part-of-answer.js';
-import type { AttitudePart } from './sides-level-yaw.js';
-import { type OffLevelHitch, type TowPart, vehicleOf } from './tow-side.js';
+import type { StancePart } from './stance-part.js';
+import type { OffLevelHitch, TowPart } from './tow-part.js';
+import { vehicleOf } from './tow-side.js';
 import type { Weighed } from './weights.js';
 
 export interface OffLevelHitchPart extends Part {
@@ -19,7 +20,7 @@ const sameMoment = note('BarsOffLevel', 'Off level the spring bars are taken to 
 export function offLevelHitchPart(
   spec: DecodedSpec,
   { balance }: Weighed,
-  { offLevel }: AttitudePart,
+  { offLevel }: StancePart,
   { bars }: TowPart,
 ): Either<TowingError, OffLevelHitchPart> {
   if (balance === undefined || offLevel?.tongueChange === undefined) return right(emptyPart);

@@ -22,7 +22,7 @@ import { inch, lb } from '../../units/index.js';
 import { signOf } from '../../units/internal.js';
 import type { AxleLoad } from './axle-and-tire-loads.js';
 import type { NotChecked } from './not-checked.js';
-import type { TowPart } from './tow-side.js';
+import type { TowPart } from './tow-part.js';
 import type { Weighed } from './weights.js';
 
 /** What the published rules are asked with. `ruleFindings` asks them: most who want loads and reserves never do, and a study never does. */

@@ -2,7 +2,7 @@
 import { type Guideline, type TongueAdvice, tongueAdvice } from '../../load/index.js';
 import type { Check, Limits, RatingKind } from '../../ratings/index.js';
 import type { Derived } from '../../trace/index.js';
-import type { TowPart } from './tow-side.js';
+import type { TowPart } from './tow-part.js';
 import type { Pressing, Uplift } from './uplift.js';
 import type { Weighed } from './weights.js';
 

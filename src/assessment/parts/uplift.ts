@@ -1,8 +1,8 @@
 /** Loads that must press down: where one is below zero, the ball, an axle or a side has left what it stood on, and no rating speaks of that. */
 import { constant, type Decision, type Derived, decide, difference, over } from '../../trace/index.js';
 import { lb } from '../../units/index.js';
-import type { AttitudePart } from './sides-level-yaw.js';
-import type { OffLevelHitch, TowPart } from './tow-side.js';
+import type { StancePart } from './stance-part.js';
+import type { OffLevelHitch, TowPart } from './tow-part.js';
 import type { Weighed } from './weights.js';
 
 export interface Pressing {
@@ -28,7 +28,7 @@ const axlesOf = (
 ];
 
 /** Off level each side loses half of what the tongue takes. */
-function sidesOffLevel({ sides, offLevel }: AttitudePart): readonly Pressing[] {
+function sidesOffLevel({ sides, offLevel }: StancePart): readonly Pressing[] {
   const change = offLevel?.tongueChange;
   if (sides === undefined || change === undefined) return [];
   const lost = over(change, 2);
@@ -46,9 +46,9 @@ const underBars = ({ barsOn }: OffLevelHitch): readonly Pressing[] =>
 export function upliftPart(
   { balance }: Weighed,
   { hitched, offLevel: hitch }: TowPart,
-  attitude: AttitudePart,
+  stance: StancePart,
 ): Uplift & { readonly decisions: readonly Decision[] } {
-  const { sides, offLevel } = attitude;
+  const { sides, offLevel } = stance;
   const mustPress: readonly Pressing[] = [
     ...(balance ? [{ what: 'tongue', load: balance.tongue }] : []),
     ...(hitched ? axlesOf(hitched) : []),
@@ -61,7 +61,7 @@ export function upliftPart(
     ...(offLevel ? offLevel.loads.map((load, i) => ({ what: `axle ${i + 1} off level`, load })) : []),
     ...(hitch ? [{ what: 'tongue off level', load: hitch.tongue }] : []),
     ...(hitch?.hitched ? axlesOf(hitch.hitched, ' off level') : []),
-    ...sidesOffLevel(attitude),
+    ...sidesOffLevel(stance),
     ...(hitch ? underBars(hitch) : []),
   ];
   const decisions = mustPress.map(({ load }) => decide(load, '>=', nothing, 'a remark'));

@@ -33,6 +33,18 @@ const total = (symbol: string, ...loads: readonly Derived<'lb'>[]): Derived<'lb'
 /** What the tongue needs. */
 export const tongueNeeds = 'a pass coupled with bars off, and the truck alone or the trailer alone';
 
+/** The tongue load of a coupled pass: what came onto the truck, or what the trailer axles lost. */
+function tongueIn(
+  { steer, drive, trailer }: NonNullable<Readings['barsOn']>,
+  bars: 'bars on' | 'bars off',
+  symbol: string,
+  alone: Derived<'lb'> | undefined,
+  trailerAlone: Derived<'lb'> | undefined,
+): Derived<'lb'> | undefined {
+  if (alone !== undefined) return difference(symbol, total(`truck, coupled, ${bars}`, steer, drive), alone);
+  return trailerAlone && difference(symbol, trailerAlone, trailer);
+}
+
 /** Tongue load and weights: from bars off against truck alone, or from the trailer alone against its axles coupled. */
 export function weights(
   { barsOn, barsOff, truckAlone, trailerAlone }: Readings,
@@ -41,22 +53,11 @@ export function weights(
   const pass = barsOff ?? barsOn;
   const combination = pass === undefined ? undefined : total('combination', pass.steer, pass.drive, pass.trailer);
   const alone = truckAlone && total('truck alone', truckAlone.steer, truckAlone.drive);
-  const tongue =
-    barsOff === undefined
-      ? undefined
-      : alone !== undefined
-        ? difference('tongue load', total('truck, coupled, bars off', barsOff.steer, barsOff.drive), alone)
-        : trailerAlone && difference('tongue load', trailerAlone, barsOff.trailer);
+  const tongue = barsOff && tongueIn(barsOff, 'bars off', 'tongue load', alone, trailerAlone);
   const atLeast =
-    barsOff !== undefined || barsOn === undefined
-      ? undefined
-      : alone !== undefined
-        ? difference(
-            'tongue load less what the bars moved',
-            total('truck, coupled, bars on', barsOn.steer, barsOn.drive),
-            alone,
-          )
-        : trailerAlone && difference('tongue load less what the bars moved', trailerAlone, barsOn.trailer);
+    barsOff === undefined && barsOn !== undefined
+      ? tongueIn(barsOn, 'bars on', 'tongue load less what the bars moved', alone, trailerAlone)
+      : undefined;
   const gross = trailerAlone ?? (combination && alone && difference('trailer gross', combination, alone));
   const towVehicleAlone =
     alone ?? (combination && trailerAlone && difference('truck alone', combination, trailerAlone));

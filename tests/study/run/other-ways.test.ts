@@ -69,7 +69,7 @@ describe('levels that make the program go another way', () => {
   });
 
   it('at a pressure below the first printed row, where no row speaks', () => {
-    const { molded: _, ...tires } = tiltDeck.trailer.axles[0]?.['tires'] as Record<string, unknown>;
+    const { molded: _, ...tires } = tiltDeck.trailer.axles[0]!['tires'] as Record<string, unknown>;
     const base = {
       ...tiltDeck,
       trailer: {

@@ -12,11 +12,10 @@ export function onTape(outputs: readonly Node[], inputs: Figures): readonly (rea
   const rows = Object.values(inputs)[0]?.length ?? 0;
   const tape = tapeOf(outputs, paths);
   const columns = enoughColumns([], tape, rows);
-  paths.forEach((path, k) => columns[k]?.set(inputs[path] as readonly number[]));
+  for (const [k, path] of paths.entries()) columns[k]?.set(inputs[path] as readonly number[]);
   runBlock(tape, columns, rows);
-  paths.forEach((path, k) =>
-    expect([...(columns[k] as Float64Array)], `the input ${path} is left as it was`).toEqual(inputs[path]),
-  );
+  for (const [k, path] of paths.entries())
+    expect([...(columns[k] as Float64Array)], `the input ${path} is left as it was`).toEqual(inputs[path]);
   return tape.outputs.map((at) =>
     Array.from({ length: rows }, (_, i) =>
       isVaried(at) ? ((columns[at.column] as Float64Array)[i] as number) : at.value,
@@ -42,14 +41,13 @@ export function inDecimals(outputs: readonly Node[], inputs: Figures): readonly 
 export function expectSame(outputs: readonly Derived<Unit>[], inputs: Figures): void {
   const nodes = outputs.map(({ why }) => why);
   const [tape, exact] = [onTape(nodes, inputs), inDecimals(nodes, inputs)];
-  tape.forEach((column, k) =>
+  for (const [k, column] of tape.entries())
     column.forEach((x, i) => {
       const y = exact[k]?.[i] as number;
       expect(Math.abs(x - y), `${outputs[k]?.why.symbol ?? k}, row ${i}: ${x} for ${y}`).toBeLessThanOrEqual(
         1e-9 * Math.max(1, Math.abs(y)),
       );
-    }),
-  );
+    });
 }
 
 export const input = (path: string, value = 1): R => given(path, ratio(value), 'stated', path);

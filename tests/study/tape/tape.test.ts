@@ -81,11 +81,9 @@ describe('random workings', () => {
           ...nodesOf(nodes).map((node) => Math.abs(node.value.value.toNumber())),
           ...exact.flat().map(Math.abs),
         );
-        tape.forEach((values, k) =>
-          values.forEach((value, i) =>
-            expect(Math.abs(value - (exact[k]?.[i] as number))).toBeLessThanOrEqual(1e-9 * size),
-          ),
-        );
+        for (const [k, values] of tape.entries())
+          for (const [i, value] of values.entries())
+            expect(Math.abs(value - (exact[k]?.[i] as number))).toBeLessThanOrEqual(1e-9 * size);
       }),
       { numRuns: 300, seed: 12 },
     );

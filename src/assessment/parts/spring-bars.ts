@@ -1,0 +1,84 @@
+/** Spring bars on the tow side of a spec: what they move, and the part of the tongue load that they put back. */
+import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
+import type { AxleGroup } from '../../axles/index.js';
+import type { DecodedSpec } from '../../spec/index.js';
+import { type TowingError, type WeightDistribution, weightDistribution } from '../../towing/index.js';
+import { constant, type Derived, decide, inInches, inShare, over, plus, result, times } from '../../trace/index.js';
+import { lb } from '../../units/index.js';
+import { signOf } from '../../units/internal.js';
+import { emptyPart } from './part-of-answer.js';
+import type { TowPart } from './tow-part.js';
+
+const nothing = constant(lb(0));
+
+function barsOf(
+  spec: DecodedSpec,
+  gross: Derived<'lb'>,
+  tongue: Derived<'lb'>,
+  group: AxleGroup,
+): Either<TowingError, WeightDistribution | undefined> {
+  const { tow } = spec;
+  if (tow?.bars === undefined || tow.front === undefined || tow.rear === undefined || tow.wheelbase === undefined)
+    return right(undefined);
+  const { overhang } = tow;
+  if (overhang === undefined || overhang === 'unknown') return right(undefined);
+  return weightDistribution({
+    front: tow.front,
+    rear: tow.rear,
+    gross,
+    tongue,
+    wheelbase: tow.wheelbase,
+    overhang,
+    hitchHardware: tow.hitchHardware,
+    axlesAt: group.at,
+    bars: tow.bars,
+    ratings: { front: tow.frontGawr, rear: tow.rearGawr, trailerAxles: group.capacity },
+  });
+}
+
+/** `k = p o / (a + o)`: the part of the tongue load that bars put back on the trailer axles, whatever the load; p the part of the front axle's loss that they restore. */
+function returnedByBars({ tow }: DecodedSpec, { at }: AxleGroup): Derived<'ratio'> | undefined {
+  if (tow?.bars === undefined || tow.front === undefined || tow.rear === undefined || tow.wheelbase === undefined)
+    return undefined;
+  if (tow.overhang === undefined || tow.overhang === 'unknown') return undefined;
+  const overhang = inInches('overhang', tow.overhang);
+  // Over the axle or ahead of it nothing is taken off the front axle, and there is nothing to restore.
+  if (signOf(overhang.value.value) <= 0) return undefined;
+  const restore = inShare('share to restore', tow.bars.restore);
+  return result('share of the tongue load put back by the bars', over(times(restore, overhang), plus(at, overhang)));
+}
+
+/** Asks what the bars do with this tongue load, as far as the truck, the axles and the ball's place are known. */
+export function barsPart(
+  spec: DecodedSpec,
+  gross: Derived<'lb'>,
+  tongue: Derived<'lb'> | undefined,
+  group: AxleGroup | undefined,
+): Either<TowingError, TowPart> {
+  const shareReturnedByBars = group && returnedByBars(spec, group);
+  const presses = tongue && decide(tongue, '>', nothing);
+  const base: TowPart = {
+    ...emptyPart,
+    decisions: presses === undefined ? [] : [presses],
+    ...(shareReturnedByBars && { shareReturnedByBars }),
+  };
+  const bars =
+    tongue === undefined || group === undefined || shareReturnedByBars === undefined || presses?.holds !== true
+      ? right(undefined)
+      : barsOf(spec, gross, tongue, group);
+  if (isLeft(bars)) return left({ ...bars.left, path: bars.left.path ?? 'tow.bars' });
+  if (bars.right !== undefined)
+    return right({
+      ...base,
+      bars: bars.right,
+      checks: bars.right.findings.barsOn.checks,
+      notes: bars.right.notes,
+      decisions: [...base.decisions, ...bars.right.decisions],
+    });
+  if (spec.tow?.bars === undefined) return right(base);
+  const missing =
+    shareReturnedByBars !== undefined && presses?.holds === false
+      ? 'a tongue load that presses on the ball'
+      : 'axles alone, wheelbase and a measured overhang behind the rear axle';
+  return right({ ...base, notChecked: [{ what: 'weight distributing bars', missing }] });
+}

@@ -1,0 +1,27 @@
+/** What independent axles carry with the ball off the height at which the trailer stands level. */
+import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
+import { type AxlesError, tandemSplit } from '../../axles/index.js';
+import type { DecodedSpec } from '../../spec/index.js';
+import type { NotAWholeCount, OutsideItsRange } from '../../trace/index.js';
+import { axlePlaces } from './axle-places.js';
+import { emptyPart, open } from './part-of-answer.js';
+import type { StancePart } from './stance-part.js';
+import type { Weighed } from './weights.js';
+
+type Found = Either<AxlesError | OutsideItsRange | NotAWholeCount, StancePart>;
+
+/** Independent axles with known rates, the ball off the height at which the trailer stands level. */
+export function offLevelOf({ trailer }: DecodedSpec, { balance }: Weighed): Found {
+  const { sharing, ballAboveLevel, axles } = trailer;
+  if (sharing !== 'independent' || axles.length < 2) return right(emptyPart);
+  const places = axlePlaces(trailer);
+  const sprung = axles.flatMap(({ rate }, i) => {
+    const at = places[i];
+    return at === undefined || rate === undefined ? [] : [{ at, rate }];
+  });
+  if (ballAboveLevel === undefined || sprung.length < axles.length || balance === undefined)
+    return right(open('independent axles off level', 'spring rates, and how far the ball stands from level'));
+  const split = tandemSplit(balance.axleLoad, { suspension: 'independent', axles: sprung, ballAboveLevel });
+  if (isLeft(split)) return split;
+  return right({ ...emptyPart, offLevel: split.right, notes: split.right.notes, decisions: split.right.decisions });
+}
