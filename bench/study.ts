@@ -23,7 +23,7 @@ const fronts = Float64Array.from({ length: blockRows }, (_, i) => 100 + ((i * 37
 
 /** What the hand-written loop fills: a column a figure, a share used a check, verdict and governing check. */
 const hand = {
-  figures: Array.from({ length: 11 }, () => new Float64Array(blockRows)),
+  figures: Array.from({ length: 13 }, () => new Float64Array(blockRows)),
   shares: Array.from({ length: 5 }, () => new Float64Array(blockRows)),
   holds: new Uint8Array(blockRows),
   governs: new Uint8Array(blockRows),
@@ -42,19 +42,22 @@ function byHand(x: Float64Array, front: Float64Array, rows: number): void {
   const [gawr, tire, balancePoint] = [Math.min(7000, 7000, 7200, 7000, 7500, 7040), 3520, 60];
   const curbMoment = (curb - curbTongue) * axlesAt;
   const payload = Math.min(gvwr, couplerGross, couplerTongue / 0.12, (gawr * 2) / 0.88, 14080 / 0.88) - curb;
-  const [gross, tongue, share, most, left1, left2, left3, left4, left5, left6, left7] = hand.figures as [
-    Float64Array,
-    Float64Array,
-    Float64Array,
-    Float64Array,
-    Float64Array,
-    Float64Array,
-    Float64Array,
-    Float64Array,
-    Float64Array,
-    Float64Array,
-    Float64Array,
-  ];
+  const [empty, gross, tongue, share, most, tightest, left1, left2, left3, left4, left5, left6, left7] =
+    hand.figures as [
+      Float64Array,
+      Float64Array,
+      Float64Array,
+      Float64Array,
+      Float64Array,
+      Float64Array,
+      Float64Array,
+      Float64Array,
+      Float64Array,
+      Float64Array,
+      Float64Array,
+      Float64Array,
+      Float64Array,
+    ];
   const [used1, used2, used3, used4, used5] = hand.shares as [
     Float64Array,
     Float64Array,
@@ -70,11 +73,13 @@ function byHand(x: Float64Array, front: Float64Array, rows: number): void {
     const t = w - onAxles;
     const each = onAxles / 2;
     const onTire = each / 2;
+    empty[i] = curb;
     gross[i] = w;
     tongue[i] = t;
     share[i] = t / w;
     most[i] = payload;
     const [a, b, c, d, e] = [gvwr - w, couplerGross - w, gawr - each, tire - onTire, couplerTongue - t];
+    tightest[i] = Math.min(a, c, d, b, e);
     left1[i] = a;
     left2[i] = c;
     left3[i] = c;
@@ -151,17 +156,19 @@ function oneRow(weight: number, front: number, spec: typeof numbers, out: Float6
     (wheel * 4) / (1 - tongueShare) - curb,
     (tire * 4) / (1 - tongueShare) - curb,
   );
-  out[0] = w;
-  out[1] = t;
-  out[2] = t / w;
-  out[3] = payload;
-  out[4] = gvwr - w;
-  out[5] = axle - each;
-  out[6] = axle - each;
-  out[7] = tire - onTire;
-  out[8] = tire - onTire;
-  out[9] = couplerGross - w;
-  out[10] = couplerTongue - t;
+  out[0] = curb;
+  out[1] = w;
+  out[2] = t;
+  out[3] = t / w;
+  out[4] = payload;
+  out[5] = Math.min(gvwr - w, axle - each, tire - onTire, couplerGross - w, couplerTongue - t);
+  out[6] = gvwr - w;
+  out[7] = axle - each;
+  out[8] = axle - each;
+  out[9] = tire - onTire;
+  out[10] = tire - onTire;
+  out[11] = couplerGross - w;
+  out[12] = couplerTongue - t;
   const used = [w / gvwr, w / couplerGross, each / axle, onTire / tire, t / couplerTongue];
   let best = 0;
   for (let k = 1; k < used.length; k += 1) if ((used[k] as number) > (used[best] as number)) best = k;
@@ -189,10 +196,10 @@ const numbers = {
 };
 
 function rowByRow(x: Float64Array, front: Float64Array, rows: number): void {
-  const out = new Float64Array(11);
+  const out = new Float64Array(13);
   for (let i = 0; i < rows; i += 1) {
     const verdict = oneRow(x[i] as number, front[i] as number, numbers, out);
-    for (let k = 0; k < 11; k += 1) (hand.figures[k] as Float64Array)[i] = out[k] as number;
+    for (let k = 0; k < 13; k += 1) (hand.figures[k] as Float64Array)[i] = out[k] as number;
     hand.holds[i] = verdict >= 0 ? 1 : 0;
     hand.governs[i] = verdict >= 0 ? verdict : -1 - verdict;
   }

@@ -1,4 +1,5 @@
 /** The id of a check: what programs look it up by. It does not change with the words of a report. */
+import { remembered } from '../units/internal.js';
 import type { ComponentKind, RatingKind } from './kinds.js';
 
 /** The last part of the id, by what limits or what bears. */
@@ -52,13 +53,16 @@ const slug = (text: string): string =>
     .replace(/^-|-$/g, '');
 
 /** `axle 1 heavier side` is `axle-1/heavier-side`. */
-function pathOfPart(part: string): string {
+const pathOfPart = remembered((part) => {
   const [, axle, rest = ''] = /^(axle \d+)(.*)$/.exec(part) ?? [];
   return [axle ?? part, rest]
     .map(slug)
     .filter((each) => each !== '')
     .join('/');
-}
+});
+
+/** `bars on, off level` is `bars-on+off-level`. */
+const wayOfStanding = remembered((how) => how.split(', ').map(slug).join('+'));
 
 /**
  * What is this check called by programs?
@@ -73,6 +77,6 @@ function pathOfPart(part: string): string {
  */
 export function checkId(kind: RatingKind | ComponentKind, part?: string, how?: string): string {
   const place = part === undefined ? '' : `${pathOfPart(part)}/`;
-  const standing = how === undefined ? '' : `@${how.split(', ').map(slug).join('+')}`;
+  const standing = how === undefined ? '' : `@${wayOfStanding(how)}`;
   return `${place}${lastPart[kind]}${standing}`;
 }

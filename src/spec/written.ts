@@ -15,11 +15,16 @@ export function plainCopy(value: unknown, depth = 0): Json {
   const { unit, value: digits } = value as Record<string, unknown>;
   if (typeof unit === 'string' && typeof digits === 'object' && digits !== null && 'toFixed' in digits)
     return { unit, value: (digits as { toFixed(): string }).toFixed() };
-  return Object.fromEntries(
-    Object.entries(value)
-      .filter(([, part]) => part !== undefined)
-      .map(([key, part]) => [key, plainCopy(part, depth + 1)]),
-  );
+  const copy: Record<string, Json> = {};
+  for (const [key, part] of Object.entries(value)) {
+    if (part === undefined) continue;
+    const inside = plainCopy(part, depth + 1);
+    // A key of this name is a key like any other here, not what the language makes of it.
+    if (key === '__proto__')
+      Object.defineProperty(copy, key, { value: inside, enumerable: true, writable: true, configurable: true });
+    else copy[key] = inside;
+  }
+  return copy;
 }
 
 const kept = new WeakMap<object, Json>();

@@ -62,5 +62,6 @@ export const namedStep = (
 /** Gives a figure another name in formulas; its working stays the same. @example explain(renamed('weight of the whole', given('gross', lb(12400)))) // weight of the whole = 12,400 lb  [stated] */
 export function renamed<U extends Unit>(symbol: string, figure: Derived<U>): Derived<U> {
   const { value, why } = figure;
+  if (why.symbol === symbol) return figure;
   return { value, why: why.kind === 'computed' ? namedStep(why, symbol, why.source) : { ...why, symbol } };
 }

@@ -1,6 +1,7 @@
 /** What each open question is called by programs, and which keys of the spec would answer it. */
 import { checkId, isRatingKind } from '../../ratings/index.js';
 import type { DecodedSpec } from '../../spec/index.js';
+import { remembered } from '../../units/internal.js';
 import type { NotChecked } from './not-checked.js';
 import {
   axleKeys,
@@ -127,13 +128,19 @@ function ofTable({ what, missing }: NotChecked, { rules }: DecodedSpec): Named |
 
 type Named = Pick<OpenQuestion, 'id' | 'paths'>;
 
+/** The row of a question, and what its parentheses found. */
+const rowFor = remembered((what) => {
+  for (const row of rows) {
+    const found = row.asks.exec(what);
+    if (found !== null) return { id: row.id.replace('$1', found[1] ?? ''), keys: row.keys, found };
+  }
+  return undefined;
+});
+
 function named(question: NotChecked, spec: DecodedSpec): Named {
   const { what, missing } = question;
-  const row = rows.find(({ asks }) => asks.test(what));
-  if (row !== undefined) {
-    const found = row.asks.exec(what) ?? [];
-    return { id: row.id.replace('$1', found[1] ?? ''), paths: row.keys(found, missing, spec) };
-  }
+  const row = rowFor(what);
+  if (row !== undefined) return { id: row.id, paths: row.keys(row.found, missing, spec) };
   const limit = / against (.*)$/.exec(what)?.[1];
   if (limit !== undefined && isRatingKind(limit)) return { id: checkId(limit), paths: towKeys(missing, spec) };
   return ofTable(question, spec) ?? { id: 'other', paths: [] };

@@ -1,6 +1,5 @@
 /** At which machine weight does a front limit meet a rear limit? */
-import { constant, type Decision, type Derived, decide, minus, over, result, statics } from '../../trace/index.js';
-import { inch, quantity } from '../../units/index.js';
+import { type Decision, type Derived, decide, difference, quotient, statics, zeroIn } from '../../trace/index.js';
 import type { PlacementLimit } from './limits.js';
 
 /** A front limit and a rear limit, and the machine weight at which their lines cross. */
@@ -15,17 +14,17 @@ export interface LimitPair {
 /** `base_f + m_f/P <= base_r + m_r/P`, multiplied by P: `(base_f - base_r) P <= m_r - m_f`. */
 export function pairOf(front: PlacementLimit, rear: PlacementLimit, decisions: Decision[]): LimitPair {
   const names = { front: front.name, rear: rear.name };
-  const closing = result(`closing of ${front.name} on ${rear.name}`, minus(front.base, rear.base));
-  const room = result(`room between ${front.name} and ${rear.name}`, minus(rear.moment, front.moment));
-  const closes = decide(closing, '>', constant(inch(0)));
+  const closing = difference(`closing of ${front.name} on ${rear.name}`, front.base, rear.base);
+  const room = difference(`room between ${front.name} and ${rear.name}`, rear.moment, front.moment);
+  const closes = decide(closing, '>', zeroIn('in'));
   decisions.push(closes);
   const crossing = (): Derived<'lb'> =>
-    result(`machine weight between ${front.name} and ${rear.name}`, over(room, closing), statics);
+    quotient(`machine weight between ${front.name} and ${rear.name}`, room, closing, statics);
   if (closes.holds) return { ...names, allows: 'most', crossing: crossing() };
-  const roomy = decide(room, '>=', constant(quantity(0, 'lb*in')));
+  const roomy = decide(room, '>=', zeroIn('lb*in'));
   decisions.push(roomy);
   if (roomy.holds) return { ...names, allows: 'always' };
-  const opens = decide(closing, '<', constant(inch(0)));
+  const opens = decide(closing, '<', zeroIn('in'));
   decisions.push(opens);
   return opens.holds ? { ...names, allows: 'least', crossing: crossing() } : { ...names, allows: 'never' };
 }

@@ -9,6 +9,7 @@ import { list } from '../codec/plain.js';
 import { record } from '../codec/record.js';
 import type { DecodedLocalRules } from '../types/made.js';
 import type { LocalRulesForm, LocalRulesInput } from '../types/rules.js';
+import { readOnce } from './read-once.js';
 import { longText, ruleCodec } from './rule.js';
 import { stepTableCodec } from './step-table.js';
 
@@ -67,14 +68,16 @@ function faultsIn(file: LocalRulesForm, context: t.Context): readonly Fault[] {
 }
 
 /** A file of local rules. */
-export const localRulesCodec: Coded<DecodedLocalRules, LocalRulesInput> = made(
-  fileForm,
-  (file, context) => {
-    const faults = faultsIn(file, context);
-    if (faults.length > 0) return left(faults);
-    const { jurisdictions, rules, stepTables } = file;
-    return right({ jurisdictions, rules, stepTables });
-  },
-  (rules) => rules as LocalRulesForm,
-  (input): input is DecodedLocalRules => isRecord(input),
+export const localRulesCodec: Coded<DecodedLocalRules, LocalRulesInput> = readOnce(
+  made(
+    fileForm,
+    (file, context) => {
+      const faults = faultsIn(file, context);
+      if (faults.length > 0) return left(faults);
+      const { jurisdictions, rules, stepTables } = file;
+      return right({ jurisdictions, rules, stepTables });
+    },
+    (rules) => rules as LocalRulesForm,
+    (input): input is DecodedLocalRules => isRecord(input),
+  ),
 );

@@ -2,6 +2,7 @@
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { constant, type Decision, type Derived, decide, inUnit } from '../../trace/index.js';
 import { kPa } from '../../units/index.js';
+import { keptFor } from '../designation/cache.js';
 import type { Designation } from '../designation/designation.js';
 import { showDesignation } from '../designation/show-designation.js';
 import type { TiresError } from '../errors.js';
@@ -16,17 +17,24 @@ export interface AtPressure<P extends Derived<'psi'> | undefined = Derived<'psi'
   readonly decisions: readonly Decision[];
 }
 
+/** The family pressure of the load range as it is printed: in kilopascals, and in psi. */
+const printedFor = keptFor((d): { readonly psi: Derived<'psi'>; readonly fromKPa: Derived<'psi'> } | undefined => {
+  const letter = tableLetter(d);
+  const row = familyPressureTable.rows.find(([family, at]) => family === d.family && at === letter);
+  const range = row === undefined || letter === undefined ? undefined : rangePressure(d.family, letter);
+  if (row === undefined || range === undefined || isLeft(range)) return undefined;
+  return { psi: range.right.pressure, fromKPa: inUnit(constant(kPa(row[3])), 'psi') };
+});
+
 /**
  * A pressure given as the kilopascals that are printed beside the family pressure of the load range is that pressure: a sidewall
  * that says 550 kPa says 80 psi, where the conversion gives 79.77.
  */
 export function asPrinted(d: Designation, pressure: Derived<'psi'>): AtPressure {
-  const letter = tableLetter(d);
-  const row = familyPressureTable.rows.find(([family, at]) => family === d.family && at === letter);
-  const range = row === undefined || letter === undefined ? undefined : rangePressure(d.family, letter);
-  if (row === undefined || range === undefined || isLeft(range)) return { pressure, decisions: [] };
-  const same = decide(pressure, '=', inUnit(constant(kPa(row[3])), 'psi'));
-  return { pressure: same.holds ? range.right.pressure : pressure, decisions: [same] };
+  const printed = printedFor(d);
+  if (printed === undefined) return { pressure, decisions: [] };
+  const same = decide(pressure, '=', printed.fromKPa);
+  return { pressure: same.holds ? printed.psi : pressure, decisions: [same] };
 }
 
 /** The pressure molded into the tire, when it is told. */

@@ -100,6 +100,37 @@ function belowMolded(
   return right({ loads: last.rows.flatMap((row) => row[fitment] ?? []), least: last.load, differ: false, decisions });
 }
 
+/** What the tables print for the letter of a tire, at the pressures they rate it at. */
+interface RatedRows extends Printed {
+  readonly letter: string;
+  readonly pressures: readonly Derived<'psi'>[];
+  /** Sizes that are printed, for whoever finds no load. */
+  readonly printed: readonly string[];
+}
+
+function ratedFor(d: Designation, fitment: Fitment, table: string | undefined): Either<TiresError, RatedRows> {
+  const rows = publishedRows(d, table);
+  if (isLeft(rows)) return rows;
+  const letter = tableLetter(d);
+  if (letter === undefined) return left({ chapter: 'tires', tag: 'LoadRangeNeeded', designation: showDesignation(d) });
+  const rated = ratedRows(answerableRows(d, rows.right), letter);
+  const loads = rated.flatMap((row) => row[fitment] ?? []);
+  return right({
+    letter,
+    pressures: rated.map(({ pressure }) => pressure),
+    printed: [...new Set(rows.right.map((row) => row.key))].slice(0, 3),
+    loads: Object.freeze(loads),
+    least: governing('least of the printed loads', loads),
+    differ: new Set(loads.map((load) => load.value.value.toFixed())).size > 1,
+    decisions: [],
+  });
+}
+
+const ratedByAllTables = {
+  single: keptFor((d) => ratedFor(d, 'single', undefined)),
+  dual: keptFor((d) => ratedFor(d, 'dual', undefined)),
+};
+
 /** The table load of a tire: at the pressure of its load range, or at the pressure molded into it when that is lower. */
 function tableLoads(
   d: Designation,
@@ -107,31 +138,20 @@ function tableLoads(
   table: string | undefined,
   molded?: Derived<'psi'>,
 ): Either<TiresError, Printed> {
-  const rows = publishedRows(d, table);
-  if (isLeft(rows)) return rows;
-  const letter = tableLetter(d);
-  if (letter === undefined) return left({ chapter: 'tires', tag: 'LoadRangeNeeded', designation: showDesignation(d) });
-  const rated = ratedRows(answerableRows(d, rows.right), letter);
-  const decisions = molded === undefined ? [] : rated.map((row) => decide(row.pressure, '<=', molded));
+  const found = table === undefined ? ratedByAllTables[fitment](d) : ratedFor(d, fitment, table);
+  if (isLeft(found)) return found;
+  const { letter, pressures, printed, loads, least, differ } = found.right;
+  const decisions = molded === undefined ? [] : pressures.map((pressure) => decide(pressure, '<=', molded));
   if (molded !== undefined && decisions.some(({ holds }) => !holds)) return belowMolded(d, fitment, table, molded);
-  const loads = rated.flatMap((row) => row[fitment] ?? []);
-  if (loads.length > 0) {
-    const differ = new Set(loads.map((load) => load.value.value.toFixed())).size > 1;
-    return right({
-      loads: Object.freeze(loads),
-      least: governing('least of the printed loads', loads),
-      differ,
-      decisions,
-    });
-  }
-  if (fitment === 'dual' && rated.length > 0)
+  if (loads.length > 0) return right({ loads, least, differ, decisions });
+  if (fitment === 'dual' && pressures.length > 0)
     return left({ chapter: 'tires', tag: 'NoDualRating', designation: showDesignation(d) });
   return left({
     chapter: 'trace',
     tag: 'NotTabulated',
     table: table ?? 'tire load and pressure tables',
     asked: `${showDesignation(d)}, load range ${letter}`,
-    nearest: [...new Set(rows.right.map((row) => row.key))].slice(0, 3),
+    nearest: printed,
   });
 }
 
