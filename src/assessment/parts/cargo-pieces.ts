@@ -1,7 +1,19 @@
-/** The pieces of cargo apart: the heaviest of them, and all but one. */
+/** The pieces of cargo apart: which of them asks most of the ramps, and all but one. The order in which they are listed decides nothing. */
 import type { PlacedItem } from '../../load/index.js';
 import type { DecodedCargo } from '../../spec/index.js';
-import { type Decision, decide, inPounds } from '../../trace/index.js';
+import {
+  type AnyLength,
+  type Decision,
+  type Derived,
+  decide,
+  greatestOf,
+  inInches,
+  inPounds,
+  minus,
+  result,
+  times,
+} from '../../trace/index.js';
+import type { Unit } from '../../units/index.js';
 
 export interface Piece {
   readonly index: number;
@@ -9,21 +21,92 @@ export interface Piece {
   readonly decisions: readonly Decision[];
 }
 
-/** The heaviest piece, the first of several alike: what climbs the ramps, for want of a better word from the spec. */
-export function heaviestPiece(cargo: readonly DecodedCargo[]): Piece | undefined {
+/** A piece, and the figure by which it is held against the others. */
+interface Candidate<U extends Unit> {
+  readonly index: number;
+  readonly cargo: DecodedCargo;
+  readonly by: Derived<U>;
+}
+
+/** The one with the greatest figure; of several alike, the first. */
+function greatest<U extends Unit>(candidates: readonly Candidate<U>[]): Piece | undefined {
   const decisions: Decision[] = [];
-  let [index, heaviest] = [0, cargo[0]];
-  for (const [i, next] of cargo.entries()) {
-    if (i === 0 || heaviest === undefined) continue;
-    const heavier = decide(
-      inPounds(`${next.name} weight`, next.weight),
-      '>',
-      inPounds(`${heaviest.name} weight`, heaviest.weight),
-    );
-    decisions.push(heavier);
-    if (heavier.holds) [index, heaviest] = [i, next];
+  let [most] = candidates;
+  for (const next of candidates.slice(1)) {
+    if (most === undefined) continue;
+    const more = decide<Unit>(next.by, '>', most.by);
+    decisions.push(more);
+    if (more.holds) most = next;
   }
-  return heaviest === undefined ? undefined : { index, cargo: heaviest, decisions };
+  return most && { index: most.index, cargo: most.cargo, decisions };
+}
+
+const byWeight = (cargo: DecodedCargo, index: number): Candidate<'lb'> => ({
+  index,
+  cargo,
+  by: inPounds(`${cargo.name} weight`, cargo.weight),
+});
+
+/** The heaviest piece: what climbs the ramps, for want of a better word from the spec. Of several alike, any. */
+export const heaviestPiece = (cargo: readonly DecodedCargo[]): Piece | undefined => greatest(cargo.map(byWeight));
+
+/** The heaviest axle of a machine; undefined where its axle loads are not told. */
+export const heaviestAxle = ({ axles = [] }: DecodedCargo): Derived<'lb'> | undefined =>
+  axles.length === 0
+    ? undefined
+    : greatestOf(
+        'heaviest machine axle',
+        axles.map((axle, i) => inPounds(`load of machine axle ${i + 1}`, axle)),
+      );
+
+/** Of the pieces whose axle loads are told, the one with the heaviest axle: a lighter machine may have it. */
+export const pieceOfHeaviestAxle = (cargo: readonly DecodedCargo[]): Piece | undefined =>
+  greatest(
+    cargo.flatMap((piece, index) => {
+      const by = heaviestAxle(piece);
+      return by === undefined ? [] : [{ index, cargo: piece, by }];
+    }),
+  );
+
+/**
+ * The piece that pulls the ball up most while it comes on over the deck's edge and all the others stand in their places: the
+ * greatest `weight (edge - place)`. Where a place is not told, the heaviest piece, and of several alike the one without a place:
+ * its own place does not matter.
+ */
+export function pieceThatLiftsMost(
+  cargo: readonly DecodedCargo[],
+  placed: readonly (PlacedItem | undefined)[],
+  deckRear: AnyLength,
+): Piece | undefined {
+  const edge = inInches('deck rear', deckRear);
+  const pulls = cargo.flatMap((piece, index) => {
+    const item = placed[index];
+    if (item === undefined) return [];
+    const { by: weight } = byWeight(piece, index);
+    const reach = minus(edge, inInches(`${piece.name} position`, item.at));
+    return [{ index, cargo: piece, by: result(`pull of ${piece.name} on the ball`, times(weight, reach)) }];
+  });
+  if (pulls.length === cargo.length) return greatest(pulls);
+  const weights = cargo.map(byWeight);
+  const isPlaced = ({ index }: Candidate<'lb'>): boolean => placed[index] !== undefined;
+  return greatest([...weights.filter((each) => !isPlaced(each)), ...weights.filter(isPlaced)]);
+}
+
+/** Of several answers the one with the least figure; every comparison is kept. Of several alike, any. */
+export function withLeast<A extends object>(
+  answers: readonly A[],
+  figure: (answer: A) => Derived<'in'>,
+): { readonly found: A; readonly decisions: readonly Decision[] } | undefined {
+  const [first, ...more] = answers;
+  if (first === undefined) return undefined;
+  const decisions: Decision[] = [];
+  let found = first;
+  for (const next of more) {
+    const less = decide(figure(next), '<', figure(found));
+    decisions.push(less);
+    if (less.holds) found = next;
+  }
+  return { found, decisions };
 }
 
 /** Every other piece where it stands; undefined when the place of one of them is not known. */

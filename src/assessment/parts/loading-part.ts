@@ -5,12 +5,12 @@ import type { Part } from './part-of-answer.js';
 export interface LoadingPart extends Part {
   /** Angle of the ramps; friction the machine needs and its pull down the slope, when the cargo says what climbs. */
   readonly ramps?: RampAngle & Partial<SlopeLoad>;
-  /** The clearance of the low point over each edge. */
+  /** The clearance of the low point over each edge, of the machine that clears least. */
   readonly edges?: CrestClearance;
-  /** What the tongue and the truck feel while the heaviest machine stands on the rear edge. */
+  /** What the tongue and the truck feel while the machine that pulls the ball up most stands on the rear edge. */
   readonly tailLift?: TailLift;
   /** True when rear legs are set before loading: they take what the ball would be pulled up by, and have a check of their own. */
   readonly onLegs?: boolean;
-  /** Between which settings the ramps may stand for every tire of the machine. */
+  /** Between which settings the ramps may stand for every tire of the machine; of several machines the one that leaves least room. */
   readonly setting?: RampSpacing;
 }

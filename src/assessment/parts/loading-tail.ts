@@ -4,20 +4,20 @@ import { balance, type LoadError, tailLift } from '../../load/index.js';
 import { checkLoad, rating, weight } from '../../ratings/index.js';
 import type { DecodedSpec } from '../../spec/index.js';
 import { type Derived, inPounds, type OutsideItsRange } from '../../trace/index.js';
-import { heaviestPiece, othersPlaced } from './cargo-pieces.js';
+import { heaviestPiece, othersPlaced, pieceThatLiftsMost } from './cargo-pieces.js';
 import type { LoadingPart } from './loading-part.js';
 import { emptyPart, open } from './part-of-answer.js';
 import type { Weighed } from './weights.js';
 
 type Problem = LoadError | OutsideItsRange;
 
-/** Asks what lifts while the heaviest machine comes on over the rear edge; the rest of the cargo stays in its place. */
+/** Asks what lifts while the machine that pulls the ball up most comes on over the rear edge; the rest of the cargo stays in its place. */
 export function tailPart(
   { trailer: { deck, rearLegs }, tow, cargo = [] }: DecodedSpec,
   weighed: Weighed,
   axlesAt: Derived<'in'> | undefined,
 ): Either<Problem, LoadingPart> {
-  const piece = heaviestPiece(cargo);
+  const piece = deck === undefined ? heaviestPiece(cargo) : pieceThatLiftsMost(cargo, weighed.cargo, deck.rear);
   if (piece === undefined) return right(emptyPart);
   const { cargo: machine, index } = piece;
   const what = `lifting the tongue while ${machine.name} climbs`;
