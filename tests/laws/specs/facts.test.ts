@@ -22,6 +22,9 @@ const added = [
   /^(rules|tickets|tongueShare)$/,
 ];
 
+/** Hitch hardware hangs behind the rear axle: it takes load off the front one. */
+const mayLighten = /^tow\/front-gawr/;
+
 describe('adding a fact', () => {
   it('never removes a failed check, nor what lifts', () => {
     const broken: string[] = [];
@@ -34,7 +37,9 @@ describe('adding a fact', () => {
       const less = answerTo(without(spec, path));
       if (less === undefined) continue;
       const over = overIn(told);
-      const gone = [...overIn(less)].filter((id) => !over.has(id.replace('weakest-part', 'gawr')) && !over.has(id));
+      const gone = [...overIn(less)]
+        .filter((id) => !over.has(id.replace('weakest-part', 'gawr')) && !over.has(id))
+        .filter((id) => path !== 'tow.hitchHardware' || !mayLighten.test(id));
       if (gone.length > 0) broken.push(`seed ${seed}: told ${path}, no longer over: ${gone.join(', ')}`);
       if (told.uplift.lifted.length < less.uplift.lifted.length)
         broken.push(`seed ${seed}: told ${path}, fewer things lift`);
