@@ -12,7 +12,7 @@ import { type MachineShape, madeSure, type PlacementLimit, type TrailerForPlacin
 export interface HeaviestPlaced {
   /** Zero or below: not even the lightest machine has a place. */
   readonly heaviest: Derived<'lb'>;
-  /** Every pair of limits that closes the window at that weight; more than one when they tie. */
+  /** Every pair of limits that closes the window at that weight; more than one when they tie. Limits alike that tie are named together. */
   readonly governedBy: readonly LimitPair[];
   /** Every limit on the weight itself that is reached at it: GVWR, ramps. */
   readonly byWeight: readonly Bound[];
@@ -32,17 +32,37 @@ export interface HeaviestMachine extends HeaviestPlaced {
 }
 
 function crossings(pairs: readonly LimitPair[], allows: LimitPair['allows']): readonly Derived<'lb'>[] {
-  return pairs.flatMap((pair) => (pair.allows === allows && pair.crossing !== undefined ? [pair.crossing] : []));
+  const found: Derived<'lb'>[] = [];
+  for (const pair of pairs) if (pair.allows === allows && pair.crossing !== undefined) found.push(pair.crossing);
+  return found;
+}
+
+/** Of limits whose lines start at one place the one with the strictest moment counts, at every weight: it stands for all. */
+function strictest(limits: readonly PlacementLimit[]): readonly PlacementLimit[] {
+  const alike = new Map<Derived<'in'>, PlacementLimit[]>();
+  for (const limit of limits) {
+    const others = alike.get(limit.base);
+    if (others === undefined) alike.set(limit.base, [limit]);
+    else others.push(limit);
+  }
+  return [...alike.values()].map((group) => {
+    const first = group[0] as PlacementLimit;
+    if (group.length === 1) return first;
+    const symbol = `moment of the strictest of ${group.map(({ name }) => name).join(', ')}`;
+    const moments = group.map(({ moment }) => moment);
+    const moment = first.end === 'front' ? greatestOf(symbol, moments) : leastOf(symbol, moments);
+    const governing = group.filter((each) => compare(each.moment.value, moment.value) === 0);
+    return { ...first, name: governing.map(({ name }) => name).join(' and '), moment };
+  });
 }
 
 function heaviestOf(
   name: string,
-  limits: readonly PlacementLimit[],
+  fronts: readonly PlacementLimit[],
+  rears: readonly PlacementLimit[],
   weights: readonly Bound[],
   decisions: Decision[],
 ): HeaviestPlaced | undefined {
-  const fronts = limits.filter(({ end }) => end === 'front');
-  const rears = limits.filter(({ end }) => end === 'rear');
   const pairs = fronts.flatMap((front) => rears.map((rear) => pairOf(front, rear, decisions)));
   const most = [...crossings(pairs, 'most'), ...weights.map(({ limit }) => limit)];
   if (most.length === 0) return undefined;
@@ -69,7 +89,7 @@ function heaviestOf(
  *
  * Each limit is a line `x = base + moment / P`. A front limit and a rear limit leave room while
  * `(base_f - base_r) P <= moment_r - moment_f`, so each pair that closes has its own greatest P, exactly; the least of
- * them governs. Hitch against guideline, for one: `P = (Tmax - f W0) / f`. With an uncertainty u of the balance point the
+ * them governs. Limits with one base differ in their moment only: the strictest stands for all. Hitch against guideline, for one: `P = (Tmax - f W0) / f`. With an uncertainty u of the balance point the
  * weight limits close in by u on both sides first.
  *
  * Limits on the whole or on the load itself bound P as they stand, where the trailer brings them (`limits`).
@@ -89,13 +109,12 @@ export function heaviestMachine(
   if (isLeft(lines)) return lines;
   const { limits, weights, uncertainty, decisions: read } = lines.right;
   const decisions: Decision[] = [...read];
-  const nominal = heaviestOf('heaviest machine', limits, weights, decisions);
-  const sure = heaviestOf(
-    'heaviest machine, sure',
-    limits.map((limit) => madeSure(limit, uncertainty)),
-    weights,
-    decisions,
-  );
+  const fronts = strictest(limits.filter(({ end }) => end === 'front'));
+  const rears = strictest(limits.filter(({ end }) => end === 'rear'));
+  const sureOf = (some: readonly PlacementLimit[]): readonly PlacementLimit[] =>
+    some.map((limit) => madeSure(limit, uncertainty));
+  const nominal = heaviestOf('heaviest machine', fronts, rears, weights, decisions);
+  const sure = heaviestOf('heaviest machine, sure', sureOf(fronts), sureOf(rears), weights, decisions);
   if (nominal === undefined || sure === undefined) {
     return left({
       chapter: 'load',

@@ -61,6 +61,32 @@ function deckLimits(
   ];
 }
 
+/** What limits of the axles in one way of standing have in common: `a / (1 - k)`, and where their lines start. */
+interface Standing extends Pick<LadenLimit, 'returned' | 'lean'> {
+  readonly reach: Derived<'in'>;
+  readonly base: Derived<'in'>;
+}
+
+/** Worked out once, under the name of the first limit that asks. */
+function standingOf(
+  name: string,
+  a: Derived<'in'>,
+  returned: LadenLimit['returned'],
+  lean: LadenLimit['lean'],
+  standings: Standing[],
+): Standing {
+  const known = standings.find((each) => each.returned === returned && each.lean === lean);
+  if (known !== undefined) return known;
+  const reach = returned === undefined ? a : result(`reach of ${name}`, over(a, minus(1, returned)));
+  const base =
+    lean === undefined
+      ? result(`base place by ${name}`, minus(a, reach))
+      : result(`base place by ${name}`, minus(a, times(reach, plus(1, lean))));
+  const found = { returned, lean, reach, base };
+  standings.push(found);
+  return found;
+}
+
 /**
  * A limit on the laden trailer as a line in the machine's weight P. Tongue: `x >= a + (M0 - L a) / P`. Axles,
  * `W + P - T (1 - k) + q P <= L`: `x <= a (1 - (1 + q) / (1 - k)) + (M0 + (L - W) a / (1 - k)) / P`. What must press bounds
@@ -71,6 +97,7 @@ function lineOf(
   a: Derived<'in'>,
   weight: Derived<'lb'>,
   moment: Derived<'lb*in'>,
+  standings: Standing[],
 ): readonly PlacementLimit[] {
   const { name, on, returned, lean, atLeast = false } = limit;
   const line = { name, by: 'weight', source: undefined } as const;
@@ -84,15 +111,12 @@ function lineOf(
       },
     ];
   if (on !== 'axles') return [];
-  const reach = returned === undefined ? a : result(`reach of ${name}`, over(a, minus(1, returned)));
+  const { reach, base } = standingOf(name, a, returned, lean, standings);
   return [
     {
       ...line,
       end: atLeast ? 'front' : 'rear',
-      base:
-        lean === undefined
-          ? result(`base place by ${name}`, minus(a, reach))
-          : result(`base place by ${name}`, minus(a, times(reach, plus(1, lean)))),
+      base,
       moment: result(`moment by ${name}`, plus(moment, times(minus(limit.limit, weight), reach))),
     },
   ];
@@ -124,7 +148,8 @@ function weightLimits(
       moment: result(`moment by ${label(limit)}`, plus(moment, times(minus(limit.limit, weight), a))),
     }),
   );
-  const others = (trailer.limits ?? []).flatMap((limit) => lineOf(limit, a, weight, moment));
+  const standings: Standing[] = [];
+  const others = (trailer.limits ?? []).flatMap((limit) => lineOf(limit, a, weight, moment, standings));
   if (trailer.guideline === 'no guideline') return [...tongue, ...axles, ...others];
   const { low, high, source } = trailer.guideline;
   const byShare = (name: string, end: 'front' | 'rear', share: Derived<'ratio'>): PlacementLimit => ({
