@@ -19,13 +19,14 @@ const filesUnder = (folder: string, ending: string): readonly string[] =>
     .map((file) => join(folder, file))
     .sort();
 
-/** The tests that import the chapter, its own folder first. */
+/** The tests that import the chapter, its own folder first, and the laws of whole assessments. */
 export function testsOf(chapter: string): readonly string[] {
   const own = new RegExp(`from '[./]*src/${chapter}[/.]`);
+  const isLaw = (file: string): boolean => /^tests\/laws\/(specs\/|stack)/.test(file);
   const uses = (file: string): boolean => own.test(readFileSync(join(project, file), 'utf8'));
   const all = filesUnder('tests', '.test.ts').filter((file) => !notRun.test(file));
   const mine = all.filter((file) => file.startsWith(`tests/${chapter}/`));
-  return [...mine, ...all.filter((file) => !mine.includes(file) && uses(file))];
+  return [...mine, ...all.filter((file) => !mine.includes(file) && (uses(file) || isLaw(file)))];
 }
 
 /** `import.meta` says where a file stood before it was bundled. */
@@ -33,6 +34,10 @@ const placed = (text: string, path: string): string =>
   text
     .replaceAll('import.meta.url', JSON.stringify(pathToFileURL(path).href))
     .replaceAll('import.meta.dirname', JSON.stringify(dirname(path)));
+
+/** Which mutant lives, and which places were reached; both live outside the bundle, so that it can be read again. */
+const banner = `const __switch = globalThis.__switch;
+function __mutant(id) { __switch.reached[id] = 1; return __switch.on === id; }`;
 
 /** Builds the bundle; its text, when evaluated, puts `runTests` on `globalThis`. */
 export async function bundleOf(
@@ -53,8 +58,11 @@ export async function bundleOf(
       });
       onLoad({ filter: /\/(src|tests|examples|scripts)\/.*\.ts$/ }, ({ path }) => {
         const text = readFileSync(path, 'utf8');
+        const marked = path.endsWith('.test.ts')
+          ? `__switch.file = ${JSON.stringify(relative(project, path))};\n${text}`
+          : text;
         const isMutated = (path.startsWith(`${mutated}/`) || path === `${mutated}.ts`) && !leftOut.test(path);
-        if (!isMutated) return { contents: placed(text, path), loader: 'ts' };
+        if (!isMutated) return { contents: placed(marked, path), loader: 'ts' };
         const done = instrument(relative(project, path), text, mutants.length + 1);
         mutants.push(...done.mutants);
         return { contents: placed(done.text, path), loader: 'ts' };
@@ -62,9 +70,10 @@ export async function bundleOf(
     },
   };
   const entry = [
+    `import ${JSON.stringify(join(project, 'tests/helpers/figures-in-tests.ts'))};`,
     ...testsOf(chapter).map((file) => `import ${JSON.stringify(resolve(project, file))};`),
     `import { runTests } from ${JSON.stringify(shim)};`,
-    'globalThis.__runTests = runTests;',
+    'globalThis.__switch.run = runTests;',
   ].join('\n');
   const built = await build({
     stdin: { contents: entry, resolveDir: project, loader: 'ts' },
@@ -73,6 +82,7 @@ export async function bundleOf(
     platform: 'node',
     format: 'cjs',
     target: 'node20',
+    banner: { js: banner },
     logLevel: 'error',
     ignoreAnnotations: true, // the package calls itself free of side effects, and tests are nothing else
     plugins: [plugin],

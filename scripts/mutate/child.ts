@@ -1,37 +1,74 @@
-/** Runs one mutant after the other, each in a fresh reading of the bundle, and says which test saw it. */
+/** Runs the tests asked for with one mutant on, and says which test saw it. */
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { Script } from 'node:vm';
+import type { Question, Said } from './said.js';
 
-interface Question {
-  readonly mutant: number;
-  readonly order: readonly string[] | undefined;
-}
-interface Globals {
-  __mutant: number;
-  __runTests: (
-    order: readonly string[] | undefined,
-  ) => Promise<{ failed?: string; took: Readonly<Record<string, number>> }>;
+/** What bundle and runner share: the mutant that is on, the places reached, the file whose tests are gathered. */
+interface Switch {
+  on: number;
+  readonly reached: Uint8Array;
+  file: string;
+  run?: (tests: readonly string[] | undefined, places: () => readonly number[]) => Promise<Omit<Said, 'atLoad'>>;
 }
 
-const [bundle = ''] = process.argv.slice(2);
+const [bundle = '', mutants = '0'] = process.argv.slice(2);
 const script = new Script(`(function (require, module, exports) {${readFileSync(bundle, 'utf8')}\n})`, {
   filename: bundle,
 });
-const run = script.runInThisContext() as (require: unknown, module: unknown, exports: unknown) => void;
-const globals = globalThis as unknown as Globals;
+const read = script.runInThisContext() as (require: unknown, module: unknown, exports: unknown) => void;
+const state: Switch = { on: 0, reached: new Uint8Array(Number(mutants) + 1), file: '' };
+(globalThis as unknown as { __switch: Switch }).__switch = state;
 
-process.on('message', ({ mutant, order }: Question) => {
-  globals.__mutant = mutant;
-  const answer = async (): Promise<object> => {
-    try {
+/** The places reached since last asked. */
+function places(): readonly number[] {
+  const found: number[] = [];
+  state.reached.forEach((hit, id) => {
+    if (hit === 1) found.push(id);
+  });
+  state.reached.fill(0);
+  return found;
+}
+
+/** One run of the tests with the mutant on. */
+async function run({ mutant, tests, anew }: Question): Promise<Said> {
+  state.on = mutant;
+  let atLoad: readonly number[] = [];
+  try {
+    if (anew || state.run === undefined) {
+      delete state.run;
+      places();
       const module = { exports: {} };
-      run(createRequire(bundle), module, module.exports);
-      return await globals.__runTests(order);
-    } catch (problem) {
-      return { failed: `loading: ${problem instanceof Error ? problem.message : 'a throw'}`, took: {} };
+      read(createRequire(bundle), module, module.exports);
+      atLoad = places();
     }
-  };
-  void answer().then((said) => process.send?.(said));
+    return { ...((await state.run?.(tests, places)) ?? { ran: [] }), atLoad };
+  } catch (problem) {
+    delete state.run;
+    return { failed: `loading: ${problem instanceof Error ? problem.message : 'a throw'}`, ran: [], atLoad };
+  }
+}
+
+/** The tests that are known to pass by themselves in a fresh reading without any mutant. */
+const alone = new Set<string>();
+
+/** As `run`, but only a failure that the mutant is to blame for counts. */
+async function answer(question: Question): Promise<Said> {
+  const said = await run(question);
+  const { tests, anew } = question;
+  if (said.failed === undefined || tests === undefined || !tests.includes(said.failed)) return said;
+  if (anew && alone.has(said.failed)) return said;
+  const without = await run({ mutant: 0, tests: [said.failed], anew });
+  if (without.failed === undefined) {
+    if (anew) alone.add(said.failed);
+    return said;
+  }
+  // An earlier mutant left something behind, or the test rests on one before it.
+  if (!anew) return answer({ ...question, anew: true });
+  return answer({ ...question, tests: tests.filter((name) => name !== said.failed) });
+}
+
+process.on('message', (question: Question) => {
+  void answer(question).then((said) => process.send?.(said));
 });
 process.send?.('ready');

@@ -3,62 +3,28 @@
  *
  *   npm run mutate -- tires              all mutants of a chapter
  *   npm run mutate -- tires 60 7         a sample of 60, by the seed 7
+ *   npm run mutate -- tires load-at      those of the files whose path holds these letters; not recorded
  *
- * Every mutant is one changed expression; it is killed when a test fails, when loading fails, or when it takes too long.
+ * Every mutant is one changed expression. It is asked of the tests that reach its place, those that killed most so far
+ * first, and is killed when a test fails, when loading fails, or when it takes too long.
  */
-import { type ChildProcess, fork } from 'node:child_process';
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { chanceOf } from '../../tests/helpers/random/chance.js';
 import { record } from '../proof/record.js';
+import { asker } from './ask.js';
 import { bundleOf, testsOf } from './bundle.js';
 import type { Mutant } from './instrument.js';
 
-interface Said {
-  readonly failed?: string;
-  readonly took: Readonly<Record<string, number>>;
-}
-
 const [chapter = '', count, seed = '1'] = process.argv.slice(2);
+const files = count !== undefined && Number.isNaN(Number(count)) ? count : undefined;
 const folder = join(import.meta.dirname, '../../out/mutate');
 mkdirSync(folder, { recursive: true });
 const bundle = join(folder, `${chapter}.cjs`);
 
-let child: ChildProcess | undefined;
-
-function started(): Promise<ChildProcess> {
-  return new Promise((resolve) => {
-    const made = fork(join(import.meta.dirname, 'child.ts'), [bundle], {
-      execArgv: ['--import', 'tsx'],
-      stdio: ['ignore', 'inherit', 'ignore', 'ipc'],
-    });
-    made.once('message', () => resolve(made));
-  });
-}
-
-/** The answer to one mutant; a child that says nothing in time is ended and started anew. */
-async function ask(mutant: number, order: readonly string[] | undefined, limit: number): Promise<Said | 'too long'> {
-  child ??= await started();
-  const asked = child;
-  return new Promise((resolve) => {
-    const end = (said: Said | 'too long'): void => {
-      clearTimeout(timer);
-      asked.removeAllListeners();
-      if (said === 'too long') {
-        asked.kill('SIGKILL');
-        child = undefined;
-      }
-      resolve(said);
-    };
-    const timer = setTimeout(() => end('too long'), limit);
-    asked.once('message', (said) => end(said as Said));
-    asked.once('exit', () => end('too long'));
-    asked.send({ mutant, order });
-  });
-}
-
 function sampled(mutants: readonly Mutant[]): readonly Mutant[] {
   if (count === undefined) return mutants;
+  if (files !== undefined) return mutants.filter(({ file }) => file.includes(files));
   const chance = chanceOf(Number(seed));
   const keyed = mutants.map((mutant) => ({ mutant, key: chance.whole(0, 1_000_000) }));
   return keyed
@@ -72,38 +38,69 @@ const keyOf = ({ file, source, what }: Mutant): string => `${file} | ${source} |
 
 const { code, mutants } = await bundleOf(chapter);
 writeFileSync(bundle, code);
+const { ask, end } = asker(bundle, mutants.length);
+
 const began = performance.now();
-const plain = await ask(0, undefined, 600_000);
+const plain = await ask({ mutant: 0, anew: true }, 600_000);
 if (plain === 'too long' || plain.failed !== undefined)
   throw new Error(`the tests fail without any mutant: ${plain === 'too long' ? plain : plain.failed}`);
-const order = Object.entries(plain.took)
-  .sort(([, a], [, b]) => a - b)
-  .map(([name]) => name);
 const baseline = performance.now() - began;
 console.log(
-  `${chapter}: ${testsOf(chapter).length} files, ${order.length} tests, ${mutants.length} mutants, ${Math.round(baseline)} ms`,
+  `${chapter}: ${testsOf(chapter).length} files, ${plain.ran.length} tests, ${mutants.length} mutants, ${Math.round(baseline)} ms`,
 );
 
+const atLoad = new Set(plain.atLoad);
+const took = new Map(plain.ran.map(({ name, took }) => [name, took]));
+const reachedBy = new Map<number, string[]>();
+for (const { name, reached = [] } of plain.ran)
+  for (const id of reached) reachedBy.set(id, [...(reachedBy.get(id) ?? []), name]);
+const slow = plain.ran.filter(({ took }) => took > baseline / 20);
+for (const { name, took } of slow) console.log(`slow: ${Math.round(took)} ms ${name}`);
+const kills = new Map<string, number>();
+
+/** The more a test killed for its time, the earlier it is asked. */
+const worth = (name: string): number => ((kills.get(name) ?? 0) + 0.2) / ((took.get(name) ?? 0) + 0.5);
+const byWorth = (names: readonly string[]): readonly string[] => [...names].sort((a, b) => worth(b) - worth(a));
+
+async function lives({ id }: Mutant): Promise<boolean> {
+  const early = atLoad.has(id);
+  const tests = byWorth(early ? [...took.keys()] : (reachedBy.get(id) ?? []));
+  const limit = Math.max(20_000, baseline * 6);
+  let said = await ask({ mutant: id, tests, anew: early }, limit);
+  // What was worked out once, before the mutant was on, hides it: those that seem to live are asked in a fresh reading,
+  // by the tests of the chapter itself.
+  const own = tests.filter((name) => name.startsWith(`tests/${chapter}/`));
+  if (!early && own.length > 0 && said !== 'too long' && said.failed === undefined)
+    said = await ask({ mutant: id, tests: own, anew: true }, limit);
+  if (said === 'too long') return false;
+  if (said.failed !== undefined) kills.set(said.failed, (kills.get(said.failed) ?? 0) + 1);
+  else if (tests.length === 0) console.log('no test reaches:');
+  return said.failed === undefined;
+}
+
+const reasons = JSON.parse(readFileSync(new URL('reasons.json', import.meta.url), 'utf8')) as Record<string, string>;
 const lived: Mutant[] = [];
 const asked = sampled(mutants);
 for (const [i, mutant] of asked.entries()) {
-  const said = await ask(mutant.id, order, Math.max(20_000, baseline * 6));
-  if (said !== 'too long' && said.failed === undefined) {
+  if (await lives(mutant)) {
     lived.push(mutant);
-    console.log(`lives: ${mutant.file}:${mutant.line} ${mutant.what} | ${mutant.source}`);
+    const known = reasons[keyOf(mutant)] === undefined ? 'lives' : 'makes no difference';
+    console.log(`${known}: ${mutant.file}:${mutant.line} ${mutant.what} | ${mutant.source}`);
   }
   if (i % 100 === 99) console.log(`${i + 1} of ${asked.length}, ${lived.length} live`);
 }
-child?.kill();
-const reasons = JSON.parse(readFileSync(new URL('reasons.json', import.meta.url), 'utf8')) as Record<string, string>;
+end();
 const equivalent = lived.filter((mutant) => reasons[keyOf(mutant)] !== undefined);
 const killed = asked.length - lived.length;
 writeFileSync(join(folder, `${chapter}.json`), JSON.stringify(lived.map(keyOf), null, 1));
-console.log(`${killed} of ${asked.length} killed, ${equivalent.length} of the others make no difference`);
-record(`mutation ${chapter}`, `npm run mutate -- ${process.argv.slice(2).join(' ')}`, {
-  mutants: mutants.length,
-  asked: asked.length,
-  killed,
-  'make no difference': equivalent.length,
-  live: lived.length - equivalent.length,
-});
+console.log(
+  `${killed} of ${asked.length} killed, ${equivalent.length} of the others make no difference, ${Math.round((performance.now() - began) / 1000)} s`,
+);
+if (files === undefined)
+  record(`mutation ${chapter}`, `npm run mutate -- ${process.argv.slice(2).join(' ')}`, {
+    mutants: mutants.length,
+    asked: asked.length,
+    killed,
+    'make no difference': equivalent.length,
+    live: lived.length - equivalent.length,
+  });

@@ -11,8 +11,8 @@ export interface Mutant {
   readonly source: string;
 }
 
-/** The switch: the number of the mutant that lives, or none. */
-const chosen = 'globalThis.__mutant';
+/** The switch: whether the mutant of this number lives. It also notes that the place was reached. */
+const chosen = '__mutant';
 
 /** What stands in a type, an import or a name is no expression. */
 const isOutside = (node: ts.Node): boolean =>
@@ -60,7 +60,7 @@ export function instrument(
     const choices = changes.map(({ what, write }) => {
       const id = first + mutants.length;
       mutants.push({ id, file, line: line + 1, what, source: (lines[line] ?? '').trim() });
-      return `${chosen} === ${id} ? (${write(part)}) : `;
+      return `${chosen}(${id}) ? (${write(part)}) : `;
     });
     return `(${choices.join('')}(${plain}))`;
   }

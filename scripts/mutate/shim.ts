@@ -1,11 +1,21 @@
 /** What the tests of a bundle import in place of the test runner: it gathers tests, and runs them one by one until one fails. */
-import { JestAsymmetricMatchers, JestChaiExpect, JestExtend } from '@vitest/expect';
+import { addCustomEqualityTesters, JestAsymmetricMatchers, JestChaiExpect, JestExtend } from '@vitest/expect';
+import { format } from '@vitest/pretty-format';
 import * as chai from 'chai';
 import fc from 'fast-check';
+import type { Ran, Said } from './said.js';
 
 chai.use(JestExtend);
 chai.use(JestChaiExpect);
 chai.use(JestAsymmetricMatchers);
+/** A print kept in the test itself, compared but for the white space it was indented with. */
+const squeezed = (text: string): string => text.replace(/\s+/g, ' ').trim();
+chai.use(({ Assertion }, utils) => {
+  utils.addMethod(Assertion.prototype, 'toMatchInlineSnapshot', function (this: object, kept: string) {
+    const found: unknown = utils.flag(this, 'object');
+    chai.assert.equal(squeezed(format(found, { printBasicPrototype: false, escapeString: false })), squeezed(kept));
+  });
+});
 fc.configureGlobal({ seed: 20261128, numRuns: 25 });
 
 type Body = (...args: readonly unknown[]) => unknown;
@@ -22,8 +32,14 @@ const named = (title: string, args: readonly unknown[]): string =>
   `${title} ${args.map(String).join(' ').slice(0, 60)}`;
 const asArgs = (row: unknown): readonly unknown[] => (Array.isArray(row) ? row : [row]);
 
+/** A name is a test's own: its file, its groups, its title, and a number where that is taken. */
+const taken = new Map<string, number>();
+const shared = (globalThis as unknown as { readonly __switch: { readonly file: string } }).__switch;
 const add = (title: string, body: () => unknown): void => {
-  tests.push({ name: [...where, title].join(' > '), body });
+  const name = [shared.file, ...where, title].join(' > ');
+  const before = taken.get(name) ?? 0;
+  taken.set(name, before + 1);
+  tests.push({ name: before === 0 ? name : `${name} #${before + 1}`, body });
 };
 const group = (title: string, body: () => void): void => {
   where.push(title);
@@ -37,12 +53,14 @@ const eachOf =
     for (const row of rows) make(named(title, asArgs(row)), () => body(...asArgs(row)) as undefined);
   };
 const skipped = (): void => undefined;
+const skipIf = (off: boolean): typeof group => (off ? skipped : group);
 
 export const it = Object.assign(add, { each: eachOf(add), skip: skipped, fails: skipped });
 export const test = it;
-export const describe = Object.assign(group, { each: eachOf(group), skip: skipped });
+export const describe = Object.assign(group, { each: eachOf(group), skip: skipped, skipIf });
 export const expect = Object.assign(chai.expect, {
   arrayContaining: (chai.expect as unknown as Record<string, unknown>)['arrayContaining'],
+  addEqualityTesters: addCustomEqualityTesters,
 });
 export const beforeAll = (body: () => unknown): void => {
   before.push(body);
@@ -52,25 +70,27 @@ export const expectTypeOf = (): unknown =>
   new Proxy(() => undefined, { get: () => expectTypeOf(), apply: () => expectTypeOf() });
 export const assertType = skipped;
 
-/** Runs the tests in the order given, and names the first that fails; without an order all, with how long each took. */
+/** Runs the tests in the order given until one fails; without an order all, with what each took and reached. */
 export async function runTests(
   order: readonly string[] | undefined,
-): Promise<{ failed?: string; took: Readonly<Record<string, number>> }> {
-  const took: Record<string, number> = {};
-  for (const each of before) await each();
-  const rank = new Map((order ?? []).map((name, i) => [name, i]));
-  const sorted = [...tests].sort((a, b) => (rank.get(a.name) ?? 0) - (rank.get(b.name) ?? 0));
-  for (const { name, body } of sorted) {
-    if (order !== undefined && !rank.has(name)) continue;
+  places: () => readonly number[],
+): Promise<Omit<Said, 'atLoad'>> {
+  const ran: Ran[] = [];
+  for (const each of before.splice(0)) await each();
+  places();
+  const byName = new Map(tests.map((each) => [each.name, each]));
+  const chosen = order === undefined ? tests : order.flatMap((name) => byName.get(name) ?? []);
+  for (const { name, body } of chosen) {
     const began = performance.now();
     try {
       await body();
     } catch (problem) {
-      if (order !== undefined) return { failed: name, took };
+      if (order !== undefined) return { failed: name, ran };
       console.log(`left out: ${name}: ${problem instanceof Error ? problem.message.slice(0, 120) : 'a throw'}`);
       continue;
     }
-    took[name] = performance.now() - began;
+    const took = performance.now() - began;
+    ran.push(order === undefined ? { name, took, reached: places() } : { name, took });
   }
-  return { took };
+  return { ran };
 }

@@ -78,7 +78,8 @@ function ofCall(node: ts.CallExpression, names: ReadonlySet<string>): readonly C
 
 /** A list without one of what is put together in it: a decision that gets lost, a check that is not asked. */
 function ofList(node: ts.ArrayLiteralExpression): readonly Change[] {
-  if (!node.elements.some(ts.isSpreadElement)) return [];
+  const isDecisions = ts.isPropertyAssignment(node.parent) && node.parent.name.getText() === 'decisions';
+  if (!isDecisions && !node.elements.some(ts.isSpreadElement)) return [];
   return node.elements.map((gone) => ({
     what: `a list without ${gone.getText().slice(0, 60).replace(/\s+/g, ' ')}`,
     write: (part) =>

@@ -1,7 +1,7 @@
 /** The names under which axles tell their steps, the rows they say they miss, and every comparison that a result hangs on. */
 import { describe, expect, it } from 'vitest';
 import { axleSystem, brakeCapacity, tandemSplit, usualBrake, wheelNutTorque } from '../../src/axles/index.js';
-import { given } from '../../src/trace/index.js';
+import { given, nodesOf } from '../../src/trace/index.js';
 import { inch, lb, quantity } from '../../src/units/index.js';
 import { leftOf, rightOf } from '../helpers/either.js';
 
@@ -20,6 +20,11 @@ describe('names', () => {
   it('of the axles count from one', () => {
     const split = rightOf(tandemSplit(lb(11000), two(2)));
     expect(split.loads.map(({ why }) => why.symbol)).toEqual(['load of axle 1', 'load of axle 2']);
+    const inputs = nodesOf(split.loads.map(({ why }) => why)).flatMap((node) =>
+      node.kind === 'given' ? [node.symbol] : [],
+    );
+    for (const of of ['axle 1', 'axle 2'])
+      expect(inputs).toEqual(expect.arrayContaining([`place of ${of}`, `spring rate of ${of}`]));
     expect(leftOf(tandemSplit(lb(11000), two(2, [172, 0])))).toMatchObject({ what: 'place of axle 2' });
     expect(leftOf(tandemSplit(lb(11000), two(2, [172, 208], 0)))).toMatchObject({ what: 'spring rate of axle 2' });
   });
