@@ -19,14 +19,14 @@ const filesUnder = (folder: string, ending: string): readonly string[] =>
     .map((file) => join(folder, file))
     .sort();
 
-/** The tests that import the chapter, its own folder first, and the laws of whole assessments. */
+/** The tests of the chapter, and what asks across chapters and imports it: laws, published examples and tables. */
 export function testsOf(chapter: string): readonly string[] {
-  const own = new RegExp(`from '[./]*src/${chapter}[/.]`);
-  const isLaw = (file: string): boolean => /^tests\/laws\/(specs\/|stack)/.test(file);
-  const uses = (file: string): boolean => own.test(readFileSync(join(project, file), 'utf8'));
+  const imports = new RegExp(`from '[./]*src/(${chapter}|assessment)[/.]`);
+  const crosses = (file: string): boolean =>
+    /^tests\/(laws|worked|tables|oracle)\//.test(file) && imports.test(readFileSync(join(project, file), 'utf8'));
   const all = filesUnder('tests', '.test.ts').filter((file) => !notRun.test(file));
   const mine = all.filter((file) => file.startsWith(`tests/${chapter}/`));
-  return [...mine, ...all.filter((file) => !mine.includes(file) && (uses(file) || isLaw(file)))];
+  return [...mine, ...all.filter((file) => !mine.includes(file) && crosses(file))];
 }
 
 /** `import.meta` says where a file stood before it was bundled. */
