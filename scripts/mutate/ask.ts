@@ -15,7 +15,7 @@ export function asker(bundle: string, mutants: number): Asker {
     new Promise((resolve) => {
       const made = fork(join(import.meta.dirname, 'child.ts'), [bundle, String(mutants)], {
         execArgv: ['--import', 'tsx', '--max-old-space-size=3000'],
-        env: { ...process.env, LAW_RUNS: '8' },
+        env: { ...process.env, LAW_RUNS: '4' },
         stdio: ['ignore', 'inherit', 'ignore', 'ipc'],
       });
       made.once('message', () => resolve(made));

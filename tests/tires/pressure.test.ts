@@ -102,6 +102,12 @@ describe('pressureForLoad', () => {
       expect(show(rightOf(pressureForLoad('ST225/75R15 LRD', load, 'single')).pressure.value)).toBe(pressure);
     }
   });
+  it('tells what loadAtPressure tells: prints that differ, letters to be careful with', () => {
+    const found = rightOf(pressureForLoad('ST205/75R14 LRD', lb(2000), 'single'));
+    expect([show(found.pressure.value), tags(found)]).toEqual(['65 psi', ['TablesDisagree']]);
+    const unstated = rightOf(pressureForLoad('5.30x12 LRC', lb(500), 'single'));
+    expect(tags(unstated)).toContain('ConstructionUnstated');
+  });
   it('is not tabulated above the last row of the tire', () => {
     expect(leftOf(pressureForLoad('ST225/75R15 LRD', lb(2541), 'single'))).toMatchObject({
       tag: 'NotTabulated',
@@ -112,6 +118,9 @@ describe('pressureForLoad', () => {
 });
 
 describe('rangePressure', () => {
+  it('repeats no more than eight letters of what is no load range', () => {
+    expect(leftOf(rangePressure('ST-metric', 'abcdefghijk'))).toMatchObject({ letter: 'ABCDEFGH' });
+  });
   it('needs the size where the family has no figure', () => {
     expect(leftOf(rangePressure('small trailer', 'C'))).toMatchObject({ tag: 'SizeNeeded', letter: 'C' });
     expect(leftOf(rangePressure('ST-metric', 'F'))).toMatchObject({ tag: 'SizeNeeded' });

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { describeError } from '../../src/errors.js';
 import { mixedTires, type Service, type Tire, type TireRating, tireLoadRating } from '../../src/tires/index.js';
 import { given, type Known, replay } from '../../src/trace/index.js';
-import { kg, lb } from '../../src/units/index.js';
+import { kg, lb, psi } from '../../src/units/index.js';
 import { Decimal } from '../../src/units/internal.js';
 import { leftOf, rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
@@ -15,6 +15,13 @@ const rate = (tire: Tire, service = single): TireRating => rightOf(tireLoadRatin
 const tags = ({ notes }: { notes: readonly { tag: string }[] }): string[] => notes.map(({ tag }) => tag);
 
 describe('tireLoadRating', () => {
+  it('hands on whether the pressure molded into the tire is the printed one, and whether the rows lie below it', () => {
+    const molded = { single: lb(2830), pressure: psi(80) };
+    const { decisions } = rate({ designation: 'ST225/75R15 117/112N LRE', molded });
+    const asked = decisions.map(({ left, comparison }) => `${left.symbol} ${comparison}`);
+    expect(asked).toContain('molded pressure =');
+    expect(asked).toContain('table pressure, ST225/75R15 E at 80 psi (ST-1) <=');
+  });
   it('takes molded before index before table', () => {
     const designation = 'ST225/75R15 117/112N LRE';
     const answers = [

@@ -90,6 +90,9 @@ function index(scan: Scan, text: string, at: number): number | undefined {
   return value > 200 ? fail(scan, 'LoadIndexOutOfRange', 'load index', 'a load index of 0 to 200', at) : value;
 }
 
+const unknown = (scan: Scan, at: number): undefined =>
+  fail(scan, 'UnknownSpeedSymbol', 'speed symbol', 'a letter B to Y without I, O and X, or A1 to A8', at);
+
 /**
  * The symbol stands at the index, or behind a space. A lone letter behind a space that could as well be a load range is
  * refused: `113/108 L` may mean 75 mph or a ply rating of 20.
@@ -102,18 +105,17 @@ function readSymbol(scan: Scan, found: Markings): string | undefined {
   const text = word(scan);
   const low = text === 'A' && isDigit(codeAt(scan)) ? scan.text.slice(scan.at, scan.at + 1) : '';
   const symbol = text + low;
-  if (low !== '' && symbols.has(symbol) && !isDigit(codeAt(scan, scan.at + 1))) {
+  if (low !== '' && symbols.has(symbol)) {
+    if (isDigit(codeAt(scan, scan.at + 1))) return unknown(scan, at);
     scan.at += 1;
     return symbol;
   }
   if (text.length !== 1 || (apart && !symbols.has(text) && plyOf(text) !== undefined)) {
-    if (!apart && text !== '')
-      return fail(scan, 'UnknownSpeedSymbol', 'speed symbol', 'one letter, or A1 to A8, behind the load index', at);
+    if (!apart && text !== '') return unknown(scan, at);
     scan.at = back;
     return undefined;
   }
-  if (!symbols.has(symbol))
-    return fail(scan, 'UnknownSpeedSymbol', 'speed symbol', 'a letter B to Y without I, O and X, or A1 to A8', at);
+  if (!symbols.has(symbol)) return unknown(scan, at);
   if (apart && plyOf(text) !== undefined && found.range?.from !== 'load range') {
     return fail(
       scan,

@@ -1,0 +1,57 @@
+/** The limits within which a size is read, at their edges, and what is said outside them. */
+import { describe, expect, it } from 'vitest';
+import { readTireDesignation, showDesignation } from '../../../src/tires/index.js';
+import { leftOf, rightOf } from '../../helpers/either.js';
+
+describe('a size is read at the edge of its limits and refused a step outside', () => {
+  it.each([
+    ['width in mm, least', '100/80R16', '99/80R16', 'WidthOutOfRange'],
+    ['width in mm, greatest', '650/80R16', '651/80R16', 'WidthOutOfRange'],
+    ['aspect, least', '205/20R15', '205/15R15', 'AspectOutOfRange'],
+    ['aspect, greatest', '205/100R15', '205/105R15', 'AspectOutOfRange'],
+    ['width in inches, least', '3-12', '2.99-12', 'WidthOutOfRange'],
+    ['width in inches, greatest', '40-12', '40.5-12', 'WidthOutOfRange'],
+    ['diameter, least', '10x3-4', '9x3-4', 'DiameterOutOfRange'],
+    ['diameter, greatest', '60.0x20-25', '60.5x20-25', 'DiameterOutOfRange'],
+    ['rim, least', '4.80-3', '4.80-2.5', 'RimOutOfRange'],
+    ['rim, greatest', '4.80-30', '4.80-30.5', 'RimOutOfRange'],
+    ['rim, in halves', '4.80-14.5', '4.80-14.25', 'RimOutOfRange'],
+    ['decimals of a width', '4.80-12', '4.805-12', 'WidthOutOfRange'],
+    ['load index', '175R14C 200/200R', '175R14C 201R', 'LoadIndexOutOfRange'],
+  ])('%s: %s, not %s', (_, inside, outside, fault) => {
+    rightOf(readTireDesignation(inside));
+    expect(leftOf(readTireDesignation(outside))).toMatchObject({ fault });
+  });
+  it('a letter O beside digits is no zero, before or behind them', () => {
+    for (const text of ['ST225/O5R15', 'ST225/7OR15', 'STO225/75R15'])
+      expect(readTireDesignation(text)).toMatchObject({ _tag: 'Left' });
+    expect(leftOf(readTireDesignation('ST225/O5R15'))).toMatchObject({ fault: 'LetterOInNumber', at: 6 });
+    expect(leftOf(readTireDesignation('ST225/7OR15'))).toMatchObject({ fault: 'LetterOInNumber', at: 7 });
+  });
+});
+
+describe('the words of a refusal', () => {
+  it('show the next twelve characters, or say that the text ended', () => {
+    expect(leftOf(readTireDesignation('ST225/75R15 LRD and more text'))).toMatchObject({
+      at: 16,
+      found: '"and more tex"',
+    });
+    expect(leftOf(readTireDesignation('ST225/75'))).toMatchObject({ at: 8, found: 'the end' });
+  });
+});
+
+describe('the family of a size without letters', () => {
+  it.each([
+    ['23x8.50-12', 'small trailer'],
+    ['18x8.5-8', 'small trailer'],
+    ['23x8.50R12', 'LT-flotation'],
+    ['31x10.5-13', 'LT-flotation'],
+  ])('%s is %s', (text, family) => {
+    expect(rightOf(readTireDesignation(text)).family).toBe(family);
+  });
+  it('a numeric width is shown with two decimals, a whole one whole', () => {
+    expect(
+      ['5.3-12', '4.8-8', '8-14.5MH', '12-16.5'].map((text) => showDesignation(rightOf(readTireDesignation(text)))),
+    ).toEqual(['5.30-12', '4.80-8', '8-14.5MH', '12-16.5']);
+  });
+});
