@@ -13,6 +13,8 @@ import {
   wheelShares,
 } from '../../src/load/index.js';
 import {
+  couplerChecks,
+  europeanCoupling,
   jackLoad,
   largestTrailer,
   leverScale,
@@ -83,10 +85,29 @@ const questions: Readonly<Record<string, () => Either<unknown, { readonly decisi
       overhang: inch(65),
       axlesAt: inch(200),
       bars: { restore: percent(50) },
+      ratings: { front: lb(3400), rear: lb(4000), trailerAxles: lb(6100) },
     }),
   largestTrailer: () =>
     largestTrailer({ vehicle: { ...truck, overhang: 'unknown', rearGawr: lb(4000) }, tongueShare: percent(10) }),
   readScaleTickets: () => readScaleTickets({ tickets: passes, division: scaleDivision }),
+  'readScaleTickets of passes that close': () =>
+    readScaleTickets({ tickets: { ...passes, trailerAlone: lb(12400) }, division: scaleDivision }),
+  couplerChecks: () =>
+    couplerChecks({
+      gross: lb(12400),
+      tongue: lb(1400),
+      coupler: { gross: lb(14000), tongue: lb(1400) },
+      chains: { each: lb(7000), count: 2 },
+    }),
+  europeanCoupling: () =>
+    europeanCoupling({
+      plate: { v: quantity(40, 'kN'), s: lb(300) },
+      onAxles: lb(19000),
+      deckLength: foot(22),
+      drawbar: foot(16),
+      suspension: 'air',
+      tongue: lb(250),
+    }),
   tongueChecks: () =>
     tongueChecks({ tongue: asDerived('tongue load', lb(964)), coupler: { tongue: lb(900) }, how: 'off level' }),
   towChecks: () => towChecks({ ...truck, gcwr: lb(11000) }, { gross: lb(7500) }),

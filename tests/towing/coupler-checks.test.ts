@@ -26,6 +26,10 @@ describe('coupler and chains', () => {
     const whole = rightOf(towChecks({ hitch: 'ball behind' }, trailer));
     expect(whole.checks.map(({ what }) => what)).toEqual(checks.map(({ what }) => what));
   });
+  it('answer where the whole trailer rests on the coupler', () => {
+    const { checks } = rightOf(couplerChecks({ gross: lb(1400), tongue: lb(1400), coupler: { tongue: lb(1400) } }));
+    expect(checks.map(({ verdict }) => verdict)).toEqual(['within']);
+  });
   it('pass nothing for want of a fact', () => {
     const { checks, notChecked } = rightOf(couplerChecks({ gross: lb(12400) }));
     expect(checks).toEqual([]);

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { type HitchedQuestion, hitchedAxleLoads, wordsForTowing } from '../../src/towing/index.js';
 import { weakestInputs } from '../../src/trace/index.js';
-import { inch, lb, show } from '../../src/units/index.js';
+import { inch, lb, ratio, show } from '../../src/units/index.js';
 import { leftOf, rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
 
@@ -14,7 +14,18 @@ describe('hitched axle loads', () => {
     expect([hitched.ontoRear, hitched.rear].map(({ value }) => show(value))).toEqual(['1,275 lb', '3,975 lb']);
     expect(hitched.notes.map(({ tag }) => tag)).toEqual(['OverhangUnknown']);
     expect(weakestInputs(hitched.rear).basis).toBe('estimated');
+    expect(hitched.offFront.why).toMatchObject({ source: { title: expect.stringContaining('owner manual') } });
+    const measured = rightOf(hitchedAxleLoads({ ...truck, overhang: { ofWheelbase: ratio('0.5') } }));
+    expect(measured.offFront.why).toMatchObject({ source: undefined });
     expectReplays(hitched.front, hitched.rear);
+  });
+  it('names its steps without a way of standing, as there is one only', () => {
+    const { front, offFront, ontoRear } = rightOf(hitchedAxleLoads({ ...truck, overhang: 'unknown' }));
+    expect([front, offFront, ontoRear].map(({ why }) => why.symbol)).toEqual([
+      'front axle, hitched',
+      'taken off the front axle',
+      'put on the rear axle',
+    ]);
   });
   it('answers for a negative tongue with a note', () => {
     const hitched = rightOf(hitchedAxleLoads({ ...truck, overhang: inch(60), wheelbase: inch(120), tongue: lb(-200) }));

@@ -42,6 +42,33 @@ describe('the largest trailer', () => {
     ]);
     expect(answer.notes.map(({ tag }) => tag)).toContain('OverBeforeTheTrailer');
   });
+  it('says so where the truck stands exactly at a limit, and not where a pound is left', () => {
+    const at = (cargo: number): string[] =>
+      rightOf(
+        largestTrailer({
+          vehicle: { ...truck, placard: { limit: lb(1000), people: lb(700), cargo: lb(cargo) } },
+          tongueShare: percent(10),
+        }),
+      ).notes.map(({ tag }) => tag);
+    expect(at(300)).toContain('OverBeforeTheTrailer');
+    expect(at(299)).not.toContain('OverBeforeTheTrailer');
+  });
+  it('asks receiver and ball mount behind a truck always, of a gooseneck only where they are told', () => {
+    const neck = { ...truck, hitch: 'gooseneck', overhang: inch(-8) } as const;
+    const asked = (vehicle: TowVehicle): string[] => {
+      const { bounds, notChecked } = rightOf(largestTrailer({ vehicle, tongueShare: percent(20) }));
+      const names = [
+        ...bounds.map(({ name }) => name),
+        ...notChecked.map(({ what }) => what.replace('largest trailer by ', '')),
+      ];
+      return names.filter((name) => /^(receiver|ball mount)/.test(name)).sort();
+    };
+    const four = ['ball mount gross', 'ball mount tongue', 'receiver gross', 'receiver tongue'];
+    expect(asked(truck)).toEqual(four);
+    expect(asked(neck)).toEqual([]);
+    expect(asked({ ...neck, receiver: { gross: lb(20000) } })).toEqual(four.slice(2));
+    expect(asked({ ...neck, ballMount: { gross: lb(20000) } })).toEqual(four.slice(0, 2));
+  });
   it('asks the front axle of a gooseneck, and not of a ball behind', () => {
     const neck = { ...truck, hitch: 'gooseneck', overhang: inch(-8), frontGawr: lb(4350) } as const;
     const answer = rightOf(largestTrailer({ vehicle: neck, tongueShare: percent(20) }));
@@ -78,6 +105,10 @@ describe('the largest trailer', () => {
       leftOf(largestTrailer({ vehicle: { hitch: 'ball behind', front: lb(1), rear: lb(1) }, tongueShare: percent(10) }))
         .tag,
     ).toBe('NothingLimits');
+    const nothing = leftOf(
+      largestTrailer({ vehicle: { hitch: 'ball behind', front: lb(1), rear: lb(1) }, tongueShare: percent(10) }),
+    );
+    expect(nothing).toMatchObject({ missing: expect.arrayContaining(['GCWR', 'tow vehicle GVWR', 'ball gross']) });
     expect(leftOf(weakestHitchPart([])).tag).toBe('NothingLimits');
     expect(leftOf(weakestHitchPart([{ part: 'ball', rating: lb(0) }])).tag).toBe('NotAboveZero');
   });

@@ -24,6 +24,14 @@ it('asks the axles as that load makes them: 2,800 + 964 x (1 + 70 / 140) lb on t
   expect(checks.map(({ what, load }) => [what, plain(load)])).toEqual([
     ['tow vehicle rear axle against tow vehicle rear GAWR, off level', 4246],
   ]);
+  expect([hitched?.front, hitched?.rear, hitched?.offFront, hitched?.ontoRear].map((each) => each?.why.symbol)).toEqual(
+    [
+      'front axle, hitched, off level',
+      'rear axle, hitched, off level',
+      'taken off the front axle, hitched, off level',
+      'put on the rear axle, hitched, off level',
+    ],
+  );
   expectReplays(...checks.flatMap(({ load, reserve, used }) => [load, reserve, used]), hitched!.front, hitched!.rear);
 });
 

@@ -116,6 +116,8 @@ describe('the chain of checks', () => {
     expect(checks.filter(({ verdict }) => verdict === 'over').map(({ kind }) => kind)).toEqual(['ball gross']);
     const up = rightOf(towChecks(full, { ...trailer, tongue: lb(-50) }));
     expect(up.notes.map(({ tag }) => tag)).toEqual(['NegativeTongue']);
+    const lifted = rightOf(towChecks({ ...full, front: lb(400) }, trailer));
+    expect(lifted.notes.map(({ tag }) => tag)).toEqual(['FrontAxleLifts']);
   });
   it('refuses what cannot be', () => {
     const tag = (vehicle: Partial<TowVehicle>, towed: Partial<TowedTrailer> = {}): string =>

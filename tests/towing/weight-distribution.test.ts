@@ -65,6 +65,29 @@ describe('weight distribution', () => {
     expect(over.restored).toBeUndefined();
     expect(over.notes.map(({ tag }) => tag)).toEqual(['BallOverAxle', 'NothingToRestore']);
   });
+  it('hangs hitch parts that were not scaled on the ball; the fraction is of what the tongue alone takes', () => {
+    const wd = rightOf(weightDistribution({ ...rig, hitchHardware: lb(100) }));
+    // On the ball 1,100 lb, lever 65/130: 550 lb off the front, 1,650 lb onto the rear; half of the tongue's own 500 lb comes back.
+    expect([wd.barsOff.front, wd.barsOff.rear, wd.ontoFront].map(({ value }) => show(value))).toEqual([
+      '2,650 lb',
+      '4,250 lb',
+      '250 lb',
+    ]);
+    expect(show(wd.barsOff.trailerAxles.value)).toBe('6,000 lb');
+    expect(wd.restored?.value.value.toNumber()).toBe(0.5);
+    expectReplays(wd.barsOff.front, wd.barsOff.rear, wd.ontoFront, wd.moment);
+  });
+  it('answers where the whole trailer rests on the ball, and says when the front wheels lift', () => {
+    const all = rightOf(weightDistribution({ ...rig, tongue: lb(7000) }));
+    expect(show(all.barsOff.trailerAxles.value)).toBe('0 lb');
+    expect(all.notes.map(({ tag }) => tag)).toEqual(['FrontAxleLifts']);
+    expect(rightOf(weightDistribution({ ...rig, tongue: lb(6400) })).notes).toEqual([]);
+    expect(
+      rightOf(weightDistribution({ ...rig, tongue: lb(-100), bars: { trailerGain: lb(0) } })).notes.map(
+        ({ tag }) => tag,
+      ),
+    ).toEqual(['NegativeTongue', 'NothingToRestore']);
+  });
   it('refuses what cannot be', () => {
     const tag = (change: Partial<WeightDistributionQuestion>): string =>
       leftOf(weightDistribution({ ...rig, ...change })).tag;

@@ -147,5 +147,9 @@ export function europeanCoupling(question: CouplingQuestion): Either<TowingError
           ]),
         ]
       : [];
-  return right({ ...found.right, notes, decisions: [...above.right, ...(heavy ? [heavy] : [])] });
+  return right({
+    ...found.right,
+    notes,
+    decisions: [...above.right, ...(heavy ? [heavy] : []), ...found.right.decisions],
+  });
 }

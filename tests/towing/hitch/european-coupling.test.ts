@@ -72,6 +72,7 @@ describe('the checks', () => {
       europeanCoupling({ plate: { v: kN(10) }, onAxles: kg(3500), deckLength: mm(4000), drawbar: mm(3000) }),
     );
     expect([small.checks, small.notes.map(({ tag }) => tag)]).toEqual([[], ['VNotAsked']]);
+    expect(small.decisions.at(-1)).toMatchObject({ comparison: '>', holds: false });
   });
   it('name what is missing and never pass it', () => {
     const { checks, notChecked } = rightOf(
@@ -84,6 +85,15 @@ describe('the checks', () => {
       'drawbar bounce against coupling V',
       'tongue against coupling S',
     ]);
+    // Any one of the three facts of V wanting, V is not asked.
+    const facts = { onAxles: kg(9000), deckLength: mm(7000), drawbar: mm(5000) };
+    for (const fact of ['onAxles', 'deckLength', 'drawbar'] as const) {
+      const without = rightOf(europeanCoupling({ plate: { v: kN(40) }, ...facts, [fact]: undefined }));
+      expect([without.checks, without.notChecked.map(({ what }) => what)]).toEqual([
+        [],
+        ['drawbar bounce against coupling V'],
+      ]);
+    }
     expect(rightOf(europeanCoupling({ plate: {} }))).toMatchObject({ checks: [], notChecked: [] });
   });
 });
