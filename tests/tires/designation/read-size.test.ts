@@ -33,7 +33,10 @@ describe('a size is read at the edge of its limits and refused a step outside', 
 describe('the words of a refusal', () => {
   it('tell a rim that is missing from a construction that is', () => {
     expect(leftOf(readTireDesignation('ST225/75'))).toMatchObject({ fault: 'MissingRim', part: 'construction' });
-    expect(leftOf(readTireDesignation('ST225/75Q15'))).toMatchObject({ fault: 'MissingConstruction', part: 'construction' });
+    expect(leftOf(readTireDesignation('ST225/75Q15'))).toMatchObject({
+      fault: 'MissingConstruction',
+      part: 'construction',
+    });
   });
   it('show the next twelve characters, or say that the text ended', () => {
     expect(leftOf(readTireDesignation('ST225/75R15 LRD and more text'))).toMatchObject({
