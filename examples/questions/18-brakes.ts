@@ -7,7 +7,7 @@
 import assert from 'node:assert/strict';
 import { brakeCapacity } from '../../src/axles/index.js';
 import { orThrow } from '../../src/errors.js';
-import { federalRule, findingText, screen } from '../../src/rules/index.js';
+import { federalRules, findingText, screen } from '../../src/rules/index.js';
 import { lb } from '../../src/units/index.js';
 import { capacityDown, loaded, loadUp, tell, trailer } from './yard.js';
 
@@ -25,21 +25,23 @@ const { findings } = orThrow(
       'tow vehicle GVWR': lb(14000),
       'tow vehicle gross': lb(8860),
       'label GCWR': 'not shown',
+      'full trailer': false,
       'actual weights within ratings': true,
     },
-    [federalRule('cmv-390'), federalRule('brake-all')],
+    federalRules,
   ),
 );
-const brakes = findings.find(({ rule }) => rule.id === 'brake-all');
+const [exception, brakes] = ['brake-3000', 'brake-all'].map((id) => findings.find((finding) => finding.id === id));
 const over = (checks: typeof both.checks): number => checks.filter(({ verdict }) => verdict === 'over').length;
-assert(brakes);
+assert(brakes && exception);
 
 tell(
   'Are brakes required, and are these big enough?',
   [
     `Brakes on both axles come to ${capacityDown(both.total)} for ${loadUp(both.checks[0]?.load ?? both.total)} of axle rating; ${over(both.checks)} of ${both.checks.length} checks are over.`,
     `Brakes on one axle come to ${capacityDown(one.total)}; ${over(one.checks)} is over. ${one.notes.map(({ says }) => says).join(' ')}`,
-    `The published line for carriers: ${findingText(brakes)}`,
+    `The published duty for carriers: ${findingText(brakes)}`,
+    `Its exception: ${findingText(exception)}`,
     'Private towing follows State law, whose lines start at different weights: ask the State. A rating says nothing of adjustment, heat or the controller.',
   ],
   both.total,

@@ -25,7 +25,7 @@ tell(
     `Payload goes from ${capacityDown(now.weight)}, set by ${by(now)}, to ${capacityDown(next.weight)}, set by ${by(next)}.`,
     crossed.length === 0
       ? 'No published line changes its answer between the two.'
-      : `Published lines whose answer changes: ${crossed.map(({ next: { rule, outcome } }) => `${rule.topic} (now ${outcome})`).join('; ')}.`,
+      : `Published lines whose answer changes: ${crossed.map(({ next: { topic, outcome } }) => `${topic} (now ${outcome})`).join('; ')}.`,
     ...notes.map(({ says }) => says),
     'The hitch on the truck stays the limit, and the bigger trailer itself weighs more: it carries less until the hitch is changed as well.',
   ],

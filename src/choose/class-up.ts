@@ -50,10 +50,11 @@ export function oneClassUp(now: SpecInput, next: SpecInput): Either<AssessError,
   const compared = compare({ now, 'one class up': next });
   if (isLeft(compared)) return compared;
   const [first, second] = compared.right.assessments;
-  const before = new Map(findingsOf(first).map((finding) => [finding.rule.id, finding]));
+  const before = new Map(findingsOf(first).map((finding) => [finding.id, finding]));
   const crossed = findingsOf(second).flatMap((finding) => {
-    const earlier = before.get(finding.rule.id);
-    return earlier === undefined || earlier.outcome === finding.outcome ? [] : [{ now: earlier, next: finding }];
+    const earlier = before.get(finding.id);
+    const same = earlier?.outcome === finding.outcome && earlier.topic === finding.topic;
+    return earlier === undefined || same ? [] : [{ now: earlier, next: finding }];
   });
   const [low, high] = [first, second].map(
     (build) => build?.spec.trailer.gvwr && inPounds('GVWR', build.spec.trailer.gvwr),

@@ -72,7 +72,7 @@ export interface Brief {
   readonly remedies: readonly BriefRemedy[];
   /** How sure the verdict is. */
   readonly sureness?: { readonly says: string };
-  /** The published rules that apply. */
+  /** The published rules that have an effect: limits crossed, then duties that apply. */
   readonly rules: readonly Finding[];
   /** Every open question, those first that would decide most. */
   readonly open: readonly NotChecked[];

@@ -1,6 +1,7 @@
 /** The first page as data: what a reader at the counter wants to know, in the order in which it decides. */
 import { type Assessment, ruleFindings } from '../assessment/index.js';
 import type { Check } from '../ratings/index.js';
+import { type Finding, hasEffect } from '../rules/index.js';
 import { type Derived, minus, over, plus, result } from '../trace/index.js';
 import type { Decimal } from '../units/index.js';
 import type { Brief, BriefExtras, BriefPlace } from './brief-data.js';
@@ -64,11 +65,14 @@ const placesOf = ({ placement }: Assessment): readonly BriefPlace[] =>
     };
   });
 
+const crossedFirst = (a: Finding, b: Finding): number =>
+  Number(b.outcome === 'crossed') - Number(a.outcome === 'crossed');
+
 /**
  * What belongs on the first page?
  *
  * The verdict, what is over and by how much, what lifts, what asks attention, what it carries, where each piece stands
- * best, what would put it right, the rules that apply, and the open questions that would decide most.
+ * best, what would put it right, limits crossed and duties that apply, and the open questions that would decide most.
  *
  * Nothing is computed but the middle of each window: every figure is the assessment's own, with its working.
  *
@@ -91,7 +95,7 @@ export function briefOf(assessment: Assessment, { remedies = [], sureness }: Bri
     places: placesOf(assessment),
     remedies,
     ...(sureness && { sureness }),
-    rules: ruleFindings(rules).filter(({ outcome }) => outcome === 'applies'),
+    rules: ruleFindings(rules).filter(hasEffect).sort(crossedFirst),
     open: openOnesFirst(notChecked),
   };
 }

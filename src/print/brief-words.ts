@@ -59,14 +59,17 @@ export function placeText({ name, none, from, to, best, setBy, now }: BriefPlace
   return `${name}: front best at ${place(best.value, 'rear')} behind the coupler, from ${place(from.value, 'rear')} to ${place(to.value, 'front')}${now ? `; now ${place(now.front.value, 'rear')}, ${broken}` : ''}`;
 }
 
-/** What a rule is called; one that is not federal with where it is from. */
-export const ruleName = ({ topic, jurisdiction }: Finding['rule']): string =>
-  jurisdiction === 'federal' ? topic : `${topic}, ${jurisdiction}`;
+/** What a finding is called: one that is not federal with where it is from, a limit that is crossed with that word. */
+export function ruleName({ topic, outcome, rule: { jurisdiction } }: Finding): string {
+  const name = jurisdiction === 'federal' ? topic : `${topic}, ${jurisdiction}`;
+  return outcome === 'crossed' ? `${name}, crossed` : name;
+}
 
-/** A rule in one line: what follows where that fits, else where it stands. */
-export function ruleText({ rule, verify }: Finding): string {
-  const full = `${ruleName(rule)}: ${rule.effect}`;
+/** A finding in one line: what follows where that fits, else where it stands. */
+export function ruleText(finding: Finding): string {
+  const { rule, verify } = finding;
+  const full = `${ruleName(finding)}: ${rule.effect}`;
   const mark = verify ? ' [verify]' : '';
   const where = rule.clause.split(/[,;(]/)[0]?.trim() ?? '';
-  return full.length + mark.length <= width - labelWidth ? `${full}${mark}` : `${ruleName(rule)} (${where})${mark}`;
+  return full.length + mark.length <= width - labelWidth ? `${full}${mark}` : `${ruleName(finding)} (${where})${mark}`;
 }

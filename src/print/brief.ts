@@ -28,7 +28,7 @@ function blocksOf(brief: Brief, print: FiguresInPrint): readonly Block[] {
   const { lifts, attention, places, remedies, sureness, rules, open } = brief;
   const verdict = verdictItems(brief, print);
   const ruleItems = rules.map(ruleText);
-  const ruleNames = rules.map(({ rule }) => ruleName(rule));
+  const ruleNames = rules.map(ruleName);
   const inShort = runTogether(ruleItems, ruleNames, 'also ');
   return [
     { label: 'Verdict', items: verdict, usual: 3, floor: 2, packed: runTogether(verdict, verdict, '') },
@@ -73,8 +73,8 @@ export function briefLines(brief: Brief, print: FiguresInPrint): readonly string
  * What does the assessment say, in the twenty lines that get read?
  *
  * In this order: the verdict with what is over and by how much; what lifts; what asks attention; what it carries; where each
- * piece stands best, by its front, which a tape finds; what would put it right; how sure that is; the rules that apply; the
- * three open questions that would decide most. What does not fit is counted, and stands in the report.
+ * piece stands best, by its front, which a tape finds; what would put it right; how sure that is; limits crossed and
+ * duties that apply; the three open questions that would decide most. What does not fit is counted, and stands in the report.
  *
  * Not a certificate: the cautions stand at the end of the report and on the leaflet.
  *

@@ -33,22 +33,9 @@ export interface WrongRuleUnit extends Here {
 
 /** A name that is not on the list it should be on. */
 export interface UnknownName extends Here {
-  readonly tag:
-    | 'UnknownOperator'
-    | 'UnknownJurisdiction'
-    | 'UnknownFact'
-    | 'UnknownRule'
-    | 'UnknownUnit'
-    | 'UnknownGrade';
+  readonly tag: 'UnknownFact' | 'UnknownRule';
   readonly found: string;
   readonly known: readonly string[];
-}
-
-/** A rule file that does not have the shape of one. */
-export interface UnreadableRules extends Here {
-  readonly tag: 'UnreadableRules';
-  readonly found: string;
-  readonly needed: string;
 }
 
 /** A question that needs facts nobody gave. */
@@ -66,14 +53,7 @@ export interface BeyondLastStep extends Here {
   readonly last: string;
 }
 
-export type RulesError =
-  | ContradictoryFacts
-  | OutOfRange
-  | WrongRuleUnit
-  | UnknownName
-  | UnreadableRules
-  | MissingFacts
-  | BeyondLastStep;
+export type RulesError = ContradictoryFacts | OutOfRange | WrongRuleUnit | UnknownName | MissingFacts | BeyondLastStep;
 
 /** An error without its chapter, and with a path that may be absent. */
 type Bare<E> = E extends RulesError ? Omit<E, 'chapter' | 'path'> : never;

@@ -16,7 +16,15 @@ export const weightFacts = [
   'added weight',
   'safety device strength',
   'cargo article weight',
+  'lightest article not tied as heavy equipment',
   'heaviest single axle',
+  'heaviest tandem',
+] as const;
+
+/** Weights of what may not be there at all: no tandem under the rig, no cargo, nothing but heavy equipment on the deck. */
+export const absentFacts = [
+  'cargo article weight',
+  'lightest article not tied as heavy equipment',
   'heaviest tandem',
 ] as const;
 
@@ -30,24 +38,19 @@ export const computedWeights = [
 ] as const;
 
 /** Lengths. The width counts rigid fenders, not flexible extensions or mud flaps. */
-export const lengthFacts = [
-  'overall width',
-  'overall length',
-  'path deviation',
-  'first to last axle of two tandems',
-  'State limit on semitrailer length',
-] as const;
+export const lengthFacts = ['overall width', 'overall length', 'path deviation'] as const;
 
 /** Questions answered by yes or no. */
 export const yesNoFacts = [
   'commercial',
   'interstate',
   'full trailer',
-  'brakes required',
+  'surge brakes',
   'actual weights within ratings',
 ] as const;
 
 export type WeightFact = (typeof weightFacts)[number];
+export type AbsentFact = (typeof absentFacts)[number];
 export type ComputedWeight = (typeof computedWeights)[number];
 export type LengthFact = (typeof lengthFacts)[number];
 export type YesNoFact = (typeof yesNoFacts)[number];
@@ -59,15 +62,17 @@ export type FactName = WeightName | LengthFact;
 /**
  * What is known about one job: a trailer coupled to a tow vehicle.
  *
- * Whatever is left out is not assumed; a rule that needs it answers `cannot tell`. Figures may be in any unit of weight or
- * length and may bring their working. `label GCWR` is the figure on the certification label of the tow vehicle, or
+ * Whatever is left out is not assumed; a rule that needs it cannot be told. Figures may be in any unit of weight or length
+ * and may bring their working. `'none'` says that there is no such thing, and a rule that asks for it does not apply. `label GCWR` is the figure on the certification label of the tow vehicle, or
  * `'not shown'` when somebody has looked and the label has none. `tow vehicle gross` is the loaded vehicle before the
  * trailer rests on it, so that the tongue load counts once. `actual weights within ratings` says that nobody is loaded
  * above a GVWR; it stands in for the two gross weights where a rule takes the greater of rating and weight.
  */
-export type Facts = { readonly [F in Exclude<WeightFact, 'label GCWR'>]?: AnyWeight | undefined } & {
+export type Facts = { readonly [F in Exclude<WeightFact, 'label GCWR' | AbsentFact>]?: AnyWeight | undefined } & {
   readonly 'label GCWR'?: AnyWeight | 'not shown' | undefined;
-} & { readonly [F in LengthFact]?: AnyLength | undefined } & { readonly [F in YesNoFact]?: boolean | undefined };
+} & { readonly [F in AbsentFact]?: AnyWeight | 'none' | undefined } & {
+  readonly [F in LengthFact]?: AnyLength | undefined;
+} & { readonly [F in YesNoFact]?: boolean | undefined };
 
 const lengths: ReadonlySet<string> = new Set(lengthFacts);
 const given: ReadonlySet<string> = new Set([...weightFacts, ...lengthFacts]);

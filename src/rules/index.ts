@@ -21,10 +21,11 @@ export type {
   OutOfRange,
   RulesError,
   UnknownName,
-  UnreadableRules,
   WrongRuleUnit,
 } from './errors.js';
 export {
+  type AbsentFact,
+  absentFacts,
   type ComputedWeight,
   computedWeights,
   type FactName,
@@ -55,17 +56,15 @@ export {
   operators,
   type PrintedLine,
   type Rule,
+  type RuleKind,
+  type RuleQuestion,
+  ruleKinds,
   type ShareLine,
 } from './rule.js';
 export { type Answer, distanceText } from './screen/compare.js';
-export {
-  type Askable,
-  askable,
-  type Finding,
-  findingText,
-  type Outcome,
-  type Screening,
-  screen,
-} from './screen/screen.js';
+export * from './screen/finding.js';
+export { findingText } from './screen/finding-text.js';
+export { type RulesOfQuestion, rulesByQuestion } from './screen/questions.js';
+export { type Askable, askable, type Screening, screen } from './screen/screen.js';
 export * from './tables.js';
 export { wordsForRules } from './words.js';

@@ -32,21 +32,36 @@ export type Condition =
       readonly unit: UnitOf<'length'>;
     };
 
+/** A duty follows where its conditions hold. A limit is kept where they hold, and crossed where one fails. */
+export const ruleKinds = ['duty', 'limit'] as const;
+export type RuleKind = (typeof ruleKinds)[number];
+
+/** A question that several rules answer, of which at most one fits: together they are one finding. */
+export interface RuleQuestion {
+  readonly id: string;
+  readonly topic: string;
+}
+
 /** One published rule. */
 export interface Rule {
   readonly id: string;
   readonly topic: string;
   readonly jurisdiction: string;
-  /** The rule whose reach this one shares: it binds only where that rule applies. */
+  readonly kind: RuleKind;
+  /** The question that it answers together with others. */
+  readonly alternativeOf?: RuleQuestion;
+  /** The duty whose reach this one shares: it binds only where that one applies. */
   readonly bindsWhere?: string;
+  /** The exception: where that duty applies, this one does not. */
+  readonly exceptWhere?: string;
   /** Questions that must be answered yes, and such that must be answered no. */
   readonly when?: readonly YesNoFact[];
   readonly unless?: readonly YesNoFact[];
+  /** The range it speaks of: outside of it the rule does not apply. */
+  readonly where?: readonly Condition[];
   /** All of them together make the condition. */
   readonly all: readonly Condition[];
-  /** A requirement follows when the condition holds; a limit is printed the other way round and has been passed when it fails. */
-  readonly effectWhen: 'holds' | 'fails';
-  /** What follows. */
+  /** What follows of a duty that applies, or of a limit that is crossed. */
   readonly effect: string;
   readonly exceptions: readonly string[];
   readonly clause: string;

@@ -3,12 +3,8 @@ import { type AskedFoundNeeded, showUnit } from '../units/index.js';
 import type { RulesError, UnknownName } from './errors.js';
 
 const kinds: Readonly<Record<UnknownName['tag'], string>> = {
-  UnknownOperator: 'operator',
-  UnknownJurisdiction: 'jurisdiction',
   UnknownFact: 'fact',
   UnknownRule: 'rule',
-  UnknownUnit: 'unit',
-  UnknownGrade: 'grade',
 };
 
 export function wordsForRules(error: RulesError): AskedFoundNeeded {
@@ -27,19 +23,13 @@ export function wordsForRules(error: RulesError): AskedFoundNeeded {
         found: showUnit(error.found),
         needed: `a unit of ${error.needed}`,
       };
-    case 'UnknownOperator':
-    case 'UnknownJurisdiction':
     case 'UnknownFact':
     case 'UnknownRule':
-    case 'UnknownUnit':
-    case 'UnknownGrade':
       return {
         asked: `the ${kinds[error.tag]} "${error.found}"`,
         found: `no such ${kinds[error.tag]}`,
-        needed: error.known.length === 0 ? `a known ${kinds[error.tag]}` : `one of ${error.known.join(', ')}`,
+        needed: `one of ${error.known.join(', ')}`,
       };
-    case 'UnreadableRules':
-      return { asked: 'a rule file', found: error.found, needed: error.needed };
     case 'MissingFacts':
       return { asked: error.asked, found: 'facts missing', needed: error.missing.join(', ') };
     case 'BeyondLastStep':

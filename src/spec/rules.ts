@@ -1,5 +1,5 @@
 /** What only people know: whether the rules for carriers bind; and the rules of a State. */
-import { ratingOf } from './codec/figures.js';
+import { lengthOf, ratingOf, weightOf } from './codec/figures.js';
 import { wordsOr } from './codec/forms.js';
 import type { Coded } from './codec/kind.js';
 import { choice, yesOrNo } from './codec/plain.js';
@@ -17,6 +17,9 @@ export const rulesCodec: Coded<DecodedRules, RulesInput> = record(
     interstate: yesOrNo,
     actualWithinRatings: yesOrNo,
     labelGcwr: wordsOr(['not shown'], ratingOf('GCWR on the certification label')),
+    surgeBrakes: yesOrNo,
+    pathDeviation: lengthOf('path deviation'),
+    addedWeight: weightOf('added weight'),
     local: localRulesCodec,
     axleGroups: record(
       'AxleGroupRule',

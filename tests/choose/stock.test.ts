@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { assessJson, ruleFindings } from '../../src/assessment/index.js';
+import { type Assessment, assessJson, ruleFindings } from '../../src/assessment/index.js';
 import { dutyOf, linesAsLimits } from '../../src/choose/index.js';
 import { payloadOf } from '../../src/choose/payload-of.js';
 import { changed as changedAll } from '../../src/study/index.js';
@@ -98,15 +98,15 @@ describe('lines as limits', () => {
   const assessment = rightOf(assessJson(tiltDeck()));
   it('gives the most that stays on this side: at that weight the answer stands, a pound beyond it turns', () => {
     let asked = 0;
-    const outcomes = (path: string, weight: number) =>
+    const saidBy = ({ rules }: Assessment) =>
       new Map(
-        ruleFindings(rightOf(assessJson(changedAll(tiltDeck(), { [path]: `${weight} lb` }))).rules).map(
-          ({ rule, answers }) => [rule.id, answers.map(({ holds }) => holds).join()],
+        ruleFindings(rules).flatMap(({ rows }) =>
+          rows.map(({ rule, answers }) => [rule.id, answers.map(({ holds }) => holds).join()]),
         ),
       );
-    const now = new Map(
-      ruleFindings(assessment.rules).map(({ rule, answers }) => [rule.id, answers.map(({ holds }) => holds).join()]),
-    );
+    const outcomes = (path: string, weight: number) =>
+      saidBy(rightOf(assessJson(changedAll(tiltDeck(), { [path]: `${weight} lb` }))));
+    const now = saidBy(assessment);
     for (const { id, most, room, lineIncluded } of linesAsLimits(assessment)) {
       const machine = most.find(({ path }) => path === 'cargo.0.weight');
       if (machine === undefined || room.value.lte(0) || room.value.gt(6000) || !now.has(id)) continue;
@@ -117,6 +117,19 @@ describe('lines as limits', () => {
       asked += 1;
     }
     expect(asked).toBeGreaterThan(0);
+  });
+  it('says of each line whether a duty begins or a limit ends there, and what it says now', () => {
+    const lines = linesAsLimits(assessment);
+    const says = (id: string) =>
+      lines.filter((line) => line.id === id).map(({ kind, outcome = '' }) => `${kind} ${outcome}`);
+    expect(says('gross-80')).toEqual(['limit kept']);
+    expect(new Set(says('rig'))).toEqual(new Set(['duty applies']));
+    expect(new Set(says('cdl-A'))).toEqual(new Set(['duty does not apply']));
+    expect(new Set(lines.filter(({ kind }) => kind === 'steps').map(({ outcome }) => outcome))).toEqual(
+      new Set([undefined]),
+    );
+    // The line of 10,001 lb is the commercial vehicle's own, not one more of every rule that binds such a vehicle.
+    expect(lines.filter(({ topic }) => topic === 'yearly inspection')).toEqual([]);
   });
   it('tells the pounds to the next class of a table of steps', () => {
     const step = linesAsLimits(assessment).find(({ id }) => id === 'registration class by combined weight (invented)')!;

@@ -26,7 +26,7 @@ type Json = Readonly<Record<string, unknown>>;
 const isRecord = (value: unknown): value is Json => typeof value === 'object' && value !== null;
 const isFigure = (value: Json): boolean => 'why' in value && 'value' in value;
 const isCheck = (value: Json): boolean => 'reserve' in value && 'verdict' in value && 'limit' in value;
-const isFinding = (value: Json): boolean => 'rule' in value && 'outcome' in value;
+const isFinding = (value: Json): boolean => 'rows' in value && 'outcome' in value;
 
 /** To 24 digits of 34: what comparisons are snapped to. */
 const written = ({ value }: Derived<Unit>): string => `${value.value.toSignificantDigits(24).toFixed()} ${value.unit}`;
@@ -34,8 +34,7 @@ const written = ({ value }: Derived<Unit>): string => `${value.value.toSignifica
 const checkLine = ({ kind, part = '', limit, load, verdict }: Check): string =>
   [kind, part, written(limit), written(load), verdict].join(' | ');
 
-const findingLine = ({ rule, outcome, missing }: Finding): string =>
-  [rule.id, outcome, ...[...missing].sort()].join(' | ');
+const findingLine = ({ id, outcome, missing }: Finding): string => [id, outcome, ...[...missing].sort()].join(' | ');
 
 /** Of an error: its tag and its places; words may change. */
 function errorLines(error: TrailerError): readonly string[] {

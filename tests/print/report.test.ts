@@ -3,6 +3,7 @@ import { isLeft } from 'fp-ts/lib/Either.js';
 import { describe, expect, it } from 'vitest';
 import { type Assessment, assessJson, ruleFindings } from '../../src/assessment/index.js';
 import { brief, briefOf, cautions, report } from '../../src/print/index.js';
+import { hasEffect } from '../../src/rules/index.js';
 import { lb, roundCapacityDown, show } from '../../src/units/index.js';
 import { rightOf } from '../helpers/either.js';
 import { metric } from '../helpers/metric.js';
@@ -151,20 +152,31 @@ describe('what is printed', () => {
 
 describe('published rules', () => {
   const all = ruleFindings(answer(tiltDeck()).rules);
-  const applies = all.filter(({ outcome }) => outcome === 'applies');
+  const withEffect = all.filter(hasEffect);
   it('that apply stand in full, and those that a figure comes near to', () => {
     const text = flat(print(tiltDeck()));
-    for (const { rule } of applies) expect(text).toContain(`${rule.topic}: applies: ${rule.effect}`);
+    for (const { topic, outcome, rule } of withEffect) expect(text).toContain(`${topic}: ${outcome}: ${rule.effect}`);
     expect(text).toMatch(
-      /CDL group A, by weight: does not apply\. GCWR 25,800 lb >= 26,001 lb: no \(201 lb below the line\)/,
+      /CDL group, by weight: does not apply\. GCWR 25,800 lb >= 26,001 lb: no \(201 lb below the line\)/,
     );
-    expect(text).toMatch(/- 12 other rules do not apply; 5 more cannot be told for want of facts\./);
+    expect(text).toMatch(
+      /- 2 other limits are kept; 10 other rules do not apply; 2 other rules cannot be told for want of facts\./,
+    );
     expect(text).not.toContain('gross weight, Interstate');
   });
   it('are all printed where all are asked for', () => {
     const text = flat(report(answer(tiltDeck()), { rules: 'all' }));
-    for (const { rule, outcome } of all) expect(text).toContain(`${rule.topic}: ${outcome}`);
-    expect(text).not.toContain('other rules');
+    for (const { topic, outcome } of all) expect(text).toContain(`${topic}: ${outcome}`);
+    expect(text).not.toMatch(/other (rule|limit)/);
+  });
+  it('put a limit that is crossed first, on the first page too', () => {
+    const wide = answer(changed(tiltDeck(), 'trailer.width', '104 in'));
+    const [first] = briefOf(wide).rules;
+    expect([first?.id, first?.kind, first?.outcome]).toEqual(['width', 'limit', 'crossed']);
+    const text = flat(report(wide));
+    expect(text).toMatch(/Rules overall width, National Network, crossed/);
+    const rules = text.slice(text.indexOf('PUBLISHED RULES'));
+    expect(rules.indexOf('overall width, National Network: crossed:')).toBeLessThan(rules.indexOf(': applies:'));
   });
   it('keep the unit they are printed in', () => {
     const text = flat(report(answer(tiltDeck()), { units: 'metric' }));
@@ -184,7 +196,7 @@ describe('within the first forty lines of ten unlike rigs', () => {
     if (anywhere) expect(top).toContain(show(roundCapacityDown(anywhere.weight.value, lb(1))));
     for (const { name } of places)
       expect(top).toMatch(new RegExp(`${name}: (front best at|NO place)|no place for ${name}`));
-    for (const { rule } of rules) expect(top).toContain(rule.topic);
+    for (const { topic } of rules) expect(top).toContain(topic);
   });
 });
 

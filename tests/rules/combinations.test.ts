@@ -131,9 +131,11 @@ describe('words', () => {
       found: '11 lb',
       needed: 'a weight within the last step, 10 lb',
     });
-    expect(wordsForRules({ chapter: 'rules', tag: 'UnknownJurisdiction', found: 'z', known: [] }).needed).toBe(
-      'a known jurisdiction',
-    );
+    expect(wordsForRules({ chapter: 'rules', tag: 'UnknownRule', found: 'z', known: ['cdl', 'rig'] })).toEqual({
+      asked: 'the rule "z"',
+      found: 'no such rule',
+      needed: 'one of cdl, rig',
+    });
     expect(
       wordsForRules({ chapter: 'rules', tag: 'WrongRuleUnit', fact: 'trailer GVWR', found: 'in', needed: 'mass' }),
     ).toEqual({ asked: 'trailer GVWR in a unit of mass', found: 'in', needed: 'a unit of mass' });

@@ -18,7 +18,7 @@ export function facts(text: string): Facts {
       .map((part) => {
         const [name = '', said = ''] = part.split(': ');
         if (said === 'yes' || said === 'no') return [name, said === 'yes'];
-        if (said === 'not shown') return [name, said];
+        if (said === 'not shown' || said === 'none') return [name, said];
         const [digits = '', unit = ''] = said.split(' ');
         return [name, units[unit as keyof typeof units](digits)];
       }),
@@ -35,12 +35,21 @@ export function leftOf<E>(either: Either<E, unknown>): E {
   throw new Error('was not refused');
 }
 
-/** What one rule says to these facts. */
+/** What the rules of one question say to these facts, by the id of the question. */
 export function ask(id: string, given: Facts, rules: readonly Rule[] = federalRules): Finding {
-  const found = orFail(screen(given, rules)).findings.find(({ rule }) => rule.id === id);
-  if (found === undefined) throw new Error(`no rule ${id}`);
+  const found = orFail(screen(given, rules)).findings.find((finding) => finding.id === id);
+  if (found === undefined) throw new Error(`no question ${id}`);
   return found;
 }
+
+/** What one rule says by itself, without its alternatives. */
+export const askRow = (id: string, given: Facts): Finding =>
+  orFail(
+    screen(
+      given,
+      federalRules.filter((rule) => rule.id === id),
+    ),
+  ).findings[0] as Finding;
 
 /** Every figure with working in a finding. */
 export const workings = ({ answers }: Finding): readonly Derived<Unit>[] =>

@@ -1,7 +1,7 @@
 /** What screening says: the words, missing facts, misreadings of the printed lines, contradictions. */
 import { describe, expect, it } from 'vitest';
 import { describeError } from '../../src/errors.js';
-import { distanceText, federalRules, findingText, type Rule, screen } from '../../src/rules/index.js';
+import { distanceText, federalRules, findingText, type Rule, rulesByQuestion, screen } from '../../src/rules/index.js';
 import { given, nodesOf } from '../../src/trace/index.js';
 import { foot, inch, kg, lb, type Unit } from '../../src/units/index.js';
 import { expectReplays } from '../helpers/working.js';
@@ -23,12 +23,16 @@ describe('what a finding says', () => {
       'combined gross 19,800 lb <= 80,000 lb: yes',
     ]);
   });
-  it('has one finding for every rule, in their order', () => {
-    expect(orFail(screen({}, federalRules)).findings.map(({ rule }) => rule)).toEqual(federalRules);
+  it('has one finding for every question, in their order, and asks every rule', () => {
+    const { findings } = orFail(screen({}, federalRules));
+    expect(findings.map(({ id }) => id)).toEqual(rulesByQuestion(federalRules).map(({ id }) => id));
+    expect(findings.flatMap(({ rows }) => rows.map(({ rule }) => rule.id)).sort()).toEqual(
+      federalRules.map(({ id }) => id).sort(),
+    );
   });
-  it('answers nothing but cannot tell when nothing is known', () => {
+  it('answers nothing but cannot be told when nothing is known', () => {
     const { findings, decisions } = orFail(screen({}, federalRules));
-    expect(new Set(findings.map(({ outcome }) => outcome))).toEqual(new Set(['cannot tell']));
+    expect(new Set(findings.map(({ outcome }) => outcome))).toEqual(new Set(['cannot be told']));
     for (const { missing } of findings) expect(missing.length).toBeGreaterThan(0);
     expect(decisions).toEqual([]);
   });
@@ -37,10 +41,10 @@ describe('what a finding says', () => {
       'rear impact guard: does not apply. trailer GVWR 9,999 lb >= 10,000 lb: no (1 lb below the line). [49 CFR 571.224 S3, 393.86; read 2026-11; verify]',
     );
     expect(findingText(ask('width', facts('overall width: 102 in')))).toBe(
-      'overall width, National Network: does not apply. overall width 102 in <= 102 in: yes (on the line). [23 CFR 658.15; read 2026-11; verify]',
+      'overall width, National Network: kept. overall width 102 in <= 102 in: yes (on the line). [23 CFR 658.15; read 2026-11; verify]',
     );
     expect(findingText(ask('lamps-w', {}))).toBe(
-      'clearance and identification lamps: cannot tell. overall width >= 80 in: cannot tell. not given: overall width. [49 CFR 571.108, tables; read 2026-11]',
+      'clearance and identification lamps: cannot be told. overall width >= 80 in: cannot be told. not given: overall width. [49 CFR 571.108, tables; read 2026-11]',
     );
     expect(findingText(ask('lamps-w', facts('overall width: 81 in')))).toMatch(
       /^clearance and identification lamps: applies: clearance and identification lamps are required\. .*1 in above the line/,
@@ -51,7 +55,7 @@ describe('what a finding says', () => {
       expect(caution).toMatch(/State law govern\.$/);
       if (rule.bindsWhere === 'cmv-390') expect(verify, rule.id).toBe(true);
     }
-    expect(ask('cdl-A', {}).verify).toBe(false);
+    expect(ask('cdl', {}).verify).toBe(false);
   });
   it('hands back every comparison it rests on', () => {
     const { findings, decisions } = orFail(
@@ -92,7 +96,7 @@ describe('misreadings', () => {
   });
   it('11,794 kg is 26,001.3 lb and stands for 26,001 lb: 11,793 kg is below it', () => {
     const truck = (weight: string): string =>
-      ask('cdl-B', facts(`tow vehicle GVWR: ${weight}, trailer GVWR: 7000 lb, actual weights within ratings: yes`))
+      ask('cdl', facts(`tow vehicle GVWR: ${weight}, trailer GVWR: 7000 lb, actual weights within ratings: yes`))
         .outcome;
     expect([truck('11793 kg'), truck('11794 kg')]).toEqual(['does not apply', 'applies']);
   });
@@ -105,17 +109,20 @@ describe('misreadings', () => {
     const at = facts(
       'trailer GVWR: 10000 lb, overall width: 102 in, tow vehicle GVWR: 33000 lb, label GCWR: not shown, actual weights within ratings: yes',
     );
-    expect(['rig', 'fmvss110', 'fmvss120', 'consp', 'cdl-A', 'cdl-B'].map((id) => [id, ask(id, at).outcome])).toEqual([
+    expect(
+      ['rig', 'fmvss110', 'fmvss120', 'consp', 'cdl'].map((id) => [ask(id, at).rule.id, ask(id, at).outcome]),
+    ).toEqual([
       ['rig', 'applies'],
       ['fmvss110', 'applies'],
       ['fmvss120', 'does not apply'],
       ['consp', 'does not apply'],
-      ['cdl-A', 'does not apply'],
       ['cdl-B', 'applies'],
     ]);
   });
   it('a machine of exactly 10,000 lb falls under both cargo sections', () => {
-    const at = facts('commercial: yes, interstate: yes, trailer GVWR: 14000 lb, cargo article weight: 10000 lb');
+    const at = facts(
+      'commercial: yes, interstate: yes, trailer GVWR: 14000 lb, cargo article weight: 10000 lb, lightest article not tied as heavy equipment: 10000 lb',
+    );
     expect(['heavy-eq', 'light-veh', 'light-eq-option'].map((id) => ask(id, at).outcome)).toEqual([
       'applies',
       'applies',
@@ -125,7 +132,7 @@ describe('misreadings', () => {
   it('a heavy trailer behind a light truck asks for no group below 26,001 lb', () => {
     expect(
       ask(
-        'cdl-A',
+        'cdl',
         facts(
           'tow vehicle GVWR: 8000 lb, trailer GVWR: 15000 lb, label GCWR: not shown, actual weights within ratings: yes',
         ),
@@ -134,14 +141,14 @@ describe('misreadings', () => {
   });
   it('a label GCWR decides where the sum does not', () => {
     const pair = 'tow vehicle GVWR: 11300 lb, trailer GVWR: 14000 lb, actual weights within ratings: yes';
-    expect(ask('cdl-A', facts(`${pair}, label GCWR: not shown`)).outcome).toBe('does not apply');
-    expect(ask('cdl-A', facts(`${pair}, label GCWR: 30000 lb`)).outcome).toBe('applies');
-    expect(ask('cdl-A', facts(pair)).missing).toEqual(['label GCWR']);
+    expect(ask('cdl', facts(`${pair}, label GCWR: not shown`)).outcome).toBe('does not apply');
+    expect(ask('cdl', facts(`${pair}, label GCWR: 30000 lb`)).outcome).toBe('applies');
+    expect(ask('cdl', facts(pair)).missing).toEqual(['label GCWR']);
   });
   it('one class up: 11,300 + 14,000 stays below 26,001, 11,300 + 16,000 does not', () => {
     expect(
       ask(
-        'cdl-A',
+        'cdl',
         facts(
           'tow vehicle GVWR: 11300 lb, trailer GVWR: 16000 lb, label GCWR: not shown, actual weights within ratings: yes',
         ),
@@ -151,7 +158,7 @@ describe('misreadings', () => {
   it('a GVWR below what the trailer weighs loaded does not make the towed unit lighter', () => {
     expect(
       ask(
-        'cdl-A',
+        'cdl',
         facts(
           'tow vehicle GVWR: 16500 lb, tow vehicle gross: 12000 lb, trailer GVWR: 9900 lb, trailer gross: 10400 lb, label GCWR: not shown',
         ),
@@ -174,24 +181,24 @@ describe('facts known in part', () => {
     expectReplays(...workings(found));
   });
   it('does not stay below a line on what is known', () => {
-    const found = ask('cdl-A', facts('tow vehicle GVWR: 11300 lb, trailer GVWR: 14000 lb, label GCWR: not shown'));
-    expect(found.outcome).toBe('cannot tell');
+    const found = ask('cdl', facts('tow vehicle GVWR: 11300 lb, trailer GVWR: 14000 lb, label GCWR: not shown'));
+    expect(found.outcome).toBe('cannot be told');
     expect(found.missing).toEqual(['tow vehicle gross', 'trailer gross']);
-    expect(found.answers[0]?.text).toBe('GCWR at least 25,300 lb >= 26,001 lb: cannot tell');
+    expect(found.answers[0]?.text).toBe('GCWR at least 25,300 lb >= 26,001 lb: cannot be told');
   });
   it('one condition that fails is enough for no', () => {
-    expect(ask('cdl-A', facts('trailer GVWR: 7000 lb, actual weights within ratings: yes')).outcome).toBe(
-      'does not apply',
-    );
+    expect(
+      ask('cdl', facts('tow vehicle GVWR: 9000 lb, trailer GVWR: 7000 lb, actual weights within ratings: yes')).outcome,
+    ).toBe('does not apply');
     expect(ask('consp', facts('overall width: 79 in')).outcome).toBe('does not apply');
   });
   it('passes a cap on what is known, but does not keep it', () => {
-    expect(ask('gross-80', facts('trailer gross: 80001 lb')).outcome).toBe('applies');
-    expect(ask('gross-80', facts('trailer gross: 80000 lb')).outcome).toBe('cannot tell');
+    expect(ask('gross-80', facts('trailer gross: 80001 lb')).outcome).toBe('crossed');
+    expect(ask('gross-80', facts('trailer gross: 80000 lb')).outcome).toBe('cannot be told');
   });
   it('draws no line with half a fact', () => {
     const found = ask('relabel', facts('added weight: 60 lb'));
-    expect([found.outcome, found.missing]).toEqual(['cannot tell', ['trailer GVWR']]);
+    expect([found.outcome, found.missing]).toEqual(['cannot be told', ['trailer GVWR']]);
   });
   it('draws no line with the lower bound of a sum', () => {
     const rule: Rule = {
@@ -201,7 +208,7 @@ describe('facts known in part', () => {
       ],
     };
     const found = ask('excise', facts('weight on tow vehicle: 1000 lb, trailer gross: 6000 lb'), [rule]);
-    expect([found.outcome, found.missing]).toEqual(['cannot tell', ['tow vehicle gross']]);
+    expect([found.outcome, found.missing]).toEqual(['cannot be told', ['tow vehicle gross']]);
     expect(
       ask('excise', facts('weight on tow vehicle: 1000 lb, trailer gross: 6000 lb, tow vehicle gross: 5000 lb'), [rule])
         .outcome,
@@ -218,7 +225,7 @@ describe('facts known in part', () => {
     ]);
   });
   it('names each missing fact once', () => {
-    const found = ask('surge-1', facts('commercial: yes, interstate: yes'));
+    const found = ask('surge', facts('commercial: yes, interstate: yes'));
     expect(new Set(found.missing).size).toBe(found.missing.length);
     expect(found.missing).toContain('trailer GVWR');
   });
@@ -253,7 +260,7 @@ describe('facts that cannot be', () => {
     'trailer GVWR: 7000 lb, heaviest single axle: 7500 lb',
     'weight on tow vehicle: -200 lb, trailer gross: 3000 lb',
   ])('is no contradiction: %s', (said) => {
-    expect(orFail(screen(facts(said), federalRules)).findings.length).toBe(federalRules.length);
+    expect(orFail(screen(facts(said), federalRules)).findings.length).toBe(rulesByQuestion(federalRules).length);
   });
   it('names the path of the figure', () => {
     const error = leftOf(
@@ -290,10 +297,13 @@ describe('facts that cannot be', () => {
       found: 'nowhere',
       path: 'tracking',
     });
-    expect(leftOf(screen({}, [{ ...rule, bindsWhere: 'breakaway' }]))).toMatchObject({
-      tag: 'UnknownRule',
-      found: 'breakaway',
-    });
+    // A limit is nothing to lean on, and nothing leans on itself, by whatever way round.
+    expect(leftOf(screen({}, [{ ...rule, bindsWhere: 'width' }]))).toMatchObject({ found: 'width' });
+    const round = federalRules.map((row) => (row.id === 'cmv-390' ? { ...row, bindsWhere: 'breakaway' } : row));
+    const error = leftOf(screen({}, round));
+    expect(error).toMatchObject({ tag: 'UnknownRule', found: 'breakaway', path: 'cmv-390' });
+    expect((error as { known: readonly string[] }).known).toContain('rig');
+    expect((error as { known: readonly string[] }).known).not.toContain('brake-all');
     const wrong = {
       ...rule,
       all: [{ test: 'trailer GVWR', operator: '>', line: { value: '3' }, unit: 'in' as Unit }],

@@ -31,7 +31,7 @@ describe('a file that is wrong', () => {
     ['rules.1.all.1.value', '5', 'rules.1.all.1'],
     ['rules.1.all.1.times', 'half', 'rules.1.all.1.times'],
     ['rules.0.all', [], 'rules.0.all'],
-    ['rules.0.effectWhen', 'maybe', 'rules.0.effectWhen'],
+    ['rules.0.kind', 'maybe', 'rules.0.kind'],
     ['rules.0.id', 'rig', 'rules.0.id'],
     ['rules.0.exeptions', [], 'rules.0.exeptions'],
     ['rules.0.all.0.note', 'x', 'rules.0.all.0.note'],
@@ -87,6 +87,6 @@ describe('a file that is right', () => {
     const read = rightOf(decodeLocalRules(file));
     expect(localRulesCodec.is(read)).toBe(true);
     expect(rightOf(decodeLocalRules(localRulesCodec.encode(read)))).toEqual(read);
-    expect(localRulesCodec.is({ ...read, rules: [{ ...read.rules[0], effectWhen: 'maybe' }] })).toBe(false);
+    expect(localRulesCodec.is({ ...read, rules: [{ ...read.rules[0], kind: 'maybe' }] })).toBe(false);
   });
 });

@@ -44,7 +44,7 @@ describe('the JSON Schema', () => {
     ['rules.commercial', 'yes'],
     ['trailer.curb.frame.0.member', { beam: 'W8x10' }],
     ['trailer.curb.deck.0.surface.boards.wood.by', 'weight'],
-    ['rules.local.rules.0.effectWhen', 'maybe'],
+    ['rules.local.rules.0.kind', 'maybe'],
     ['rules.local.rules.0.all.0.unit', 'stone'],
   ])('%s = %j is not', (path, value) => {
     const spec = changed(tiltDeck(), path, value);

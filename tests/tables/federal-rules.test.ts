@@ -1,6 +1,6 @@
 /** The federal lines, typed a second time: rule, condition, operator, value, unit, grade; the printed figures of each clause. */
 import { describe, expect, it } from 'vitest';
-import { federalRules, type Line, rulesTables } from '../../src/rules/index.js';
+import { federalRules, type Line, rulesByQuestion, rulesTables } from '../../src/rules/index.js';
 import { needsVerification } from '../../src/trace/index.js';
 
 const printed = `
@@ -35,9 +35,7 @@ light-eq-option 0 <  10000 lb B
 ax-single       0 <= 20000 lb A
 ax-tandem       0 <= 34000 lb A
 gross-80        0 <= 80000 lb A
-bridge-36       0 >= 36 ft A
 width           0 <= 102 in B
-len-semi        0 >= 48 ft A
 excise          0 >  26000 lb A
 `.trim().split('\n').map((row) => row.replace(/\s+/g, ' '));
 
@@ -45,10 +43,14 @@ const line = (drawn: Line): string => ('value' in drawn ? drawn.value : 'times' 
 
 describe('federal rules', () => {
   it('prints every operator, value, unit and grade as transcribed', () => {
-    expect(federalRules.flatMap(({ id, all, grade }) => all.map((part, i) => `${id} ${i} ${part.operator} ${line(part.line)} ${part.unit} ${grade}`))).toEqual(printed);
+    expect(federalRules.flatMap(({ id, where = [], all, grade }) => [...where, ...all].map((part, i) => `${id} ${i} ${part.operator} ${line(part.line)} ${part.unit} ${grade}`))).toEqual(printed);
   });
   it('has six rules without a figure, bound to what binds them', () => {
-    expect(federalRules.filter(({ all }) => all.length === 0).map(({ id, grade, bindsWhere }) => [id, grade, bindsWhere])).toEqual([['marking', 'memory', 'cmv-390'], ['recheck', 'memory', 'cmv-390'], ['tire-marking', 'memory', 'cmv-390'], ['yearly-inspection', 'memory', 'cmv-390'], ['brake-all', 'B', 'cmv-390'], ['breakaway', 'memory', 'cmv-390']]);
+    expect(federalRules.filter(({ all }) => all.length === 0).map(({ id, grade, bindsWhere }) => [id, grade, bindsWhere])).toEqual([['marking', 'memory', 'cmv-390'], ['recheck', 'memory', 'cmv-390'], ['tire-marking', 'memory', 'cmv-390'], ['yearly-inspection', 'memory', 'cmv-390'], ['brake-all', 'B', 'cmv-390'], ['breakaway', 'memory', 'brake-all']]);
+  });
+  it('has alternatives of three questions, and eight limits', () => {
+    expect(rulesByQuestion(federalRules).filter(({ rows }) => rows.length > 1).map(({ id, rows }) => [id, ...rows.map((row) => row.id)])).toEqual([['cdl', 'cdl-A', 'cdl-B'], ['brake-3000', 'brake-3000-semi', 'brake-3000-full'], ['surge', 'surge-1', 'surge-2']]);
+    expect(federalRules.filter(({ kind }) => kind === 'limit').map(({ id }) => id)).toEqual(['surge-1', 'surge-2', 'chains-fed', 'tracking', 'ax-single', 'ax-tandem', 'gross-80', 'width']);
   });
   it('marks what should be looked up: secondary copies and memory', () => {
     expect(federalRules.filter(({ grade }) => needsVerification(grade, 'regulation')).map(({ id }) => id)).toEqual([
@@ -77,6 +79,6 @@ describe('federal rules', () => {
     for (const { effect, caution = '', topic } of federalRules) expect(`${effect} ${caution} ${topic}`).not.toMatch(/\blegal\b|\blawful\b|\bpermitted\b/i);
   });
   it('is listed among the tables', () => {
-    expect(rulesTables.map(({ name, rows }) => [name, rows.length])).toEqual([['federal rules', 32], ['agency letters on GVWR, GAWR and tongue', 8]]);
+    expect(rulesTables.map(({ name, rows }) => [name, rows.length])).toEqual([['federal rules', 30], ['agency letters on GVWR, GAWR and tongue', 8]]);
   });
 });

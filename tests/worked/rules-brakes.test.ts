@@ -91,15 +91,26 @@ describe('surge brakes', () => {
     [20000, 16000, true],
     [20000, 15999, false],
   ])('trailer %i behind %i: %s', (trailer, tow, accepted) => {
-    const found = orFail(surgeBrakes(lb(trailer), lb(tow)));
+    const found = orFail(surgeBrakes({ gvwr: lb(trailer), gross: 'not above GVWR' }, lb(tow)));
     expect(found.accepted).toBe(accepted);
     expectReplays(found.distance, ...(found.limit === undefined ? [] : [found.limit]));
   });
+  it('takes the gross where it is above the GVWR, (d)(3) (from memory)', () => {
+    expect(
+      [9000, 9001].map((gross) => orFail(surgeBrakes({ gvwr: lb(7000), gross: lb(gross) }, lb(5143))).accepted),
+    ).toEqual([true, false]);
+  });
   it('prints no ratio from 20,001 lb on', () => {
-    expect(orFail(surgeBrakes(lb(20001), lb(30000))).limit).toBeUndefined();
+    expect(orFail(surgeBrakes({ gvwr: lb(20001), gross: lb(9000) }, lb(30000))).limit).toBeUndefined();
   });
   it('refuses a rating of nothing', () => {
-    expect(leftOf(surgeBrakes(lb(0), lb(6000)))).toMatchObject({ tag: 'OutOfRange', what: 'trailer GVWR' });
-    expect(leftOf(surgeBrakes(lb(9000), lb(-1)))).toMatchObject({ tag: 'OutOfRange', what: 'tow vehicle GVWR' });
+    expect(leftOf(surgeBrakes({ gvwr: lb(0), gross: lb(9000) }, lb(6000)))).toMatchObject({
+      tag: 'OutOfRange',
+      what: 'trailer GVWR',
+    });
+    expect(leftOf(surgeBrakes({ gvwr: lb(9000), gross: lb(9000) }, lb(-1)))).toMatchObject({
+      tag: 'OutOfRange',
+      what: 'tow vehicle GVWR',
+    });
   });
 });

@@ -3,6 +3,7 @@
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { AssessError, Assessment } from '../../assessment/index.js';
 import { ruleFindings } from '../../assessment/index.js';
+import { hasEffect } from '../../rules/index.js';
 import { asDerived, constant, type Derived, inPounds, minus, result } from '../../trace/index.js';
 import { lb, roundCapacityDown, roundLoadUp, show } from '../../units/index.js';
 import { compareDecimals } from '../../units/internal.js';
@@ -25,9 +26,9 @@ function overText({ checks, partChecks }: Assessment): string | undefined {
 
 function crossedText(assessment: Assessment, lines: readonly string[]): string | undefined {
   const crossed = ruleFindings(assessment.rules).find(
-    ({ rule, outcome }) => lines.includes(rule.id) && outcome === 'applies',
+    (finding) => hasEffect(finding) && [finding.id, finding.rule.id].some((id) => lines.includes(id)),
   );
-  return crossed && `crosses ${crossed.rule.topic} (${crossed.answers.map(({ text }) => text).join('; ')})`;
+  return crossed && `crosses ${crossed.topic} (${crossed.answers.map(({ text }) => text).join('; ')})`;
 }
 
 /** The one reason, the gravest first. */

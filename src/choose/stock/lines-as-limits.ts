@@ -1,5 +1,6 @@
 /** Published lines as bounds: what is the most of each weight that stays on this side of a line? */
 import { type Assessment, ruleFindings } from '../../assessment/index.js';
+import type { Outcome, RuleKind } from '../../rules/index.js';
 import { type Derived, derivatives } from '../../trace/index.js';
 import { convert, type Quantity, type Unit } from '../../units/index.js';
 import { type Decimal, ofDecimal } from '../../units/internal.js';
@@ -18,8 +19,12 @@ export interface MostOf {
 
 /** A line, how far it is away, and what reaches it. */
 export interface LineAsLimit {
-  /** The id of the rule, or the topic of the table of steps. */
+  /** The id of the rule, of alternatives each by its own, or the topic of the table of steps. */
   readonly id: string;
+  /** A duty begins at its line, a limit ends there; a table of steps is neither. */
+  readonly kind: RuleKind | 'steps';
+  /** What the rule says now; absent for a table of steps. */
+  readonly outcome?: Outcome;
   /** What it is about, and for a table of steps the class now and the next. */
   readonly topic: string;
   /** What may still be added before the line, lb; below zero when it is crossed. */
@@ -67,13 +72,16 @@ function mostOf(figure: Derived<Unit>, counts: 'room' | 'distance'): readonly Mo
  */
 export function linesAsLimits(assessment: Assessment): readonly LineAsLimit[] {
   const found: LineAsLimit[] = [];
-  for (const { rule, answers } of ruleFindings(assessment.rules))
+  const rows = ruleFindings(assessment.rules).flatMap((finding) => finding.rows);
+  for (const { rule, outcome, answers } of rows)
     for (const { distance, missing, decision } of answers) {
       if (distance === undefined || missing.length > 0 || decision === undefined || !isMass(distance.value)) continue;
       const strict = decision.comparison === '<' || decision.comparison === '>=';
       const room = ofDecimal(distance.value.value.negated(), distance.value.unit) as Quantity<Unit>;
       found.push({
         id: rule.id,
+        kind: rule.kind,
+        outcome,
         topic: rule.topic,
         room: inLb(room),
         lineIncluded: !strict,
@@ -84,6 +92,7 @@ export function linesAsLimits(assessment: Assessment): readonly LineAsLimit[] {
     if (finding.remaining !== undefined)
       found.push({
         id: topic,
+        kind: 'steps',
         topic: `${topic}: ${finding.class}${finding.next === undefined ? '' : `, then ${finding.next}`}`,
         room: inLb(finding.remaining.value),
         lineIncluded: finding.decisions.some(({ comparison }) => comparison === '<='),

@@ -1,21 +1,29 @@
 /** The report's section on published rules: those that apply or are near their line in full, the others counted. */
 import { type Assessment, ruleFindings } from '../../assessment/index.js';
 import { tightest } from '../../ratings/index.js';
-import { type Finding, findingText } from '../../rules/index.js';
+import { type Finding, findingText, hasEffect, type Outcome } from '../../rules/index.js';
 import type { FiguresInPrint } from '../reader-units.js';
 import { counted, remark } from '../text-layout.js';
 
 /** Which published rules a report prints in full. */
 export type RulesInFull = 'near' | 'all';
 
-const order: Readonly<Record<Finding['outcome'], number>> = { applies: 0, 'cannot tell': 1, 'does not apply': 2 };
+const order: Readonly<Record<Outcome, number>> = {
+  crossed: 0,
+  applies: 1,
+  'cannot be told': 2,
+  kept: 3,
+  'does not apply': 4,
+};
 
-/** A figure within a twentieth of the line that it is compared with. */
-const isNear = ({ answers }: Finding): boolean =>
-  answers.some(
-    ({ line, distance }) =>
-      line !== undefined && distance?.value.value.abs().times(20).lte(line.value.value.abs()) === true,
-  );
+/** A figure within a twentieth of a line of its own. */
+const isNear = ({ rows }: Finding): boolean =>
+  rows
+    .flatMap(({ answers }) => answers)
+    .some(
+      ({ line, distance }) =>
+        line !== undefined && distance?.value.value.abs().times(20).lte(line.value.value.abs()) === true,
+    );
 
 /** A finding in full; one that is not federal with where it is from. */
 const fullText = (finding: Finding): string =>
@@ -23,18 +31,19 @@ const fullText = (finding: Finding): string =>
     ? findingText(finding)
     : `${finding.rule.jurisdiction}, ${findingText(finding)}`;
 
+/** How many of the rules that are not printed say so, and how that is put. */
+const counts: readonly (readonly [Outcome, one: string, more: string])[] = [
+  ['kept', 'limit is kept', 'limits are kept'],
+  ['does not apply', 'rule does not apply', 'rules do not apply'],
+  ['cannot be told', 'rule cannot be told for want of facts', 'rules cannot be told for want of facts'],
+];
+
 /** The rules that are not printed, as one line. */
 function others(findings: readonly Finding[]): readonly string[] {
-  const silent = findings.filter(({ outcome }) => outcome === 'does not apply').length;
-  const open = findings.length - silent;
-  const parts = [
-    ...(silent === 0 ? [] : [`${counted(silent, 'other rule')} ${silent === 1 ? 'does' : 'do'} not apply`]),
-    ...(open === 0
-      ? []
-      : [
-          `${counted(open, silent === 0 ? 'other rule' : 'more', silent === 0 ? undefined : 'more')} cannot be told for want of facts`,
-        ]),
-  ];
+  const parts = counts.flatMap(([outcome, one, more]) => {
+    const count = findings.filter((finding) => finding.outcome === outcome).length;
+    return count === 0 ? [] : [counted(count, `other ${one}`, `other ${more}`)];
+  });
   return parts.length === 0 ? [] : [remark(`${parts.join('; ')}.`)];
 }
 
@@ -46,7 +55,7 @@ export function ruleLines({ rules }: Assessment, p: FiguresInPrint, inFull: Rule
   const closest = groups.find(({ check }) => check !== undefined && check === tight);
   const shown = [...findings]
     .sort((a, b) => order[a.outcome] - order[b.outcome])
-    .filter((finding) => inFull === 'all' || finding.outcome === 'applies' || isNear(finding));
+    .filter((finding) => inFull === 'all' || hasEffect(finding) || isNear(finding));
   return [
     ...(closest?.check
       ? [

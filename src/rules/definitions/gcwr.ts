@@ -41,7 +41,8 @@ export function largestCombination(
   return greatestKnown('GCWR', label === 'not shown' ? [total] : [label, total]);
 }
 
-function ofVehicle(name: string, { gvwr, gross }: VehicleWeights): Either<RulesError, Derived<'lb'>> {
+/** The greater of rating and weight of one vehicle, lb. */
+export function ofVehicle(name: string, { gvwr, gross }: VehicleWeights): Either<RulesError, Derived<'lb'>> {
   const rated = pounds(`${name} GVWR`, gvwr, 'label');
   if (isLeft(rated) || gross === 'not above GVWR') return rated;
   const weighed = pounds(`${name} gross`, gross);

@@ -35,9 +35,13 @@ export type FederalId = (typeof federalRows)[number]['id'];
 export const federalRule = (id: FederalId): Rule => federalRules.find((rule) => rule.id === id) as Rule;
 
 /** A printed figure of a federal rule, with its operator, for functions that ask one rule directly. */
-export function printedLine(id: FederalId, index = 0): { readonly operator: Operator; readonly line: Derived<'lb'> } {
+export function printedLine(
+  id: FederalId,
+  index = 0,
+  of: 'all' | 'where' = 'all',
+): { readonly operator: Operator; readonly line: Derived<'lb'> } {
   const rule = federalRule(id);
-  const condition = rule.all[index];
+  const condition = rule[of]?.[index];
   if (condition === undefined || condition.unit !== 'lb' || !('value' in condition.line))
     throw new RangeError(`no printed figure in lb at ${id}, ${index}`);
   const figure = quantity(condition.line.value, 'lb');

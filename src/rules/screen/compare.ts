@@ -19,6 +19,8 @@ import { resolve } from './resolve.js';
 export interface Answer {
   /** `trailer GVWR 10,000 lb > 10,000 lb: no` */
   readonly text: string;
+  /** What is tested is not there: `heaviest tandem: none`. */
+  readonly absent?: true;
   readonly holds: boolean | undefined;
   readonly missing: readonly string[];
   /** The figure tested, in the unit of the rule. A lower bound when facts are missing. */
@@ -35,6 +37,7 @@ type Same = Derived<'lb'>;
 const partIn = (part: Partly<Unit>, unit: Unit): Partly<'lb'> => ({
   figure: part.figure === undefined ? undefined : inUnit(part.figure as Same, unit as 'lb'),
   missing: part.missing,
+  ...(part.absent && { absent: part.absent }),
 });
 
 interface Drawn extends Partly<'lb'> {
@@ -51,7 +54,7 @@ function draw(rule: Rule, line: Line, unit: Unit, facts: Facts): Drawn {
     const of = partIn(resolve(facts, line.of), unit);
     // A lower bound is not enough to draw a line with.
     if (of.figure === undefined || of.missing.length > 0)
-      return { figure: undefined, missing: of.missing, text: `${line.times} x ${line.of} (not known)` };
+      return { ...of, figure: undefined, text: `${line.times} x ${line.of} (${of.absent ? 'none' : 'not known'})` };
     const share = fromTable(`printed share of ${line.of}`, ratio(line.times), from);
     const figure = product(`line of ${rule.topic}`, share, of.figure);
     return {
@@ -66,8 +69,10 @@ function draw(rule: Rule, line: Line, unit: Unit, facts: Facts): Drawn {
   const parts = line.least.map((part) => draw(rule, part, unit, facts));
   const figures = parts.flatMap(({ figure }) => (figure === undefined ? [] : [figure]));
   const missing = parts.flatMap((part) => part.missing);
+  const [absent] = parts.filter((part) => part.absent);
   return {
-    figure: missing.length > 0 ? undefined : leastOf(`line of ${rule.topic}`, figures),
+    ...(absent && { absent: true as const }),
+    figure: absent || missing.length > 0 ? undefined : leastOf(`line of ${rule.topic}`, figures),
     missing,
     text: `least of (${parts.map(({ text }) => text).join(', ')})`,
   };
@@ -82,7 +87,7 @@ function written(figure: Same, line: Same | undefined, original: Derived<Unit>):
 }
 
 function yesNo(holds: boolean | undefined): string {
-  if (holds === undefined) return 'cannot tell';
+  if (holds === undefined) return 'cannot be told';
   return holds ? 'yes' : 'no';
 }
 
@@ -92,16 +97,18 @@ export function answer(rule: Rule, condition: Condition, facts: Facts): Answer {
   const whole = resolve(facts, test);
   const { figure, missing } = partIn(whole, unit);
   const line = draw(rule, condition.line, unit, facts);
+  if (whole.absent) return { text: `${test}: none`, holds: undefined, missing: [], absent: true };
+  if (line.absent) return { text: `${test} ${operator} ${line.text}`, holds: undefined, missing: [], absent: true };
   if (figure === undefined || whole.figure === undefined)
     return {
-      text: `${test} ${operator} ${line.text}: cannot tell`,
+      text: `${test} ${operator} ${line.text}: cannot be told`,
       holds: undefined,
       missing: [...missing, ...line.missing],
     };
   const partly = missing.length === 0 ? '' : 'at least ';
   const start = `${test} ${partly}${written(figure, line.figure, whole.figure)} ${operator} ${line.text}`;
   if (line.figure === undefined)
-    return { text: `${start}: cannot tell`, holds: undefined, missing: [...missing, ...line.missing], figure };
+    return { text: `${start}: cannot be told`, holds: undefined, missing: [...missing, ...line.missing], figure };
   const decision = decide(figure, operator, line.figure);
   // A lower bound settles the question only by being above the line.
   const settled = missing.length === 0 || decision.holds === (operator === '>' || operator === '>=');
@@ -121,7 +128,7 @@ export function answer(rule: Rule, condition: Condition, facts: Facts): Answer {
 /** A question that is answered yes or no. */
 export function askedYesNo(fact: YesNoFact, wanted: boolean, facts: Facts): Answer {
   const given = facts[fact];
-  if (given === undefined) return { text: `${fact}: cannot tell`, holds: undefined, missing: [fact] };
+  if (given === undefined) return { text: `${fact}: cannot be told`, holds: undefined, missing: [fact] };
   return { text: `${fact}: ${yesNo(given)}`, holds: given === wanted, missing: [] };
 }
 

@@ -9,6 +9,7 @@ import {
   isGivenFact,
   isWeightName,
   isYesNoFact,
+  type LengthFact,
   lengthFacts,
   type WeightFact,
   weightFacts,
@@ -38,7 +39,51 @@ const withinRatings: typeof ordered = [
 ];
 
 /** These may be zero or point the other way: a tail-heavy load lifts the hitch, weight can be taken off. */
-const anySign: ReadonlySet<string> = new Set(['weight on tow vehicle', 'added weight', 'path deviation']);
+const anySign: ReadonlySet<string> = new Set(['weight on tow vehicle', 'added weight']);
+/** These may be zero. */
+const zeroToo: ReadonlySet<string> = new Set(['path deviation']);
+
+/** What a figure is in need of: its dimension, and a size that such a thing can have. */
+function faultOfFigure(
+  name: WeightFact | LengthFact,
+  figure: Derived<UnitOf<'mass'> | UnitOf<'length'>>,
+): RulesError | undefined {
+  const { unit } = figure.value;
+  const dimension = dimensionOfFact(name);
+  if (dimensionOf(unit) !== dimension)
+    return rulesError({ tag: 'WrongRuleUnit', fact: name, found: unit, needed: dimension }, pathOf(figure));
+  const zero = zeroIn(unit);
+  if (anySign.has(name) || decide<Unit>(figure, zeroToo.has(name) ? '>=' : '>', zero).holds) return undefined;
+  const thing = isWeightName(name) ? 'weight' : 'length';
+  const needed = zeroToo.has(name) ? `a ${thing} of zero or more` : `a ${thing} greater than zero`;
+  return rulesError({ tag: 'OutOfRange', what: name, found: show(figure.value), needed }, pathOf(figure));
+}
+
+function faultOfFact(facts: Facts, name: string): RulesError | undefined {
+  if (isYesNoFact(name)) return undefined;
+  if (!isGivenFact(name))
+    return rulesError({ tag: 'UnknownFact', found: name, known: [...weightFacts, ...lengthFacts] }, name);
+  const figure = givenFact(facts, name);
+  return figure && faultOfFigure(name, figure);
+}
+
+/** Whether the first of a pair is not above the second, where both are known. */
+function inOrder(
+  facts: Facts,
+  [less, more, needed]: (typeof ordered)[number],
+): Either<RulesError, Decision | undefined> {
+  const [low, high] = [givenFact(facts, less), givenFact(facts, more)] as [
+    Derived<UnitOf<'mass'>> | undefined,
+    Derived<UnitOf<'mass'>> | undefined,
+  ];
+  if (low === undefined || high === undefined) return right(undefined);
+  const decision = decide(inUnit(low, 'lb'), '<=', inUnit(high, 'lb'));
+  if (decision.holds) return right(decision);
+  const found = [show(low.value), show(high.value)] as const;
+  return left(
+    rulesError({ tag: 'ContradictoryFacts', facts: [less, more], found, needed }, pathOf(high) ?? pathOf(low)),
+  );
+}
 
 /**
  * Can all these facts be true together?
@@ -47,59 +92,15 @@ const anySign: ReadonlySet<string> = new Set(['weight on tow vehicle', 'added we
  */
 export function consistent(facts: Facts): Either<RulesError, readonly Decision[]> {
   for (const name of Object.keys(facts)) {
-    if (isYesNoFact(name)) continue;
-    if (!isGivenFact(name))
-      return left(rulesError({ tag: 'UnknownFact', found: name, known: [...weightFacts, ...lengthFacts] }, name));
-    const figure = givenFact(facts, name);
-    if (figure === undefined) continue;
-    const { unit } = figure.value;
-    if (dimensionOf(unit) !== dimensionOfFact(name))
-      return left(
-        rulesError({ tag: 'WrongRuleUnit', fact: name, found: unit, needed: dimensionOfFact(name) }, pathOf(figure)),
-      );
-    if (!anySign.has(name) && !decide<Unit>(figure, '>', zeroIn(unit)).holds) {
-      return left(
-        rulesError(
-          {
-            tag: 'OutOfRange',
-            what: name,
-            found: show(figure.value),
-            needed: `a ${isWeightName(name) ? 'weight' : 'length'} greater than zero`,
-          },
-          pathOf(figure),
-        ),
-      );
-    }
+    const fault = faultOfFact(facts, name);
+    if (fault !== undefined) return left(fault);
   }
   const decisions: Decision[] = [];
-  for (const [less, more, needed] of facts['actual weights within ratings'] === true
-    ? [...ordered, ...withinRatings]
-    : ordered) {
-    const [low, high] = [givenFact(facts, less), givenFact(facts, more)] as [
-      Derived<UnitOf<'mass'>> | undefined,
-      Derived<UnitOf<'mass'>> | undefined,
-    ];
-    if (low === undefined || high === undefined) continue;
-    const decision = decide(inUnit(low, 'lb'), '<=', inUnit(high, 'lb'));
-    decisions.push(decision);
-    if (!decision.holds) {
-      return left(
-        rulesError(
-          { tag: 'ContradictoryFacts', facts: [less, more], found: [show(low.value), show(high.value)], needed },
-          pathOf(high) ?? pathOf(low),
-        ),
-      );
-    }
+  const pairs = facts['actual weights within ratings'] === true ? [...ordered, ...withinRatings] : ordered;
+  for (const pair of pairs) {
+    const found = inOrder(facts, pair);
+    if (isLeft(found)) return found;
+    if (found.right !== undefined) decisions.push(found.right);
   }
   return right(decisions);
-}
-
-/** The first Left, or all that is right. */
-export function firstLeft<A>(answers: readonly Either<RulesError, A>[]): Either<RulesError, readonly A[]> {
-  const out: A[] = [];
-  for (const answer of answers) {
-    if (isLeft(answer)) return answer;
-    out.push(answer.right);
-  }
-  return right(out);
 }

@@ -9,9 +9,12 @@ import type { Unit } from '../../units/index.js';
 export interface Partly<U extends Unit> {
   readonly figure: Derived<U> | undefined;
   readonly missing: readonly string[];
+  /** There is no such thing: nothing is missing, and there is no figure. */
+  readonly absent?: true;
 }
 
 export const wholly = <U extends Unit>(figure: Derived<U>): Partly<U> => ({ figure, missing: [] });
+export const notThere: Partly<never> = Object.freeze({ figure: undefined, missing: [], absent: true });
 export const lacking = (fact: string): Partly<never> => ({ figure: undefined, missing: [fact] });
 
 const missingOf = (parts: readonly Partly<Unit>[]): readonly string[] => [

@@ -10,7 +10,7 @@ import {
   type WeightFact,
   type WeightName,
 } from '../facts.js';
-import { greatestKnown, lacking, type Partly, sumKnown, wholly } from './partly-known.js';
+import { greatestKnown, lacking, notThere, type Partly, sumKnown, wholly } from './partly-known.js';
 
 const ratings: ReadonlySet<FactName> = new Set<FactName>(['trailer GVWR', 'tow vehicle GVWR', 'label GCWR']);
 
@@ -20,7 +20,7 @@ export function givenFact(
   name: WeightFact | LengthFact,
 ): Derived<UnitOf<'mass'> | UnitOf<'length'>> | undefined {
   const figure = facts[name];
-  if (figure === undefined || figure === 'not shown') return undefined;
+  if (figure === undefined || figure === 'not shown' || figure === 'none') return undefined;
   return asDerived<UnitOf<'mass'> | UnitOf<'length'>>(name, figure, ratings.has(name) ? 'label' : 'stated');
 }
 
@@ -60,6 +60,7 @@ export function resolve(facts: Facts, name: FactName): Partly<UnitOf<'mass'> | U
         weightOf(facts, 'GCWR'),
       ]);
     default: {
+      if (facts[name] === 'none') return notThere;
       const figure = givenFact(facts, name);
       return figure === undefined ? lacking(name) : wholly(figure);
     }
@@ -68,12 +69,12 @@ export function resolve(facts: Facts, name: FactName): Partly<UnitOf<'mass'> | U
 
 /** The same for a weight, in lb. */
 export function weightOf(facts: Facts, name: WeightName): Partly<'lb'> {
-  const { figure, missing } = resolve(facts, name);
+  const { figure, ...known } = resolve(facts, name);
   return {
+    ...known,
     figure:
       figure === undefined || !isWeightName(name)
         ? undefined
         : converted(name, figure as Derived<UnitOf<'mass'>>, 'lb'),
-    missing,
   };
 }

@@ -4,7 +4,7 @@ export const towKeys = [
   { type: 'Tow', rows: [
     ['front', 'front axle of the truck alone, people and cargo aboard', 'scale', { text: '5,150 lb', basis: 'scale' }, 'truck GVWR, both GAWRs, GCWR, spring bars'],
     ['rear', 'rear axle, likewise', 'scale', { text: '3,650 lb', basis: 'scale' }, 'truck GVWR, both GAWRs, GCWR, spring bars'],
-    ['gvwr', 'gross vehicle weight rating of the truck', 'certification label, door jamb', '14,000 lb', 'truck GVWR; lines that need it answer `cannot tell`'],
+    ['gvwr', 'gross vehicle weight rating of the truck', 'certification label, door jamb', '14,000 lb', 'truck GVWR; lines that need it cannot be told'],
     ['frontGawr', 'front axle rating', 'certification label', '6,000 lb', 'front axle against its GAWR'],
     ['rearGawr', 'rear axle rating', 'certification label', '9,650 lb', 'rear axle against its GAWR'],
     ['gcwr', 'combination rating by the vehicle maker', "owner's manual or towing guide", '30,000 lb', 'combination against GCWR'],

@@ -1,7 +1,7 @@
 /** The rules of a State as a user brings them: places, rules, step tables. */
 import { left, right } from 'fp-ts/lib/Either.js';
 import type * as t from 'io-ts';
-import { federalRules } from '../../rules/index.js';
+import { federalRules, type Rule, rulesByQuestion } from '../../rules/index.js';
 import { type Fault, fault, isRecord, pathOf } from '../codec/fault.js';
 import { made } from '../codec/forms.js';
 import type { Coded } from '../codec/kind.js';
@@ -33,13 +33,16 @@ const placesOf = ({
   ...stepTables.map((table, i) => [['stepTables', i], table] as const),
 ];
 
+const federalQuestions = rulesByQuestion(federalRules);
+const federalDuties = federalQuestions.filter(({ rows }) => rows[0].kind === 'duty').map(({ id }) => id);
+
 /** Names that nobody declared, ids used twice, and rules that bind where no rule does. */
 function faultsIn(file: LocalRulesForm, context: t.Context): readonly Fault[] {
   const faults: Fault[] = [];
   const at = ([key, i]: Place, field: string): string =>
     [pathOf(context), key, i, field].filter((part) => part !== '').join('.');
   const known = file.jurisdictions.map(({ id }) => id).filter((id) => id !== 'federal');
-  const ids = new Set(federalRules.map(({ id }) => String(id)));
+  const ids = new Set([...federalRules, ...federalQuestions].map(({ id }) => id));
   for (const [place, { id, jurisdiction }] of placesOf(file)) {
     if (!known.includes(jurisdiction))
       faults.push(
@@ -53,15 +56,20 @@ function faultsIn(file: LocalRulesForm, context: t.Context): readonly Fault[] {
       );
     ids.add(id);
   }
-  const bases = [...file.rules, ...federalRules]
-    .filter((rule) => rule.bindsWhere === undefined && rule.effectWhen === 'holds')
-    .map(({ id }) => id);
+  const standsAlone = ({ kind, bindsWhere }: Rule): boolean => kind === 'duty' && bindsWhere === undefined;
+  const bases = [...file.rules.filter(standsAlone).map(({ id }) => id), ...federalDuties];
   file.rules.forEach(({ bindsWhere }, i) => {
     if (bindsWhere !== undefined && !bases.includes(bindsWhere))
       faults.push(
-        fault(bindsWhere, context, 'contradiction', `the id of a rule that stands on its own: ${bases.join(', ')}`, {
-          path: at(['rules', i], 'bindsWhere'),
-        }),
+        fault(
+          bindsWhere,
+          context,
+          'contradiction',
+          `the id of a federal duty, or of one of this file that stands on its own: ${bases.join(', ')}`,
+          {
+            path: at(['rules', i], 'bindsWhere'),
+          },
+        ),
       );
   });
   return faults;

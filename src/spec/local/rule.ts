@@ -5,6 +5,7 @@ import {
   type LengthFact,
   lengthFacts,
   operators,
+  ruleKinds,
   weightFacts,
   yesNoFacts,
 } from '../../rules/index.js';
@@ -89,7 +90,7 @@ const ruleForm: Coded<LocalRuleForm, LocalRuleInput> = record(
     topic: longText,
     jurisdiction: longText,
     all: list('conditions', conditionCodec, 100, 1),
-    effectWhen: choice('holds', 'fails'),
+    kind: choice(...ruleKinds),
     effect: longText,
     exceptions: list('exceptions', longText),
     clause: longText,

@@ -1,31 +1,46 @@
 /** The types of facts for rules, and the rules of a State, as written and as read. Made by `npm run keys` from the table of keys. */
 import type { Derived } from '../../trace/index.js';
-import type { WeightInput } from './figures.js';
+import type { LengthInput, WeightInput } from './figures.js';
 import type { DecodedLocalRule, DecodedLocalRules, DecodedRuleCondition, DecodedStepTable } from './made.js';
 
 /** Facts for rules. */
 export interface RulesInput {
   /**
-   * Whether the trip is commerce. Where: the work you do. Example: `true`. Without it: rules for carriers answer
-   * `cannot tell`.
+   * Whether the trip is commerce. Where: the work you do. Example: `true`. Without it: rules for carriers cannot be
+   * told.
    */
   readonly commercial?: boolean | undefined;
   /**
    * Whether it crosses a State line, or is part of such a trip. Where: the trip. Example: `true`. Without it: rules for
-   * carriers answer `cannot tell`.
+   * carriers cannot be told.
    */
   readonly interstate?: boolean | undefined;
   /**
    * That nobody is loaded above a GVWR; stands in for gross weights that are not known. Where: scale. Example: `true`.
-   * Without it: rules may answer `cannot tell` where a gross weight is not known.
+   * Without it: some rules cannot be told where a gross weight is not known.
    */
   readonly actualWithinRatings?: boolean | undefined;
   /**
    * The combination rating on the truck's certification label, or `"not shown"` when somebody has looked. Where:
    * certification label. Example: `"not shown"`. Without it: rules on the combination rating that would turn on it
-   * answer `cannot tell`.
+   * cannot be told.
    */
   readonly labelGcwr?: 'not shown' | WeightInput | undefined;
+  /**
+   * Whether the brakes of the trailer are surge brakes, worked by its push on the coupler. Where: look at the coupler.
+   * Example: `false`. Without it: the limit on surge brakes cannot be told.
+   */
+  readonly surgeBrakes?: boolean | undefined;
+  /**
+   * How far the trailer strays from the path of the truck on a straight and level road, to either side. Where: chalk
+   * line or wet road. Example: `"1 in"`. Without it: the limit on tracking cannot be told.
+   */
+  readonly pathDeviation?: LengthInput | undefined;
+  /**
+   * What was put on the trailer between its certification and its first sale. Where: scale or sheets. Example: `"60
+   * lb"`. Without it: the weight of `curb.added` is taken; without that the duty to correct the label cannot be told.
+   */
+  readonly addedWeight?: WeightInput | undefined;
   /**
    * Rules of your own State: text, date and source of that State, in the form of `examples/local-rules.json`. Without
    * it: federal rules only.
@@ -45,6 +60,12 @@ export interface DecodedRules {
   readonly actualWithinRatings?: boolean | undefined;
   /** The combination rating on the truck's certification label, or `"not shown"` when somebody has looked. */
   readonly labelGcwr?: 'not shown' | Derived<'lb'> | undefined;
+  /** Whether the brakes of the trailer are surge brakes, worked by its push on the coupler. */
+  readonly surgeBrakes?: boolean | undefined;
+  /** How far the trailer strays from the path of the truck on a straight and level road, to either side. */
+  readonly pathDeviation?: Derived<'in'> | undefined;
+  /** What was put on the trailer between its certification and its first sale. */
+  readonly addedWeight?: Derived<'lb'> | undefined;
   /** Rules of your own State: text, date and source of that State, in the form of `examples/local-rules.json`. */
   readonly local?: DecodedLocalRules | undefined;
   /** How axle groups are counted: choices the formula leaves to the State. */
@@ -108,11 +129,14 @@ export interface LocalRuleInput {
   /** Conditions that must hold together. A list. */
   readonly all: readonly RuleConditionInput[];
   /**
-   * Whether its effect follows when the conditions hold, or when they fail. Where: text of the rule. Example:
-   * `"holds"`.
+   * `duty` for what must be done where the conditions hold, `limit` for conditions that must be kept. Where: text of
+   * the rule. Example: `"duty"`.
    */
-  readonly effectWhen: 'holds' | 'fails';
-  /** What follows. Where: text of the rule. Example: `"brakes on all wheels of the trailer"`. */
+  readonly kind: 'duty' | 'limit';
+  /**
+   * What follows of a duty that applies, or of a limit that is crossed. Where: text of the rule. Example: `"brakes on
+   * all wheels of the trailer"`.
+   */
   readonly effect: string;
   /** What it excepts, in words. Where: text of the rule. Example: `["trailers of farmers"]`. */
   readonly exceptions: readonly string[];
@@ -128,17 +152,17 @@ export interface LocalRuleInput {
   /** What you read. Where: title of the copy. Example: `"invented for the examples"`. */
   readonly source: string;
   /**
-   * The id of the rule whose reach it shares. Where: text of the rule. Example: `"cmv-390"`. Without it: it binds by
-   * its own conditions.
+   * The id of the duty whose reach it shares: it binds only where that one applies. Where: text of the rule. Example:
+   * `"cmv-390"`. Without it: it binds by its own conditions.
    */
   readonly bindsWhere?: string | undefined;
   /** Questions that must be answered yes. Where: text of the rule. Example: `["commercial"]`. Without it: none. */
   readonly when?:
-    | readonly ('commercial' | 'interstate' | 'full trailer' | 'brakes required' | 'actual weights within ratings')[]
+    | readonly ('commercial' | 'interstate' | 'full trailer' | 'surge brakes' | 'actual weights within ratings')[]
     | undefined;
   /** Questions that must be answered no. Where: text of the rule. Example: `["full trailer"]`. Without it: none. */
   readonly unless?:
-    | readonly ('commercial' | 'interstate' | 'full trailer' | 'brakes required' | 'actual weights within ratings')[]
+    | readonly ('commercial' | 'interstate' | 'full trailer' | 'surge brakes' | 'actual weights within ratings')[]
     | undefined;
   /**
    * The same figure in the other unit as the rule prints it; shown, never compared. Where: text of the rule. Example:
@@ -164,9 +188,9 @@ export interface LocalRuleForm {
   readonly jurisdiction: string;
   /** Conditions that must hold together. */
   readonly all: readonly DecodedRuleCondition[];
-  /** Whether its effect follows when the conditions hold, or when they fail. */
-  readonly effectWhen: 'holds' | 'fails';
-  /** What follows. */
+  /** `duty` for what must be done where the conditions hold, `limit` for conditions that must be kept. */
+  readonly kind: 'duty' | 'limit';
+  /** What follows of a duty that applies, or of a limit that is crossed. */
   readonly effect: string;
   /** What it excepts, in words. */
   readonly exceptions: readonly string[];
@@ -178,15 +202,15 @@ export interface LocalRuleForm {
   readonly read: string;
   /** What you read. */
   readonly source: string;
-  /** The id of the rule whose reach it shares. */
+  /** The id of the duty whose reach it shares: it binds only where that one applies. */
   readonly bindsWhere?: string | undefined;
   /** Questions that must be answered yes. */
   readonly when?:
-    | readonly ('commercial' | 'interstate' | 'full trailer' | 'brakes required' | 'actual weights within ratings')[]
+    | readonly ('commercial' | 'interstate' | 'full trailer' | 'surge brakes' | 'actual weights within ratings')[]
     | undefined;
   /** Questions that must be answered no. */
   readonly unless?:
-    | readonly ('commercial' | 'interstate' | 'full trailer' | 'brakes required' | 'actual weights within ratings')[]
+    | readonly ('commercial' | 'interstate' | 'full trailer' | 'surge brakes' | 'actual weights within ratings')[]
     | undefined;
   /** The same figure in the other unit as the rule prints it; shown, never compared. */
   readonly alsoPrinted?: string | undefined;
@@ -212,6 +236,7 @@ export interface RuleConditionInput {
     | 'added weight'
     | 'safety device strength'
     | 'cargo article weight'
+    | 'lightest article not tied as heavy equipment'
     | 'heaviest single axle'
     | 'heaviest tandem'
     | 'tow vehicle GVWR or gross'
@@ -221,9 +246,7 @@ export interface RuleConditionInput {
     | 'greatest of GVWR, gross, GCWR'
     | 'overall width'
     | 'overall length'
-    | 'path deviation'
-    | 'first to last axle of two tandems'
-    | 'State limit on semitrailer length';
+    | 'path deviation';
   /** How, as printed. Where: text of the rule. Example: `">"`. */
   readonly operator: '<' | '<=' | '>' | '>=';
   /** The unit the rule prints. Where: text of the rule. Example: `"lb"`. */
@@ -252,6 +275,7 @@ export interface RuleConditionInput {
     | 'added weight'
     | 'safety device strength'
     | 'cargo article weight'
+    | 'lightest article not tied as heavy equipment'
     | 'heaviest single axle'
     | 'heaviest tandem'
     | 'tow vehicle GVWR or gross'
@@ -278,6 +302,7 @@ export interface RuleConditionForm {
     | 'added weight'
     | 'safety device strength'
     | 'cargo article weight'
+    | 'lightest article not tied as heavy equipment'
     | 'heaviest single axle'
     | 'heaviest tandem'
     | 'tow vehicle GVWR or gross'
@@ -287,9 +312,7 @@ export interface RuleConditionForm {
     | 'greatest of GVWR, gross, GCWR'
     | 'overall width'
     | 'overall length'
-    | 'path deviation'
-    | 'first to last axle of two tandems'
-    | 'State limit on semitrailer length';
+    | 'path deviation';
   /** How, as printed. */
   readonly operator: '<' | '<=' | '>' | '>=';
   /** The unit the rule prints. */
@@ -312,6 +335,7 @@ export interface RuleConditionForm {
     | 'added weight'
     | 'safety device strength'
     | 'cargo article weight'
+    | 'lightest article not tied as heavy equipment'
     | 'heaviest single axle'
     | 'heaviest tandem'
     | 'tow vehicle GVWR or gross'
@@ -344,6 +368,7 @@ export interface StepTableInput {
     | 'added weight'
     | 'safety device strength'
     | 'cargo article weight'
+    | 'lightest article not tied as heavy equipment'
     | 'heaviest single axle'
     | 'heaviest tandem'
     | 'tow vehicle GVWR or gross'
@@ -399,6 +424,7 @@ export interface StepTableForm {
     | 'added weight'
     | 'safety device strength'
     | 'cargo article weight'
+    | 'lightest article not tied as heavy equipment'
     | 'heaviest single axle'
     | 'heaviest tandem'
     | 'tow vehicle GVWR or gross'

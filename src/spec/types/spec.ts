@@ -26,7 +26,7 @@ export interface SpecInput {
   readonly tongueShare?: ShareInput | undefined;
   /** The tow vehicle. Without it: every check on the tow side. */
   readonly tow?: TowInput | undefined;
-  /** Facts for the published rules. Without it: rules that need them answer `cannot tell`. */
+  /** Facts for the published rules. Without it: rules that need them cannot be told. */
   readonly rules?: RulesInput | undefined;
   /** What a scale printed, to stand beside what is reckoned. Without it: nothing is compared with the scale. */
   readonly tickets?: TicketsInput | undefined;

@@ -16,7 +16,7 @@ export interface TowInput {
   readonly rear?: WeightInput | undefined;
   /**
    * Gross vehicle weight rating of the truck. Where: certification label, door jamb. Example: `"14,000 lb"`. Without
-   * it: truck GVWR; lines that need it answer `cannot tell`.
+   * it: truck GVWR; lines that need it cannot be told.
    */
   readonly gvwr?: WeightInput | undefined;
   /** Front axle rating. Where: certification label. Example: `"6,000 lb"`. Without it: front axle against its GAWR. */

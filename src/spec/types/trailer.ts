@@ -45,10 +45,10 @@ export interface TrailerInput {
   readonly ramps?: RampsInput | undefined;
   /**
    * Overall width, rigid fenders in it. Where: tape. Example: `"102 in"`. Without it: lines on lamps, tape and width
-   * answer `cannot tell`.
+   * cannot be told.
    */
   readonly width?: LengthInput | undefined;
-  /** Overall length. Where: tape. Example: `"26 ft"`. Without it: the line on side markers answers `cannot tell`. */
+  /** Overall length. Where: tape. Example: `"26 ft"`. Without it: the line on side markers cannot be told. */
   readonly length?: LengthInput | undefined;
   /**
    * Whose practice the usual tongue band is: `US and Canada`, `Europe` or `Australia`. Where: where it is towed.
