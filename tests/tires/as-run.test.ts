@@ -58,6 +58,10 @@ describe('tireLoadAsRun', () => {
     const pressure = given('cold pressure', kPa(420), 'stated', 'axles.0.tire.pressure');
     const found = rightOf(tireLoadAsRun({ designation: 'ST225/75R15 LRD' }, single, pressure));
     expect(found.from).toBe('table');
+    const molded = { designation: 'ST225/75R15 117/112N LRE', molded: { single: lb(2830), pressure: psi(80) } };
+    const asMolded = rightOf(tireLoadAsRun(molded, single, psi(60)));
+    expect(asMolded.rating.decisions.length).toBeGreaterThan(0);
+    expect(asMolded.decisions).toEqual(expect.arrayContaining([...asMolded.rating.decisions]));
     expect(found.decisions.some(({ left }) => JSON.stringify(left).includes('axles.0.tire.pressure'))).toBe(true);
   });
   it('needs a rated pressure, and a pressure', () => {

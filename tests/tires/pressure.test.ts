@@ -46,6 +46,20 @@ describe('loadAtPressure', () => {
       nearest: ['2,540 lb at 65 psi'],
     });
   });
+  it('gives no more than the pressure printed for the size and letter, where the family has another', () => {
+    // 8.00-16.5 is printed with 45, 60 and 75 psi for C, D and E; its family has 50, 65 and 80.
+    for (const [letter, rated] of [
+      ['C', 45],
+      ['D', 60],
+      ['E', 75],
+    ] as const) {
+      rightOf(loadAtPressure(`8.00-16.5 LR${letter}`, psi(rated), 'single'));
+      expect(leftOf(loadAtPressure(`8.00-16.5 LR${letter}`, psi(rated + 5), 'single'))).toMatchObject({
+        tag: 'PressureAboveRated',
+        rated: `${rated} psi`,
+      });
+    }
+  });
   it('is not tabulated below the first row, with the nearest', () => {
     expect(leftOf(loadAtPressure('ST225/75R15 LRD', psi(14), 'single'))).toMatchObject({
       tag: 'NotTabulated',
@@ -78,6 +92,7 @@ describe('loadAtPressure', () => {
   });
   it('refuses dual loads that are not printed, pressures of nothing and sizes that are not listed', () => {
     expect(leftOf(loadAtPressure('ST205/75R15 LRD', psi(65), 'dual'))).toMatchObject({ tag: 'NoDualRating' });
+    expect(leftOf(loadAtPressure('ST155/80R13 LRB', psi(35), 'dual'))).toMatchObject({ tag: 'NoDualRating' });
     expect(leftOf(loadAtPressure('ST205/75R15 LRD', psi(0), 'single'))).toMatchObject({ tag: 'NotPositive' });
     expect(leftOf(loadAtPressure('ST195/75R15 LRD', psi(65), 'single'))).toMatchObject({
       tag: 'NotTabulated',

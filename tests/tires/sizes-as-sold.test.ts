@@ -1,6 +1,7 @@
 /** Sizes as sellers write them: what is missing is named, the nearest printed row is shown, nothing is filled in. */
 import { describe, expect, it } from 'vitest';
 import { describeError } from '../../src/errors.js';
+import { sizeDistance } from '../../src/tires/designation/nearest-size.js';
 import { readTireDesignation, type Service, tireLoadRating } from '../../src/tires/index.js';
 import { lb } from '../../src/units/index.js';
 import { leftOf, rightOf } from '../helpers/either.js';
@@ -51,6 +52,17 @@ describe('a size as sellers write it', () => {
     const problem = leftOf(readTireDesignation(text));
     expect(problem).toMatchObject({ fault: 'MissingAspect', nearest: ['145/80-12'] });
     expect(describeError(problem)).toMatch(/aspect.*the nearest printed sizes are 145\/80-12/);
+  });
+  it('names nothing missing where no print has the same numbers', () => {
+    const problem = refused('9.99-9 LRB');
+    expect(problem).toMatchObject({ tag: 'NotTabulated', asked: '9.99-9' });
+    expect(problem).not.toHaveProperty('instead');
+  });
+  it('a print is nearest to itself, then to the same numbers, then to other numbers', () => {
+    const from = (size: string): number => sizeDistance('ST225/75R15', size);
+    expect(from('ST225/75R15')).toBe(0);
+    expect([from('225/75R15'), from('LT225/75R15'), from('225/75R15LT')]).toEqual([2, 1, 4]);
+    expect(from('ST225/75R16')).toBeGreaterThan(from('225/75R15LT'));
   });
   it('shows no print where none is near', () => {
     expect(leftOf(readTireDesignation('ST999'))).not.toHaveProperty('nearest');

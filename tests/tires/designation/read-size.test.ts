@@ -47,6 +47,38 @@ describe('the words of a refusal', () => {
   });
 });
 
+describe('the construction', () => {
+  it.each([
+    ['23x8.50B12', 'B'],
+    ['7.50B16', 'B'],
+    ['255/40ZR17', 'ZR'],
+    ['ST205/75/15', 'unstated'],
+  ])('of %s is %s', (text, construction) => {
+    expect(rightOf(readTireDesignation(text)).size.construction).toBe(construction);
+  });
+  it('is no Z without its R', () => {
+    expect(leftOf(readTireDesignation('255/40Z17'))).toMatchObject({ fault: 'MissingConstruction', at: 6 });
+  });
+  it('C behind a metric size is the commercial suffix of a radial, a load range of any other', () => {
+    expect(rightOf(readTireDesignation('195/75R14C'))).toMatchObject({ family: 'commercial', suffix: 'C' });
+    expect(rightOf(readTireDesignation('255/40ZR17C'))).toMatchObject({ family: 'commercial', suffix: 'C' });
+    expect(rightOf(readTireDesignation('195/75-14 C'))).toMatchObject({ suffix: '', range: { letter: 'C' } });
+  });
+});
+
+describe('between the parts', () => {
+  it('may stand blanks, tabs and the blank that does not break, no new line', () => {
+    for (const text of ['ST225/75R15 LRD', 'ST225/75R15\tLRD', 'ST225/75R15\u00a0LRD', '  ST 225/75 R 15  LR D'])
+      expect(rightOf(readTireDesignation(text)).range?.letter, text).toBe('D');
+    expect(leftOf(readTireDesignation('ST225/75R15\nLRD'))).toMatchObject({ fault: 'UnexpectedText', at: 11 });
+  });
+  it.each(['@', '[', '`', '{', ':', ';'])('the sign %s is no letter and no digit', (sign) => {
+    expect(leftOf(readTireDesignation(`ST225/75R15 ${sign}`))).toMatchObject({
+      needed: 'a service description, a load range or the end',
+    });
+  });
+});
+
 describe('the family of a size without letters', () => {
   it.each([
     ['23x8.50-12', 'small trailer'],
