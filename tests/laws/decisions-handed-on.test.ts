@@ -1,10 +1,14 @@
 /** Every comparison that a result hangs on is handed on with it: what `recordingDecisions` sees is in the answer's own list. */
-import { type Either, isLeft } from 'fp-ts/lib/Either.js';
+import { type Either, isLeft, map as mapOf } from 'fp-ts/lib/Either.js';
 import { describe, expect, it } from 'vitest';
 import { axleSystem, brakeCapacity, tandemSplit, usualBrake, usualHub } from '../../src/axles/index.js';
 import {
+  type ComparedLayout,
+  compareLayouts,
   guideline,
+  howManyTiedowns,
   placeForTongueShare,
+  type SpreadItem,
   securementNeed,
   type Tiedown,
   tailLift,
@@ -37,6 +41,9 @@ const truck = { hitch: 'ball behind', front: lb(3100), rear: lb(3100) } as const
 const heavy = { weight: lb(20000), length: foot(18), blockedForward: false, section: 'heavy equipment' } as const;
 const general = { weight: lb(2000), length: foot(12), blockedForward: false, section: 'general' } as const;
 
+const layout = (...places: readonly number[]): readonly SpreadItem[] =>
+  places.map((at) => ({ name: `item at ${at}`, weight: lb(3000), at: inch(at), length: 'point' }));
+
 const questions: Readonly<Record<string, () => Either<unknown, { readonly decisions: readonly Decision[] }>>> = {
   axleSystem: () => axleSystem({ gawr: lb(5200), beam: lb(5300), tires: { each: lb(2700), count: 2 } }, 'axle 1'),
   brakeCapacity: () => brakeCapacity([{ of: 'axle 1', gawr: given('GAWR', lb(7000)), brakes: [lb(3500), lb(3400)] }]),
@@ -48,6 +55,14 @@ const questions: Readonly<Record<string, () => Either<unknown, { readonly decisi
   'tiedowns in general': () => tiedowns(general, chains),
   'tiedownCount of a light load': () => tiedownCount({ ...general, section: 'light vehicle' }),
   'tiedownCount at the heavy line': () => tiedownCount({ ...heavy, weight: lb(10000) }),
+  howManyTiedowns: () => howManyTiedowns(general, { wll: lb(3000), runs: 'direct' }),
+  compareLayouts: () =>
+    mapOf((compared: readonly ComparedLayout[]) => ({ decisions: compared.flatMap(({ decisions }) => decisions) }))(
+      compareLayouts(inch(190), [
+        { name: 'close', items: layout(150, 210) },
+        { name: 'far', items: layout(90, 280) },
+      ]),
+    ),
   securementNeed: () => securementNeed(lb(10000), 'breaking strength', 'not contained'),
   wheelShares: () => wheelShares(lb(6000), inch(44), inch(80)),
   guideline: () => guideline(percent(12), percent(14), commonPractice),

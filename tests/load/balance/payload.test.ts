@@ -109,6 +109,23 @@ describe('payload at the best share of the band (statics)', () => {
   });
   it('a limit on the load itself is one', () =>
     expect(show(best([gawr, limit('ramps', 'payload', 4000)]).weight.value)).toBe('4,000 lb'));
+  it('where a gross rating and axles with tongue set one figure, the rating alone is named', () => {
+    const found = best([gawr, coupler, limit('GVWR', 'gross', 10200)]);
+    expect(show(found.weight.value)).toBe('7,200 lb');
+    expect(found.governing.map(({ name }) => name)).toEqual(['GVWR']);
+  });
+  it('of nothing at all still holds at its shares; of less than nothing at none', () => {
+    expect(best([limit('GVWR', 'gross', 3000)]).shares).toBeDefined();
+    expect(best([limit('GVWR', 'gross', 2999)]).shares).toBeUndefined();
+  });
+  it('holds only at shares at which what must press does: the rear axle at no more than 1 - 8,700 / 10,000', () => {
+    const presses: LadenLimit = { ...limit('axle 2 presses', 'axles', 8700), atLeast: true };
+    const found = best([limit('GVWR', 'gross', 10000), presses]);
+    expect([plainly(found.shares?.from), plainly(found.shares?.to)]).toEqual([
+      expect.closeTo(0.1, 14),
+      expect.closeTo(0.13, 14),
+    ]);
+  });
   it('is absent where something lifts, and says what', () => {
     const presses: LadenLimit = { ...limit('axle 1 presses', 'axles', 9500), atLeast: true };
     const found = rightOf(payload(curb, share('0.1', '0.15'), [gawr, coupler, presses]));

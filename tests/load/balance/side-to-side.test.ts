@@ -17,6 +17,11 @@ describe('side to side', () => {
   });
   it('says when a side lifts', () => {
     expect(rightOf(wheelShares(lb(6000), inch(-41), inch(80))).notes[0]?.tag).toBe('SideLifts');
+    // Right over the wheels of one side the other carries nothing, and stays on the ground.
+    for (const side of [-40, 40]) expect(rightOf(wheelShares(lb(6000), inch(side), inch(80))).notes).toEqual([]);
+    expect(
+      rightOf(wheelShares(lb(6000), inch('40.001'), inch(80))).notes.map(({ figures }) => figures?.length),
+    ).toEqual([1]);
   });
   it('finds the lateral centre', () => {
     const centre = rightOf(

@@ -61,6 +61,11 @@ describe('crestClearance', () => {
       () => crestClearance(inch(100), [{ name: 'hitch', behindFrontAxle: inch(100), height: inch(9) }], turn(20)),
       'OutsideItsRange',
     ],
+    [
+      'a low point below the ground',
+      () => crestClearance(inch(100), [{ name: 'hitch', behindFrontAxle: inch(50), height: inch(-1) }], turn(20)),
+      'OutsideItsRange',
+    ],
     ['an edge of 90 degrees', () => crestClearance(inch(100), belly, turn(90)), 'OutsideItsRange'],
     ['a side of no length', () => edgeRise(inch(0), inch(10), degree(10)), 'OutsideItsRange'],
   ] as const)('refuses %s', (_, ask, tag) => {

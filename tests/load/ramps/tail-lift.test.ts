@@ -40,6 +40,20 @@ describe('tailLift', () => {
     const light = rightOf(tailLift({ ...r1, machineWeight: lb(500) }));
     expect([light.verdict, show(light.legs.value)]).toEqual(['presses on the ball', '0 lb']);
   });
+  it('at the edge it presses with nothing, and is held by the last pound of the truck; the note comes with the pull', () => {
+    // Edge 95 in behind the axles, half of 190: the ball has 480 - P/2. The truck holds 3,180 x 160/212 = 2,400 lb.
+    const edge = { ...r1, deckRear: inch(285), truck: { ...r1.truck, rearAxle: lb(3180) } };
+    const at = (pounds: number): [string, boolean] => {
+      const { verdict, notes } = rightOf(tailLift({ ...edge, machineWeight: lb(pounds) }));
+      return [verdict, notes.some(({ tag }) => tag === 'BallPulledUp')];
+    };
+    expect([at(960), at(961), at(5760), at(5761)]).toEqual([
+      ['presses on the ball', false],
+      ['held by the truck', true],
+      ['held by the truck', true],
+      ['lifts the truck', true],
+    ]);
+  });
   it('an uncoupled trailer is held by nothing', () => {
     const alone = rightOf(tailLift({ ...r1, machineWeight: lb(3000), truck: 'not coupled' }));
     expect([alone.verdict, show(alone.truckHolds!.value)]).toEqual(['lifts the tongue', '0 lb']);
