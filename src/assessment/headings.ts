@@ -50,7 +50,7 @@ export function headingsOf({ spec, stack, weighed, share }: Known): Either<Asses
   if (isLeft(tiedowns)) return tiedowns;
   const coupling = couplingPart(spec, stack.group);
   if (isLeft(coupling)) return coupling;
-  const brakes = brakesPart(spec.trailer);
+  const brakes = brakesPart(spec.trailer, tow.right.combination);
   if (isLeft(brakes)) return brakes;
   const scale = scalePart(spec, weighed, stack.at);
   if (isLeft(scale)) return scale;

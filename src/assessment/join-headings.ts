@@ -62,7 +62,7 @@ export function joinHeadings(
       : [];
   const tongue = tonguePart(weighed, band, hitch, checks, uplift);
   const doubts = doubtsIn(spec);
-  const label = belowLabel(spec, stack, share);
+  const label = belowLabel(spec, stack, share, band);
   const onDeck = cargoOnDeck(spec, weighed);
   const attention = attentionTo({ tongue, place: placement, tiedowns, loading, lines: rules, label, onDeck, doubts });
   return {

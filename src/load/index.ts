@@ -4,11 +4,13 @@
  * @module load
  */
 export * from './balance/balance.js';
+export { type BulkMaterial, type BulkWeight, bulkMaterials, bulkWeight } from './balance/bulk-weight.js';
 export * from './balance/compare-layouts.js';
 export * from './balance/curb.js';
 export * from './balance/guideline.js';
 export type { CoupledItem, Item, PlacedItem } from './balance/item.js';
 export type { LadenLimit } from './balance/laden-limit.js';
+export { leastTongueShare } from './balance/least-tongue-share.js';
 export * from './balance/level-drop.js';
 export * from './balance/machine-balance.js';
 export * from './balance/payload.js';
@@ -17,6 +19,7 @@ export * from './balance/place-for-tongue.js';
 export * from './balance/rollover-index.js';
 export * from './balance/side-to-side.js';
 export * from './balance/yaw.js';
+export type { BulkRow } from './data/bulk-density.js';
 export type { ChainGrade, ChainRow } from './data/chain-wll.js';
 export type { Direction, SecurementBasis } from './data/securement-forces.js';
 export * from './errors.js';
@@ -41,6 +44,7 @@ export * from './ramps/edges.js';
 export * from './ramps/length.js';
 export * from './ramps/slope.js';
 export * from './ramps/spacing.js';
+export { tailHeight } from './ramps/tail-height.js';
 export * from './ramps/tail-lift.js';
 export type { HoldingTruck } from './ramps/truck-hold.js';
 export { winchPull } from './ramps/winch-pull.js';

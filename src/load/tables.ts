@@ -1,5 +1,6 @@
 /** The published tables of this chapter. */
 import type { Table } from '../trace/index.js';
+import { bulkDensity } from './data/bulk-density.js';
 import { chainWll } from './data/chain-wll.js';
 import { securementForces } from './data/securement-forces.js';
 import { tongueGuidance } from './data/tongue-guidance.js';
@@ -12,4 +13,5 @@ export const loadTables: readonly Table<unknown>[] = [
   webbingWll,
   wireRopeWll,
   securementForces,
+  bulkDensity,
 ];

@@ -31,6 +31,7 @@ export { type BentChannel, blankWidth } from './shapes/bent-blank.js';
 export type * from './shapes/outline.js';
 export { outlineOf } from './shapes/outline-of.js';
 export { type SectionProperties, sectionProperties } from './shapes/section-properties.js';
+export { type ChannelSlenderness, channelSlenderness, type FlatSlenderness } from './shapes/slenderness.js';
 export * from './stock/board.js';
 export * from './stock/plate.js';
 export type * from './stock/stock-rows.js';

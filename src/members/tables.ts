@@ -17,6 +17,7 @@ import { plateWeights } from './data/plate-weights.js';
 import { rectangularTubes } from './data/rectangular-tubes.js';
 import { roundTubes } from './data/round-tubes.js';
 import { sheetGauges } from './data/sheet-gauges.js';
+import { slendernessLimits } from './data/slenderness-limits.js';
 import { treatedWood } from './data/treated-wood.js';
 import { woodDensity } from './data/wood-density.js';
 import type { AnyShapeRow } from './sections/shape-rows.js';
@@ -47,4 +48,5 @@ export const membersTables: readonly Table<unknown>[] = [
   treatedWood,
   materialStrength,
   allowableBending,
+  slendernessLimits,
 ];

@@ -32,7 +32,7 @@ const lowPoint = record(
 const machineAxle = record(
   'MachineAxle',
   'an axle of the machine on the ramps',
-  { gauge: lengthOf('gauge', 1), tireWidth: lengthOf('tire width', 1) },
+  { gauge: lengthOf('gauge'), tireWidth: lengthOf('tire width', 1) },
   {},
 );
 

@@ -38,6 +38,13 @@ const jack = record(
   {},
 );
 
+const anchors = record(
+  'Anchors',
+  'anchor points for tiedowns',
+  { each: ratingOf('working load limit of an anchor point'), count: count(1, 100) },
+  {},
+);
+
 const deck = record(
   'DeckPlan',
   'deck',
@@ -102,6 +109,7 @@ export const trailerCodec: Coded<DecodedTrailer, TrailerInput> = record(
     coupler,
     chains,
     jack,
+    anchors,
     deck,
     ramps,
     width: lengthOf('overall width', 1),

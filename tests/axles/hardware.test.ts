@@ -177,6 +177,11 @@ describe('bolt circles', () => {
 });
 
 it('lists its tables and its conventions', () => {
-  expect(axlesTables.map(({ name }) => name)).toEqual(['usual brake sizes', 'wheel nut torque', 'hub conventions']);
+  expect(axlesTables.map(({ name }) => name)).toEqual([
+    'usual brake sizes',
+    'wheel nut torque',
+    'hub conventions',
+    'vehicle brake performance, property-carrying',
+  ]);
   expect(usualBrakeSizes).toHaveLength(3);
 });

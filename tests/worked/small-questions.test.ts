@@ -1,7 +1,14 @@
-/** Small questions by hand: rollover index, winch pull, departure angle, weight ratio, bent blank, deflection limit, brake torque. */
+/** Small questions by hand: rollover index, winch pull, departure angle, tail height, least tongue share, weight ratio, bent blank, deflection limit, brake torque. */
 import { describe, expect, it } from 'vitest';
 import { brakeTorquePerWheel, deceleration } from '../../src/axles/index.js';
-import { departureAngle, frictionNeeded, rolloverIndex, winchPull } from '../../src/load/index.js';
+import {
+  departureAngle,
+  frictionNeeded,
+  leastTongueShare,
+  rolloverIndex,
+  tailHeight,
+  winchPull,
+} from '../../src/load/index.js';
 import { blankWidth, deflectionLimit } from '../../src/members/index.js';
 import { trailerToVehicleRatio } from '../../src/towing/index.js';
 import { degree, gravity, inch, lb, lbf, ratio } from '../../src/units/index.js';
@@ -26,6 +33,21 @@ describe('small questions', () => {
   it('departure angle: the 3-4-5 triangle', () => {
     expect(plain(rightOf(departureAngle(inch(3), inch(4))))).toBeCloseTo((Math.atan(0.75) * 180) / Math.PI, 12);
     expect(leftOf(departureAngle(inch(3), inch(0))).tag).toBe('OutsideItsRange');
+  });
+  it('tail height: nothing is left at the departure angle, and falling ground gives more', () => {
+    const steepest = rightOf(departureAngle(inch(16), inch(81)));
+    const tail = rightOf(tailHeight(inch(16), inch(81), steepest));
+    expect(plain(tail)).toBeCloseTo(0, 12);
+    expectReplays(tail);
+    expect(plain(rightOf(tailHeight(inch(16), inch(81), degree(-45))))).toBeCloseTo(97, 12);
+    expect(leftOf(tailHeight(inch(16), inch(81), degree(46))).tag).toBe('OutsideItsRange');
+  });
+  it('least tongue share: with it on the tongue the axles carry what they are rated for; none where they carry all', () => {
+    const share = rightOf(leastTongueShare(lb(12000), lb(10400)));
+    expect(12000 * (1 - plain(share))).toBeCloseTo(10400, 10);
+    expectReplays(share);
+    expect(plain(rightOf(leastTongueShare(lb(12000), lb(14000))))).toBe(0);
+    expect(leftOf(leastTongueShare(lb(0), lb(1))).tag).toBe('OutsideItsRange');
   });
   it('weight ratio', () => {
     expect(plain(rightOf(trailerToVehicleRatio(lb(12650), lb(8800))))).toBe(1.4375);

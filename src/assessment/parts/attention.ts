@@ -42,8 +42,8 @@ const ofPlaces = ({ pieces }: PlacePart): readonly Note[] =>
     return [{ ...note('OutsideWindow', says, [now.at, ...ends]), paths }];
   });
 
-const ofTiedowns = ({ pieces }: TiedownsPart): readonly Note[] =>
-  pieces.flatMap(({ name, answer: { verdict } }) =>
+const ofTiedowns = ({ pieces, attention }: TiedownsPart): readonly Note[] => [
+  ...pieces.flatMap(({ name, answer: { verdict } }) =>
     verdict === 'enough'
       ? []
       : [
@@ -54,7 +54,9 @@ const ofTiedowns = ({ pieces }: TiedownsPart): readonly Note[] =>
               : `tiedowns of ${name} enough by one reading of the rule and not by another`,
           ),
         ],
-  );
+  ),
+  ...attention,
+];
 
 /** Rear legs take it where they are set, and have a check of their own. Held by the truck, the pull on the ball is a remark; held by nothing that is known, it is more. */
 function ofTail({ tailLift, onLegs }: LoadingPart): readonly Note[] {

@@ -1,5 +1,5 @@
-/** Parts that are weaker than the label of the trailer, whatever stands on it today: coupler, chains, ball, axles; and brakes that nobody has told. */
-import type { ShareBand } from '../../load/index.js';
+/** Parts that are weaker than the label of the trailer, whatever stands on it today: coupler, chains, ball, axles, jack; and brakes that nobody has told. */
+import type { Guideline, ShareBand } from '../../load/index.js';
 import { type Note, note } from '../../ratings/index.js';
 import type { DecodedSpec } from '../../spec/index.js';
 import {
@@ -16,6 +16,7 @@ import {
   times,
 } from '../../trace/index.js';
 import { lb, ratio } from '../../units/index.js';
+import { jackAtLabel } from './jack.js';
 import type { Stack } from './running-gear.js';
 
 /** What asks attention, what is only remarked, and the comparisons that said so. */
@@ -81,7 +82,7 @@ const onAxlesAtLabel = (gvwr: Derived<'lb'>, { low }: ShareBand): Derived<'lb'> 
   result('axle load at the GVWR and the low tongue share', times(gvwr, minus(1, low)));
 
 /** Asks each part against the label; nothing is asked of a trailer without one. */
-export function belowLabel(spec: DecodedSpec, { group }: Stack, share: ShareBand): BelowLabel {
+export function belowLabel(spec: DecodedSpec, { group, at }: Stack, share: ShareBand, band: Guideline): BelowLabel {
   const { gvwr, axles } = spec.trailer;
   if (gvwr === undefined) return { attention: [], notes: [], decisions: [] };
   const label = inPounds('GVWR', gvwr);
@@ -99,6 +100,11 @@ export function belowLabel(spec: DecodedSpec, { group }: Stack, share: ShareBand
     const says = 'the axles cannot bear the GVWR on the label at the low end of the tongue band';
     const figure = renamed('what the axles carry together', group.capacity);
     ask({ tag: 'AxlesBelowLabel', says, figure, path: 'trailer.axles' }, onAxlesAtLabel(label, share));
+  }
+  const jack = jackAtLabel(spec, label, band.high, at);
+  if (jack !== undefined) {
+    const says = 'the jack is rated below the load at its foot at the GVWR and the top of the tongue band';
+    ask({ tag: 'JackBelowLabel', says, figure: jack.limit, path: 'trailer.jack.rating' }, jack.load);
   }
   const gawrs = axles.flatMap(({ gawr }, i) => (gawr === undefined ? [] : [inPounds(`axle ${i + 1} GAWR`, gawr)]));
   if (gawrs.length > 1 && gawrs.length === axles.length) {

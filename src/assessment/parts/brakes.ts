@@ -1,6 +1,12 @@
 /** The brakes of a spec against the GAWRs they must bear. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { type BrakedAxle, brakeCapacity, type HardwareError } from '../../axles/index.js';
+import {
+  type BrakedAxle,
+  type BrakingAsked,
+  brakeCapacity,
+  brakingAsked,
+  type HardwareError,
+} from '../../axles/index.js';
 import type { Check } from '../../ratings/index.js';
 import type { DecodedTrailer } from '../../spec/index.js';
 import { type Derived, renamed } from '../../trace/index.js';
@@ -10,10 +16,19 @@ export interface BrakesPart extends Part {
   /** Ratings against ratings: they stand with the parts, not with the loads. */
   readonly againstLabel: readonly Check[];
   readonly total?: Derived<'lb'>;
+  /** What the brakes of truck and trailer must do together by the published table; what they do is measured. */
+  readonly asked?: BrakingAsked;
 }
 
-/** Asks the brakes, where the label gives every axle a GAWR and some axle has a rated pair. */
-export function brakesPart({ axles }: DecodedTrailer): Either<HardwareError, BrakesPart> {
+/** The row of the published table for a truck of two axles with this trailer. */
+function askedOf({ gvwr }: DecodedTrailer, combination: Derived<'lb'> | undefined): BrakingAsked | undefined {
+  if (gvwr === undefined || combination === undefined) return undefined;
+  const asked = brakingAsked({ towAxles: 2, trailerGvwr: gvwr, weight: combination });
+  return isLeft(asked) ? undefined : asked.right;
+}
+
+/** The brakes against the GAWRs, where the label gives every axle one and some axle has a rated pair. */
+function againstLabel({ axles }: DecodedTrailer): Either<HardwareError, BrakesPart> {
   const missing = (what: string): Either<never, BrakesPart> =>
     right({ ...open('brakes against the GAWRs', what), againstLabel: [] });
   if (axles.every(({ brakes }) => brakes === undefined)) return missing('brake ratings');
@@ -38,4 +53,15 @@ export function brakesPart({ axles }: DecodedTrailer): Either<HardwareError, Bra
   // An axle whose brakes nobody told is no axle without brakes: of all of them together nothing is said.
   const told = unsaid.length === 0 ? checks : checks.filter(({ part }) => part !== undefined);
   return right({ ...emptyPart, againstLabel: told, notes, notChecked: unsaid, decisions, total });
+}
+
+/** Asks the brakes against the label, and what is asked of truck and trailer together. */
+export function brakesPart(
+  trailer: DecodedTrailer,
+  combination: Derived<'lb'> | undefined,
+): Either<HardwareError, BrakesPart> {
+  const label = againstLabel(trailer);
+  const asked = askedOf(trailer, combination);
+  if (isLeft(label) || asked === undefined) return label;
+  return right({ ...label.right, asked, decisions: [...label.right.decisions, ...asked.decisions] });
 }

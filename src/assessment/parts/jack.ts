@@ -1,8 +1,9 @@
 /** The jack under the tongue: what its foot carries, against its rating. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
+import type { Check } from '../../ratings/index.js';
 import type { DecodedSpec } from '../../spec/index.js';
 import { jackLoad, type TowingError } from '../../towing/index.js';
-import type { Derived } from '../../trace/index.js';
+import { type Derived, result, times } from '../../trace/index.js';
 import { emptyPart, open, type Part } from './part-of-answer.js';
 
 /** The jack, uncoupled and standing on level ground. */
@@ -26,4 +27,17 @@ export function jackPart(
       : left({ ...answer.left, path: 'trailer.jack' });
   const { check, decisions, foot } = answer.right;
   return right({ ...emptyPart, checks: [check], decisions, foot });
+}
+
+/** The jack against the greatest tongue load that the label and the band allow: it stands there when the trailer is full. */
+export function jackAtLabel(
+  { trailer: { jack } }: DecodedSpec,
+  gvwr: Derived<'lb'>,
+  high: Derived<'ratio'>,
+  axlesAt: Derived<'in'> | undefined,
+): Check | undefined {
+  if (jack === undefined || axlesAt === undefined) return undefined;
+  const tongue = result('tongue load at the GVWR and the high tongue share', times(gvwr, high));
+  const answer = jackLoad({ tongue, jackBehindBall: jack.at, axlesAt, rating: jack.rating, margin: jack.margin });
+  return isLeft(answer) ? undefined : answer.right.check;
 }

@@ -1,32 +1,67 @@
 /** The tiedowns of each piece of cargo: strong enough, and enough of them? */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { type LoadError, type Tiedown, type TiedownAnswer, tiedowns, tiedownWll } from '../../load/index.js';
-import type { DecodedCargo, DecodedSpec, DecodedTiedown } from '../../spec/index.js';
-import type { TraceError } from '../../trace/index.js';
+import {
+  type LoadError,
+  type Tiedown,
+  type TiedownAnswer,
+  type TiedownPart,
+  tiedowns,
+  tiedownWll,
+} from '../../load/index.js';
+import { type Note, note } from '../../ratings/index.js';
+import type { DecodedCargo, DecodedSpec, DecodedTiedown, DecodedTrailer } from '../../spec/index.js';
+import { type AnyWeight, constant, type Decision, decide, type TraceError } from '../../trace/index.js';
+import { ratio } from '../../units/index.js';
 import { emptyPart, open, type Part, together } from './part-of-answer.js';
 
 export interface TiedownsPart extends Part {
   /** Each piece of cargo whose tiedowns are told. */
   readonly pieces: readonly { readonly name: string; readonly answer: TiedownAnswer }[];
+  /** What asks attention beside the tiedowns themselves: more ends than anchor points. */
+  readonly attention: readonly Note[];
 }
 
 type Problem = LoadError | TraceError;
 
-const untied = (what: string, missing: string): TiedownsPart => ({ ...open(what, missing), pieces: [] });
+const untied = (what: string, missing: string): TiedownsPart => ({
+  ...open(what, missing),
+  pieces: [],
+  attention: [],
+});
 
-/** A tiedown by its marking, or by the printed table of what it is made of. */
-function tiedownOf({ runs, marked, chain, webbing }: DecodedTiedown): Either<Problem, Tiedown | undefined> {
-  if (marked !== undefined) return right({ wll: marked, runs });
-  if (chain === undefined && webbing === undefined) return right(undefined);
-  const part =
-    chain === undefined
-      ? ({ part: 'webbing', width: webbing as string } as const)
-      : ({ part: 'chain', size: chain.size, grade: chain.grade } as const);
-  const limit = tiedownWll([part]);
+type Anchors = DecodedTrailer['anchors'];
+
+function partOf({ marked, chain, webbing }: DecodedTiedown): TiedownPart | undefined {
+  if (marked !== undefined) return { part: 'other', name: 'tiedown', marked };
+  if (chain !== undefined) return { part: 'chain', size: chain.size, grade: chain.grade };
+  return webbing === undefined ? undefined : { part: 'webbing', width: webbing };
+}
+
+/** A tiedown by its marking, or by the printed table of what it is made of; never more than the anchor point it hangs on. */
+function tiedownOf(given: DecodedTiedown, anchors: Anchors): Either<Problem, Tiedown | undefined> {
+  const { runs, marked } = given;
+  const part = partOf(given);
+  if (part === undefined) return right(undefined);
+  if (marked !== undefined && anchors === undefined) return right({ wll: marked, runs });
+  const anchor = (each: AnyWeight): TiedownPart => ({ part: 'other', name: 'anchor point', marked: each });
+  const limit = tiedownWll([part, ...(anchors === undefined ? [] : [anchor(anchors.each)])]);
   return isLeft(limit) ? limit : right({ wll: limit.right.wll, runs });
 }
 
-function tiedOf(cargo: DecodedCargo, index: number): Either<Problem, TiedownsPart> {
+/** One end of a direct tiedown hangs on the trailer, both ends of any other. */
+function endsAgainst({ trailer: { anchors }, cargo = [] }: DecodedSpec): {
+  readonly attention: readonly Note[];
+  readonly decisions: readonly Decision[];
+} {
+  const fitted = cargo.flatMap(({ tiedowns: given = [] }) => given);
+  if (anchors === undefined || fitted.length === 0) return { attention: [], decisions: [] };
+  const ends = fitted.reduce((sum, { runs }) => sum + (runs === 'direct' ? 1 : 2), 0);
+  const enough = decide(constant(ratio(ends), 'tiedown ends'), '<=', constant(ratio(anchors.count), 'anchor points'));
+  const says = `${ends} tiedown ends hang on ${anchors.count} anchor points: one that holds two must bear both`;
+  return { attention: enough.holds ? [] : [note('FewAnchors', says)], decisions: [enough] };
+}
+
+function tiedOf(cargo: DecodedCargo, index: number, anchors: Anchors): Either<Problem, TiedownsPart> {
   const { name, length, tiedowns: given, section } = cargo;
   if (given === undefined || length === undefined || section === undefined)
     return right(
@@ -34,7 +69,7 @@ function tiedOf(cargo: DecodedCargo, index: number): Either<Problem, TiedownsPar
     );
   const fitted: Tiedown[] = [];
   for (const [place, each] of given.entries()) {
-    const read = tiedownOf(each);
+    const read = tiedownOf(each, anchors);
     if (isLeft(read)) return left({ ...read.left, path: `cargo.${index}.tiedowns.${place}` });
     if (read.right === undefined) return right(untied(`tiedowns of ${name}`, `what tiedown ${place + 1} is`));
     fitted.push(read.right);
@@ -49,20 +84,25 @@ function tiedOf(cargo: DecodedCargo, index: number): Either<Problem, TiedownsPar
     notes: answer.right.notes,
     decisions: answer.right.decisions,
     pieces: [{ name, answer: answer.right }],
+    attention: [],
   });
 }
 
 /** Asks the tiedowns of every piece; a remark that several share is told once. */
-export function tiedownsPart({ cargo = [] }: DecodedSpec): Either<Problem, TiedownsPart> {
+export function tiedownsPart(spec: DecodedSpec): Either<Problem, TiedownsPart> {
+  const { cargo = [], trailer } = spec;
   const all: TiedownsPart[] = [];
   for (const [index, piece] of cargo.entries()) {
-    const part = tiedOf(piece, index);
+    const part = tiedOf(piece, index, trailer.anchors);
     if (isLeft(part)) return part;
     all.push(part.right);
   }
-  const { notes, ...rest } = together(all);
+  const { notes, decisions, ...rest } = together(all);
+  const ends = endsAgainst(spec);
   return right({
     ...rest,
+    attention: ends.attention,
+    decisions: [...decisions, ...ends.decisions],
     notes: notes.filter((each, i) => notes.findIndex(({ says }) => says === each.says) === i),
     pieces: all.flatMap(({ pieces }) => pieces),
   });

@@ -1,12 +1,13 @@
 /** How far apart must the ramps stand so that every tire of the machine rides on them? */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { type Note, note } from '../../ratings/index.js';
+import type { Note } from '../../ratings/index.js';
 import {
   type AnyLength,
   aboveZero,
   allHold,
   constant,
   type Decision,
+  type Derived,
   decide,
   inInches,
   inOrder,
@@ -15,16 +16,14 @@ import {
   type OutsideItsRange,
   plus,
   result,
-  type Source,
   times,
 } from '../../trace/index.js';
-import { inch, showBrief } from '../../units/index.js';
+import { inch } from '../../units/index.js';
 import type { NothingGiven } from '../errors.js';
 import { type EndLimit, type Span, spanOf } from '../placement/span.js';
+import { geometry, narrowRamps, noSetting, playOf } from './axle-on-ramps.js';
 
-const geometry: Source = Object.freeze({ id: 'ramp-spacing', title: 'plane geometry, derived', grade: 'derived' });
-
-/** An axle of the machine: middle to middle of its tires or tracks, and how wide each is. */
+/** An axle of the machine: middle to middle of its tires or tracks, and how wide each is. Gauge 0 for one middle wheel. */
 export interface MachineAxle {
   readonly name: string;
   readonly gauge: AnyLength;
@@ -42,18 +41,21 @@ export interface RampPair {
 
 /** Spacing middle to middle: from the closest to the widest that does. */
 export interface RampSpacing extends Span {
+  /** Clear gap between the ramps at the closest and at the widest setting that does: `s - r`. */
+  readonly gap: { readonly least: Derived<'in'>; readonly most: Derived<'in'> };
   readonly limits: readonly EndLimit[];
   readonly decisions: readonly Decision[];
   readonly notes: readonly Note[];
 }
-
-const namesOf = (limits: readonly EndLimit[]): string => limits.map(({ name }) => name).join(' and ');
 
 /**
  * Between which settings may the ramps stand?
  *
  * For each axle `G - (r - w - 2 m) <= s <= G + (r - w - 2 m)`; s spacing and G gauge middle to middle, r ramp width, w tire
  * width, m margin on each side; then what the slots allow. All axles must fit one setting.
+ *
+ * One middle wheel (gauge 0) runs over the gap and must stand on both ramps: `s <= r + w - 2 m`, m how much of the tire is to
+ * stand on each. Where the outer wheels ask for wider, no setting serves: a third ramp, or another way on.
  *
  * Straight tires driven straight. The ramps are taken square to the deck.
  *
@@ -84,20 +86,18 @@ export function rampSpacing(
     notNegative('closest setting', closest),
     inOrder('ramp settings', closest, widest),
     ...read.flatMap(({ name, gauge, tire }) => [
-      aboveZero(`${name} gauge`, gauge),
+      notNegative(`${name} gauge`, gauge),
       aboveZero(`${name} tire width`, tire),
     ]),
   ]);
   if (isLeft(guarded)) return guarded;
-  const plays = read.map(({ name, gauge, tire }) => {
-    const play = result(`play of the ${name} tire on its ramp`, minus(width, plus(tire, times(2, margin))), geometry);
-    return {
-      name,
-      play,
-      low: result(`closest for ${name}`, minus(gauge, play)),
-      high: result(`widest for ${name}`, plus(gauge, play)),
-    };
-  });
+  const middle = read.map(({ gauge }) => decide(gauge, '=', constant(inch(0))));
+  const plays = read.flatMap((axle, i) => (middle[i]?.holds ? [] : [playOf(axle, width, margin)]));
+  const bridged = read.flatMap(({ name, tire }, i) =>
+    middle[i]?.holds
+      ? [{ name, at: result(`widest for ${name}`, minus(plus(width, tire), times(2, margin)), geometry) }]
+      : [],
+  );
   const low: EndLimit[] = [
     { name: 'closest setting', at: closest },
     ...plays.map(({ name, low: at }) => ({ name, at })),
@@ -105,27 +105,17 @@ export function rampSpacing(
   const high: EndLimit[] = [
     { name: 'widest setting', at: widest },
     ...plays.map(({ name, high: at }) => ({ name, at })),
+    ...bridged,
   ];
   const span = spanOf('the ramp setting', low, high);
   return right({
     ...span,
+    gap: {
+      least: result('clear gap at the closest setting', minus(span.lower.at, width)),
+      most: result('clear gap at the widest setting', minus(span.upper.at, width)),
+    },
     limits: [...low, ...high],
-    decisions: guarded.right,
-    notes: [
-      ...plays
-        .filter(({ play }) => decide(play, '<', constant(inch(0)), 'a remark').holds)
-        .map(({ name, play }) =>
-          note('TireWiderThanRamp', `The ${name} tire with its margins is wider than the ramp.`, [play]),
-        ),
-      ...(span.empty
-        ? [
-            note(
-              'NoSetting',
-              `No setting serves: ${namesOf(span.lower.setBy)} asks for ${showBrief(span.lower.at.value)} or wider, ${namesOf(span.upper.setBy)} for ${showBrief(span.upper.at.value)} or closer.`,
-              [span.width],
-            ),
-          ]
-        : []),
-    ],
+    decisions: [...guarded.right, ...middle],
+    notes: [...narrowRamps(plays), ...noSetting(span)],
   });
 }

@@ -53,6 +53,15 @@ const loadingLines = ({ loading: { edges, tailLift, setting } }: Assessment, p: 
           p.place(setting.lower.at.value, 'rear'),
           setting.empty ? 'NO setting serves' : `to ${p.place(setting.upper.at.value, 'front')}, middle to middle`,
         ),
+        ...(setting.empty
+          ? []
+          : [
+              entry(
+                'clear gap between the ramps then',
+                p.length(setting.gap.least.value),
+                `to ${p.length(setting.gap.most.value)}`,
+              ),
+            ]),
       ]
     : []),
 ];

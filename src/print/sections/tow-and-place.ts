@@ -3,11 +3,20 @@ import type { Assessment, PiecePlacement } from '../../assessment/index.js';
 import type { FiguresInPrint } from '../reader-units.js';
 import { entry, namesOf, remark } from '../text-layout.js';
 
+/** What the brakes of both must do; nothing in a spec tells what they do. */
+const brakingLines = ({ brakes: { asked } }: Assessment, p: FiguresInPrint): readonly string[] =>
+  asked === undefined
+    ? []
+    : [
+        entry('braking force asked of both', p.any(asked.force.value), `${asked.row.forcePercent} % of weight`),
+        remark(
+          `Both stop in ${p.longLength(asked.distance.value)} from 20 mph by 49 CFR 393.52(d), row ${asked.row.clause}, from memory (verify). It binds commercial vehicles; a brake tester tells the force there is.`,
+        ),
+      ];
+
 /** What the truck feels, and the largest trailer its limits allow. */
-export function towLines(
-  { tow: { hitched, combination, bars, largest } }: Assessment,
-  p: FiguresInPrint,
-): readonly string[] {
+export function towLines(assessment: Assessment, p: FiguresInPrint): readonly string[] {
+  const { hitched, combination, bars, largest } = assessment.tow;
   return [
     ...(hitched
       ? [
@@ -35,6 +44,7 @@ export function towLines(
           ),
         ]
       : []),
+    ...brakingLines(assessment, p),
   ];
 }
 

@@ -20,7 +20,7 @@ export const cargoKeys = [
     ['blockedForward', 'held against moving forward by a headboard or other means', 'look', false, 'taken as not blocked'],
   ] },
   { type: 'MachineAxle', rows: [
-    ['gauge', 'middle to middle of its tires or tracks', 'tape', '54 in', ''],
+    ['gauge', 'middle to middle of its tires or tracks; `0 in` for one middle wheel', 'tape', '54 in', ''],
     ['tireWidth', 'width of one tire or track', 'tape', '12 in', ''],
   ] },
   { type: 'LowPoint', rows: [

@@ -12,6 +12,7 @@ export const trailerKeys = [
     ['coupler', 'ratings of the coupler', 'coupler against gross and tongue'],
     ['chains', 'the safety chains', 'chains against gross'],
     ['jack', 'the tongue jack', 'jack against tongue'],
+    ['anchors', 'the anchor points for tiedowns', 'a tiedown is as strong as its own parts'],
     ['deck', 'the ends of the deck', 'where the machine may stand'],
     ['ramps', 'the ramps', 'ramps against the machine, and their angle'],
     ['rearLegs', 'rating of the legs set under the tail before anything climbs on, together', "stamping, maker's sheet", '4,000 lb', 'loading that pulls the ball up asks attention'],
@@ -40,6 +41,10 @@ export const trailerKeys = [
     ['rating', 'what it lifts', 'stamped on the jack', '5,000 lb', ''],
     ['at', 'behind the ball', 'tape', '20 in', ''],
     ['margin', 'what its load is multiplied by before it is compared; 100 % for none. Nobody prints one: choose', 'your practice', '125 %', ''],
+  ] },
+  { type: 'Anchors', rows: [
+    ['each', 'working load limit marked on one anchor point; the weakest, where they differ', "marking, or the maker's sheet", '5,000 lb', ''],
+    ['count', 'how many there are', 'count them', 8, ''],
   ] },
   { type: 'DeckPlan', rows: [
     ['front', 'front end of what a machine may stand on', 'tape', '62 in', ''],

@@ -122,7 +122,7 @@ export interface DecodedLowPoint {
 
 /** An axle of the machine on the ramps. */
 export interface MachineAxleInput {
-  /** Middle to middle of its tires or tracks. Where: tape. Example: `"54 in"`. */
+  /** Middle to middle of its tires or tracks; `0 in` for one middle wheel. Where: tape. Example: `"54 in"`. */
   readonly gauge: LengthInput;
   /** Width of one tire or track. Where: tape. Example: `"12 in"`. */
   readonly tireWidth: LengthInput;
@@ -130,7 +130,7 @@ export interface MachineAxleInput {
 
 /** An axle of the machine on the ramps, as it was read. */
 export interface DecodedMachineAxle {
-  /** Middle to middle of its tires or tracks. */
+  /** Middle to middle of its tires or tracks; `0 in` for one middle wheel. */
   readonly gauge: Derived<'in'>;
   /** Width of one tire or track. */
   readonly tireWidth: Derived<'in'>;

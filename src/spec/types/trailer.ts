@@ -39,6 +39,8 @@ export interface TrailerInput {
   readonly chains?: ChainsInput | undefined;
   /** The tongue jack. Without it: jack against tongue. */
   readonly jack?: JackInput | undefined;
+  /** The anchor points for tiedowns. Without it: a tiedown is as strong as its own parts. */
+  readonly anchors?: AnchorsInput | undefined;
   /** The ends of the deck. Without it: where the machine may stand. */
   readonly deck?: DeckPlanInput | undefined;
   /** The ramps. Without it: ramps against the machine, and their angle. */
@@ -97,6 +99,8 @@ export interface DecodedTrailer {
   readonly chains?: DecodedChains | undefined;
   /** The tongue jack. */
   readonly jack?: DecodedJack | undefined;
+  /** The anchor points for tiedowns. */
+  readonly anchors?: DecodedAnchors | undefined;
   /** The ends of the deck. */
   readonly deck?: DecodedDeckPlan | undefined;
   /** The ramps. */
@@ -215,6 +219,25 @@ export interface DecodedJack {
   readonly at: Derived<'in'>;
   /** What its load is multiplied by before it is compared; 100 % for none. Nobody prints one: choose. */
   readonly margin: Derived<'ratio'>;
+}
+
+/** Anchor points for tiedowns. */
+export interface AnchorsInput {
+  /**
+   * Working load limit marked on one anchor point; the weakest, where they differ. Where: marking, or the maker's
+   * sheet. Example: `"5,000 lb"`.
+   */
+  readonly each: WeightInput;
+  /** How many there are. Where: count them. Example: `8`. */
+  readonly count: number;
+}
+
+/** Anchor points for tiedowns, as it was read. */
+export interface DecodedAnchors {
+  /** Working load limit marked on one anchor point; the weakest, where they differ. */
+  readonly each: Derived<'lb'>;
+  /** How many there are. */
+  readonly count: number;
 }
 
 /** Deck. */

@@ -31,6 +31,16 @@ describe('rampSpacing', () => {
     const wide = rightOf(rampSpacing([{ name: 'front axle', gauge: inch(54), tireWidth: inch(17) }], ramps));
     expect([wide.empty, wide.notes[0]?.tag]).toEqual([true, 'TireWiderThanRamp']);
   });
+  it('lets one middle wheel stand on both ramps: the gap is no wider than its tire less the margins', () => {
+    const wheel = { name: 'rear wheel', gauge: inch(0), tireWidth: inch(24) };
+    const alone = rightOf(rampSpacing([wheel], { ...ramps, closest: inch(20) }));
+    // By hand: s <= 18 + 24 - 2; the gap then is 40 - 18 = 22 in, and the tire laps an inch onto each ramp.
+    expect([show(alone.upper.at.value), show(alone.gap.most.value)]).toEqual(['40 in', '22 in']);
+    const three = rightOf(rampSpacing([{ name: 'front axle', gauge: inch(54), tireWidth: inch(12) }, wheel], ramps));
+    expect(three.notes.at(-1)?.says).toBe(
+      'No setting serves: front axle asks for 50 in or wider, rear wheel for 40 in or closer.',
+    );
+  });
   it('refuses slots the wrong way round and no axles', () => {
     expect(
       leftOf(
