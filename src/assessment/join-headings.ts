@@ -5,7 +5,7 @@ import type { Assessment } from './assessment.js';
 import type { Headings, LimitHeadings } from './headings.js';
 import type { Known } from './known.js';
 import { attentionTo } from './parts/attention.js';
-import { checksOf, heavierSideChecks, heaviestOnTires, standingsOf } from './parts/axle-and-tire-loads.js';
+import { checksOf, heavierSideChecks, heaviestOnTires } from './parts/axle-and-tire-checks.js';
 import { belowLabel } from './parts/below-the-label.js';
 import { cargoOnDeck } from './parts/cargo-on-deck.js';
 import { practicePart } from './parts/european-coupling.js';
@@ -16,6 +16,7 @@ import { doubtsIn } from './parts/plausible.js';
 import { tonguePart } from './parts/tongue.js';
 import { upliftPart } from './parts/uplift.js';
 import { verdictOf } from './parts/verdict.js';
+import { standingsOf } from './parts/ways-of-standing.js';
 
 export function joinHeadings(
   { spec, stack, weighed, band, share }: Known,

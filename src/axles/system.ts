@@ -1,26 +1,9 @@
 /** One axle system: beam, springs, hubs, wheels and tires, rated by the weakest of them at the ground. */
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
-import {
-  type Bound,
-  type Check,
-  capacity,
-  checkPart,
-  type Governed,
-  governedBy,
-  type Rating,
-  rating,
-} from '../ratings/index.js';
-import {
-  asDerived,
-  constant,
-  type Decision,
-  type Derived,
-  decide,
-  type Known,
-  product,
-  type Source,
-} from '../trace/index.js';
+import { type Bound, capacity, checkPart, governedBy, rating } from '../ratings/index.js';
+import { asDerived, constant, type Decision, type Derived, decide, product, type Source } from '../trace/index.js';
 import { lb, ratio, toWire } from '../units/index.js';
+import type { AxleParts, AxleSystem } from './axle-parts.js';
 import type { AxlesError } from './errors.js';
 
 /** Agency letters aiam1472 and aiam2521: GAWR is the rating of the axle system at the ground; the weakest part governs. */
@@ -40,35 +23,6 @@ export const tireSumSource: Source = Object.freeze({
   clause: '49 CFR 571.120 S5.1.2',
   grade: 'A',
 });
-
-/** Several alike: the rating of each and how many. */
-export interface Set {
-  readonly each: Known<'lb'>;
-  readonly count: number;
-}
-
-/** What is known of one axle. Beam, springs and hubs as rated for the whole axle; wheels and tires each. */
-export interface AxleParts {
-  readonly gawr?: Known<'lb'> | undefined;
-  readonly beam?: Known<'lb'> | undefined;
-  readonly springs?: Known<'lb'> | undefined;
-  readonly hubs?: Known<'lb'> | undefined;
-  readonly wheels?: Set | undefined;
-  readonly tires?: Set | undefined;
-}
-
-export interface AxleSystem {
-  readonly label: string;
-  /** The least of the GAWR (when given) and every part that is given. */
-  readonly rating: Derived<'lb'>;
-  readonly governed: Governed;
-  readonly gawr?: Rating<'GAWR'> | undefined;
-  /** Each part against the GAWR; empty without a GAWR. */
-  readonly checks: readonly Check[];
-  /** Parts nobody gave a rating for. */
-  readonly notGiven: readonly string[];
-  readonly decisions: readonly Decision[];
-}
 
 /** The parts of an axle system that must bear its GAWR, in the order they are told. */
 const partNames = ['beam', 'springs', 'hubs', 'wheels', 'tires'] as const;

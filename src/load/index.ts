@@ -14,6 +14,7 @@ export { leastTongueShare } from './balance/least-tongue-share.js';
 export * from './balance/level-drop.js';
 export * from './balance/machine-balance.js';
 export * from './balance/payload.js';
+export type * from './balance/payload-answer.js';
 export * from './balance/payload-claim.js';
 export * from './balance/place-for-tongue.js';
 export * from './balance/rollover-index.js';

@@ -5,7 +5,8 @@
  */
 
 export * from './beam/allowable.js';
-export { type BeamAnswer, type BeamMember, type BeamStation, type BendingCheck, beam } from './beam/beam.js';
+export { beam } from './beam/beam.js';
+export type * from './beam/beam-answer.js';
 export { type DeflectionCheck, deflectionLimit } from './beam/deflection-limit.js';
 export { type Load, ownWeight, type PointLoad, type SpreadLoad } from './beam/loads.js';
 export type { Reactions } from './beam/reactions.js';
@@ -17,6 +18,7 @@ export * from './frame/deck-growth.js';
 export { type Deck, type DeckArea, deckWeight } from './frame/deck-weight.js';
 export { frameWeight, type WeightLine, type WeightList } from './frame/frame-weight.js';
 export * from './frame/member.js';
+export * from './frame/payload-by-length.js';
 export * from './sections/compare-sections.js';
 export { type ReadDesignation, readSectionName } from './sections/designation.js';
 export {
@@ -33,7 +35,9 @@ export { outlineOf } from './shapes/outline-of.js';
 export { type SectionProperties, sectionProperties } from './shapes/section-properties.js';
 export { type ChannelSlenderness, channelSlenderness, type FlatSlenderness } from './shapes/slenderness.js';
 export * from './stock/board.js';
+export { expandedMetalWeight, floorPlateWeight, type SurfaceWeight } from './stock/patterned.js';
 export * from './stock/plate.js';
+export { type GaugeSystem, gaugeSystems, type Sheet, sheetWeight } from './stock/sheet.js';
 export type * from './stock/stock-rows.js';
 export { densityOfWood, type Wood } from './stock/wood.js';
 export { membersTables } from './tables.js';

@@ -3,8 +3,8 @@ import type { Check, Note } from '../ratings/index.js';
 import type { Finding } from '../rules/index.js';
 import { compare } from '../units/index.js';
 import type { Brief, BriefPayload, BriefPlace } from './brief-data.js';
+import type { FiguresInPrint } from './figures-in-print.js';
 import { labelWidth } from './page-room.js';
-import type { FiguresInPrint } from './reader-units.js';
 import { and, counted, width } from './text-layout.js';
 
 /** `gross over GVWR by 650 lb` */

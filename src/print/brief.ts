@@ -3,8 +3,9 @@ import type { Assessment } from '../assessment/index.js';
 import type { Brief, BriefExtras } from './brief-data.js';
 import { briefOf } from './brief-of.js';
 import { noteText, payloadItems, placeText, ruleName, ruleText, verdictItems } from './brief-words.js';
+import type { FiguresInPrint, ReaderUnits } from './figures-in-print.js';
 import { type Block, fitted, labelWidth, linesOf, roomFor } from './page-room.js';
-import { type FiguresInPrint, figuresIn, type ReaderUnits } from './reader-units.js';
+import { figuresIn } from './reader-units.js';
 import { folded, width } from './text-layout.js';
 
 /** What a page may be asked for. */

@@ -4,10 +4,12 @@ import type { Derived } from '../trace/index.js';
 import { compare, type Quantity } from '../units/index.js';
 import { overText, payloadItems, placeText } from './brief-words.js';
 import { shortCaution } from './cautions.js';
-import type { Leaflet, LeafletBar, LoadingStep } from './leaflet-data.js';
+import type { FiguresInPrint, ReaderUnits } from './figures-in-print.js';
+import { barLine } from './leaflet-bars.js';
+import type { Leaflet, LoadingStep } from './leaflet-data.js';
 import { type LeafletOptions, leafletOf } from './leaflet-of.js';
 import { labelWidth } from './page-room.js';
-import { type FiguresInPrint, figuresIn, type ReaderUnits } from './reader-units.js';
+import { figuresIn } from './reader-units.js';
 import { folded, width } from './text-layout.js';
 
 /** What a leaflet may be asked for. */
@@ -22,24 +24,6 @@ const verdictWords = {
   within: 'WITHIN. Each check that was made is within its limit.',
   unchecked: 'NOT CHECKED. Nothing could be checked with what was told.',
 } as const;
-
-const cells = 20;
-const mostBeyond = 6;
-
-/** `[######......]`: load is `#`, room is `.`, beyond the limit is `X`. Load goes up, so that a full bar is never over. */
-function bar({ check: { load, limit } }: LeafletBar): string {
-  const share = load.value.value.div(limit.value.value).times(cells);
-  const filled = Math.max(0, share.ceil().toNumber());
-  const beyond = Math.min(Math.max(filled - cells, 0), mostBeyond);
-  const inside = Math.min(filled, cells);
-  return `[${'#'.repeat(inside)}${'.'.repeat(cells - inside)}]${'X'.repeat(beyond)}`;
-}
-
-function barLine(each: LeafletBar, p: FiguresInPrint): string {
-  const { load, limit, used, verdict } = each.check;
-  const word = verdict === 'over' ? ' OVER' : '';
-  return `${each.name.padEnd(14)}${bar(each)} ${p.bareLoad(load.value)} of ${p.capacity(limit.value)} (${p.used(used.value)})${word}`;
-}
 
 /** Between the least of the band and the least of its greatest and every tongue limit; there may be nothing between them. */
 const tongueText = (from: Derived<'lb'>, to: Derived<'lb'>, p: FiguresInPrint): string =>

@@ -1,31 +1,10 @@
 /** A rating against the weight it limits, or a component against the rating it must bear. */
 
-import { asDerived, type Derived, difference, type Known, quotient, type Source } from '../trace/index.js';
-import { compareFigures, compareProducts, signOfFigure } from '../units/internal.js';
+import { type Derived, difference, quotient, type Source } from '../trace/index.js';
+import { compareFigures } from '../units/internal.js';
 import { checkId } from './check-id.js';
-import type { ComponentKind, Limits, RatingKind, Supports, WeightKind } from './kinds.js';
-
-/** A rating: what a label, a stamping or a maker says a part may carry. Greater than zero. */
-export interface Rating<K extends RatingKind> {
-  readonly rating: K;
-  readonly limit: Derived<'lb'>;
-  /** Which one, when there are several: `axle 1`. */
-  readonly part?: string | undefined;
-  readonly clause?: Source | undefined;
-}
-
-/** A weight of the kind that some rating limits. */
-export interface Weight<K extends WeightKind> {
-  readonly weight: K;
-  readonly load: Derived<'lb'>;
-}
-
-/** What a component bears: the strength offered to a rating. */
-export interface Capacity<C extends ComponentKind> {
-  readonly component: C;
-  readonly bears: Derived<'lb'>;
-  readonly part?: string | undefined;
-}
+import type { ComponentKind, Limits, RatingKind, Supports } from './kinds.js';
+import type { Capacity, Rating, Weight } from './rating.js';
 
 export type Verdict = 'within' | 'over';
 
@@ -46,34 +25,6 @@ export interface Check {
   readonly verdict: Verdict;
   readonly clause?: Source | undefined;
 }
-
-function positive(figure: Derived<'lb'>, what: string): Derived<'lb'> {
-  if (signOfFigure(figure.value) <= 0) throw new RangeError(`${what} is greater than zero`);
-  return figure;
-}
-
-/** Names a figure as a rating of a kind. @throws RangeError when it is not greater than zero: nothing is rated at nothing. @example rating('GVWR', lb(14000)).limit // 14,000 lb */
-export function rating<K extends RatingKind>(
-  kind: K,
-  limit: Known<'lb'>,
-  options: { part?: string; clause?: Source } = {},
-): Rating<K> {
-  const figure = asDerived(`${options.part === undefined ? '' : `${options.part} `}${kind}`, limit, 'label');
-  return { rating: kind, limit: positive(figure, `the rating ${kind}`), part: options.part, clause: options.clause };
-}
-
-/** Names a figure as a weight of a kind. @example weight('gross', lb(12400)).load // 12,400 lb */
-export const weight = <K extends WeightKind>(kind: K, load: Known<'lb'>): Weight<K> => ({
-  weight: kind,
-  load: asDerived(kind, load),
-});
-
-/** Names a figure as what a component bears. @throws RangeError when it is not greater than zero. @example capacity('tires', lb(5080)).bears // 5,080 lb */
-export const capacity = <C extends ComponentKind>(component: C, bears: Known<'lb'>, of?: string): Capacity<C> => ({
-  component,
-  bears: positive(asDerived(component, bears, 'label'), `what ${component} bear`),
-  part: of,
-});
 
 /** `bars on`, `off level`: the way of standing a check was asked for, as people add it to a name. */
 const named = (what: string, how: string | undefined): string => (how === undefined ? what : `${what}, ${how}`);
@@ -156,17 +107,4 @@ export function checkPart<C extends ComponentKind>(
     demand.limit,
     demand.clause,
   );
-}
-
-/** Every check that uses the greatest share of its limit; more than one when they tie. Shares are compared by cross-multiplication. @example tightest([checkLoad(rating('GVWR', lb(14000)), weight('gross', grossWeight))])[0].what // gross against GVWR */
-export function tightest<C extends Pick<Check, 'limit' | 'load'>>(checks: readonly C[]): readonly C[] {
-  let worst: C[] = [];
-  for (const next of checks) {
-    const [best] = worst;
-    const order =
-      best === undefined ? 1 : compareProducts(next.load.value, best.limit.value, best.load.value, next.limit.value);
-    if (order > 0) worst = [next];
-    else if (order === 0) worst.push(next);
-  }
-  return worst;
 }

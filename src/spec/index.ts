@@ -16,8 +16,9 @@ export {
 export type { FaultTag, MalformedJson, Problem, SpecError, UndecodableSpec } from './errors.js';
 export { type SpecKey, specKeys } from './keys.js';
 export { leafBehind, leavesOf } from './leaves.js';
-export { type SpecSchema, specJsonSchema, specSchema } from './schema.js';
+export { specJsonSchema } from './schema.js';
 export { specCodec } from './spec.js';
+export { type SpecSchema, specSchema } from './standard-schema.js';
 export type * from './types/axles.js';
 export type * from './types/cargo.js';
 export type * from './types/curb.js';

@@ -21,6 +21,7 @@ export {
 } from './designation/designation.js';
 export { readTireDesignation } from './designation/read-designation.js';
 export { showDesignation, showSize } from './designation/show-designation.js';
+export type * from './designation-errors.js';
 export * from './errors.js';
 export { type PublishedDiameter, revolutionsPerMile, type TireGeometry, tireGeometry } from './geometry.js';
 export { estimateBetweenRows, type LoadBetweenRows } from './load/between-rows.js';

@@ -10,6 +10,7 @@ export { type TongueChecks, type TongueQuestion, tongueChecks } from './checks/t
 export * from './checks/tow-checks.js';
 export * from './errors.js';
 export * from './hitch/coupler-class.js';
+export type * from './hitch/coupling-plate.js';
 export type { AnyForce } from './hitch/coupling-values.js';
 export * from './hitch/european-coupling.js';
 export type { HitchPlace, Overhang } from './hitch/hitch-lever.js';

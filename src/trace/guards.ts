@@ -5,12 +5,11 @@
  * so that a study can tell for which variants the recorded calculation is still valid.
  */
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
-import { type Quantity, quantity, show, toWire, type Unit } from '../units/index.js';
+import { type Quantity, quantity, toWire, type Unit } from '../units/index.js';
 import { type Comparison, type Decision, decide } from './decide.js';
-import type { NotAWholeCount, OutsideItsRange } from './errors.js';
+import type { OutsideItsRange } from './errors.js';
 import { constant } from './leaves.js';
 import type { Derived, Node } from './node.js';
-import { rounded } from './record.js';
 
 /** A comparison that must hold, and the error when it does not; the error is made when it is needed. */
 export interface Guard<E = OutsideItsRange> {
@@ -127,23 +126,6 @@ export function aShare(what: string, share: Derived<'ratio'>): readonly Guard[] 
 /** The low end must not be above the high one. @example inOrder('deck', given('front', inch(60)), given('rear', inch(300))).decision.holds // true */
 export const inOrder = <U extends Unit>(what: string, low: Derived<U>, high: Derived<NoInfer<U>>): Guard =>
   guard(decide(low, '<=', high), () => outside(`the low end of ${what}`, low, { to: high.value }));
-
-/** A count must be whole. @example whole('number of rails', given('number of rails', ratio('1.5'))).decision.holds // false */
-export const whole = (what: string, count: Derived<'ratio'>): Guard<NotAWholeCount> =>
-  guard(decide(rounded(null, count, quantity(1, 'ratio'), 'nearest'), '=', count), () => ({
-    chapter: 'trace',
-    tag: 'NotAWholeCount',
-    what,
-    found: show(count.value),
-    ...pathOf(count.why),
-  }));
-
-/** A count from a program: a whole number from one to what a trailer may have. @example wholeCount('axles', 2.5)._tag // Left */
-export function wholeCount(what: string, found: number, most = 1000): Either<NotAWholeCount, Derived<'ratio'>> {
-  if (!Number.isInteger(found) || found < 1 || found > most)
-    return left({ chapter: 'trace', tag: 'NotAWholeCount', what, found: String(found), most });
-  return right(constant(quantity(found, 'ratio'), what));
-}
 
 /** The decisions when every guard holds; otherwise the error of the first that does not. @example allHold([])._tag // Right */
 export function allHold<E>(guards: readonly Guard<E>[]): Either<E, readonly Decision[]> {

@@ -11,6 +11,7 @@ export { explain, type WorkingLine, workingLines } from './explain.js';
 export * from './formula-words.js';
 export * from './functions.js';
 export * from './guards.js';
+export * from './guards-of-counts.js';
 export { asDerived, constant, fromTable, given, renamed } from './leaves.js';
 export * from './measures.js';
 export type { Computed, Constant, Derived, Given, Known, LookedUp, Node, Operation } from './node.js';

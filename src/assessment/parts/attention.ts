@@ -3,9 +3,9 @@
 import { type Note, note } from '../../ratings/index.js';
 import { decide } from '../../trace/index.js';
 import type { BelowLabel } from './below-the-label.js';
-import type { OnDeck } from './cargo-on-deck.js';
+import type { OnDeck } from './cargo-footprint.js';
 import type { LoadingPart } from './loading-part.js';
-import type { PlacePart } from './machine-placement.js';
+import type { PlacePart } from './placement-part.js';
 import type { Doubts } from './plausible.js';
 import type { LinesPart } from './published-rules.js';
 import type { TiedownsPart } from './tiedowns.js';

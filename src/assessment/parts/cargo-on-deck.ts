@@ -1,57 +1,11 @@
 /** Whether each piece of cargo stands on the deck, and off its neighbours. */
 import { type Note, note } from '../../ratings/index.js';
-import type { DecodedCargo, DecodedSpec } from '../../spec/index.js';
-import { type Decision, type Derived, decide, inInches, minus, over, plus, result } from '../../trace/index.js';
+import type { DecodedSpec } from '../../spec/index.js';
+import { type Decision, decide, inInches, minus, over, plus } from '../../trace/index.js';
+import { type Covered, coveredBy, mostPieces, type OnDeck, pathsOf } from './cargo-footprint.js';
+import { tooWide } from './cargo-width.js';
 import type { NotChecked } from './not-checked.js';
 import type { Weighed } from './weights.js';
-
-type Inches = Derived<'in'>;
-
-/** A piece and what it covers of the deck, as far as that is told. */
-interface Covered {
-  readonly name: string;
-  readonly index: number;
-  readonly front: Inches;
-  readonly rear: Inches;
-  readonly rightOfMiddle: Inches | undefined;
-  readonly width: Inches | undefined;
-}
-
-/** What asks attention, what is not told, and the comparisons that said so. */
-export interface OnDeck {
-  readonly attention: readonly Note[];
-  readonly notChecked: readonly NotChecked[];
-  readonly decisions: readonly Decision[];
-}
-
-/** More pieces than this are not held against each other: every pair is asked. */
-const mostPieces = 30;
-
-/** Front and rear of a piece: its front face and its length, or its balance point and how far that lies behind its front. */
-function coveredBy(piece: DecodedCargo, index: number): Covered | undefined {
-  const { name, at, front, balancePoint, length, rightOfMiddle } = piece;
-  if (length === undefined) return undefined;
-  const face =
-    front === undefined
-      ? at &&
-        balancePoint &&
-        result(
-          `front of ${name}`,
-          minus(inInches(`${name} position`, at), inInches(`${name} balance point`, balancePoint)),
-        )
-      : inInches(`${name} front face`, front);
-  if (face === undefined) return undefined;
-  return {
-    name,
-    index,
-    front: face,
-    rear: result(`rear of ${name}`, plus(face, inInches(`${name} length`, length))),
-    rightOfMiddle: rightOfMiddle && inInches(`${name} right of the middle`, rightOfMiddle),
-    width: piece.width && inInches(`${name} width`, piece.width),
-  };
-}
-
-const pathsOf = (...indices: readonly number[]): readonly string[] => indices.map((index) => `cargo.${index}`);
 
 /** A piece without a window of its own: its ends, or at least its balance point, between the ends of the deck. */
 function offDeck({ trailer: { deck }, cargo = [] }: DecodedSpec, { cargo: placed }: Weighed): OnDeck {
@@ -96,45 +50,6 @@ function sideBySide(
     decide(minus(other.rightOfMiddle, one.rightOfMiddle), '>=', halves),
   ];
   return { clear: asked.some(({ holds }) => holds), decisions: [alike, ...asked] };
-}
-
-/** A piece wider than the deck, or than the clear width between the fenders where it may not stand over them. */
-function tooWide({ trailer: { deck }, cargo = [] }: DecodedSpec): OnDeck {
-  const [attention, notChecked, decisions]: [Note[], NotChecked[], Decision[]] = [[], [], []];
-  const bounds = [
-    ...(deck?.width === undefined
-      ? []
-      : [['the deck', inInches('deck width', deck.width), 'trailer.deck.width'] as const]),
-    ...(deck?.betweenFenders === undefined || deck.overFenders === true
-      ? []
-      : [
-          [
-            'the room between the fenders',
-            inInches('width between the fenders', deck.betweenFenders),
-            'trailer.deck.betweenFenders',
-          ] as const,
-        ]),
-  ];
-  for (const [index, { name, width }] of cargo.entries())
-    for (const [what, bound, path] of bounds) {
-      if (width === undefined) {
-        notChecked.push({
-          what: `whether ${name} is wider than ${what}`,
-          missing: 'its width',
-          paths: [`cargo.${index}.width`],
-        });
-        continue;
-      }
-      const wide = inInches(`${name} width`, width);
-      const fits = decide(wide, '<=', bound);
-      decisions.push(fits);
-      if (!fits.holds)
-        attention.push({
-          ...note('PieceTooWide', `${name} is wider than ${what}`, [wide, bound]),
-          paths: [`cargo.${index}.width`, path],
-        });
-    }
-  return { attention, notChecked, decisions };
 }
 
 /** Two pieces that cover one place of the deck; side by side they may, where their places across the deck differ. */

@@ -15,7 +15,8 @@ import {
   times,
 } from '../../trace/index.js';
 import { lb } from '../../units/index.js';
-import type { Rig, Side } from './laden-limits.js';
+import type { Side } from './laden-limits-sides.js';
+import type { Rig } from './rig.js';
 
 /** The load leans as the cargo of the spec does: what a pound of it adds to the heavier side, and takes from the other. */
 export function sidesOfCargo({ stance: { sides } }: Rig, { cargo = [] }: DecodedSpec): readonly Side[] {

@@ -2,11 +2,9 @@
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import {
   type Guideline,
-  type HeaviestMachine,
   heaviestMachine,
   type LoadError,
   type PlacedLimit,
-  type PlacementWindow,
   placementWindow,
   type TrailerForPlacing,
 } from '../../load/index.js';
@@ -24,28 +22,13 @@ import {
 } from '../../trace/index.js';
 import { compare, inch } from '../../units/index.js';
 import { othersPlaced } from './cargo-pieces.js';
-import type { LadenLimits, Rig } from './laden-limits.js';
+import type { LadenLimits } from './laden-limits.js';
 import { sidesOfPiece } from './lean-of-cargo.js';
 import { emptyPart, open, type Part, together } from './part-of-answer.js';
+import type { PiecePlacement, PlacePart } from './placement-part.js';
 import { rampLimits } from './ramp-limits.js';
+import type { Rig } from './rig.js';
 import type { Weighed } from './weights.js';
-
-/** A piece of cargo whose length and balance point are known, and where it may stand. */
-export interface PiecePlacement {
-  readonly name: string;
-  /** Its place in the list of cargo. */
-  readonly index: number;
-  /** The places of its balance point that keep every limit, the others staying put. */
-  readonly window: PlacementWindow;
-  /** The heaviest piece of this shape that has a place. */
-  readonly heaviest?: HeaviestMachine;
-  /** Where its balance point is now, and the limits it does not keep to there. */
-  readonly now?: { readonly at: Derived<'in'>; readonly breaks: readonly PlacedLimit[] };
-}
-
-export interface PlacePart extends Part {
-  readonly pieces: readonly PiecePlacement[];
-}
 
 /** The limits that a place does not keep to: further forward than a front end, or further back than a rear end. */
 const placeNow = (at: Derived<'in'>, limits: readonly PlacedLimit[]): NonNullable<PiecePlacement['now']> => ({

@@ -20,9 +20,10 @@ import {
   result,
   times,
 } from '../../trace/index.js';
-import type { LadenLimits, Rig } from './laden-limits.js';
+import type { LadenLimits } from './laden-limits.js';
 import { sidesOfCargo } from './lean-of-cargo.js';
 import { rampLimits } from './ramp-limits.js';
+import type { Rig } from './rig.js';
 import type { Weighed } from './weights.js';
 
 /** The most at the best share of the band, with the places at which a load of that weight gives it. */

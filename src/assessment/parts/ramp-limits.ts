@@ -3,7 +3,7 @@ import type { LadenLimit } from '../../load/index.js';
 import type { DecodedSpec } from '../../spec/index.js';
 import { type Derived, inPounds, over, result, sum, times } from '../../trace/index.js';
 import { heaviestAxle, heaviestPiece, pieceOfHeaviestAxle } from './cargo-pieces.js';
-import type { FoundLimits } from './laden-limits.js';
+import type { FoundLimits } from './rig.js';
 
 const none: FoundLimits = { limits: [], decisions: [] };
 

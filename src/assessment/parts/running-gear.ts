@@ -1,15 +1,16 @@
 /** The running gear of a spec: each axle rated by its weakest part, and the axles as a group. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { type AxleGroup, type AxleSystem, type AxlesError, axleGroup, axleSystem } from '../../axles/index.js';
+import { type AxleGroup, type AxleSystem, type AxlesError, axleGroup } from '../../axles/index.js';
 import type { Note } from '../../ratings/index.js';
 import type { DecodedAxle, DecodedTrailer } from '../../spec/index.js';
 import type { TiresError } from '../../tires/index.js';
-import { type Decision, type Derived, inPounds, over, plus, renamed, result } from '../../trace/index.js';
+import { type Decision, type Derived, over, plus, result } from '../../trace/index.js';
 import type { MissingFact } from '../errors.js';
 import { axlePlaces } from './axle-places.js';
 import type { NotChecked } from './not-checked.js';
 import { joined } from './part-of-answer.js';
-import { type RatedTires, tiresOf } from './tires.js';
+import { rated } from './rated-axles.js';
+import type { RatedTires } from './tires.js';
 
 export interface Stack {
   readonly systems: readonly AxleSystem[];
@@ -25,69 +26,6 @@ export interface Stack {
 }
 
 type Problem = AxlesError | TiresError | MissingFact;
-
-const pounds = (symbol: string, figure: Derived<'lb' | 'kg' | 't'> | undefined): Derived<'lb'> | undefined =>
-  figure === undefined ? undefined : inPounds(symbol, renamed(symbol, figure));
-
-function systemOf(axle: DecodedAxle, of: string, tires: RatedTires | undefined): Either<AxlesError, AxleSystem> {
-  const { wheels } = axle;
-  return axleSystem(
-    {
-      gawr: pounds(`${of} GAWR`, axle.gawr),
-      beam: pounds(`${of} beam`, axle.beam),
-      springs: pounds(`${of} springs`, axle.springs),
-      hubs: pounds(`${of} hubs`, axle.hubs),
-      wheels: wheels && {
-        each: inPounds(`${of} wheel, each`, renamed(`${of} wheel, each`, wheels.each)),
-        count: wheels.count,
-      },
-      tires: tires?.rating && { each: renamed(`${of} tire, each`, tires.rating.rating), count: tires.spec.count },
-    },
-    of,
-  );
-}
-
-interface RatedAxles {
-  /** One an axle; undefined where nothing rates it. */
-  readonly systems: readonly (AxleSystem | undefined)[];
-  readonly tires: readonly (RatedTires | undefined)[];
-  readonly notChecked: readonly NotChecked[];
-}
-
-/** Rates each axle by its parts; one of which nothing is rated leaves its question open. */
-function rated(axles: readonly DecodedAxle[]): Either<Problem, RatedAxles> {
-  const systems: (AxleSystem | undefined)[] = [];
-  const tires: (RatedTires | undefined)[] = [];
-  const notChecked: NotChecked[] = [];
-  for (const [index, axle] of axles.entries()) {
-    const of = `axle ${index + 1}`;
-    const found = axle.tires === undefined ? undefined : tiresOf(axle.tires, of);
-    if (found !== undefined && isLeft(found)) return left({ ...found.left, path: `trailer.axles.${index}.tires` });
-    tires.push(found?.right);
-    notChecked.push(...(found?.right.notChecked ?? []));
-    const system = systemOf(axle, of, found?.right);
-    if (isLeft(system)) {
-      if (system.left.tag !== 'AxleUnknown') return left({ ...system.left, path: `trailer.axles.${index}` });
-      systems.push(undefined);
-      notChecked.push({
-        what: `${of}, and payload by axles and tires`,
-        missing: `a rating of ${of}: its GAWR, or its parts`,
-        paths: [`trailer.axles.${index}.gawr`],
-      });
-      continue;
-    }
-    systems.push(system.right);
-    if (system.right.gawr === undefined)
-      notChecked.push({
-        what: `${of} parts against its GAWR`,
-        missing: 'GAWR',
-        paths: [`trailer.axles.${index}.gawr`],
-      });
-    if (system.right.notGiven.length > 0)
-      notChecked.push({ what: `${of} parts`, missing: `ratings of ${system.right.notGiven.join(', ')}` });
-  }
-  return right({ systems, tires, notChecked });
-}
 
 /** Where the axles act together, where that is known though they cannot be rated: alike, in their middle. */
 function middleOf(trailer: DecodedTrailer): Derived<'in'> | undefined {

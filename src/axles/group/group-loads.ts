@@ -1,6 +1,6 @@
 /** What each axle of a group carries, and what the group carries under limits of its axles. */
 import { type AnyLineWeight, type Derived, leastOf, over, result, times } from '../../trace/index.js';
-import type { AxleSystem } from '../system.js';
+import type { AxleSystem } from '../axle-parts.js';
 import { bySpring, type SpringShares, sharing, whenOneCarries } from './spring-shares.js';
 
 /** An axle system and where it stands, in inches behind the coupler. */

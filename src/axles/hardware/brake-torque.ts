@@ -2,6 +2,7 @@
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import {
   type AnyLength,
+  type AnyShare,
   type AnyWeight,
   aboveZero,
   allHold,
@@ -17,9 +18,12 @@ import {
   over,
   result,
   type Source,
+  statics,
   times,
 } from '../../trace/index.js';
 import { gravity, ratio, type UnitOf } from '../../units/index.js';
+import type { HardwareError } from './hardware-errors.js';
+import { allPositive } from './hardware-guards.js';
 
 const oneG = constant(gravity(1), 'standard gravity');
 const newton: Source = { id: 'newton', title: 'force is mass times acceleration, derived', grade: 'derived' };
@@ -57,4 +61,40 @@ export function brakeTorquePerWheel(
   ]);
   if (isLeft(guarded)) return guarded;
   return right(result('brake torque of a wheel', over(times(times(asForce(load), over(a, oneG)), r), n), newton));
+}
+
+/** What the brakes are to do: which weight, at which share of it, with how many brakes at which rolling radius. */
+export interface BrakeTorqueQuestion {
+  readonly braked: AnyWeight;
+  /** Braking force over weight: `percent('43.5')`. */
+  readonly share: AnyShare;
+  readonly brakes: number;
+  readonly loadedRadius: AnyLength;
+}
+
+/**
+ * Which torque must each brake give to hold back this share of the weight?
+ *
+ * `torque = W share r / n`. W braked weight, lb; r loaded radius of the tire, in; n brakes that work alike.
+ *
+ * Not for wheels that lock or brakes of unequal size.
+ *
+ * @returns lbf ft for one brake; Left `HardwareNotAboveZero`
+ * @example brakeTorque({ braked: lb(14000), share: percent('43.5'), brakes: 4, loadedRadius: inch('15.3') }) // Right 1,941 lbf*ft
+ * @source static equilibrium, derived
+ */
+export function brakeTorque(question: BrakeTorqueQuestion): Either<HardwareError, Derived<'lbf*ft'>> {
+  const braked = inPounds('braked weight', question.braked);
+  const share = inUnit(asDerived('braking share', question.share), 'ratio');
+  const count = constant(ratio(Number.isFinite(question.brakes) ? question.brakes : 0), 'number of brakes');
+  const radius = inUnit(asDerived('loaded radius', question.loadedRadius), 'in');
+  const positive = allPositive([
+    ['braked weight', braked],
+    ['braking share', share],
+    ['number of brakes', count],
+    ['loaded radius', radius],
+  ]);
+  if (isLeft(positive)) return positive;
+  const force = result('braking force', times(asForce(braked), share));
+  return right(result('torque of one brake', inUnit(over(times(force, radius), count), 'lbf*ft'), statics));
 }

@@ -2,23 +2,14 @@
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type Check, capacity, checkLoad, checkPart, type Note, note, rating, weight } from '../../ratings/index.js';
 import {
-  type AnyLength,
-  type AnyShare,
   type AnyWeight,
-  asDerived,
-  asForce,
   constant,
   type Decision,
   type Derived,
   decide,
   inPounds,
-  inUnit,
-  over,
   quotient,
-  result,
-  statics,
   sum,
-  times,
 } from '../../trace/index.js';
 import { ratio } from '../../units/index.js';
 import type { HardwareError } from './hardware-errors.js';
@@ -133,40 +124,4 @@ export function brakeCapacity(axles: readonly BrakedAxle[]): Either<HardwareErro
       ...pairs.filter(({ alike }) => !alike.holds).map(({ of, brakes }) => unequal(of, brakes)),
     ],
   });
-}
-
-/** What the brakes are to do: which weight, at which share of it, with how many brakes at which rolling radius. */
-export interface BrakeTorqueQuestion {
-  readonly braked: AnyWeight;
-  /** Braking force over weight: `percent('43.5')`. */
-  readonly share: AnyShare;
-  readonly brakes: number;
-  readonly loadedRadius: AnyLength;
-}
-
-/**
- * Which torque must each brake give to hold back this share of the weight?
- *
- * `torque = W share r / n`. W braked weight, lb; r loaded radius of the tire, in; n brakes that work alike.
- *
- * Not for wheels that lock or brakes of unequal size.
- *
- * @returns lbf ft for one brake; Left `HardwareNotAboveZero`
- * @example brakeTorque({ braked: lb(14000), share: percent('43.5'), brakes: 4, loadedRadius: inch('15.3') }) // Right 1,941 lbf*ft
- * @source static equilibrium, derived
- */
-export function brakeTorque(question: BrakeTorqueQuestion): Either<HardwareError, Derived<'lbf*ft'>> {
-  const braked = inPounds('braked weight', question.braked);
-  const share = inUnit(asDerived('braking share', question.share), 'ratio');
-  const count = constant(ratio(Number.isFinite(question.brakes) ? question.brakes : 0), 'number of brakes');
-  const radius = inUnit(asDerived('loaded radius', question.loadedRadius), 'in');
-  const positive = allPositive([
-    ['braked weight', braked],
-    ['braking share', share],
-    ['number of brakes', count],
-    ['loaded radius', radius],
-  ]);
-  if (isLeft(positive)) return positive;
-  const force = result('braking force', times(asForce(braked), share));
-  return right(result('torque of one brake', inUnit(over(times(force, radius), count), 'lbf*ft'), statics));
 }

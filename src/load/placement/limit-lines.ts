@@ -1,6 +1,6 @@
 /** Reads trailer and machine, and writes every limit on the place of the machine as one straight line in its weight. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
-import type { Bound, Rating, RatingKind } from '../../ratings/index.js';
+import type { Bound } from '../../ratings/index.js';
 import {
   aboveZero,
   allHold,
@@ -13,19 +13,17 @@ import {
   minus,
   notNegative,
   type OutsideItsRange,
-  over,
   plus,
   renamed,
   result,
-  type Source,
   statics,
   times,
 } from '../../trace/index.js';
-import { inch, quantity } from '../../units/index.js';
+import { inch } from '../../units/index.js';
 import { balance } from '../balance/balance.js';
-import type { LadenLimit } from '../balance/laden-limit.js';
 import type { BalanceError } from '../errors.js';
 import type { MachineShape, PlacementLimit, TrailerForPlacing } from './limits.js';
+import { deckLimits, weightLimits, weightsOf } from './lines-of-limits.js';
 
 /** Trailer and machine read in, with every limit as a line. */
 export interface Lines {
@@ -40,141 +38,6 @@ export interface Lines {
   readonly weights: readonly Bound[];
   readonly decisions: readonly Decision[];
 }
-
-const label = ({ rating, part: of }: Rating<RatingKind>): string => (of === undefined ? rating : `${of} ${rating}`);
-
-function deckLimits(
-  front: Derived<'in'>,
-  rear: Derived<'in'>,
-  length: Derived<'in'>,
-  balancePoint: Derived<'in'>,
-): readonly PlacementLimit[] {
-  const deck = { by: 'deck', moment: constant(quantity(0, 'lb*in')), source: undefined } as const;
-  return [
-    { ...deck, name: 'deck front', end: 'front', base: result('place by deck front', plus(front, balancePoint)) },
-    {
-      ...deck,
-      name: 'deck rear',
-      end: 'rear',
-      base: result('place by deck rear', minus(rear, minus(length, balancePoint))),
-    },
-  ];
-}
-
-/** What limits of the axles in one way of standing have in common: `a / (1 - k)`, and where their lines start. */
-interface Standing extends Pick<LadenLimit, 'returned' | 'lean'> {
-  readonly reach: Derived<'in'>;
-  readonly base: Derived<'in'>;
-}
-
-/** Worked out once, under the name of the first limit that asks. */
-function standingOf(
-  name: string,
-  a: Derived<'in'>,
-  returned: LadenLimit['returned'],
-  lean: LadenLimit['lean'],
-  standings: Standing[],
-): Standing {
-  const known = standings.find((each) => each.returned === returned && each.lean === lean);
-  if (known !== undefined) return known;
-  const reach = returned === undefined ? a : result(`reach of ${name}`, over(a, minus(1, returned)));
-  const base =
-    lean === undefined
-      ? result(`base place by ${name}`, minus(a, reach))
-      : result(`base place by ${name}`, minus(a, times(reach, plus(1, lean))));
-  const found = { returned, lean, reach, base };
-  standings.push(found);
-  return found;
-}
-
-/**
- * A limit on the laden trailer as a line in the machine's weight P. Tongue: `x >= a + (M0 - L a) / P`. Axles,
- * `W + P - T (1 - k) + q P <= L`: `x <= a (1 - (1 + q) / (1 - k)) + (M0 + (L - W) a / (1 - k)) / P`. What must press bounds
- * the other end. The whole weight does not depend on the place and has no line.
- */
-function lineOf(
-  limit: LadenLimit,
-  a: Derived<'in'>,
-  weight: Derived<'lb'>,
-  moment: Derived<'lb*in'>,
-  standings: Standing[],
-): readonly PlacementLimit[] {
-  const { name, on, returned, lean, atLeast = false } = limit;
-  const line = { name, by: 'weight', source: undefined } as const;
-  if (on === 'tongue')
-    return [
-      {
-        ...line,
-        end: atLeast ? 'rear' : 'front',
-        base: a,
-        moment: result(`moment by ${name}`, minus(moment, times(limit.limit, a))),
-      },
-    ];
-  if (on !== 'axles') return [];
-  const { reach, base } = standingOf(name, a, returned, lean, standings);
-  return [
-    {
-      ...line,
-      end: atLeast ? 'front' : 'rear',
-      base,
-      moment: result(`moment by ${name}`, plus(moment, times(minus(limit.limit, weight), reach))),
-    },
-  ];
-}
-
-/** `T <= limit` for a hitch part, `low x W <= T <= high x W` for a guideline, `W - T <= limit` for the axles. */
-function weightLimits(
-  trailer: TrailerForPlacing,
-  a: Derived<'in'>,
-  weight: Derived<'lb'>,
-  moment: Derived<'lb*in'>,
-): readonly PlacementLimit[] {
-  const onTongue = (name: string, limit: Derived<'lb'>, source: Source | undefined): PlacementLimit => ({
-    name,
-    end: 'front',
-    by: 'weight',
-    base: a,
-    source,
-    moment: result(`moment by ${name}`, minus(moment, times(limit, a))),
-  });
-  const tongue = [...trailer.tongueLimits.map((limit) => onTongue(label(limit), limit.limit, limit.clause))];
-  const axles = trailer.axleLimits.map(
-    (limit): PlacementLimit => ({
-      name: label(limit),
-      end: 'rear',
-      by: 'weight',
-      base: constant(inch(0)),
-      source: limit.clause,
-      moment: result(`moment by ${label(limit)}`, plus(moment, times(minus(limit.limit, weight), a))),
-    }),
-  );
-  const standings: Standing[] = [];
-  const others = (trailer.limits ?? []).flatMap((limit) => lineOf(limit, a, weight, moment, standings));
-  if (trailer.guideline === 'no guideline') return [...tongue, ...axles, ...others];
-  const { low, high, source } = trailer.guideline;
-  const byShare = (name: string, end: 'front' | 'rear', share: Derived<'ratio'>): PlacementLimit => ({
-    name,
-    end,
-    by: 'weight',
-    source,
-    base: result(`base place by ${name}`, minus(a, times(share, a))),
-    moment: result(`moment by ${name}`, minus(moment, times(share, weight, a))),
-  });
-  return [
-    ...tongue,
-    ...axles,
-    ...others,
-    byShare('guideline low', 'rear', low),
-    byShare('guideline high', 'front', high),
-  ];
-}
-
-/** Limits on the whole, less what stays; limits on the load are on the machine alone. */
-const weightsOf = ({ limits = [] }: TrailerForPlacing, weight: Derived<'lb'>): readonly Bound[] =>
-  limits.flatMap(({ name, on, limit, atLeast }) => {
-    if (atLeast === true || (on !== 'gross' && on !== 'payload')) return [];
-    return [{ name, limit: on === 'gross' ? result(`machine weight by ${name}`, minus(limit, weight)) : limit }];
-  });
 
 /** Reads trailer and machine in, refuses what cannot be placed, and writes each limit as a line. */
 export function linesOf(

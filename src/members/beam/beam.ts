@@ -2,8 +2,6 @@
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type Note, note } from '../../ratings/index.js';
 import {
-  type AnyLength,
-  type AnyPressure,
   aboveZero,
   allHold,
   asDerived,
@@ -13,7 +11,6 @@ import {
   decide,
   greatestOf,
   inPsi,
-  type Known,
   minus,
   over,
   result,
@@ -22,6 +19,7 @@ import {
 } from '../../trace/index.js';
 import type { MembersError } from '../errors.js';
 import type { Allowable } from './allowable.js';
+import type { BeamAnswer, BeamMember, BeamStation, BendingCheck } from './beam-answer.js';
 import { momentAt } from './brackets.js';
 import { atSupport, elasticCurve } from './elastic.js';
 import { type Load, placeLoad } from './loads.js';
@@ -29,48 +27,6 @@ import { type Reactions, reactionsOf } from './reactions.js';
 import { shearDiagram, zeroShear } from './shear.js';
 import { placeSupports, type Spans } from './spans.js';
 import { fixedStations, insert, type Keep, type Station } from './stations.js';
-
-/** The member as the beam sees it. */
-export interface BeamMember {
-  /** Modulus of elasticity: 29,000 ksi for steel (common practice). */
-  readonly E: AnyPressure;
-  readonly I: Known<'in4'>;
-  readonly S: Known<'in3'>;
-  readonly allowable: Allowable;
-  /** Places, from the left end, at which figures are wanted besides the points that matter. */
-  readonly alsoAt?: readonly AnyLength[];
-}
-
-export interface BeamStation {
-  readonly name: string;
-  /** From the left end. */
-  readonly at: Derived<'in'>;
-  readonly shearLeft: Derived<'lbf'>;
-  readonly shearRight: Derived<'lbf'>;
-  /** Sagging is positive. */
-  readonly moment: Derived<'lbf*in'>;
-  /** Down is positive. */
-  readonly deflection: Derived<'in'>;
-}
-
-export interface BendingCheck {
-  readonly stress: Derived<'psi'>;
-  readonly allowable: Allowable;
-  readonly reserve: Derived<'psi'>;
-  readonly used: Derived<'ratio'>;
-  readonly verdict: 'within' | 'over';
-}
-
-export interface BeamAnswer {
-  /** Up is positive; a negative one is a hold-down. */
-  readonly reactions: Reactions;
-  readonly stations: readonly BeamStation[];
-  /** Without its sign, and where: every station that has it. */
-  readonly greatestMoment: { readonly moment: Derived<'lbf*in'>; readonly at: readonly string[] };
-  readonly bending: BendingCheck;
-  readonly notes: readonly Note[];
-  readonly decisions: readonly Decision[];
-}
 
 const caution = note(
   'StaticCheckOnly',

@@ -1,9 +1,11 @@
 /** A lesson as text: figures in one column, and one column for each unit. */
 import type { Derived, Node } from '../../trace/index.js';
-import { type Quantity, show, showBrief, showUnit, type Unit } from '../../units/index.js';
+import { type Quantity, show, showBrief, type Unit } from '../../units/index.js';
 import { ofDecimal } from '../../units/internal.js';
-import { figuresIn, inReaderUnits, type ReaderUnits } from '../reader-units.js';
+import type { ReaderUnits } from '../figures-in-print.js';
+import { figuresIn, inReaderUnits } from '../reader-units.js';
 import { folded, width } from '../text-layout.js';
+import { blankLine, type Columns, columnsFor, textOf } from './lesson-columns.js';
 import type { Lesson, LessonMover } from './lesson-data.js';
 import { type LessonOptions, lessonOf } from './lesson-of.js';
 import { moverIn } from './movers.js';
@@ -12,43 +14,6 @@ import { moverIn } from './movers.js';
 export interface LessonPrint extends LessonOptions {
   /** Feet, inches and pounds (`us`, the default), or metres, millimetres and kilograms. */
   readonly units?: ReaderUnits;
-}
-
-const columnWidth = 13;
-const mostColumns = 3;
-/** Figures of any other unit bring it along. */
-const otherWidth = 21;
-
-const places = (q: Quantity<Unit>): number => (q.value.abs().lt(1) ? 4 : 2);
-const textOf = (q: Quantity<Unit>): string => showBrief(q, places(q));
-
-/** Writes figures in columns, one for each unit; units beyond the third share the last column, written out. */
-interface Columns {
-  readonly head: string;
-  readonly nameWidth: number;
-  readonly cells: (node: Node) => string;
-}
-
-function columnsFor(nodes: readonly Node[], units: ReaderUnits, blank: ReadonlySet<Node>): Columns {
-  const found = [...new Set(nodes.map(({ value }) => inReaderUnits(value, units).unit))];
-  const own = found.length <= mostColumns ? found : found.slice(0, mostColumns - 1);
-  const others = own.length < found.length;
-  const heads = own.map((unit) => (showUnit(unit) || 'share').padStart(columnWidth));
-  return {
-    head: [...heads, ...(others ? ['other'.padStart(otherWidth)] : [])].join(''),
-    // Two columns are left for the mark.
-    nameWidth: width - 2 - own.length * columnWidth - (others ? otherWidth : 0),
-    cells: (node) => {
-      const value = inReaderUnits(node.value, units);
-      const at = own.indexOf(value.unit);
-      const unit = showUnit(value.unit);
-      if (blank.has(node))
-        return `${' '.repeat(columnWidth * (at === -1 ? own.length : at))}${line.padStart(columnWidth)}`;
-      if (at === -1) return `${' '.repeat(columnWidth * own.length)}${textOf(value).padStart(otherWidth)}`;
-      const bare = unit === '' ? textOf(value) : textOf(value).slice(0, -unit.length - 1);
-      return `${' '.repeat(columnWidth * at)}${bare.padStart(columnWidth)}`;
-    },
-  };
 }
 
 /** A name with its figure on the line the name ends on. */
@@ -78,7 +43,6 @@ function moverText({ symbol, more, change }: LessonMover, answer: string): strin
   return `${show(more)} more ${symbol}: ${size} ${by} ${answer}`;
 }
 
-const line = '_________';
 const nothingBlank: ReadonlySet<Node> = new Set();
 
 /** The lines of a lesson that is data already; where figures are left blank there is no proof that would give them away. */
@@ -97,7 +61,7 @@ export function lessonLines(
   const { nameWidth, head } = columns;
   const title = (text: string): string => `${text.padEnd(nameWidth)}${head}`.trimEnd();
   const name = answer.why.symbol ?? 'the answer';
-  const told = blank.has(answer.why) ? line : answerText(lesson, units);
+  const told = blank.has(answer.why) ? blankLine : answerText(lesson, units);
   const open = blank.size > 0;
   return [
     folded(question, width, '  '),

@@ -2,7 +2,8 @@
 import { type Derived, derivatives } from '../../trace/index.js';
 import type { Quantity, Unit } from '../../units/index.js';
 import { Decimal, ofDecimal } from '../../units/internal.js';
-import { inReaderUnits, type ReaderUnits } from '../reader-units.js';
+import type { ReaderUnits } from '../figures-in-print.js';
+import { inReaderUnits } from '../reader-units.js';
 import type { LessonMover } from './lesson-data.js';
 
 /** So much more of an input is worth a look, by its unit. */

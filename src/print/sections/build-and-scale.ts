@@ -1,6 +1,6 @@
 /** The report's sections on the trailer as built, and on the scale tickets. */
 import type { Assessment } from '../../assessment/index.js';
-import type { FiguresInPrint } from '../reader-units.js';
+import type { FiguresInPrint } from '../figures-in-print.js';
 import { entry, remark } from '../text-layout.js';
 
 /** The trailer as its parts add up, and what more deck costs. */

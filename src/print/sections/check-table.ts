@@ -1,7 +1,7 @@
 /** The report's tables of checks: one row a check, its figures on the line its name begins on. */
 import type { Check } from '../../ratings/index.js';
 import { compare, lb } from '../../units/index.js';
-import type { FiguresInPrint } from '../reader-units.js';
+import type { FiguresInPrint } from '../figures-in-print.js';
 import { folded, width } from '../text-layout.js';
 
 const columns = [9, 9, 9, 7] as const;

@@ -2,7 +2,7 @@
 import { type Assessment, ruleFindings } from '../../assessment/index.js';
 import { tightest } from '../../ratings/index.js';
 import { type Finding, findingText, hasEffect, type Outcome } from '../../rules/index.js';
-import type { FiguresInPrint } from '../reader-units.js';
+import type { FiguresInPrint } from '../figures-in-print.js';
 import { counted, remark } from '../text-layout.js';
 
 /** Which published rules a report prints in full. */

@@ -1,7 +1,7 @@
 /** The report's sections on how the laden trailer stands, and on jack, ramps and tiedowns. */
 import type { Assessment } from '../../assessment/index.js';
 import { show, showBrief } from '../../units/index.js';
-import type { FiguresInPrint } from '../reader-units.js';
+import type { FiguresInPrint } from '../figures-in-print.js';
 import { entry, remark } from '../text-layout.js';
 
 /** How the laden trailer stands. */

@@ -1,6 +1,6 @@
 /** The report's sections on the tow vehicle and on the place of the machine. */
 import type { Assessment, PiecePlacement } from '../../assessment/index.js';
-import type { FiguresInPrint } from '../reader-units.js';
+import type { FiguresInPrint } from '../figures-in-print.js';
 import { entry, namesOf, remark } from '../text-layout.js';
 
 /** What the brakes of both must do; nothing in a spec tells what they do. */

@@ -2,7 +2,7 @@
 import type { Assessment, TonguePart } from '../../assessment/index.js';
 import type { Derived } from '../../trace/index.js';
 import { compare, inch, type Quantity, subtract } from '../../units/index.js';
-import type { FiguresInPrint } from '../reader-units.js';
+import type { FiguresInPrint } from '../figures-in-print.js';
 import { entry, namesOf, remark } from '../text-layout.js';
 
 function guidelineLines(tongue: TonguePart | undefined, p: FiguresInPrint): readonly string[] {

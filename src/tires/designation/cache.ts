@@ -1,7 +1,7 @@
 /** Designations read before, and what the tables say to them: kept, because a study asks the same few tires a million times. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { frozen } from '../../units/internal.js';
-import type { UnreadableDesignation } from '../errors.js';
+import type { UnreadableDesignation } from '../designation-errors.js';
 import type { Designation } from './designation.js';
 import { readTireDesignation } from './read-designation.js';
 

@@ -1,6 +1,6 @@
 /** Reading a tire designation: what the sidewall or the spec says, as typed parts. */
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
-import type { UnreadableDesignation } from '../errors.js';
+import type { UnreadableDesignation } from '../designation-errors.js';
 import { plainInches } from '../load/size-figures.js';
 import type { Designation, TireFamily } from './designation.js';
 import type { Markings } from './markings.js';

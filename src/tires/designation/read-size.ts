@@ -1,13 +1,11 @@
 /** The size in a designation: metric, diameter and width, numeric, letter. */
 
 import { inches, millimetres, percents } from '../load/size-figures.js';
-import type { Construction, Designation, LetterSize, TireSize } from './designation.js';
-import { codeAt, digits, fail, isDigit, number, type Scan, skipSpaces, take, word } from './scan.js';
+import type { Designation } from './designation.js';
+import { isLetterSize, letterSize } from './read-size-letter.js';
+import { readConstruction, readRim, rimOf, type SizeRead, startsConstruction, widthCode } from './read-size-parts.js';
 
-export interface SizeRead {
-  readonly prefix: Designation['prefix'];
-  readonly size: TireSize;
-}
+import { codeAt, fail, number, type Scan, skipSpaces, take, word } from './scan.js';
 
 const prefixes: readonly string[] = ['', 'P', 'LT', 'ST', 'T', 'S'];
 const isPrefix = (text: string): text is Designation['prefix'] => prefixes.includes(text);
@@ -114,80 +112,4 @@ function numeric(scan: Scan, prefix: Designation['prefix'], first: string, at: n
   return rim && construction
     ? { prefix, size: { form: 'numeric', width: inches(code), code, alternative, construction, rim } }
     : undefined;
-}
-
-/** A width in inches as it is written: whole, or with two decimals. */
-function widthCode(scan: Scan, text: string, at: number): string | undefined {
-  const width = Number(text);
-  if (!(width >= 3 && width <= 40)) return fail(scan, 'WidthOutOfRange', 'width', 'a width of 3 to 40 in', at);
-  const point = text.indexOf('.');
-  if (point < 0) return text;
-  const decimals = text.length - point - 1;
-  if (decimals > 2) return fail(scan, 'WidthOutOfRange', 'width', 'a width with at most two decimals', at);
-  return decimals === 2 && !text.startsWith('0') ? text : width.toFixed(2);
-}
-
-const startsConstruction = (scan: Scan): boolean => [82, 68, 66, 90, 45].includes(codeAt(scan));
-
-/** R, D, a hyphen and B, by their character codes. */
-const constructions: Readonly<Record<number, Construction>> = { 82: 'R', 68: 'D', 45: 'D', 66: 'B' };
-
-function readConstruction(scan: Scan, slashAllowed: boolean): Construction | undefined {
-  skipSpaces(scan);
-  const plain = constructions[codeAt(scan)];
-  if (plain !== undefined) {
-    scan.at += 1;
-    return plain;
-  }
-  if (codeAt(scan) === 90 && codeAt(scan, scan.at + 1) === 82) {
-    scan.at += 2;
-    return 'ZR';
-  }
-  if (slashAllowed && (take(scan, '/') || take(scan, 'X'))) return 'unstated';
-  return fail(
-    scan,
-    codeAt(scan) === 0 ? 'MissingRim' : 'MissingConstruction',
-    'construction',
-    'R, D, B, ZR or a hyphen, then the rim',
-  );
-}
-
-function readRim(scan: Scan): TireSize['rim'] | undefined {
-  skipSpaces(scan);
-  const at = scan.at;
-  const text = number(scan, 'rim');
-  if (text === undefined) return undefined;
-  return text === '' ? fail(scan, 'MissingRim', 'rim', 'the rim diameter', at) : rimOf(scan, text, at);
-}
-
-function rimOf(scan: Scan, text: string, at: number): TireSize['rim'] | undefined {
-  const size = Number(text);
-  if (size < 3 || size > 30 || size % 0.5 !== 0)
-    return fail(scan, 'RimOutOfRange', 'rim', 'a rim of 3 to 30 in, whole or half', at);
-  return inches(size);
-}
-
-/** H78-15, or HR78-15 for radial. */
-const isLetterSize = (scan: Scan, letters: string): boolean =>
-  isDigit(codeAt(scan)) &&
-  letters >= 'A' &&
-  letters < 'O' &&
-  (letters.length === 1 || (letters.length === 2 && letters.endsWith('R')));
-
-function letterSize(scan: Scan, letters: string): SizeRead | undefined {
-  const at = scan.at;
-  const aspect = digits(scan);
-  if (!['50', '60', '70', '78'].includes(aspect))
-    return fail(scan, 'AspectOutOfRange', 'aspect', '50, 60, 70 or 78 behind a size letter', at);
-  const mark = readConstruction(scan, false);
-  const rim = mark && readRim(scan);
-  if (!rim) return undefined;
-  const size: LetterSize = {
-    form: 'letter',
-    letter: letters.slice(0, 1),
-    aspect: percents(aspect),
-    construction: letters.length === 2 ? 'R' : mark,
-    rim,
-  };
-  return { prefix: '', size };
 }

@@ -1,5 +1,5 @@
 /** Reading a designation character by character: every step moves forward, and what was read is never read again. */
-import type { DesignationFault, DesignationPart, UnreadableDesignation } from '../errors.js';
+import type { DesignationFault, DesignationPart, UnreadableDesignation } from '../designation-errors.js';
 
 /** The longest text that can be a designation; anything longer is refused unread. */
 export const longest = 80;

@@ -1,0 +1,45 @@
+/** Cargo against the width of the deck and of the gap between the fenders. */
+import { type Note, note } from '../../ratings/index.js';
+import type { DecodedSpec } from '../../spec/index.js';
+import { type Decision, decide, inInches } from '../../trace/index.js';
+import type { OnDeck } from './cargo-footprint.js';
+import type { NotChecked } from './not-checked.js';
+
+/** A piece wider than the deck, or than the clear width between the fenders where it may not stand over them. */
+export function tooWide({ trailer: { deck }, cargo = [] }: DecodedSpec): OnDeck {
+  const [attention, notChecked, decisions]: [Note[], NotChecked[], Decision[]] = [[], [], []];
+  const bounds = [
+    ...(deck?.width === undefined
+      ? []
+      : [['the deck', inInches('deck width', deck.width), 'trailer.deck.width'] as const]),
+    ...(deck?.betweenFenders === undefined || deck.overFenders === true
+      ? []
+      : [
+          [
+            'the room between the fenders',
+            inInches('width between the fenders', deck.betweenFenders),
+            'trailer.deck.betweenFenders',
+          ] as const,
+        ]),
+  ];
+  for (const [index, { name, width }] of cargo.entries())
+    for (const [what, bound, path] of bounds) {
+      if (width === undefined) {
+        notChecked.push({
+          what: `whether ${name} is wider than ${what}`,
+          missing: 'its width',
+          paths: [`cargo.${index}.width`],
+        });
+        continue;
+      }
+      const wide = inInches(`${name} width`, width);
+      const fits = decide(wide, '<=', bound);
+      decisions.push(fits);
+      if (!fits.holds)
+        attention.push({
+          ...note('PieceTooWide', `${name} is wider than ${what}`, [wide, bound]),
+          paths: [`cargo.${index}.width`, path],
+        });
+    }
+  return { attention, notChecked, decisions };
+}

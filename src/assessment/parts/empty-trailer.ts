@@ -1,0 +1,111 @@
+/** The empty trailer of a spec: by scale, by its list of parts, or by both. */
+import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
+import type { BalanceError } from '../../load/errors.js';
+import type { CurbWeight, Item } from '../../load/index.js';
+import type { MembersError } from '../../members/errors.js';
+import { type Note, note } from '../../ratings/index.js';
+import type { DecodedCurb, DecodedTrailer } from '../../spec/index.js';
+import type { TowingError } from '../../towing/errors.js';
+import { leverScale } from '../../towing/index.js';
+import { type Decision, type Derived, decide, inPounds, minus, result } from '../../trace/index.js';
+import { toWire } from '../../units/codec.js';
+import { axlesMoved } from './axle-places.js';
+import { builtUp } from './built-up-weight.js';
+import type { NotChecked } from './not-checked.js';
+import { weighedElsewhere, withOptions } from './options-added.js';
+import { againstScale, type Lb } from './scale-against-list.js';
+
+export interface Empty {
+  readonly curb?: Lb;
+  readonly item?: Item;
+  readonly built?: CurbWeight;
+  readonly notes: readonly Note[];
+  readonly notChecked: readonly NotChecked[];
+  readonly decisions: readonly Decision[];
+}
+
+/** The scale outranks the list; when there are both, the difference is told. */
+export function emptyTrailer(curb: DecodedCurb | undefined): Either<MembersError | BalanceError | TowingError, Empty> {
+  const known = emptyFrom(curb);
+  if (isLeft(known)) return known;
+  const { item, decisions } = known.right;
+  if (item === undefined || !('tongue' in item)) return known;
+  const [weight, tongue] = [item.weight as Lb, item.tongue as Lb];
+  const possible = decide(tongue, '<=', weight);
+  return possible.holds
+    ? right({ ...known.right, decisions: [...decisions, possible] })
+    : left({
+        chapter: 'load',
+        tag: 'TongueAboveWeight',
+        of: item.name,
+        tongue: toWire(tongue.value),
+        weight: toWire(weight.value),
+        path: 'trailer.curb.tongue',
+      });
+}
+
+/** What is known of the empty trailer by scale, by list or by both. */
+function emptyFrom(curb: DecodedCurb | undefined): Either<MembersError | BalanceError | TowingError, Empty> {
+  const found = builtUp(curb ?? {});
+  if (isLeft(found)) return found;
+  const built = found.right?.curb;
+  const decisions = found.right?.decisions ?? [];
+  const weight = curb?.weight === undefined ? undefined : inPounds('trailer weight', curb.weight);
+  const lever =
+    curb?.tongueByLever === undefined || curb.tongue !== undefined
+      ? undefined
+      : leverScale({ ...curb.tongueByLever, tongueRestsAt: 'coupler' });
+  if (lever !== undefined && isLeft(lever)) return left({ ...lever.left, path: 'trailer.curb.tongueByLever' });
+  const tongue = curb?.tongue === undefined ? lever?.right.tongue : inPounds('trailer tongue load', curb.tongue);
+  const told =
+    built === undefined || weight === undefined
+      ? { notes: [], decisions: [] }
+      : againstScale(weight, built, curb?.tolerance);
+  const base = {
+    notes: told.notes,
+    notChecked: [],
+    decisions: [...decisions, ...told.decisions, ...(lever?.right.decisions ?? [])],
+    ...(built && { built }),
+  };
+  if (weight !== undefined && tongue !== undefined)
+    return right({ ...base, curb: weight, item: { name: 'trailer', weight, tongue } });
+  if (built !== undefined && weight === undefined && tongue !== undefined) {
+    const says =
+      'The empty trailer is built up from its parts and its tongue load is given: the tongue load governs where the weight acts.';
+    return right({
+      ...base,
+      curb: built.weight,
+      item: { name: 'trailer', weight: built.weight, tongue },
+      notes: [note('TongueAgainstBuiltUp', says, [tongue])],
+    });
+  }
+  if (built !== undefined && weight === undefined)
+    return right({ ...base, curb: built.weight, item: { name: 'trailer', weight: built.weight, at: built.at } });
+  if (weight !== undefined)
+    return right({
+      ...base,
+      curb: weight,
+      notChecked: [{ what: 'axle loads and tongue', missing: 'tongue load of the empty trailer' }],
+    });
+  return right({ ...base, notChecked: [{ what: 'gross weight and payload', missing: 'weight of the empty trailer' }] });
+}
+
+/** The empty trailer with its options, and with its axles moved where that is told. */
+export function asItStands(read: Empty, trailer: DecodedTrailer, axlesAt: Derived<'in'> | undefined): Empty {
+  const moved = axlesMoved(trailer);
+  const were = moved && axlesAt && result('place of the axles when it was weighed', minus(axlesAt, moved));
+  const placed = weighedElsewhere(read.item, were);
+  const { item: _item, ...rest } = read;
+  const empty: Empty = { ...rest, ...(placed.item && { item: placed.item }), notes: [...read.notes, ...placed.notes] };
+  const { curb } = empty;
+  const options = curb && withOptions({ curb, item: empty.item }, trailer.curb ?? {}, trailer, axlesAt);
+  if (options === undefined) return empty;
+  const { item: _before, ...others } = empty;
+  return {
+    ...others,
+    curb: options.curb,
+    ...(options.item && { item: options.item }),
+    notes: [...empty.notes, ...options.notes],
+    decisions: [...empty.decisions, ...options.decisions],
+  };
+}

@@ -1,0 +1,21 @@
+/** What an assessment says about the place of each piece of cargo. */
+import type { HeaviestMachine, PlacedLimit, PlacementWindow } from '../../load/index.js';
+import type { Derived } from '../../trace/index.js';
+import type { Part } from './part-of-answer.js';
+
+/** A piece of cargo whose length and balance point are known, and where it may stand. */
+export interface PiecePlacement {
+  readonly name: string;
+  /** Its place in the list of cargo. */
+  readonly index: number;
+  /** The places of its balance point that keep every limit, the others staying put. */
+  readonly window: PlacementWindow;
+  /** The heaviest piece of this shape that has a place. */
+  readonly heaviest?: HeaviestMachine;
+  /** Where its balance point is now, and the limits it does not keep to there. */
+  readonly now?: { readonly at: Derived<'in'>; readonly breaks: readonly PlacedLimit[] };
+}
+
+export interface PlacePart extends Part {
+  readonly pieces: readonly PiecePlacement[];
+}
