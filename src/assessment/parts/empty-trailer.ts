@@ -1,11 +1,10 @@
 /** The empty trailer of a spec: by scale, by its list of parts, or by both. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import type { BalanceError } from '../../load/errors.js';
-import type { CurbWeight, Item } from '../../load/index.js';
-import type { MembersError } from '../../members/errors.js';
+import type { BalanceError, CurbWeight, Item } from '../../load/index.js';
+import type { MembersError } from '../../members/index.js';
 import { type Note, note } from '../../ratings/index.js';
 import type { DecodedCurb, DecodedTrailer } from '../../spec/index.js';
-import type { TowingError } from '../../towing/errors.js';
+import type { TowingError } from '../../towing/index.js';
 import { leverScale } from '../../towing/index.js';
 import { type Decision, type Derived, decide, inPounds, minus, result } from '../../trace/index.js';
 import { toWire } from '../../units/codec.js';
