@@ -26,7 +26,6 @@ export type { Longer } from './parts/built-up-weight.js';
 export type { NeededPressure } from './parts/gross-and-pressures.js';
 export type { JackPart } from './parts/jack.js';
 export type { LoadingPart } from './parts/loading-part.js';
-export type { NotChecked } from './parts/not-checked.js';
 export type { OpenQuestion } from './parts/open-questions.js';
 export type { Part } from './parts/part-of-answer.js';
 export type { BestPlacedPayload, Carry } from './parts/payload.js';

@@ -98,7 +98,6 @@ export function joinHeadings(
         onDeck.notChecked,
         rules.notChecked,
       ]),
-      spec,
     ),
     decisions: joined([
       read,

@@ -18,6 +18,9 @@ export interface AxleParts {
   readonly tires?: Set | undefined;
 }
 
+/** A part of an axle that has a rating of its own. */
+export type AxlePartName = Exclude<keyof AxleParts, 'gawr'>;
+
 export interface AxleSystem {
   readonly label: string;
   /** The least of the GAWR (when given) and every part that is given. */
@@ -27,6 +30,6 @@ export interface AxleSystem {
   /** Each part against the GAWR; empty without a GAWR. */
   readonly checks: readonly Check[];
   /** Parts nobody gave a rating for. */
-  readonly notGiven: readonly string[];
+  readonly notGiven: readonly AxlePartName[];
   readonly decisions: readonly Decision[];
 }

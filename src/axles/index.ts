@@ -4,7 +4,7 @@
  * @module axles
  */
 
-export type { AxleParts, AxleSystem, Set } from './axle-parts.js';
+export type { AxlePartName, AxleParts, AxleSystem, Set } from './axle-parts.js';
 export type { BrakeSizeRow } from './data/brake-sizes.js';
 export type { HubRow } from './data/hub-conventions.js';
 export * from './errors.js';

@@ -3,7 +3,7 @@ import { type Either, left, right } from 'fp-ts/lib/Either.js';
 import { type Bound, capacity, checkPart, governedBy, rating } from '../ratings/index.js';
 import { asDerived, constant, type Decision, type Derived, decide, product, type Source } from '../trace/index.js';
 import { lb, ratio, toWire } from '../units/index.js';
-import type { AxleParts, AxleSystem } from './axle-parts.js';
+import type { AxlePartName, AxleParts, AxleSystem } from './axle-parts.js';
 import type { AxlesError } from './errors.js';
 
 /** Agency letters aiam1472 and aiam2521: GAWR is the rating of the axle system at the ground; the weakest part governs. */
@@ -29,7 +29,7 @@ const partNames = ['beam', 'springs', 'hubs', 'wheels', 'tires'] as const;
 
 const nothing = constant(lb(0));
 
-function bearing(of: string, parts: AxleParts, name: (typeof partNames)[number]): Derived<'lb'> | undefined {
+function bearing(of: string, parts: AxleParts, name: AxlePartName): Derived<'lb'> | undefined {
   const part = parts[name];
   if (part === undefined) return undefined;
   if (!('each' in part)) return asDerived(`${of} ${name}`, part, 'label');
@@ -57,7 +57,7 @@ function bearing(of: string, parts: AxleParts, name: (typeof partNames)[number])
  */
 export function axleSystem(parts: AxleParts, of: string): Either<AxlesError, AxleSystem> {
   const bounds: Bound[] = [];
-  const notGiven: string[] = [];
+  const notGiven: AxlePartName[] = [];
   const positive: Decision[] = [];
   for (const name of partNames) {
     const limit = bearing(of, parts, name);
@@ -93,9 +93,7 @@ export function axleSystem(parts: AxleParts, of: string): Either<AxlesError, Axl
       bears: toWire(failed.limit.value),
     });
   }
-  const checks = bounds.map(({ name, limit }) =>
-    checkPart(capacity(name as (typeof partNames)[number], limit, of), gawr),
-  );
+  const checks = bounds.map(({ name, limit }) => checkPart(capacity(name as AxlePartName, limit, of), gawr));
   const governed = governedBy(`${of} rating`, [{ name: 'GAWR', limit: gawr.limit }, ...bounds]);
   return right({
     label: of,

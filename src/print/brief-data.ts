@@ -1,5 +1,5 @@
 /** The shape of the first page as data. */
-import type { AssessmentVerdict, NotChecked, Pressing } from '../assessment/index.js';
+import type { AssessmentVerdict, Pressing } from '../assessment/index.js';
 import type { Check, Note } from '../ratings/index.js';
 import type { Finding } from '../rules/index.js';
 import type { Derived } from '../trace/index.js';
@@ -48,6 +48,18 @@ export interface BriefExtras {
   readonly sureness?: { readonly says: string };
 }
 
+/** A fact that nobody has told, and the questions that it would answer. */
+export interface BriefOpen {
+  /** The ids of the questions. */
+  readonly ids: readonly string[];
+  /** The fact, in shop words. */
+  readonly missing: string;
+  /** The keys of the spec that would tell it. */
+  readonly paths: readonly string[];
+  /** What was not checked; of many questions the first two. */
+  readonly what: string;
+}
+
 /** The first page as data. */
 export interface Brief {
   /** The name of the spec or of the trailer. */
@@ -75,5 +87,5 @@ export interface Brief {
   /** The published rules that have an effect: limits crossed, then duties that apply. */
   readonly rules: readonly Finding[];
   /** Every open question, those first that would decide most. */
-  readonly open: readonly NotChecked[];
+  readonly open: readonly BriefOpen[];
 }

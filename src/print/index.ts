@@ -4,7 +4,7 @@
  * @module print
  */
 export { type BriefOptions, brief } from './brief.js';
-export type { Brief, BriefExtras, BriefPayload, BriefPlace, BriefRemedy } from './brief-data.js';
+export type { Brief, BriefExtras, BriefOpen, BriefPayload, BriefPlace, BriefRemedy } from './brief-data.js';
 export { briefExtras } from './brief-extras.js';
 export { briefOf } from './brief-of.js';
 export { cautions } from './cautions.js';

@@ -1,8 +1,7 @@
 /** The shape of the leaflet as data. */
-import type { NotChecked } from '../assessment/index.js';
 import type { Check } from '../ratings/index.js';
 import type { Derived } from '../trace/index.js';
-import type { Brief } from './brief-data.js';
+import type { Brief, BriefOpen } from './brief-data.js';
 
 /** One bar: a load against its limit. */
 export interface LeafletBar {
@@ -37,7 +36,7 @@ export interface Leaflet {
   /** What to do while loading, in order. */
   readonly loading: readonly LoadingStep[];
   /** What nobody has told, to be filled in by hand. */
-  readonly boxes: readonly NotChecked[];
+  readonly boxes: readonly BriefOpen[];
   /** The date that the caller gives. */
   readonly date: string;
   /** The version of this library. */

@@ -1,25 +1,25 @@
 /** Which open questions would decide most: the whole trailer before its axles, those before the hitch, that before the rest. */
-import type { NotChecked } from '../assessment/index.js';
+import type { OpenQuestion } from '../assessment/index.js';
+import type { BriefOpen } from './brief-data.js';
 
-/** From the question that holds back most of the answer to the one that holds back least. */
+/** By their ids, from the question that holds back most of the answer to the one that holds back least. */
 const weightiest: readonly RegExp[] = [
-  /^gross weight|^the laden trailer/,
-  /GVWR/,
-  /^tongue band/,
-  /^axle loads/,
-  /^coupler, chains and tow vehicle/,
-  /^axle \d+ (parts|tires)/,
-  /brakes/,
-  /^tow vehicle/,
-  /tongue against|against tongue|receiver|ball|coupler|chains/,
+  /^(gross|gvwr|cargo)\b/,
+  /^tongue-practice/,
+  /^(balance|axle-places|sharing|spring-rates)\b/,
+  /^axle-\d+\//,
+  /^brake-capacity/,
+  /^tow(:|$|\/gross|\/g?c?vwr)/,
+  /^(tow|coupler)\/|^(chains|jack)\b/,
+  /^bars/,
   /^tiedowns/,
-  /^where .* may stand/,
-  /^lifting|^what the truck holds/,
-  /side to side|off level/,
+  /^placement/,
+  /^loading\//,
+  /^(side-to-side|off-level)\b/,
 ];
 
-const rankOf = ({ what }: NotChecked): number => {
-  const found = weightiest.findIndex((pattern) => pattern.test(what));
+const rankOf = ({ id }: OpenQuestion): number => {
+  const found = weightiest.findIndex((pattern) => pattern.test(id));
   return found === -1 ? weightiest.length : found;
 };
 
@@ -28,14 +28,17 @@ const inShort = (whats: readonly string[]): string =>
   whats.length <= 2 ? whats.join(', ') : `${whats.slice(0, 2).join(', ')} and ${whats.length - 2} more`;
 
 /** The same questions, those that would decide most first; what one fact would answer stands together, once. */
-export function openOnesFirst(open: readonly NotChecked[]): readonly NotChecked[] {
+export function openOnesFirst(open: readonly OpenQuestion[]): readonly BriefOpen[] {
   const sorted = open
     .map((question, i) => ({ question, i }))
     .sort((a, b) => rankOf(a.question) - rankOf(b.question) || a.i - b.i);
-  const byMissing = new Map<string, string[]>();
-  for (const { question } of sorted) {
-    const whats = byMissing.get(question.missing) ?? [];
-    byMissing.set(question.missing, [...whats, question.what]);
-  }
-  return [...byMissing].map(([missing, whats]) => ({ missing, what: inShort(whats) }));
+  const byMissing = new Map<string, OpenQuestion[]>();
+  for (const { question } of sorted)
+    byMissing.set(question.missing, [...(byMissing.get(question.missing) ?? []), question]);
+  return [...byMissing].map(([missing, questions]) => ({
+    ids: questions.map(({ id }) => id),
+    missing,
+    paths: [...new Set(questions.flatMap(({ paths }) => paths))],
+    what: inShort(questions.map(({ what }) => what)),
+  }));
 }

@@ -42,9 +42,6 @@ const lastPart: Readonly<Record<RatingKind | ComponentKind, string>> = {
   brakes: 'parts/brakes',
 };
 
-/** Whether a word names what limits a load, or what must bear a rating. @example isRatingKind('coupler gross') // true */
-export const isRatingKind = (text: string): text is RatingKind | ComponentKind => Object.hasOwn(lastPart, text);
-
 /** Lower case, a hyphen for whatever is neither letter nor digit. */
 const slug = (text: string): string =>
   text

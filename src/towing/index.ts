@@ -20,7 +20,7 @@ export * from './jack.js';
 export { type LeverScaleQuestion, type LeverScaleReading, leverScale, type TonguePoint } from './scale/lever-scale.js';
 export * from './scale/scale-tickets.js';
 export { type Closure, scaleDivision } from './scale/ticket-closure.js';
-export type { TicketFigures } from './scale/ticket-figures.js';
+export type { TicketFigures, WantedFigure } from './scale/ticket-figures.js';
 export type { CoupledPass, Tickets } from './scale/tickets.js';
 export * from './scale/tongue-by-difference.js';
 export { towingTables } from './tables.js';

@@ -6,6 +6,7 @@ import { type Assessment, assess, assessJson } from '../../src/assessment/index.
 import { specKeys } from '../../src/spec/index.js';
 import { pathsBehind } from '../../src/trace/index.js';
 import { rightOf } from '../helpers/either.js';
+import { randomSpecs } from '../helpers/random-specs.js';
 import { changed, heavier, tiltDeck } from '../helpers/specs.js';
 import { spec as randomSpec } from '../study/random-specs.js';
 
@@ -126,6 +127,37 @@ describe('open questions', () => {
         [...ids].some((each) => each === id || each.startsWith(`${id}:`)),
         id,
       ).toBe(true);
+  });
+  it('have one id each, and name no key that is told already, in random specs, whole and with a key taken out', () => {
+    const told = (spec: unknown, path: string): unknown =>
+      path.split('.').reduce<unknown>((at, key) => (at as Readonly<Record<string, unknown>> | undefined)?.[key], spec);
+    const whole = randomSpecs(150);
+    const specs = [
+      ...whole,
+      ...whole.map((spec, i) => changed(spec, paths(spec)[(i * 17) % paths(spec).length] ?? '', undefined)),
+    ];
+    // An overhang told as unknown, a record that lacks what is asked of it.
+    const mayBeTold =
+      /^(tow\.overhang|tickets|trailer\.axles\.\d+\.tires\.molded|rules\.local\.stepTables\.\d+\.steps)$/;
+    let asked = 0;
+    for (const spec of specs) {
+      const answer = assessJson(spec);
+      if (isLeft(answer)) continue;
+      const { notChecked } = answer.right;
+      expect(new Set(notChecked.map(({ id }) => id)).size, JSON.stringify(spec)).toBe(notChecked.length);
+      for (const { paths: keys, what } of notChecked) {
+        expect([what, ...keys.filter((key) => !isKey(key))]).toEqual([what]);
+        expect([what, ...keys.filter((key) => told(spec, key) !== undefined && !mayBeTold.test(key))]).toEqual([what]);
+        asked += 1;
+      }
+    }
+    expect(asked).toBeGreaterThan(1000);
+  });
+  it('would be answered by the facts that the tow side calls by name: each has its key', () => {
+    const bare = changed(changed(tiltDeck(), 'tow', {}), 'trailer.coupler', undefined);
+    for (const { id, missing, paths: keys } of rightOf(assessJson(bare)).notChecked)
+      if (/^(tow|coupler)\//.test(id))
+        expect(keys, id).toHaveLength(missing.split(', ').filter((fact) => fact !== 'truck alone').length);
   });
   it('are answered by their keys: what is put back closes the question', () => {
     const whole = rightOf(assess(withBars));

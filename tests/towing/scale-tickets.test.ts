@@ -98,6 +98,7 @@ describe('scale tickets', () => {
     });
     expect(read.notes.map(({ tag }) => tag)).toEqual(['BarsOnUnderReads']);
     expect(read.cannotTell[0]).toEqual({
+      figure: 'tongue',
       what: 'tongue load',
       needs: 'a pass coupled with bars off, and the truck alone or the trailer alone',
     });

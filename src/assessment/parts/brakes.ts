@@ -7,10 +7,11 @@ import {
   brakingAsked,
   type HardwareError,
 } from '../../axles/index.js';
-import type { Check } from '../../ratings/index.js';
+import { type Check, checkId } from '../../ratings/index.js';
 import type { DecodedTrailer } from '../../spec/index.js';
 import { type Derived, renamed } from '../../trace/index.js';
 import { emptyPart, open, type Part } from './part-of-answer.js';
+import { axleName, type Keys, wantingOfAxles } from './wanting-keys.js';
 
 export interface BrakesPart extends Part {
   /** Ratings against ratings: they stand with the parts, not with the loads. */
@@ -28,14 +29,19 @@ function askedOf({ gvwr }: DecodedTrailer, combination: Derived<'lb'> | undefine
 }
 
 /** The brakes against the GAWRs, where the label gives every axle one and some axle has a rated pair. */
-function againstLabel({ axles }: DecodedTrailer): Either<HardwareError, BrakesPart> {
-  const missing = (what: string): Either<never, BrakesPart> =>
-    right({ ...open('brakes against the GAWRs', what), againstLabel: [] });
-  if (axles.every(({ brakes }) => brakes === undefined)) return missing('brake ratings');
+function againstLabel(trailer: DecodedTrailer): Either<HardwareError, BrakesPart> {
+  const { axles } = trailer;
+  const unasked = (missing: string, paths: Keys): Either<never, BrakesPart> =>
+    right({
+      ...open({ id: checkId('brake capacity'), what: 'brakes against the GAWRs', missing, paths }),
+      againstLabel: [],
+    });
+  if (axles.every(({ brakes }) => brakes === undefined))
+    return unasked('brake ratings', wantingOfAxles(trailer, 'brakes'));
   const braked: BrakedAxle[] = [];
   for (const [index, { gawr, brakes }] of axles.entries()) {
-    const of = `axle ${index + 1}`;
-    if (gawr === undefined) return missing(`GAWR of ${of}`);
+    const { of, path } = axleName(index);
+    if (gawr === undefined) return unasked(`GAWR of ${of}`, [`${path}.gawr`]);
     braked.push({
       of,
       gawr: renamed(`${of} GAWR`, gawr),
@@ -45,11 +51,12 @@ function againstLabel({ axles }: DecodedTrailer): Either<HardwareError, BrakesPa
   const found = brakeCapacity(braked);
   if (isLeft(found)) return left({ ...found.left, path: 'trailer.axles' });
   const { checks, notes, decisions, total } = found.right;
-  const unsaid = axles.flatMap(({ brakes }, index) =>
-    brakes === undefined
-      ? [{ what: `axle ${index + 1} brakes against its GAWR`, missing: 'brake ratings, if it has brakes' }]
-      : [],
-  );
+  const unsaid = axles.flatMap(({ brakes }, index) => {
+    const { of, path } = axleName(index);
+    if (brakes !== undefined) return [];
+    const missing = 'brake ratings, if it has brakes';
+    return [{ id: checkId('brakes', of), what: `${of} brakes against its GAWR`, missing, paths: [`${path}.brakes`] }];
+  });
   // An axle whose brakes nobody told is no axle without brakes: of all of them together nothing is said.
   const told = unsaid.length === 0 ? checks : checks.filter(({ part }) => part !== undefined);
   return right({ ...emptyPart, againstLabel: told, notes, notChecked: unsaid, decisions, total });

@@ -2,7 +2,7 @@
 import type { Note } from '../../ratings/index.js';
 import type { DecodedCargo } from '../../spec/index.js';
 import { type Decision, type Derived, inInches, minus, plus, result } from '../../trace/index.js';
-import type { NotChecked } from './not-checked.js';
+import type { OpenQuestion } from './open-questions.js';
 
 type Inches = Derived<'in'>;
 
@@ -48,6 +48,6 @@ export const pathsOf = (...indices: readonly number[]): readonly string[] => ind
 /** What asks attention, what is not told, and the comparisons that said so. */
 export interface OnDeck {
   readonly attention: readonly Note[];
-  readonly notChecked: readonly NotChecked[];
+  readonly notChecked: readonly OpenQuestion[];
   readonly decisions: readonly Decision[];
 }

@@ -4,14 +4,15 @@ import type { DecodedSpec } from '../../spec/index.js';
 import { type Decision, decide, inInches, minus, over, plus } from '../../trace/index.js';
 import { type Covered, coveredBy, mostPieces, type OnDeck, pathsOf } from './cargo-footprint.js';
 import { tooWide } from './cargo-width.js';
-import type { NotChecked } from './not-checked.js';
+import type { OpenQuestion } from './open-questions.js';
+import { wantingOf } from './wanting-keys.js';
 import type { Weighed } from './weights.js';
 
 /** A piece without a window of its own: its ends, or at least its balance point, between the ends of the deck. */
 function offDeck({ trailer: { deck }, cargo = [] }: DecodedSpec, { cargo: placed }: Weighed): OnDeck {
   if (deck === undefined) return { attention: [], notChecked: [], decisions: [] };
   const [from, to] = [inInches('deck front end', deck.front), inInches('deck rear end', deck.rear)];
-  const [attention, notChecked, decisions]: [Note[], NotChecked[], Decision[]] = [[], [], []];
+  const [attention, notChecked, decisions]: [Note[], OpenQuestion[], Decision[]] = [[], [], []];
   for (const [index, piece] of cargo.entries()) {
     const { name, length, balancePoint } = piece;
     if (length !== undefined && balancePoint !== undefined) continue; // its window asks the deck
@@ -27,9 +28,11 @@ function offDeck({ trailer: { deck }, cargo = [] }: DecodedSpec, { cargo: placed
       attention.push({ ...note('PieceOffDeck', `${name} ${part}`, [front, rear, from, to]), paths: pathsOf(index) });
     } else if (covered === undefined)
       notChecked.push({
+        id: 'on-deck',
         what: `whether ${name} stands on the deck`,
         missing: 'its length and its balance point',
-        paths: [`cargo.${index}.length`, `cargo.${index}.balancePoint`],
+        paths: wantingOf(`cargo.${index}`, piece, 'length', 'balancePoint'),
+        piece: index,
       });
   }
   return { attention, notChecked, decisions };
@@ -54,7 +57,7 @@ function sideBySide(
 
 /** Two pieces that cover one place of the deck; side by side they may, where their places across the deck differ. */
 function overlaps(pieces: readonly Covered[]): OnDeck {
-  const [attention, notChecked, decisions]: [Note[], NotChecked[], Decision[]] = [[], [], []];
+  const [attention, notChecked, decisions]: [Note[], OpenQuestion[], Decision[]] = [[], [], []];
   for (const [i, one] of pieces.entries())
     for (const other of pieces.slice(i + 1)) {
       const asked = [decide(one.front, '<', other.rear), decide(other.front, '<', one.rear)];
@@ -66,9 +69,11 @@ function overlaps(pieces: readonly Covered[]): OnDeck {
       if (side.clear === true) continue;
       if (side.clear === undefined)
         notChecked.push({
+          id: 'side-by-side',
           what: `whether ${one.name} and ${other.name} stand clear of each other side by side`,
           missing: 'their widths, by tape',
-          paths,
+          paths: [one, other].flatMap((each) => wantingOf(`cargo.${each.index}`, each, 'width')),
+          piece: one.index,
         });
       else
         attention.push({
@@ -90,7 +95,14 @@ export function cargoOnDeck(spec: DecodedSpec, weighed: Weighed): OnDeck {
     covered.length > mostPieces
       ? {
           attention: [],
-          notChecked: [{ what: 'whether pieces stand on one another', missing: `at most ${mostPieces} pieces` }],
+          notChecked: [
+            {
+              id: 'pieces-apart',
+              what: 'whether pieces stand on one another',
+              missing: `at most ${mostPieces} pieces`,
+              paths: [],
+            },
+          ],
           decisions: [],
         }
       : overlaps(covered);

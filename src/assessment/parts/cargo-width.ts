@@ -3,19 +3,20 @@ import { type Note, note } from '../../ratings/index.js';
 import type { DecodedSpec } from '../../spec/index.js';
 import { type Decision, decide, inInches } from '../../trace/index.js';
 import type { OnDeck } from './cargo-footprint.js';
-import type { NotChecked } from './not-checked.js';
+import type { OpenQuestion } from './open-questions.js';
 
 /** A piece wider than the deck, or than the clear width between the fenders where it may not stand over them. */
 export function tooWide({ trailer: { deck }, cargo = [] }: DecodedSpec): OnDeck {
-  const [attention, notChecked, decisions]: [Note[], NotChecked[], Decision[]] = [[], [], []];
+  const [attention, notChecked, decisions]: [Note[], OpenQuestion[], Decision[]] = [[], [], []];
   const bounds = [
     ...(deck?.width === undefined
       ? []
-      : [['the deck', inInches('deck width', deck.width), 'trailer.deck.width'] as const]),
+      : [['width', 'the deck', inInches('deck width', deck.width), 'trailer.deck.width'] as const]),
     ...(deck?.betweenFenders === undefined || deck.overFenders === true
       ? []
       : [
           [
+            'width/fenders',
             'the room between the fenders',
             inInches('width between the fenders', deck.betweenFenders),
             'trailer.deck.betweenFenders',
@@ -23,12 +24,14 @@ export function tooWide({ trailer: { deck }, cargo = [] }: DecodedSpec): OnDeck 
         ]),
   ];
   for (const [index, { name, width }] of cargo.entries())
-    for (const [what, bound, path] of bounds) {
+    for (const [id, what, bound, path] of bounds) {
       if (width === undefined) {
         notChecked.push({
+          id,
           what: `whether ${name} is wider than ${what}`,
           missing: 'its width',
           paths: [`cargo.${index}.width`],
+          piece: index,
         });
         continue;
       }

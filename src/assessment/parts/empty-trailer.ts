@@ -9,7 +9,7 @@ import { type Decision, type Derived, decide, inPounds, minus, result } from '..
 import { toWire } from '../../units/index.js';
 import { axlesMoved } from './axle-places.js';
 import { builtUp } from './built-up-weight.js';
-import type { NotChecked } from './not-checked.js';
+import type { OpenQuestion } from './open-questions.js';
 import { weighedElsewhere, withOptions } from './options-added.js';
 import { againstScale, type Lb } from './scale-against-list.js';
 
@@ -18,7 +18,7 @@ export interface Empty {
   readonly item?: Item;
   readonly built?: CurbWeight;
   readonly notes: readonly Note[];
-  readonly notChecked: readonly NotChecked[];
+  readonly notChecked: readonly OpenQuestion[];
   readonly decisions: readonly Decision[];
 }
 
@@ -83,9 +83,26 @@ function emptyFrom(curb: DecodedCurb | undefined): Either<MembersError | Balance
     return right({
       ...base,
       curb: weight,
-      notChecked: [{ what: 'axle loads and tongue', missing: 'tongue load of the empty trailer' }],
+      notChecked: [
+        {
+          id: 'balance',
+          what: 'axle loads and tongue',
+          missing: 'tongue load of the empty trailer',
+          paths: ['trailer.curb.tongue', 'trailer.curb.tongueByLever'],
+        },
+      ],
     });
-  return right({ ...base, notChecked: [{ what: 'gross weight and payload', missing: 'weight of the empty trailer' }] });
+  return right({
+    ...base,
+    notChecked: [
+      {
+        id: 'gross',
+        what: 'gross weight and payload',
+        missing: 'weight of the empty trailer',
+        paths: ['trailer.curb.weight', 'trailer.curb.items'],
+      },
+    ],
+  });
 }
 
 /** The empty trailer with its options, and with its axles moved where that is told. */

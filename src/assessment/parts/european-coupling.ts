@@ -1,12 +1,13 @@
 /** What a European plate asks: D, Dc and V of the coupling against the permissible masses, and whose practice the tongue band is. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { AxleGroup } from '../../axles/index.js';
-import { type Check, note } from '../../ratings/index.js';
+import { type Check, checkId, note } from '../../ratings/index.js';
 import type { DecodedSpec, DecodedTrailer } from '../../spec/index.js';
 import { europeanCoupling, type TowingError } from '../../towing/index.js';
 import { type Derived, inInches, minus, nodesOf } from '../../trace/index.js';
 import { dimensionOf, type Unit } from '../../units/index.js';
 import { emptyPart, type Part } from './part-of-answer.js';
+import { ungrouped, wantingOf } from './wanting-keys.js';
 
 /** Checks of permissible masses: they stand with the parts, not with the loads. */
 export interface CouplingPart extends Part {
@@ -19,10 +20,9 @@ const takenWhole = note(
 );
 
 /** Asks the values that the plate of the coupling prints. */
-export function couplingPart(
-  { trailer: { coupler, gvwr, deck }, tow }: DecodedSpec,
-  group: AxleGroup | undefined,
-): Either<TowingError, CouplingPart> {
+export function couplingPart(spec: DecodedSpec, group: AxleGroup | undefined): Either<TowingError, CouplingPart> {
+  const { trailer, tow } = spec;
+  const { coupler, gvwr, deck } = trailer;
   const { d, dc, v } = coupler ?? {};
   if (d === undefined && dc === undefined && v === undefined) return right({ ...emptyPart, againstLabel: [] });
   const found = europeanCoupling({
@@ -39,7 +39,17 @@ export function couplingPart(
     ...emptyPart,
     againstLabel: checks,
     notes: dc === undefined && v === undefined ? notes : [...notes, takenWhole],
-    notChecked: notChecked.map(({ what, missing }) => ({ what, missing: missing.join(', ') })),
+    notChecked: notChecked.map(({ kind, what, missing }) => ({
+      id: checkId(kind),
+      what,
+      missing: missing.join(', '),
+      paths: [
+        ...wantingOf('trailer', trailer, 'gvwr'),
+        ...(kind === 'coupling V'
+          ? [...wantingOf('trailer', trailer, 'deck'), ...ungrouped(spec)]
+          : wantingOf('tow', tow, 'gvwr')),
+      ],
+    })),
     decisions,
   });
 }
@@ -65,6 +75,13 @@ export function practicePart({ hitch, practice, guideline, gvwr, coupler }: Deco
   return {
     ...emptyPart,
     notes: [{ ...note('PracticeNotTold', says), paths: ['trailer.practice'] }],
-    notChecked: [{ what: 'tongue band of the place', missing: 'whose practice it is (trailer.practice)' }],
+    notChecked: [
+      {
+        id: 'tongue-practice',
+        what: 'tongue band of the place',
+        missing: 'whose practice it is (trailer.practice)',
+        paths: ['trailer.practice'],
+      },
+    ],
   };
 }

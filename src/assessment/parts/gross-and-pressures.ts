@@ -1,21 +1,29 @@
 /** The trailer's own loads against its own ratings: the whole, and the cold pressures its tires need. */
 import { isLeft } from 'fp-ts/lib/Either.js';
-import { type Check, checkLoad, type Rating, weight } from '../../ratings/index.js';
+import { type Check, checkId, checkLoad, type Rating, weight } from '../../ratings/index.js';
 import { type PressureForLoad, tirePressureForLoad } from '../../tires/index.js';
 import type { Derived } from '../../trace/index.js';
 import { refusalText } from '../words.js';
-import type { NotChecked } from './not-checked.js';
+import type { OpenQuestion } from './open-questions.js';
 import type { Stack } from './running-gear.js';
+import { axleName } from './wanting-keys.js';
 import type { Weighed } from './weights.js';
 
 export function grossChecks(
   gvwr: Rating<'GVWR'> | undefined,
   { gross }: Weighed,
-): { readonly checks: readonly Check[]; readonly notChecked: readonly NotChecked[] } {
+): { readonly checks: readonly Check[]; readonly notChecked: readonly OpenQuestion[] } {
   if (gvwr === undefined)
     return {
       checks: [],
-      notChecked: [{ what: 'gross weight and payload against GVWR', missing: 'GVWR from the label' }],
+      notChecked: [
+        {
+          id: checkId('GVWR'),
+          what: 'gross weight and payload against GVWR',
+          missing: 'GVWR from the label',
+          paths: ['trailer.gvwr'],
+        },
+      ],
     };
   return { checks: gross === undefined ? [] : [checkLoad(gvwr, weight('gross', gross))], notChecked: [] };
 }
@@ -29,18 +37,21 @@ export interface NeededPressure {
 export function pressuresFor(
   { tires }: Stack,
   onTires: readonly (Derived<'lb'> | undefined)[],
-): { readonly pressures: readonly NeededPressure[]; readonly notChecked: readonly NotChecked[] } {
+): { readonly pressures: readonly NeededPressure[]; readonly notChecked: readonly OpenQuestion[] } {
   const pressures: NeededPressure[] = [];
-  const notChecked: NotChecked[] = [];
+  const notChecked: OpenQuestion[] = [];
   for (const [index, each] of tires.entries()) {
     const load = onTires[index];
     if (each?.rating === undefined || load === undefined) continue;
     const needed = tirePressureForLoad(each.rating, load);
     if (isLeft(needed) && needed.left.tag === 'LoadAboveRating') continue;
+    const { id, path } = axleName(index);
     if (isLeft(needed))
       notChecked.push({
+        id: `${id}/tires/cold-pressure`,
         what: `cold pressure ${each.of} tires need`,
         missing: `a printed figure (${refusalText(needed.left)})`,
+        paths: [`${path}.tires.molded`],
       });
     else pressures.push({ of: each.of, needed: needed.right });
   }

@@ -5,6 +5,7 @@ import type { DecodedSpec } from '../../spec/index.js';
 import { jackLoad, type TowingError } from '../../towing/index.js';
 import { type Derived, result, times } from '../../trace/index.js';
 import { emptyPart, open, type Part } from './part-of-answer.js';
+import { type Keys, unbalanced } from './wanting-keys.js';
 
 /** The jack, uncoupled and standing on level ground. */
 export interface JackPart extends Part {
@@ -14,16 +15,19 @@ export interface JackPart extends Part {
 
 /** Asks what the jack carries when it takes the tongue load. */
 export function jackPart(
-  { trailer: { jack } }: DecodedSpec,
+  spec: DecodedSpec,
   tongue: Derived<'lb'> | undefined,
   axlesAt: Derived<'in'> | undefined,
 ): Either<TowingError, JackPart> {
-  if (jack === undefined) return right(open('jack against tongue', 'jack rating and place'));
-  if (tongue === undefined || axlesAt === undefined) return right(open('jack against tongue', 'tongue load'));
+  const { jack } = spec.trailer;
+  const unasked = (missing: string, paths: Keys): Either<never, JackPart> =>
+    right(open({ id: 'jack', what: 'jack against tongue', missing, paths }));
+  if (jack === undefined) return unasked('jack rating and place', ['trailer.jack']);
+  if (tongue === undefined || axlesAt === undefined) return unasked('tongue load', unbalanced(spec));
   const answer = jackLoad({ tongue, jackBehindBall: jack.at, axlesAt, rating: jack.rating, margin: jack.margin });
   if (isLeft(answer))
     return answer.left.tag === 'NotAboveZero'
-      ? right(open('jack against tongue', 'a tongue load above zero'))
+      ? unasked('a tongue load above zero', unbalanced(spec))
       : left({ ...answer.left, path: 'trailer.jack' });
   const { check, decisions, foot } = answer.right;
   return right({ ...emptyPart, checks: [check], decisions, foot });

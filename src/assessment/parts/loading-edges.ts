@@ -6,6 +6,7 @@ import type { OutsideItsRange } from '../../trace/index.js';
 import { withLeast } from './cargo-pieces.js';
 import type { LoadingPart } from './loading-part.js';
 import { emptyPart, open, type Part, together } from './part-of-answer.js';
+import { wantingOfCargo } from './wanting-keys.js';
 
 type Problem = LoadError | OutsideItsRange;
 
@@ -32,7 +33,14 @@ export function edgesPart({ trailer: { ramps }, cargo = [] }: DecodedSpec): Eith
   }
   const worst = withLeast(clearances, ({ edges }) => edges.least);
   if (worst === undefined)
-    return right(open('hanging up at the edge of the deck', 'wheelbase and low point of a wheeled machine'));
+    return right(
+      open({
+        id: 'edges',
+        what: 'hanging up at the edge of the deck',
+        missing: 'wheelbase and low point of a wheeled machine',
+        paths: wantingOfCargo({ cargo }, 'wheelbase', 'lowPoint'),
+      }),
+    );
   const { notes, decisions } = together(clearances.map(({ part }) => part));
   return right({
     ...emptyPart,

@@ -14,21 +14,32 @@ import { inPounds, type OutsideItsRange } from '../../trace/index.js';
 import { heaviestPiece, pieceOfHeaviestAxle, withLeast } from './cargo-pieces.js';
 import type { LoadingPart } from './loading-part.js';
 import { emptyPart, open } from './part-of-answer.js';
+import { wantingOf, wantingOfCargo } from './wanting-keys.js';
 
 type Problem = LoadError | OutsideItsRange;
 
 /** By machine the heaviest piece is asked; by axle the heaviest axle of any, and the axles of every piece that tells none stay open. */
 function rampRatingOf({ trailer: { ramps }, cargo = [] }: DecodedSpec): Either<Problem, LoadingPart> {
-  const what = 'ramps against the machine';
+  const asked = { id: 'ramps/rating', what: 'ramps against the machine' };
   if (ramps?.rating === undefined || ramps.basis === undefined)
-    return right(open(what, 'rating of the pair and its basis'));
+    return right(
+      open({
+        ...asked,
+        missing: 'rating of the pair and its basis',
+        paths: wantingOf('trailer.ramps', ramps, 'rating', 'basis'),
+      }),
+    );
   const rated = inPounds('rating of the ramp pair', ramps.rating);
   const byAxle = ramps.basis === 'axle';
-  const untold = byAxle ? cargo.filter(({ axles = [] }) => axles.length === 0) : [];
+  const untold = byAxle ? cargo.flatMap(({ axles = [], name }, i) => (axles.length === 0 ? [{ name, i }] : [])) : [];
   const still =
     untold.length === 0
       ? emptyPart
-      : open(what, `axle loads of ${untold.map(({ name }) => name).join(', ')}, which the rating is by`);
+      : open({
+          ...asked,
+          missing: `axle loads of ${untold.map(({ name }) => name).join(', ')}, which the rating is by`,
+          paths: untold.map(({ i }) => `cargo.${i}.axles`),
+        });
   const piece = byAxle ? pieceOfHeaviestAxle(cargo) : heaviestPiece(cargo);
   if (piece === undefined) return right(still);
   const { weight, axles } = piece.cargo;
@@ -45,7 +56,9 @@ function rampRatingOf({ trailer: { ramps }, cargo = [] }: DecodedSpec): Either<P
 export function rampsPart(spec: DecodedSpec): Either<Problem, LoadingPart> {
   const { trailer, cargo = [] } = spec;
   const { ramps } = trailer;
-  if (ramps === undefined) return right(cargo.length === 0 ? emptyPart : open('ramps', 'length and height'));
+  if (ramps === undefined && cargo.length === 0) return right(emptyPart);
+  if (ramps === undefined)
+    return right(open({ id: 'ramps', what: 'ramps', missing: 'length and height', paths: ['trailer.ramps'] }));
   const angle = rampAngle(ramps.height, ramps.length);
   if (isLeft(angle)) return left({ ...angle.left, path: 'trailer.ramps' });
   const piece = heaviestPiece(cargo);
@@ -67,10 +80,12 @@ export function settingPart({ trailer: { ramps }, cargo = [] }: DecodedSpec): Ei
   if (ramps?.setting === undefined && machines.length === 0) return right(emptyPart);
   if (ramps?.setting === undefined || machines.length === 0)
     return right(
-      open(
-        'where to set the ramps',
-        machines.length === 0 ? 'gauge and tire width of the machine' : 'the settings the ramps allow',
-      ),
+      open({
+        id: 'ramps/setting',
+        what: 'where to set the ramps',
+        missing: machines.length === 0 ? 'gauge and tire width of the machine' : 'the settings the ramps allow',
+        paths: machines.length === 0 ? wantingOfCargo({ cargo }, 'gauges') : ['trailer.ramps.setting'],
+      }),
     );
   const { width, ...ends } = ramps.setting;
   const settings: RampSpacing[] = [];

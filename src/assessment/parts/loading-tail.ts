@@ -7,27 +7,36 @@ import { type Derived, inPounds, type OutsideItsRange } from '../../trace/index.
 import { heaviestPiece, othersPlaced, pieceThatLiftsMost } from './cargo-pieces.js';
 import type { LoadingPart } from './loading-part.js';
 import { emptyPart, open } from './part-of-answer.js';
+import { type Keys, unbalancedEmpty, unhitched, unplaced, wantingOf } from './wanting-keys.js';
 import type { Weighed } from './weights.js';
 
 type Problem = LoadError | OutsideItsRange;
 
 /** Asks what lifts while the machine that pulls the ball up most comes on over the rear edge; the rest of the cargo stays in its place. */
 export function tailPart(
-  { trailer: { deck, rearLegs }, tow, cargo = [] }: DecodedSpec,
+  spec: DecodedSpec,
   weighed: Weighed,
   axlesAt: Derived<'in'> | undefined,
 ): Either<Problem, LoadingPart> {
+  const { trailer, tow, cargo = [] } = spec;
+  const { deck, rearLegs } = trailer;
   const piece = deck === undefined ? heaviestPiece(cargo) : pieceThatLiftsMost(cargo, weighed.cargo, deck.rear);
   if (piece === undefined) return right(emptyPart);
   const { cargo: machine, index } = piece;
-  const what = `lifting the tongue while ${machine.name} climbs`;
-  if (deck === undefined || axlesAt === undefined || weighed.trailer === undefined)
+  const unasked = (missing: string, paths: Keys): Either<never, LoadingPart> => {
+    const what = `lifting the tongue while ${machine.name} climbs`;
     return right({
-      ...open(what, 'rear end of the deck and balance of the empty trailer'),
+      ...open({ id: 'loading/uplift', what, missing, paths, piece: index }),
       decisions: piece.decisions,
     });
+  };
+  if (deck === undefined || axlesAt === undefined || weighed.trailer === undefined)
+    return unasked('rear end of the deck and balance of the empty trailer', [
+      ...wantingOf('trailer', trailer, 'deck'),
+      ...unbalancedEmpty(spec),
+    ]);
   const others = othersPlaced(weighed.cargo, index);
-  if (others === undefined) return right({ ...open(what, 'places of the other cargo'), decisions: piece.decisions });
+  if (others === undefined) return unasked('places of the other cargo', unplaced(spec, index));
   const empty = balance([weighed.trailer, ...others], { axlesAt });
   if (isLeft(empty)) return left({ ...empty.left, path: 'trailer.deck' });
   const { front, rear, wheelbase, overhang } = tow ?? {};
@@ -45,8 +54,14 @@ export function tailPart(
   if (isLeft(lift)) return left({ ...lift.left, path: 'trailer.deck' });
   const unknown =
     truck === 'unknown'
-      ? open('what the truck holds down while loading', 'its rear axle alone, wheelbase and measured overhang')
-          .notChecked
+      ? [
+          {
+            id: 'loading/truck-hold',
+            what: 'what the truck holds down while loading',
+            missing: 'its rear axle alone, wheelbase and measured overhang',
+            paths: unhitched(spec, 'rear', 'wheelbase', 'overhang'),
+          },
+        ]
       : [];
   const legs =
     rearLegs === undefined

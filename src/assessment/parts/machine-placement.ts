@@ -28,6 +28,7 @@ import { emptyPart, open, type Part, together } from './part-of-answer.js';
 import type { PiecePlacement, PlacePart } from './placement-part.js';
 import { rampLimits } from './ramp-limits.js';
 import type { Rig } from './rig.js';
+import { type Keys, unbalancedEmpty, unplaced, wantingOfCargo } from './wanting-keys.js';
 import type { Weighed } from './weights.js';
 
 /** The limits that a place does not keep to: further forward than a front end, or further back than a rear end. */
@@ -54,11 +55,13 @@ function trailerFor(
   const { deck } = spec.trailer;
   const piece = spec.cargo?.[index] as DecodedCargo;
   const { name } = piece;
-  if (deck === undefined) return open(`where ${name} may stand`, 'ends of the deck');
+  const unasked = (missing: string, paths: Keys): Part =>
+    open({ id: 'placement', what: `where ${name} may stand`, missing, paths, piece: index });
+  if (deck === undefined) return unasked('ends of the deck', ['trailer.deck']);
   if (stack.group === undefined || weighed.trailer === undefined)
-    return open(`where ${name} may stand`, 'balance of the empty trailer');
+    return unasked('balance of the empty trailer', unbalancedEmpty(spec));
   const others = othersPlaced(weighed.cargo, index);
-  if (others === undefined) return open(`where ${name} may stand`, 'places of the other cargo');
+  if (others === undefined) return unasked('places of the other cargo', unplaced(spec, index));
   const ramps = rampLimits({ trailer: spec.trailer, cargo: [piece] });
   return {
     trailer: {
@@ -129,7 +132,12 @@ export function placePart(
     const unasked =
       cargo.length === 0
         ? emptyPart
-        : open('where the machine may stand', 'length and balance point of a piece of cargo');
+        : open({
+            id: 'placement',
+            what: 'where the machine may stand',
+            missing: 'length and balance point of a piece of cargo',
+            paths: wantingOfCargo({ cargo }, 'length', 'balancePoint'),
+          });
     return right({ ...unasked, pieces: [] });
   }
   const parts: Placed[] = [];

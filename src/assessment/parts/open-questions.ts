@@ -1,56 +1,35 @@
-/** What each open question is called by programs, and which keys of the spec would answer it. */
-import { checkId, isRatingKind } from '../../ratings/index.js';
-import type { DecodedSpec } from '../../spec/index.js';
-import { remembered } from '../../units/internal.js';
-import type { NotChecked } from './not-checked.js';
-import { rows } from './question-ids.js';
-import { towKeys } from './wanting-keys.js';
+/** What a spec leaves open: where it is asked, a question says what programs call it and which keys would answer it. */
 
-/** A question the spec leaves open, for programs too. */
-export interface OpenQuestion extends NotChecked {
+/** A question the spec leaves open. It narrows the answer and is said aloud. */
+export interface OpenQuestion {
   /** What programs look it up by: that of the check it would be, or one of `docs/ids.md`. Stable: words may change, ids do not. */
   readonly id: string;
-  /** The keys that would answer it; where several would do, all of them. */
+  /** What was not checked, in shop words. */
+  readonly what: string;
+  /** The fact that is missing, in shop words. */
+  readonly missing: string;
+  /** The keys of the spec that would answer it; where several would do, all of them; none where no key of the spec would. */
   readonly paths: readonly string[];
+  /** The piece of cargo it is about, where it is about one: its place in the list, from zero. */
+  readonly piece?: number;
 }
 
-/** A weight that falls in no class of a table: by the table. */
-function ofTable({ what, missing }: NotChecked, { rules }: DecodedSpec): Named | undefined {
-  const tables = rules?.local?.stepTables ?? [];
-  const at = missing.endsWith('within the table') ? tables.findIndex(({ topic }) => topic === what) : -1;
-  return at < 0 ? undefined : { id: `rules/steps/table-${at + 1}`, paths: [`rules.local.stepTables.${at}.steps`] };
-}
-
-type Named = Pick<OpenQuestion, 'id' | 'paths'>;
-
-/** The row of a question, and what its parentheses found. */
-const rowFor = remembered((what) => {
-  for (const row of rows) {
-    const found = row.asks.exec(what);
-    if (found !== null) return { id: row.id.replace('$1', found[1] ?? ''), keys: row.keys, found };
-  }
-  return undefined;
-});
-
-function named(question: NotChecked, spec: DecodedSpec): Named {
-  const { what, missing } = question;
-  const row = rowFor(what);
-  if (row !== undefined) return { id: row.id, paths: row.keys(row.found, missing, spec) };
-  const limit = / against (.*)$/.exec(what)?.[1];
-  if (limit !== undefined && isRatingKind(limit)) return { id: checkId(limit), paths: towKeys(missing, spec) };
-  return ofTable(question, spec) ?? { id: 'other', paths: [] };
-}
-
-/** Every open question with its id and its keys; ids that would be alike have their first key behind them. */
-export function openQuestions(questions: readonly NotChecked[], spec: DecodedSpec): readonly OpenQuestion[] {
-  const asked = questions.map((question): OpenQuestion => {
-    const { id, paths } = named(question, spec);
-    return { ...question, id, paths: [...new Set(question.paths ?? paths)] };
-  });
+/** How often each of these stands in the list. */
+function counted(ids: readonly string[]): ReadonlyMap<string, number> {
   const often = new Map<string, number>();
-  for (const { id } of asked) often.set(id, (often.get(id) ?? 0) + 1);
+  for (const id of ids) often.set(id, (often.get(id) ?? 0) + 1);
+  return often;
+}
+
+/** Every open question under an id of its own: those alike have their first key behind it; where that is alike too, their piece. */
+export function openQuestions(asked: readonly OpenQuestion[]): readonly OpenQuestion[] {
+  const often = counted(asked.map(({ id }) => id));
+  const keyed = counted(asked.map(({ id, paths: [first] }) => `${id}:${first}`));
   return asked.map((question) => {
-    const { id, paths, missing } = question;
-    return (often.get(id) ?? 0) > 1 ? { ...question, id: `${id}:${paths[0] ?? missing}` } : question;
+    const { id, piece, paths } = question;
+    if (often.get(id) === 1) return question;
+    const [first] = paths;
+    const apart = keyed.get(`${id}:${first}`) === 1 || piece === undefined ? first : `cargo.${piece}`;
+    return { ...question, id: `${id}:${apart}` };
   });
 }

@@ -2,19 +2,19 @@
 import type { Check, Note } from '../../ratings/index.js';
 import type { Decision } from '../../trace/index.js';
 import { frozen } from '../../units/internal.js';
-import type { NotChecked } from './not-checked.js';
+import type { OpenQuestion } from './open-questions.js';
 
 export interface Part {
   readonly checks: readonly Check[];
   readonly notes: readonly Note[];
-  readonly notChecked: readonly NotChecked[];
+  readonly notChecked: readonly OpenQuestion[];
   readonly decisions: readonly Decision[];
 }
 
 export const emptyPart: Part = frozen({ checks: [], notes: [], notChecked: [], decisions: [] });
 
 /** A part that only says what is missing. */
-export const open = (what: string, missing: string): Part => ({ ...emptyPart, notChecked: [{ what, missing }] });
+export const open = (question: OpenQuestion): Part => ({ ...emptyPart, notChecked: [question] });
 
 /** Several lists as one, one behind the other; one by one, as a spec may have more of them than a call can take as arguments. */
 export function joined<A>(lists: readonly (readonly A[])[]): readonly A[] {

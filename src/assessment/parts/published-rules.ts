@@ -14,9 +14,11 @@ import {
   screen,
   weightClassForFacts,
 } from '../../rules/index.js';
-import type { NotChecked } from './not-checked.js';
+import type { DecodedSpec } from '../../spec/index.js';
+import type { OpenQuestion } from './open-questions.js';
 import { type AxlesOfRig, rigAxleGroups } from './rig-axle-groups.js';
 import { ruleFacts } from './rule-facts.js';
+import { unhitched } from './wanting-keys.js';
 import type { Weighed } from './weights.js';
 
 /** What the published rules are asked with. `ruleFindings` asks them: most who want loads and reserves never do, and a study never does. */
@@ -29,7 +31,7 @@ export interface LinesPart {
   /** Every run of consecutive axles, where places and loads of all are known and the spec says how groups are counted. */
   readonly groups: readonly AxleGroupFinding[];
   readonly steps: readonly { readonly topic: string; readonly finding: StepFinding }[];
-  readonly notChecked: readonly NotChecked[];
+  readonly notChecked: readonly OpenQuestion[];
 }
 
 interface Rig extends AxlesOfRig {
@@ -38,11 +40,20 @@ interface Rig extends AxlesOfRig {
 
 /** A step table whose fact is not known narrows the answer; a weight beyond its last step is an answer of the table. */
 function stepsOf(local: LocalRules | undefined, facts: Facts): Pick<LinesPart, 'steps' | 'notChecked'> {
-  const read = (local?.stepTables ?? []).map((table) => ({ table, found: weightClassForFacts(table, facts) }));
+  const read = (local?.stepTables ?? []).map((table, at) => ({ at, table, found: weightClassForFacts(table, facts) }));
   return {
     steps: read.flatMap(({ table, found }) => (isLeft(found) ? [] : [{ topic: table.topic, finding: found.right }])),
-    notChecked: read.flatMap(({ table, found }) =>
-      isLeft(found) ? [{ what: table.topic, missing: `a ${table.test} within the table` }] : [],
+    notChecked: read.flatMap(({ at, table, found }) =>
+      isLeft(found)
+        ? [
+            {
+              id: `rules/steps/table-${at + 1}`,
+              what: table.topic,
+              missing: `a ${table.test} within the table`,
+              paths: [`rules.local.stepTables.${at}.steps`],
+            },
+          ]
+        : [],
     ),
   };
 }
@@ -89,9 +100,11 @@ export function ruleFindings(part: LinesPart): readonly Finding[] {
   return findings;
 }
 
-const axlesNotKnown: NotChecked = Object.freeze({
+const axlesNotKnown = (spec: DecodedSpec): OpenQuestion => ({
+  id: 'axle-groups',
   what: 'axle groups',
   missing: 'every axle of truck and trailer on the ground, wheelbase and measured overhang',
+  paths: unhitched(spec, 'front', 'rear', 'wheelbase', 'overhang'),
 });
 
 /** Screens the spec against the federal lines and whatever local rules it brings. */
@@ -106,7 +119,7 @@ export function linesPart(rig: Rig): Either<RulesError, LinesPart> {
   const screened = factsThatAgree(facts, own);
   if (isLeft(screened)) return screened;
   const { steps, notChecked } = stepsOf(local, facts);
-  const unasked = rules?.axleGroups !== undefined && groups === undefined ? [axlesNotKnown] : [];
+  const unasked = rules?.axleGroups !== undefined && groups === undefined ? [axlesNotKnown(rig.spec)] : [];
   return right({
     ...screened.right,
     asked: [...federalRules, ...own],

@@ -1,11 +1,13 @@
 /** Each axle of a spec with its tires, rated by its parts. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type AxleSystem, type AxlesError, axleSystem } from '../../axles/index.js';
+import { checkId } from '../../ratings/index.js';
 import type { DecodedAxle } from '../../spec/index.js';
 import type { TiresError } from '../../tires/index.js';
 import { type Derived, inPounds, renamed } from '../../trace/index.js';
-import type { NotChecked } from './not-checked.js';
+import type { OpenQuestion } from './open-questions.js';
 import { type RatedTires, tiresOf } from './tires.js';
+import { axleName } from './wanting-keys.js';
 
 const pounds = (symbol: string, figure: Derived<'lb' | 'kg' | 't'> | undefined): Derived<'lb'> | undefined =>
   figure === undefined ? undefined : inPounds(symbol, renamed(symbol, figure));
@@ -31,40 +33,48 @@ interface RatedAxles {
   /** One an axle; undefined where nothing rates it. */
   readonly systems: readonly (AxleSystem | undefined)[];
   readonly tires: readonly (RatedTires | undefined)[];
-  readonly notChecked: readonly NotChecked[];
+  readonly notChecked: readonly OpenQuestion[];
 }
 
 /** Rates each axle by its parts; one of which nothing is rated leaves its question open. */
 export function rated(axles: readonly DecodedAxle[]): Either<AxlesError | TiresError, RatedAxles> {
   const systems: (AxleSystem | undefined)[] = [];
   const tires: (RatedTires | undefined)[] = [];
-  const notChecked: NotChecked[] = [];
+  const notChecked: OpenQuestion[] = [];
   for (const [index, axle] of axles.entries()) {
-    const of = `axle ${index + 1}`;
-    const found = axle.tires === undefined ? undefined : tiresOf(axle.tires, of);
-    if (found !== undefined && isLeft(found)) return left({ ...found.left, path: `trailer.axles.${index}.tires` });
+    const name = axleName(index);
+    const { of, id, path } = name;
+    const found = axle.tires === undefined ? undefined : tiresOf(axle.tires, name);
+    if (found !== undefined && isLeft(found)) return left({ ...found.left, path: `${path}.tires` });
     tires.push(found?.right);
     notChecked.push(...(found?.right.notChecked ?? []));
     const system = systemOf(axle, of, found?.right);
     if (isLeft(system)) {
-      if (system.left.tag !== 'AxleUnknown') return left({ ...system.left, path: `trailer.axles.${index}` });
+      if (system.left.tag !== 'AxleUnknown') return left({ ...system.left, path });
       systems.push(undefined);
       notChecked.push({
+        id: `${id}/rating`,
         what: `${of}, and payload by axles and tires`,
         missing: `a rating of ${of}: its GAWR, or its parts`,
-        paths: [`trailer.axles.${index}.gawr`],
+        paths: [`${path}.gawr`],
       });
       continue;
     }
     systems.push(system.right);
     if (system.right.gawr === undefined)
       notChecked.push({
+        id: checkId('GAWR', of),
         what: `${of} parts against its GAWR`,
         missing: 'GAWR',
-        paths: [`trailer.axles.${index}.gawr`],
+        paths: [`${path}.gawr`],
       });
     if (system.right.notGiven.length > 0)
-      notChecked.push({ what: `${of} parts`, missing: `ratings of ${system.right.notGiven.join(', ')}` });
+      notChecked.push({
+        id: `${id}/parts`,
+        what: `${of} parts`,
+        missing: `ratings of ${system.right.notGiven.join(', ')}`,
+        paths: system.right.notGiven.map((part) => `${path}.${part}${axle[part] === undefined ? '' : '.molded'}`),
+      });
   }
   return right({ systems, tires, notChecked });
 }

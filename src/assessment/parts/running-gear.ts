@@ -7,10 +7,11 @@ import type { TiresError } from '../../tires/index.js';
 import { type Decision, type Derived, over, plus, result } from '../../trace/index.js';
 import type { MissingFact } from '../errors.js';
 import { axlePlaces } from './axle-places.js';
-import type { NotChecked } from './not-checked.js';
+import type { OpenQuestion } from './open-questions.js';
 import { joined } from './part-of-answer.js';
 import { rated } from './rated-axles.js';
 import type { RatedTires } from './tires.js';
+import { axleName, wantingOfAxles } from './wanting-keys.js';
 
 export interface Stack {
   readonly systems: readonly AxleSystem[];
@@ -21,7 +22,7 @@ export interface Stack {
   /** Where the axles act together; known where their places and sharing are, rated or not. */
   readonly at?: Derived<'in'>;
   readonly notes: readonly Note[];
-  readonly notChecked: readonly NotChecked[];
+  readonly notChecked: readonly OpenQuestion[];
   readonly decisions: readonly Decision[];
 }
 
@@ -37,14 +38,15 @@ function middleOf(trailer: DecodedTrailer): Derived<'in'> | undefined {
 }
 
 /** One rate of several says nothing of how they share: it is named, and the axles are taken as without rates. */
-function unusedRates({ axles, sharing }: DecodedTrailer): readonly NotChecked[] {
+function unusedRates({ axles, sharing }: DecodedTrailer): readonly OpenQuestion[] {
   const missing = axles.flatMap(({ rate }, i) => (rate === undefined ? [i] : []));
   if (sharing !== 'independent' || missing.length === 0 || missing.length === axles.length) return [];
   return [
     {
+      id: 'spring-rates',
       what: 'axle loads by the spring rates that are given',
       missing: `the spring rate of ${missing.map((i) => `axle ${i + 1}`).join(', ')}`,
-      paths: missing.map((i) => `trailer.axles.${i}.rate`),
+      paths: missing.map((i) => `${axleName(i).path}.rate`),
     },
   ];
 }
@@ -66,15 +68,18 @@ export function stackOf(trailer: DecodedTrailer): Either<Problem, Stack> {
   };
   const at = middleOf(trailer);
   const places = axlePlaces(trailer);
-  const open = (what: string, missing: string, paths: readonly string[]): Either<Problem, Stack> =>
-    right({ ...base, ...(at && { at }), notChecked: [...base.notChecked, { what, missing, paths }] });
+  const open = (question: OpenQuestion): Either<Problem, Stack> =>
+    right({ ...base, ...(at && { at }), notChecked: [...base.notChecked, question] });
   if (axles.length > 1 && sharing === undefined)
-    return open('axle loads, and payload by axles and tires', 'how the axles share (equalised or independent)', [
-      'trailer.sharing',
-    ]);
-  const unplaced = axles.flatMap((axle, i) => (axle.at === undefined ? [`trailer.axles.${i}.at`] : []));
-  if (unplaced.length > 0)
-    return open('axle loads, tongue, and payload by axles and tires', 'places of the axles', unplaced);
+    return open({
+      id: 'sharing',
+      what: 'axle loads, and payload by axles and tires',
+      missing: 'how the axles share (equalised or independent)',
+      paths: ['trailer.sharing'],
+    });
+  const unplaced = wantingOfAxles(trailer, 'at');
+  const asked = { id: 'axle-places', what: 'axle loads, tongue, and payload by axles and tires' };
+  if (unplaced.length > 0) return open({ ...asked, missing: 'places of the axles', paths: unplaced });
   if (systems.length < axles.length) return right({ ...base, ...(at && { at }) });
   const standing = systems.map((system, i) => {
     const { rate } = axles[i] as DecodedAxle;
@@ -87,11 +92,11 @@ export function stackOf(trailer: DecodedTrailer): Either<Problem, Stack> {
   const group = axleGroup(standing, sharing ?? 'equalised');
   if (isLeft(group)) {
     if (group.left.tag !== 'SharingUnknown') return left({ ...group.left, path: 'trailer.axles' });
-    return open(
-      'axle loads, tongue, and payload by axles and tires',
-      'spring rates: three or more independent axles do not share alike',
-      axles.flatMap(({ rate }, i) => (rate === undefined ? [`trailer.axles.${i}.rate`] : [])),
-    );
+    return open({
+      ...asked,
+      missing: 'spring rates: three or more independent axles do not share alike',
+      paths: wantingOfAxles(trailer, 'rate'),
+    });
   }
   return right({
     ...base,

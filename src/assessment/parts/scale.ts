@@ -2,7 +2,7 @@
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type Note, note } from '../../ratings/index.js';
 import type { DecodedSpec } from '../../spec/index.js';
-import { readScaleTickets, type TicketReading, type TowingError } from '../../towing/index.js';
+import { type CannotTell, readScaleTickets, type TicketReading, type TowingError } from '../../towing/index.js';
 import { type Derived, difference } from '../../trace/index.js';
 import { emptyPart, open, type Part } from './part-of-answer.js';
 import type { Weighed } from './weights.js';
@@ -12,6 +12,20 @@ export interface ScalePart extends Part {
   /** Weighed minus reckoned, where both are known. */
   readonly gaps: readonly { readonly what: string; readonly gap: Derived<'lb'> }[];
 }
+
+/** The figures that tickets may not tell, as programs call them. */
+const idOf: Readonly<Record<CannotTell['figure'], string>> = {
+  tongue: 'tongue',
+  gross: 'gross',
+  combination: 'combination',
+  offFront: 'tow-axles',
+  trailerGain: 'bars',
+  overhangOverWheelbase: 'overhang',
+  restored: 'restored',
+  moment: 'bars-moment',
+};
+
+const paths = ['tickets'];
 
 /** Reads the tickets. They do not change the reckoning: the weighed figures belong in the spec, with the basis `scale`. */
 export function scalePart(
@@ -24,7 +38,7 @@ export function scalePart(
   const read = readScaleTickets({ tickets: passes, division, axlesAt });
   if (isLeft(read)) {
     if (read.left.tag !== 'TicketsCannotTell') return left({ ...read.left, path: read.left.path ?? 'tickets' });
-    return right({ ...open(`${read.left.asked}`, read.left.needed), gaps: [] });
+    return right({ ...open({ id: 'tickets', what: read.left.asked, missing: read.left.needed, paths }), gaps: [] });
   }
   const { cannotTell, notes, decisions } = read.right;
   const gapOf = (
@@ -55,6 +69,11 @@ export function scalePart(
     gaps,
     notes: [...notes, ...told],
     decisions,
-    notChecked: cannotTell.map(({ what, needs }) => ({ what: `${what} from the scale tickets`, missing: needs })),
+    notChecked: cannotTell.map(({ figure, what, needs }) => ({
+      id: `tickets/${idOf[figure]}`,
+      what: `${what} from the scale tickets`,
+      missing: needs,
+      paths,
+    })),
   });
 }

@@ -8,6 +8,7 @@ import { lb } from '../../units/index.js';
 import { signOf } from '../../units/internal.js';
 import { emptyPart } from './part-of-answer.js';
 import type { TowPart } from './tow-part.js';
+import { unhitched } from './wanting-keys.js';
 
 const nothing = constant(lb(0));
 
@@ -80,5 +81,6 @@ export function barsPart(
     shareReturnedByBars !== undefined && presses?.holds === false
       ? 'a tongue load that presses on the ball'
       : 'axles alone, wheelbase and a measured overhang behind the rear axle';
-  return right({ ...base, notChecked: [{ what: 'weight distributing bars', missing }] });
+  const paths = unhitched(spec, 'front', 'rear', 'wheelbase', 'overhang');
+  return right({ ...base, notChecked: [{ id: 'bars', what: 'weight distributing bars', missing, paths }] });
 }

@@ -6,12 +6,14 @@ import type { NotAWholeCount, OutsideItsRange } from '../../trace/index.js';
 import { axlePlaces } from './axle-places.js';
 import { emptyPart, open } from './part-of-answer.js';
 import type { StancePart } from './stance-part.js';
+import { unbalanced, wantingOf, wantingOfAxles } from './wanting-keys.js';
 import type { Weighed } from './weights.js';
 
 type Found = Either<AxlesError | OutsideItsRange | NotAWholeCount, StancePart>;
 
 /** Independent axles with known rates, the ball off the height at which the trailer stands level. */
-export function offLevelOf({ trailer }: DecodedSpec, { balance }: Weighed): Found {
+export function offLevelOf(spec: DecodedSpec, { balance }: Weighed): Found {
+  const { trailer } = spec;
   const { sharing, ballAboveLevel, axles } = trailer;
   if (sharing !== 'independent' || axles.length < 2) return right(emptyPart);
   const places = axlePlaces(trailer);
@@ -20,7 +22,18 @@ export function offLevelOf({ trailer }: DecodedSpec, { balance }: Weighed): Foun
     return at === undefined || rate === undefined ? [] : [{ at, rate }];
   });
   if (ballAboveLevel === undefined || sprung.length < axles.length || balance === undefined)
-    return right(open('independent axles off level', 'spring rates, and how far the ball stands from level'));
+    return right(
+      open({
+        id: 'off-level',
+        what: 'independent axles off level',
+        missing: 'spring rates, and how far the ball stands from level',
+        paths: [
+          ...wantingOfAxles(trailer, 'rate'),
+          ...wantingOf('trailer', trailer, 'ballAboveLevel'),
+          ...unbalanced(spec),
+        ],
+      }),
+    );
   const split = tandemSplit(balance.axleLoad, { suspension: 'independent', axles: sprung, ballAboveLevel });
   if (isLeft(split)) return split;
   return right({ ...emptyPart, offLevel: split.right, notes: split.right.notes, decisions: split.right.decisions });

@@ -7,6 +7,7 @@ import { constant, decide, type OutsideItsRange, quotient, statics } from '../..
 import { inch, lb } from '../../units/index.js';
 import { emptyPart, open } from './part-of-answer.js';
 import type { StancePart } from './stance-part.js';
+import { type Keys, unbalanced, wantingOfCargo } from './wanting-keys.js';
 import type { Weighed } from './weights.js';
 
 type Found = Either<LoadError | OutsideItsRange, StancePart>;
@@ -18,23 +19,19 @@ const takenAsEven = note(
 );
 
 /** The left and the right wheels. The ball stands in the middle and takes no roll, so the axles alone hold the whole moment across. */
-export function sidesOf(
-  { trailer: { track }, cargo = [] }: DecodedSpec,
-  { trailer, cargo: placed, balance }: Weighed,
-): Found {
+export function sidesOf(spec: DecodedSpec, { trailer, cargo: placed, balance }: Weighed): Found {
+  const { cargo = [] } = spec;
+  const { track } = spec.trailer;
+  const unasked = (missing: string, paths: Keys): StancePart =>
+    open({ id: 'side-to-side', what: 'side to side', missing, paths });
   const offset = cargo.map(({ rightOfMiddle }) => rightOfMiddle);
-  if (track === undefined || offset.some((each) => each === undefined))
-    return right(
-      cargo.length === 0
-        ? emptyPart
-        : open(
-            'side to side',
-            track === undefined ? 'track of the trailer' : 'how far the cargo stands from the middle',
-          ),
-    );
-  if (trailer === undefined || balance === undefined) return right(open('side to side', 'balance of the trailer'));
+  if (track === undefined)
+    return right(cargo.length === 0 ? emptyPart : unasked('track of the trailer', ['trailer.track']));
+  if (offset.some((each) => each === undefined))
+    return right(unasked('how far the cargo stands from the middle', wantingOfCargo(spec, 'rightOfMiddle')));
+  if (trailer === undefined || balance === undefined) return right(unasked('balance of the trailer', unbalanced(spec)));
   const presses = decide(balance.axleLoad, '>', nothing);
-  if (!presses.holds) return right({ ...open('side to side', 'a load on the axles'), decisions: [presses] });
+  if (!presses.holds) return right({ ...unasked('a load on the axles', []), decisions: [presses] });
   const across = [
     { name: trailer.name, weight: trailer.weight, rightOfMiddle: constant(inch(0)) },
     ...cargo.map(({ name, weight: w }, i) => ({

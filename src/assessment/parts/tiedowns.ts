@@ -13,6 +13,7 @@ import type { DecodedCargo, DecodedSpec, DecodedTiedown, DecodedTrailer } from '
 import { type AnyWeight, constant, type Decision, decide, type TraceError } from '../../trace/index.js';
 import { ratio } from '../../units/index.js';
 import { emptyPart, open, type Part, together } from './part-of-answer.js';
+import { type Keys, wantingOf } from './wanting-keys.js';
 
 export interface TiedownsPart extends Part {
   /** Each piece of cargo whose tiedowns are told. */
@@ -22,12 +23,6 @@ export interface TiedownsPart extends Part {
 }
 
 type Problem = LoadError | TraceError;
-
-const untied = (what: string, missing: string): TiedownsPart => ({
-  ...open(what, missing),
-  pieces: [],
-  attention: [],
-});
 
 type Anchors = DecodedTrailer['anchors'];
 
@@ -63,22 +58,30 @@ function endsAgainst({ trailer: { anchors }, cargo = [] }: DecodedSpec): {
 
 function tiedOf(cargo: DecodedCargo, index: number, anchors: Anchors): Either<Problem, TiedownsPart> {
   const { name, length, tiedowns: given, section } = cargo;
-  if (given === undefined || length === undefined || section === undefined)
-    return right(
-      untied(`tiedowns of ${name}`, given === undefined ? 'tiedowns' : 'length and the section it is tied by'),
-    );
+  const path = `cargo.${index}`;
+  const unasked = (missing: string, paths: Keys): Either<never, TiedownsPart> => {
+    const question = { id: 'tiedowns', what: `tiedowns of ${name}`, missing, paths, piece: index };
+    return right({ ...open(question), pieces: [], attention: [] });
+  };
+  if (given === undefined) return unasked('tiedowns', [`${path}.tiedowns`]);
+  if (length === undefined || section === undefined)
+    return unasked('length and the section it is tied by', wantingOf(path, cargo, 'length', 'section'));
   const fitted: Tiedown[] = [];
   for (const [place, each] of given.entries()) {
     const read = tiedownOf(each, anchors);
-    if (isLeft(read)) return left({ ...read.left, path: `cargo.${index}.tiedowns.${place}` });
-    if (read.right === undefined) return right(untied(`tiedowns of ${name}`, `what tiedown ${place + 1} is`));
+    if (isLeft(read)) return left({ ...read.left, path: `${path}.tiedowns.${place}` });
+    if (read.right === undefined)
+      return unasked(
+        `what tiedown ${place + 1} is`,
+        wantingOf(`${path}.tiedowns.${place}`, each, 'marked', 'chain', 'webbing'),
+      );
     fitted.push(read.right);
   }
   const answer = tiedowns(
     { weight: cargo.weight, length, blockedForward: cargo.blockedForward ?? false, section },
     fitted,
   );
-  if (isLeft(answer)) return left({ ...answer.left, path: `cargo.${index}` });
+  if (isLeft(answer)) return left({ ...answer.left, path });
   return right({
     ...emptyPart,
     notes: answer.right.notes,

@@ -1,5 +1,5 @@
 /** The tires of an axle: what each may carry by its rating, what at the pressure it runs, what pressure its load needs. */
-import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
+import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { type Note, note } from '../../ratings/index.js';
 import type { DecodedTires } from '../../spec/index.js';
 import {
@@ -12,7 +12,8 @@ import {
 } from '../../tires/index.js';
 import { converted, type Decision, type Derived, renamed } from '../../trace/index.js';
 import { refusalText } from '../words.js';
-import type { NotChecked } from './not-checked.js';
+import type { OpenQuestion } from './open-questions.js';
+import type { AxleName } from './wanting-keys.js';
 
 export interface RatedTires {
   readonly of: string;
@@ -22,7 +23,7 @@ export interface RatedTires {
   /** What one tire may carry at the pressure it runs: never more than its rating. */
   readonly asRun?: Derived<'lb'>;
   readonly notes: readonly Note[];
-  readonly notChecked: readonly NotChecked[];
+  readonly notChecked: readonly OpenQuestion[];
   readonly decisions: readonly Decision[];
 }
 
@@ -49,13 +50,18 @@ function tireOf({ designation, molded }: DecodedTires, of: string): Tire {
   };
 }
 
-const open = (what: string, error: TiresError): NotChecked => ({
-  what,
+/** What one wants to know of an axle's tires, and what it is called by programs. */
+type Asked = Pick<OpenQuestion, 'id' | 'what'>;
+
+const open = (asked: Asked, error: TiresError, { path }: AxleName): OpenQuestion => ({
+  ...asked,
   missing: `a printed figure, or the load and pressure molded into the tire (${refusalText(error)})`,
+  paths: [`${path}.tires.molded`],
 });
 
 /** Rates the tires of one axle. */
-export function tiresOf(spec: DecodedTires, of: string): Either<TiresError, RatedTires> {
+export function tiresOf(spec: DecodedTires, axle: AxleName): Either<TiresError, RatedTires> {
+  const { of, id, path } = axle;
   const tire = tireOf(spec, of);
   const service: Service = { fitment: spec.fitment, on: 'trailer' };
   const about = (notes: readonly Note[]): readonly Note[] =>
@@ -68,12 +74,16 @@ export function tiresOf(spec: DecodedTires, of: string): Either<TiresError, Rate
   }
   const rated = tireLoadRating(tire, service);
   if (isLeft(rated)) {
-    return isUnreadable(rated.left)
-      ? left(rated.left)
-      : right({ of, spec, notes: [], notChecked: [open(`${of} tires`, rated.left)], decisions: [] });
+    if (isUnreadable(rated.left)) return rated;
+    const asked = { id: `${id}/tires`, what: `${of} tires` };
+    return right({ of, spec, notes: [], notChecked: [open(asked, rated.left, axle)], decisions: [] });
   }
   const base = { of, spec, rating: rated.right, notes: about(rated.right.notes), decisions: rated.right.decisions };
-  const what = `${of} tires at the pressure they run`;
-  if (run === undefined) return right({ ...base, notChecked: [{ what, missing: 'cold pressure as run' }] });
-  return isUnreadable(run.left) ? left(run.left) : right({ ...base, notChecked: [open(what, run.left)] });
+  const asked = { id: `${id}/tires/as-run`, what: `${of} tires at the pressure they run` };
+  if (run === undefined)
+    return right({
+      ...base,
+      notChecked: [{ ...asked, missing: 'cold pressure as run', paths: [`${path}.tires.pressure`] }],
+    });
+  return isUnreadable(run.left) ? run : right({ ...base, notChecked: [open(asked, run.left, axle)] });
 }

@@ -12,29 +12,23 @@ import {
   towChecks,
 } from '../../towing/index.js';
 import type { Derived } from '../../trace/index.js';
-import type { NotChecked } from './not-checked.js';
 import { open, together } from './part-of-answer.js';
 import { barsPart } from './spring-bars.js';
+import { openChecks } from './tow-facts.js';
 import type { TowPart } from './tow-part.js';
+import { unweighed } from './wanting-keys.js';
 
 /** The tow vehicle as its chapter reads it. */
 export const vehicleOf = ({ tow, trailer }: DecodedSpec): TowVehicle | undefined =>
   tow && { ...tow, hitch: trailer.hitch === 'ball' ? 'ball behind' : 'gooseneck' };
 
-const wanting = (missing: readonly { what: string; missing: readonly string[] }[]): readonly NotChecked[] =>
-  missing.map(({ what, missing: facts }) => ({ what, missing: facts.join(', ') }));
-
 /** What can be asked without a tow vehicle. */
-function couplerAlone(trailer: TowedTrailer): Either<TowingError, TowPart> {
+function couplerAlone(spec: DecodedSpec, trailer: TowedTrailer): Either<TowingError, TowPart> {
   const coupled = couplerChecks(trailer);
   if (isLeft(coupled)) return left({ ...coupled.left, path: coupled.left.path ?? 'trailer' });
   const { checks, notes, decisions, notChecked } = coupled.right;
-  return right({
-    checks,
-    notes,
-    decisions,
-    notChecked: [...wanting(notChecked), { what: 'tow vehicle', missing: 'anything about it' }],
-  });
+  const unknown = { id: 'tow', what: 'tow vehicle', missing: 'anything about it', paths: ['tow'] };
+  return right({ checks, notes, decisions, notChecked: [...openChecks(notChecked, spec), unknown] });
 }
 
 /** Asks the tow side everything the spec lets us ask. */
@@ -45,7 +39,9 @@ export function towPart(
   group: AxleGroup | undefined,
   share: ShareBand,
 ): Either<TowingError, TowPart> {
-  if (gross === undefined) return right(open('coupler, chains and tow vehicle', 'gross weight'));
+  const what = 'coupler, chains and tow vehicle';
+  if (gross === undefined)
+    return right(open({ id: 'tow/gross', what, missing: 'gross weight', paths: unweighed(spec) }));
   const { coupler, chains } = spec.trailer;
   const trailer: TowedTrailer = {
     gross,
@@ -54,10 +50,10 @@ export function towPart(
     chains: chains && { each: chains.each, count: chains.count === 1 ? 1 : 2 },
   };
   const vehicle = vehicleOf(spec);
-  if (vehicle === undefined) return couplerAlone(trailer);
+  if (vehicle === undefined) return couplerAlone(spec, trailer);
   const chain = towChecks(vehicle, trailer);
   if (isLeft(chain)) return left({ ...chain.left, path: chain.left.path ?? 'tow' });
-  const level = { ...chain.right, notChecked: wanting(chain.right.notChecked) };
+  const level = { ...chain.right, notChecked: openChecks(chain.right.notChecked, spec) };
   const bars = barsPart(spec, gross, tongue, group);
   if (isLeft(bars)) return bars;
   const largest = largestTrailer({ vehicle, coupler, tongueShare: share.high });

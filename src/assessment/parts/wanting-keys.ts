@@ -1,15 +1,49 @@
 /** The keys of a spec that are wanting, by what hangs on them. */
-import type { DecodedSpec } from '../../spec/index.js';
+import type { DecodedCargo, DecodedSpec } from '../../spec/index.js';
 
 export type Keys = readonly string[];
 
-/** Where a piece stands is not known. */
-export const unplaced = ({ cargo = [] }: DecodedSpec): Keys =>
-  cargo.flatMap(({ at, front, balancePoint }, i) =>
-    at !== undefined || (front !== undefined && balancePoint !== undefined)
-      ? []
-      : [`cargo.${i}.at`, ...(front === undefined ? [`cargo.${i}.front`] : []), `cargo.${i}.balancePoint`],
-  );
+/** An axle: the first is number 1 for people and in ids, and 0 in a path. */
+export interface AxleName {
+  readonly of: string;
+  readonly id: string;
+  readonly path: string;
+}
+
+export const axleName = (index: number): AxleName => ({
+  of: `axle ${index + 1}`,
+  id: `axle-${index + 1}`,
+  path: `trailer.axles.${index}`,
+});
+
+/** Those of these keys that a record lacks, as paths. */
+export const wantingOf = <K extends string>(
+  path: string,
+  record: { readonly [key in K]?: unknown } | undefined,
+  ...keys: readonly K[]
+): Keys => keys.flatMap((key) => (record?.[key] === undefined ? [`${path}.${key}`] : []));
+
+/** Those of these keys that axles lack. */
+export const wantingOfAxles = <K extends keyof DecodedSpec['trailer']['axles'][number]>(
+  { axles }: Pick<DecodedSpec['trailer'], 'axles'>,
+  ...keys: readonly K[]
+): Keys => axles.flatMap((axle, i) => wantingOf(axleName(i).path, axle, ...keys));
+
+/** Those of these keys that pieces of cargo lack. */
+export const wantingOfCargo = (
+  { cargo = [] }: Pick<DecodedSpec, 'cargo'>,
+  ...keys: readonly (keyof DecodedCargo)[]
+): Keys => cargo.flatMap((piece, i) => wantingOf(`cargo.${i}`, piece, ...keys));
+
+/** Where a piece stands is not known: its balance point, or its front and how far behind that it balances. */
+export const unplacedPiece = (piece: DecodedCargo, index: number): Keys =>
+  piece.at !== undefined || (piece.front !== undefined && piece.balancePoint !== undefined)
+    ? []
+    : wantingOf(`cargo.${index}`, piece, 'at', 'front', 'balancePoint');
+
+/** Where pieces stand is not known; all of them, or all but one. */
+export const unplaced = ({ cargo = [] }: Pick<DecodedSpec, 'cargo'>, but?: number): Keys =>
+  cargo.flatMap((piece, i) => (i === but ? [] : unplacedPiece(piece, i)));
 
 /** The weight of the empty trailer is not known. */
 export const unweighed = ({ trailer: { curb } }: DecodedSpec): Keys =>
@@ -17,86 +51,35 @@ export const unweighed = ({ trailer: { curb } }: DecodedSpec): Keys =>
     ? []
     : ['trailer.curb.weight', 'trailer.curb.items'];
 
-export const withoutPlace = ({ trailer: { axles } }: DecodedSpec): Keys =>
-  axles.flatMap(({ at }, i) => (at === undefined ? [`trailer.axles.${i}.at`] : []));
-const withoutSharing = ({ trailer: { axles, sharing } }: DecodedSpec): Keys =>
-  axles.length > 1 && sharing === undefined ? ['trailer.sharing'] : [];
-export const withoutTongue = ({ trailer: { curb } }: DecodedSpec): Keys =>
+/** How axles share is not known, or for three and more independent ones their rates. */
+const unshared = ({ trailer }: DecodedSpec): Keys => {
+  const { axles, sharing } = trailer;
+  if (axles.length < 2) return [];
+  if (sharing === undefined) return ['trailer.sharing'];
+  return axles.length > 2 && sharing === 'independent' ? wantingOfAxles(trailer, 'rate') : [];
+};
+
+/** The trailer was weighed, but not its tongue. */
+export const withoutTongue = ({ trailer: { curb } }: Pick<DecodedSpec, 'trailer'>): Keys =>
   curb?.weight !== undefined && curb.tongue === undefined && curb.tongueByLever === undefined
     ? ['trailer.curb.tongue', 'trailer.curb.tongueByLever']
     : [];
 
-/** Whatever the balance of the laden trailer wants. */
-export const unbalanced = (spec: DecodedSpec): Keys => [
+/** Where the axles act together is not known. */
+export const ungrouped = (spec: DecodedSpec): Keys => [...unshared(spec), ...wantingOfAxles(spec.trailer, 'at')];
+
+/** Whatever the balance of the empty trailer wants. */
+export const unbalancedEmpty = (spec: DecodedSpec): Keys => [
   ...unweighed(spec),
   ...withoutTongue(spec),
-  ...withoutSharing(spec),
-  ...withoutPlace(spec),
-  ...unplaced(spec),
+  ...ungrouped(spec),
 ];
 
-/** The facts of the tow side, as the towing chapter calls them, and their keys. */
-const towFacts: Readonly<Record<string, string>> = {
-  'front axle, truck alone': 'tow.front',
-  'rear axle, truck alone': 'tow.rear',
-  'tow vehicle GVWR': 'tow.gvwr',
-  'tow vehicle front GAWR': 'tow.frontGawr',
-  'tow vehicle rear GAWR': 'tow.rearGawr',
-  GCWR: 'tow.gcwr',
-  wheelbase: 'tow.wheelbase',
-  overhang: 'tow.overhang',
-  'receiver gross': 'tow.receiver.gross',
-  'receiver tongue': 'tow.receiver.tongue',
-  'ball mount gross': 'tow.ballMount.gross',
-  'ball mount tongue': 'tow.ballMount.tongue',
-  'ball gross': 'tow.ball.gross',
-  'coupler gross': 'trailer.coupler.gross',
-  'coupler tongue': 'trailer.coupler.tongue',
-  'safety chains': 'trailer.chains',
-  'trailer tow rating': 'tow.trailerRating',
-  'tow vehicle tongue': 'tow.tongueRating',
-  'occupant and cargo placard': 'tow.placard.limit',
-  'people aboard': 'tow.placard.people',
-  'cargo aboard': 'tow.placard.cargo',
-};
+/** Whatever the balance of the laden trailer wants. */
+export const unbalanced = (spec: DecodedSpec): Keys => [...unbalancedEmpty(spec), ...unplaced(spec)];
 
-export function towKeys(missing: string, spec: DecodedSpec): Keys {
-  const told = Object.entries(towFacts).flatMap(([fact, key]) => (missing.includes(fact) ? [key] : []));
-  if (missing.includes('gross weight')) return [...told, ...unweighed(spec)];
-  return missing.includes('tongue load') ? [...told, ...unbalanced(spec)] : told;
-}
-
-/** The first axle is number 1 for people and 0 in a path. */
-export const axleKeys = (number: string | undefined, ...keys: Keys): Keys =>
-  keys.map((key) => `trailer.axles.${Number(number) - 1}.${key}`);
-export const everyAxle = ({ trailer: { axles } }: DecodedSpec, key: string): Keys =>
-  axles.map((_, i) => `trailer.axles.${i}.${key}`);
-export const pieceKeys = ({ cargo = [] }: DecodedSpec, name: string | undefined, ...keys: Keys): Keys => {
-  const found = cargo.findIndex((piece) => piece.name === name);
-  return keys.map((key) => `cargo.${Math.max(0, found)}.${key}`);
-};
-
-export const partsOf = (missing: string): Keys =>
-  ['beam', 'springs', 'hubs', 'wheels', 'tires'].filter((part) => missing.includes(part));
-
-export const brakesKeys = (missing: string, spec: DecodedSpec): Keys => {
-  const named = [...missing.matchAll(/axle (\d+)/g)].flatMap(([, n]) => axleKeys(n, 'gawr'));
-  return named.length > 0 ? named : everyAxle(spec, 'brakes');
-};
-export const sideKeys = (missing: string, spec: DecodedSpec): Keys => {
-  if (missing.includes('track')) return ['trailer.track'];
-  if (missing.includes('balance')) return unbalanced(spec);
-  return (spec.cargo ?? []).flatMap(({ rightOfMiddle }, i) =>
-    rightOfMiddle === undefined ? [`cargo.${i}.rightOfMiddle`] : [],
-  );
-};
-export const tiedownKeys = (missing: string): Keys => {
-  const [, n] = /^what tiedown (\d+) is$/.exec(missing) ?? [];
-  if (n !== undefined) return [`tiedowns.${Number(n) - 1}`];
-  return missing.includes('section') ? ['length', 'section'] : ['tiedowns'];
-};
-export const placeKeys = (name: string | undefined, missing: string, spec: DecodedSpec): Keys => {
-  if (missing.includes('ends of the deck')) return ['trailer.deck'];
-  if (missing.includes('balance of')) return unbalanced(spec);
-  return pieceKeys(spec, name, 'length', 'balancePoint');
-};
+/** The axles of the tow vehicle alone, and where its ball stands: what the axles as hitched are worked out from. */
+export const unhitched = (
+  { tow }: DecodedSpec,
+  ...keys: readonly ('front' | 'rear' | 'wheelbase' | 'overhang')[]
+): Keys => wantingOf('tow', tow?.overhang === 'unknown' ? { ...tow, overhang: undefined } : tow, ...keys);

@@ -14,7 +14,8 @@ import type { DecodedCargo, DecodedSpec } from '../../spec/index.js';
 import type { TowingError } from '../../towing/index.js';
 import { type Decision, type Derived, inInches, inPounds, renamed, sum } from '../../trace/index.js';
 import { asItStands, emptyTrailer } from './empty-trailer.js';
-import type { NotChecked } from './not-checked.js';
+import type { OpenQuestion } from './open-questions.js';
+import { unplacedPiece } from './wanting-keys.js';
 
 export interface Weighed {
   readonly curb?: Derived<'lb'>;
@@ -27,7 +28,7 @@ export interface Weighed {
   /** The trailer as its parts add up; beside the scale when there is one. */
   readonly built?: CurbWeight;
   readonly notes: readonly Note[];
-  readonly notChecked: readonly NotChecked[];
+  readonly notChecked: readonly OpenQuestion[];
   readonly decisions: readonly Decision[];
 }
 
@@ -56,13 +57,21 @@ export function weigh(
   const empty = asItStands(read.right, spec.trailer, axlesAt);
   const pieces = spec.cargo ?? [];
   const noCargo =
-    spec.cargo === undefined ? [{ what: 'the laden trailer (this is the empty one)', missing: 'cargo' }] : [];
+    spec.cargo === undefined
+      ? [{ id: 'cargo', what: 'the laden trailer (this is the empty one)', missing: 'cargo', paths: ['cargo'] }]
+      : [];
   const cargo = pieces.map(placed);
-  const unplaced = pieces.filter((_, index) => cargo[index] === undefined);
+  const unplaced = pieces.flatMap((piece, index) => (cargo[index] === undefined ? [{ piece, index }] : []));
   const notChecked = [
     ...empty.notChecked,
     ...noCargo,
-    ...unplaced.map(({ name }) => ({ what: 'axle loads and tongue', missing: `where ${name} stands` })),
+    ...unplaced.map(({ piece, index }) => ({
+      id: 'balance',
+      what: 'axle loads and tongue',
+      missing: `where ${piece.name} stands`,
+      paths: unplacedPiece(piece, index),
+      piece: index,
+    })),
   ];
   const base = {
     cargo,

@@ -7,7 +7,11 @@ import { allAboveZero } from '../figures.js';
 
 /** A check that was not made, and the facts it wants. */
 export interface NotChecked {
+  /** The rating that was asked for. */
+  readonly kind: RatingKind;
+  /** What was not checked, in shop words. */
   readonly what: string;
+  /** The names of the facts that are wanting. */
   readonly missing: readonly string[];
 }
 
@@ -38,7 +42,7 @@ export function ask<K extends RatingKind>(
   const what = `${against} against ${kind}${how === undefined ? '' : `, ${how}`}`;
   const wanting = [...(limit === undefined ? [kind] : []), ...(isMissing(load) ? load.missing : [])];
   if (limit === undefined || isMissing(load))
-    return right({ checks: [], notChecked: [{ what, missing: wanting }], decisions: [] });
+    return right({ checks: [], notChecked: [{ kind, what, missing: wanting }], decisions: [] });
   const figure = inPounds(kind, limit, 'label');
   const above = allAboveZero([[kind, figure]]);
   if (isLeft(above)) return above;

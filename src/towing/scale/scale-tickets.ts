@@ -16,7 +16,15 @@ import type { TicketsCannotTell, TowingError } from '../errors.js';
 import { allAboveZero } from '../figures.js';
 import { tongueRemark } from '../vehicle/hitched-axle-loads.js';
 import type { Closure } from './ticket-closure.js';
-import { closuresOf, moves, type TicketFigures, tongueNeeds, wanted, weights } from './ticket-figures.js';
+import {
+  closuresOf,
+  moves,
+  type TicketFigures,
+  tongueNeeds,
+  type WantedFigure,
+  wanted,
+  weights,
+} from './ticket-figures.js';
 import { passesOf, readTickets, type Tickets } from './tickets.js';
 
 export interface TicketQuestion {
@@ -29,6 +37,8 @@ export interface TicketQuestion {
 
 /** A figure that these tickets do not contain, and the pass that would bring it. */
 export interface CannotTell {
+  /** Which of the figures it is. */
+  readonly figure: WantedFigure;
   readonly what: string;
   readonly needs: string;
 }
@@ -108,7 +118,9 @@ export function readScaleTickets(question: TicketQuestion): Either<TowingError, 
   return right({
     ...figures,
     closures: closure.right.closures,
-    cannotTell: wanted.filter(([figure]) => figures[figure] === undefined).map(([, what, needs]) => ({ what, needs })),
+    cannotTell: wanted
+      .filter(([figure]) => figures[figure] === undefined)
+      .map(([figure, what, needs]) => ({ figure, what, needs })),
     notes: [
       ...remark.notes,
       ...(barsOn !== undefined && barsOff === undefined ? [barsOnOnly(found.tongueAtLeast)] : []),

@@ -89,7 +89,19 @@ export function moves({ barsOn, barsOff, truckAlone }: Readings): TicketFigures 
   };
 }
 
-export const wanted: readonly (readonly [keyof TicketFigures, string, string])[] = [
+/** The figures that people weigh for. */
+export type WantedFigure =
+  | 'tongue'
+  | 'gross'
+  | 'combination'
+  | 'offFront'
+  | 'trailerGain'
+  | 'overhangOverWheelbase'
+  | 'restored'
+  | 'moment';
+
+/** Each with its name and with the pass that would bring it. */
+export const wanted: readonly (readonly [WantedFigure, string, string])[] = [
   ['tongue', 'tongue load', tongueNeeds],
   ['gross', 'trailer gross', 'a coupled pass and the truck alone, or the trailer alone'],
   ['combination', 'combination', 'a coupled pass'],

@@ -161,7 +161,8 @@ export function towBounds(
     if (isLeft(above)) return above;
     decisions.push(...above.right);
     const allowed = figure === undefined ? { missing: [limit] } : allows(figure);
-    if (isMissing(allowed)) notChecked.push({ what: `largest trailer by ${limit}`, missing: allowed.missing });
+    if (isMissing(allowed))
+      notChecked.push({ kind: limit, what: `largest trailer by ${limit}`, missing: allowed.missing });
     else bounds.push({ name: limit, on, limit: allowed });
   }
   return right({ bounds: [...bounds, ...lifts], least, notChecked, decisions });
