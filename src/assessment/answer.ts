@@ -1,6 +1,7 @@
 /** The plain answer: an assessment as JSON that can be sent, kept, and verified by somebody who has no library. */
 import type { BestPayload, PayloadBy } from '../load/index.js';
 import type { Check, Note } from '../ratings/index.js';
+import { type Finding, hasEffect } from '../rules/index.js';
 import { writtenSpec } from '../spec/index.js';
 import type { Derived } from '../trace/index.js';
 import type { Unit } from '../units/index.js';
@@ -14,11 +15,13 @@ import {
   type AnswerNote,
   type AnswerPayload,
   type AnswerPayloadFigure,
+  type AnswerRule,
   answerFormat,
   answerVersion,
 } from './answer/shape.js';
 import { libraryVersion, tablesVersion } from './answer/version.js';
 import type { Assessment } from './assessment.js';
+import { ruleFindings } from './parts/published-rules.js';
 
 /** How much of an answer is written out. */
 export interface AnswerOptions {
@@ -76,11 +79,26 @@ function payloadOf(nodes: NodeList | undefined, { payload }: Assessment): Answer
   };
 }
 
+/** A finding as data; of its comparisons nothing but what is missing. */
+function ruleOf(finding: Finding): AnswerRule {
+  const { rule, id, kind, outcome, missing, topic, verify } = finding;
+  return {
+    clause: rule.clause,
+    ...(hasEffect(finding) && { effect: rule.effect }),
+    id,
+    kind,
+    ...(missing.length > 0 && { missing: [...missing] }),
+    outcome,
+    topic,
+    verify,
+  };
+}
+
 /**
  * What did this assessment say, as plain JSON that can be sent, kept and verified?
  *
  * The spec as it was written, the verdict, every check with its figures rounded at the edge, the payload, what asks attention, notes,
- * open questions; and, unless it is left out, the working: every figure behind them once, with all its digits.
+ * published rules, open questions; and, unless it is left out, the working: every figure behind them once, with all its digits.
  *
  * Not signed: whoever changes a spec and all that follows from it has made another answer.
  *
@@ -108,6 +126,9 @@ export function answerOf(assessment: Assessment, { working = true }: AnswerOptio
     ),
     partsChecked: partChecks.length,
     ...(payload !== undefined && { payload }),
+    rules: ruleFindings(assessment.rules)
+      .filter((finding) => working || hasEffect(finding))
+      .map(ruleOf),
     ...(written !== undefined && { spec: written }),
     tables: tablesVersion,
     uplift,

@@ -2,7 +2,7 @@
 import { isLeft } from 'fp-ts/lib/Either.js';
 import { describe, expect, it } from 'vitest';
 import { crc32, textOf } from '../../src/assessment/answer/checksum.js';
-import { answerOf, assessJson } from '../../src/assessment/index.js';
+import { answerOf, assessJson, ruleFindings } from '../../src/assessment/index.js';
 import { orThrow } from '../../src/errors.js';
 import { randomSpecs } from '../helpers/random-specs.js';
 import { heavier, tiltDeck } from '../helpers/specs.js';
@@ -23,10 +23,29 @@ describe('the plain answer', () => {
       }
     }
   });
-  it('is small: 0.5 MB with the working of the example, 12 kB without', () => {
+  it('is small: 0.5 MB with the working of the example, 15 kB without', () => {
     expect(bytes(answer)).toBeLessThan(500_000);
     for (const spec of [tiltDeck(), heavier()])
-      expect(bytes(answerOf(orThrow(assessJson(spec)), { working: false }))).toBeLessThanOrEqual(12_000);
+      expect(bytes(answerOf(orThrow(assessJson(spec)), { working: false }))).toBeLessThanOrEqual(15_000);
+  });
+  it('says what every published rule says; without the working only what has an effect', () => {
+    const assessed = orThrow(assessJson(tiltDeck()));
+    const { rules = [] } = answerOf(assessed);
+    expect(rules.map(({ id, kind, outcome }) => [id, kind, outcome])).toEqual(
+      ruleFindings(assessed.rules).map(({ id, kind, outcome }) => [id, kind, outcome]),
+    );
+    expect(rules.find(({ id }) => id === 'width')).toEqual({
+      clause: '23 CFR 658.15',
+      id: 'width',
+      kind: 'limit',
+      outcome: 'kept',
+      topic: 'overall width, National Network',
+      verify: true,
+    });
+    expect(rules.find(({ id }) => id === 'tracking')?.missing).toEqual(['path deviation']);
+    const short = answerOf(assessed, { working: false }).rules ?? [];
+    expect(short.length).toBeGreaterThan(0);
+    for (const { effect } of short) expect(effect).toBeDefined();
   });
   it('holds the spec as it was written, as a copy', () => {
     const spec = tiltDeck();

@@ -27,10 +27,11 @@ describe('options on a weighed trailer (statics)', () => {
     expect([plain(answer.weights.curb!), plain(answer.weights.balance!.tongue)]).toEqual([3680, 564]);
     expect(noted(answer)).toContain('OptionsAdded');
   });
-  it('of more than 100 lb meet the line of the label rule', () => {
-    const of = (weight: string) =>
-      noted(run({ curb: { weight: '3,600 lb', tongue: '500 lb', added: [{ ...added[0], weight }] } }));
-    expect([of('100 lb'), of('101 lb')].map((tags) => tags.includes('AddedAboveLabelLine'))).toEqual([false, true]);
+  it('of more than 100 lb meet the line of the label rule, on a trailer that shows a capacity figure (GVWR up to 10,000 lb)', () => {
+    const of = (weight: string, gvwr: string) =>
+      noted(run({ gvwr, curb: { weight: '3,600 lb', tongue: '500 lb', added: [{ ...added[0], weight }] } }));
+    const asked = [of('100 lb', '10,000 lb'), of('101 lb', '10,000 lb'), of('101 lb', '10,001 lb')];
+    expect(asked.map((tags) => tags.includes('AddedAboveLabelLine'))).toEqual([false, true, false]);
   });
   it('take their weight off the payload', () => {
     const payload = (answer: Assessment): number => plain(answer.payload!.best!.weight);

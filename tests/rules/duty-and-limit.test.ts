@@ -1,6 +1,7 @@
 /** A duty applies or not, a limit is kept or crossed; alternatives are one finding; a rule reads what another one says. */
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { federalRules, findingText, hasEffect, type Rule, screen } from '../../src/rules/index.js';
+import { federalRules, findingText, hasEffect, type Rule, rulesByQuestion, screen } from '../../src/rules/index.js';
 import { lb } from '../../src/units/index.js';
 import { expectReplays } from '../helpers/working.js';
 import { ask, facts, leftOf, orFail, workings } from './helpers.js';
@@ -179,4 +180,14 @@ describe('figures that such facts can have', () => {
       needed: 'a length of zero or more',
     });
   });
+});
+
+it('the page of ids names every question with its kind and its rows', () => {
+  const page = readFileSync('docs/ids.md', 'utf8');
+  const lines = page.slice(page.indexOf('## Published rules'), page.indexOf('## Faults of a spec')).split('\n');
+  for (const { id, rows } of rulesByQuestion(federalRules)) {
+    const line = lines.find((each) => each.startsWith('| `') && each.split('|')[1]?.includes(`\`${id}\``)) ?? '';
+    expect(line, id).toContain(`| ${rows[0].kind} |`);
+    if (rows.length > 1) for (const row of rows) expect(line, id).toContain(`\`${row.id}\``);
+  }
 });

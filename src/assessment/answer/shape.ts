@@ -1,5 +1,6 @@
 /** The plain answer: what `answerOf` writes and `verifyAnswer` reads. Everything in it is JSON. */
 import type { Verdict } from '../../ratings/index.js';
+import type { Outcome, RuleKind } from '../../rules/index.js';
 import type { Json } from '../../spec/index.js';
 import type { Basis } from '../../trace/index.js';
 import type { AssessmentVerdict } from '../parts/verdict.js';
@@ -82,6 +83,26 @@ export interface AnswerOpenQuestion {
   readonly what: string;
 }
 
+/** What one published rule says. It is told, and not verified: the text of a rule is no figure. */
+export interface AnswerRule {
+  /** Where the rule stands. */
+  readonly clause: string;
+  /** What follows, of a duty that applies or a limit that is crossed. */
+  readonly effect?: string;
+  /** A stable name for programs: the rule, or the question that several rules answer. */
+  readonly id: string;
+  /** A duty, or a limit. */
+  readonly kind: RuleKind;
+  /** What has to be found out before it can be told. */
+  readonly missing?: readonly string[];
+  /** A duty applies or not, a limit is kept or crossed; either may not apply or not be told. */
+  readonly outcome: Outcome;
+  /** What it is about. */
+  readonly topic: string;
+  /** Whether its text should be looked up first. */
+  readonly verify: boolean;
+}
+
 /** An assessment as plain JSON: it can be sent, kept, and verified by somebody else. */
 export interface Answer {
   /** What asks attention and is no check of a rating. */
@@ -104,6 +125,8 @@ export interface Answer {
   readonly partsChecked: number;
   /** What it may carry, when a limit and the weight of the trailer are known. */
   readonly payload?: AnswerPayload;
+  /** Every published rule that was asked, with what it says; without the working only those that have an effect. */
+  readonly rules?: readonly AnswerRule[];
   /** The spec as it was written; absent when it was changed by a program after it was read. */
   readonly spec?: Json;
   /** A fingerprint of the published tables of the library that wrote it. */

@@ -1,7 +1,8 @@
 /** Options on a trailer that was weighed: what they add to its weight and to its tongue load; and axles moved under it. */
+import { isLeft } from 'fp-ts/lib/Either.js';
 import type { Item } from '../../load/index.js';
 import { type Note, note } from '../../ratings/index.js';
-import { addedWeightLimit } from '../../rules/index.js';
+import { addedWeightLimit, showsCapacity } from '../../rules/index.js';
 import type { DecodedCurb, DecodedTrailer } from '../../spec/index.js';
 import {
   type Decision,
@@ -57,17 +58,22 @@ function itemWith(
   };
 }
 
-/** The line of the label rule, where a GVWR is known: so much may be added before the first sale without correcting the label. */
+/** The line of the label rule, on a trailer that shows a capacity figure: so much may be added before the first sale without correcting it. */
 function againstLabel(
   added: Lb,
   gvwr: DecodedTrailer['gvwr'],
 ): { readonly notes: readonly Note[]; readonly decisions: readonly Decision[] } {
   const limit = gvwr === undefined ? undefined : addedWeightLimit(gvwr);
-  if (limit === undefined || limit._tag === 'Left') return { notes: [], decisions: [] };
+  if (gvwr === undefined || limit === undefined || isLeft(limit)) return { notes: [], decisions: [] };
+  const shown = showsCapacity(inPounds('GVWR', gvwr));
+  if (!shown.holds) return { notes: [], decisions: [shown] };
   const more = decide(added, '>', limit.right);
   const says =
     'Before the first sale, more than the lesser of 1.5 % of the GVWR and 100 lb may not be added without correcting the capacity figure on the label (49 CFR 571.110 S10; verify).';
-  return { notes: more.holds ? [note('AddedAboveLabelLine', says, [added, limit.right])] : [], decisions: [more] };
+  return {
+    notes: more.holds ? [note('AddedAboveLabelLine', says, [added, limit.right])] : [],
+    decisions: [shown, more],
+  };
 }
 
 /** Adds the options of a spec to the empty trailer; both weights are told. */

@@ -19,6 +19,8 @@ import { type CountReading, general, handbook, heavy, light, type TiedArticle } 
 /** The least number of tiedowns by each reading of the section. */
 export interface TiedownCount {
   readonly readings: readonly CountReading[];
+  /** The reading that governs: of texts that disagree the one that asks for most. */
+  readonly governing: CountReading;
   readonly decisions: readonly Decision[];
   readonly notes: readonly Note[];
 }
@@ -27,8 +29,9 @@ export interface TiedownCount {
  * How many tiedowns at least, by this section of the rules?
  *
  * General, not blocked forward: up to 5 ft and 1,100 lb one; up to 5 ft heavier, or over 5 to 10 ft, two; over 10 ft
- * `2 + ceil((L - 10)/10)`. Blocked forward: `ceil(L/10)`, at least one. Heavy equipment, 10,000 lb or more: four. Light
- * vehicles, 10,000 lb or less: two in all by one reading, two at each end by another; both are given.
+ * `2 + ceil((L - 10)/10)`. Blocked forward: `ceil(L/10)`, at least one. Heavy equipment, 10,000 lb or more: four, and where the
+ * general section asks a long machine for more, that count too. Light vehicles, 10,000 lb or less: two in all by one reading,
+ * two at each end by another. Where two texts disagree both are given, and the greater governs.
  *
  * Compared in feet and pounds as printed. The section is an argument: below 10,000 lb the carrier may choose. Strength is
  * another question: `tiedowns` asks both.
@@ -58,8 +61,10 @@ export function tiedownCount(article: TiedArticle): Either<SectionNotForThisWeig
     case 'general': {
       const { minimum, decisions } = generalCount(weight, length, article.blockedForward);
       const isHeavy = decide(weight, '>=', line);
+      const byLength = { reading: 'length and weight', minimum, source: general };
       return right({
-        readings: [{ reading: 'length and weight', minimum, source: general }],
+        readings: [byLength],
+        governing: byLength,
         decisions: [...guarded.right, atLine, ...decisions, isHeavy],
         notes: isHeavy.holds
           ? [
@@ -74,11 +79,24 @@ export function tiedownCount(article: TiedArticle): Either<SectionNotForThisWeig
     }
     case 'heavy equipment': {
       const isHeavy = decide(weight, '>=', line);
+      const four = { reading: 'heavy equipment', minimum: count(4), source: heavy };
+      const byLength = generalCount(weight, length, article.blockedForward);
+      const isLong = decide(byLength.minimum, '>', four.minimum);
+      const long = { reading: 'length and weight', minimum: byLength.minimum, source: general };
       return right({
-        readings: [{ reading: 'heavy equipment', minimum: count(4), source: heavy }],
-        decisions: [...guarded.right, atLine, isHeavy],
+        ...(isLong.holds ? { readings: [four, long], governing: long } : { readings: [four], governing: four }),
+        decisions: [...guarded.right, atLine, isHeavy, ...byLength.decisions, isLong],
         notes: [
           ...tie,
+          ...(isLong.holds
+            ? [
+                note(
+                  'TwoCountsForLongMachine',
+                  'The heavy-equipment section asks for four tiedowns, the general section by length for more: both are minimums, and the greater governs.',
+                  [long.minimum],
+                ),
+              ]
+            : []),
           note('LowerAndLock', 'Accessories are lowered and secured, articulation is restrained.'),
           ...(isHeavy.holds
             ? []
@@ -102,11 +120,11 @@ export function tiedownCount(article: TiedArticle): Either<SectionNotForThisWeig
           weight: toWire(weight.value),
           most: toWire(line.value),
         });
+      const inAll = { reading: 'two in all, front and rear restrained', minimum: count(2), source: light };
+      const atEachEnd = { reading: 'two at each end', minimum: count(4), source: handbook };
       return right({
-        readings: [
-          { reading: 'two in all, front and rear restrained', minimum: count(2), source: light },
-          { reading: 'two at each end', minimum: count(4), source: handbook },
-        ],
+        readings: [inAll, atEachEnd],
+        governing: atEachEnd,
         decisions: [...guarded.right, atLine, isLight],
         notes: tie,
       });

@@ -20,7 +20,7 @@ import {
 } from '../../trace/index.js';
 import { lb, ratio } from '../../units/index.js';
 import type { SectionNotForThisWeight } from '../errors.js';
-import { tiedownCount } from './count.js';
+import { type TiedownCount, tiedownCount } from './count.js';
 import type { CountReading, TiedArticle } from './sections.js';
 
 /**
@@ -62,6 +62,8 @@ export const carrierNote = note(
 export interface CountVerdict extends CountReading {
   readonly fitted: number;
   readonly verdict: 'enough' | 'too few';
+  /** Whether it is the reading that governs. */
+  readonly governs: boolean;
 }
 
 /** Strength and number of the tiedowns against the rule. */
@@ -80,13 +82,14 @@ export interface TiedownAnswer {
 
 /** The number fitted against every reading. */
 export function judgeCounts(
-  readings: readonly CountReading[],
+  { readings, governing }: Pick<TiedownCount, 'readings' | 'governing'>,
   fitted: number,
 ): { readonly counts: readonly CountVerdict[]; readonly decisions: readonly Decision[] } {
   const decisions = readings.map(({ minimum }) => decide(constant(ratio(fitted)), '>=', minimum));
   const counts = readings.map((reading, i) => ({
     ...reading,
     fitted,
+    governs: reading === governing,
     verdict: decisions[i]?.holds ? ('enough' as const) : ('too few' as const),
   }));
   return { counts, decisions };
@@ -136,7 +139,7 @@ export function tiedowns(
         );
   const enough = decide(counted, '>=', needed);
   const strength = enough.holds ? 'enough' : 'short';
-  const { counts, decisions } = judgeCounts(count.right.readings, fitted.length);
+  const { counts, decisions } = judgeCounts(count.right, fitted.length);
   return right({
     needed,
     counted,

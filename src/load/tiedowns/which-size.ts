@@ -113,7 +113,7 @@ export function whichTiedownSize(
     return { size, wll, counted, strength: reaches.holds ? 'enough' : 'short' };
   });
   const smallest = sizes.find(({ strength }) => strength === 'enough') ?? 'none in the table';
-  const { counts, decisions: judged } = judgeCounts(count.right.readings, number);
+  const { counts, decisions: judged } = judgeCounts(count.right, number);
   decisions.push(...judged);
   return right({
     needed,

@@ -91,8 +91,10 @@ export function gearLines(assessment: Assessment, p: FiguresInPrint): readonly s
         p.capacity(answer.counted.value),
         `${p.load(answer.needed.value)} needed: ${answer.strength}`,
       ),
-      ...answer.counts.map(({ reading, minimum, fitted, verdict }) =>
-        remark(`Number by ${reading}: ${fitted} fitted, ${show(minimum.value)} asked for: ${verdict}.`),
+      ...answer.counts.map(({ reading, minimum, fitted, verdict, governs }) =>
+        remark(
+          `Number by ${reading}: ${fitted} fitted, ${show(minimum.value)} asked for: ${verdict}${governs && answer.counts.length > 1 ? '; this reading governs' : ''}.`,
+        ),
       ),
     ]),
   ];

@@ -1,11 +1,11 @@
 /** Weight added before the first sale: how much before the capacity figure must be corrected. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
-import { type AnyWeight, constant, type Derived, leastOf, product } from '../../trace/index.js';
+import { type AnyWeight, constant, type Decision, type Derived, decide, leastOf, product } from '../../trace/index.js';
 import { lb, ratio } from '../../units/index.js';
 import type { RulesError } from '../errors.js';
 import { pounds } from '../pounds.js';
 import { sourceOfRule } from '../rule.js';
-import { federalRule } from './federal.js';
+import { federalRule, printedLine } from './federal.js';
 
 /**
  * How much may a dealer add before the capacity figure on the trailer must be corrected?
@@ -27,4 +27,19 @@ export function addedWeightLimit(gvwr: AnyWeight): Either<RulesError, Derived<'l
   const source = sourceOfRule(federalRule('relabel'));
   const part = product('1.5 % of GVWR', constant(ratio('0.015'), 'printed share', source), rated.right);
   return right(leastOf('added weight limit', [part, constant(lb(100), 'printed limit', source)], source));
+}
+
+/**
+ * Does a trailer of this GVWR show a capacity figure that added weight could make wrong?
+ *
+ * `GVWR <= 10,000 lb`. Above that only RV trailers show one (from memory).
+ *
+ * @param gvwr from the certification label, lb
+ * @returns the comparison
+ * @example showsCapacity(given('GVWR', lb(10000), 'label')).holds // true
+ * @source the GVWR of `relabel` among the federal rules
+ */
+export function showsCapacity(gvwr: Derived<'lb'>): Decision {
+  const { operator, line } = printedLine('relabel', 1);
+  return decide(gvwr, operator, line);
 }
