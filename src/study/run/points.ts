@@ -10,6 +10,8 @@ export interface Points {
   readonly figuresAt: (row: number) => ReadonlyMap<string, Decimal>;
   /** The spec of a row: its alternative with the varied figures put in, each keeping what it rests on. */
   readonly specAt: (row: number) => unknown;
+  /** The same, one object as long as no other row is asked. */
+  readonly keptSpecAt: (row: number) => unknown;
 }
 
 /** The most levels of one figure that are kept as decimals. */
@@ -35,14 +37,20 @@ export function pointsOf({ factors, choices, specOf }: ReadPlan, planned: Planne
     const at = levels[k];
     return level >= 0 && at !== undefined ? at(level) : exactly(planned.valueAt(row, k));
   };
+  const specAt = (row: number): unknown =>
+    changed(
+      specOf(choices.map((_, i) => planned.choiceAt(row, i))),
+      Object.fromEntries(
+        factors.map(({ path, unit, basis }, k) => [path, { value: figureAt(row, k).toFixed(), unit, basis }]),
+      ),
+    );
+  let last: { readonly row: number; readonly spec: unknown } | undefined;
   return {
     figuresAt: (row) => new Map(factors.map(({ path }, k) => [path, figureAt(row, k)])),
-    specAt: (row) =>
-      changed(
-        specOf(choices.map((_, i) => planned.choiceAt(row, i))),
-        Object.fromEntries(
-          factors.map(({ path, unit, basis }, k) => [path, { value: figureAt(row, k).toFixed(), unit, basis }]),
-        ),
-      ),
+    specAt,
+    keptSpecAt: (row) => {
+      if (last?.row !== row) last = { row, spec: specAt(row) };
+      return last.spec;
+    },
   };
 }

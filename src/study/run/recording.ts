@@ -1,7 +1,7 @@
 /** A spec assessed once, with every comparison that was asked: what the rows of its branch are answered by. */
 
-import { isLeft } from 'fp-ts/lib/Either.js';
-import { assessJson } from '../../assessment/index.js';
+import { type Either, isLeft } from 'fp-ts/lib/Either.js';
+import { type AssessError, type Assessment, assessJson } from '../../assessment/index.js';
 import { type Given, recordingDecisions } from '../../trace/index.js';
 import type { StudyFailure } from '../errors.js';
 import { readLeaves } from '../plan/read-leaves.js';
@@ -38,12 +38,27 @@ function asRowsHaveIt(spec: unknown, leaves: ReadonlyMap<string, Given>, { paths
   return changed(spec, Object.fromEntries(records));
 }
 
-/** Assesses a spec and records the branch that it takes. */
+/** Assesses a spec as it was written and records the branch that it takes. */
 export function recordingOf(spec: unknown, inputs: Inputs, measure: Measure): Recording {
   const leaves = readLeaves(spec);
-  if (isLeft(leaves)) return { kind: 'unreadable', error: leaves.left };
-  const { result, decisions } = recordingDecisions(() => assessJson(asRowsHaveIt(spec, leaves.right, inputs)));
-  if (!isLeft(result)) return alternativeOf(result.right, decisions, inputs, measure);
-  const error = result.left;
-  return { kind: 'refused', ...branchOf(leaves.right, inputs, decisions), reason: reasonOf(error), error };
+  return isLeft(leaves)
+    ? { kind: 'unreadable', error: leaves.left }
+    : recordingOfRow(asRowsHaveIt(spec, leaves.right, inputs), inputs, measure).recording;
+}
+
+/** A recording, and what `assess` said of the spec it was made from. */
+export interface RecordedRow {
+  readonly recording: Recording;
+  readonly outcome: Either<AssessError, Assessment>;
+}
+
+/** Assesses the spec of a row and records the branch that it takes. */
+export function recordingOfRow(spec: unknown, inputs: Inputs, measure: Measure): RecordedRow {
+  const { result: outcome, decisions } = recordingDecisions(() => assessJson(spec));
+  if (!isLeft(outcome)) return { recording: alternativeOf(outcome.right, decisions, inputs, measure), outcome };
+  const leaves = readLeaves(spec);
+  if (isLeft(leaves)) return { recording: { kind: 'unreadable', error: leaves.left }, outcome };
+  const error = outcome.left;
+  const branch = branchOf(leaves.right, inputs, decisions);
+  return { recording: { kind: 'refused', ...branch, reason: reasonOf(error), error }, outcome };
 }

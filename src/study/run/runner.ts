@@ -1,7 +1,6 @@
 /** Runs a planned design chunk by chunk. Rows of one alternative are worked on in place; others are gathered and put back. */
 
 import { type Either, isLeft } from 'fp-ts/lib/Either.js';
-import { assessJson } from '../../assessment/index.js';
 import type { StudyFailure } from '../errors.js';
 import type { PlannedDesign } from '../plan/planned.js';
 import type { ReadPlan } from '../plan/read-plan.js';
@@ -101,7 +100,7 @@ export class Runner {
     if (done.otherWay.length === 0) return done;
     const found = onOtherWays(done.otherWay, this.tapes.otherWays(indexes), {
       run: (way, some) => this.onTape(buffers, start, some.length, way, some),
-      specAt: (i) => this.points.specAt(start + i),
+      specAt: (i) => this.points.keptSpecAt(start + i),
     });
     for (const i of found.rest) this.wholeRow(buffers, start, i);
     return { figures: done.figures, exactRows: done.exactRows + found.exactRows + found.rest.length };
@@ -136,7 +135,7 @@ export class Runner {
 
   /** What `assess` says of the spec of a row. */
   assessed(row: number): Either<StudyFailure, WholeRow> {
-    const assessed = assessJson(this.points.specAt(row));
+    const assessed = this.tapes.assessed(this.points.keptSpecAt(row));
     return isLeft(assessed) ? assessed : fromAssessment(assessed.right, this.names, this.measure);
   }
 }

@@ -1,8 +1,10 @@
 /** The recordings of a study, each made when it is first met, and kept. */
+import type { Either } from 'fp-ts/lib/Either.js';
+import { type AssessError, type Assessment, assessJson } from '../../assessment/index.js';
 import type { ReadPlan } from '../plan/read-plan.js';
 import type { Alternative } from './alternative.js';
 import type { Measure } from './measure.js';
-import { type Recording, type Refusal, recordingOf } from './recording.js';
+import { type RecordedRow, type Recording, type Refusal, recordingOf, recordingOfRow } from './recording.js';
 
 /** The most tapes of one alternative, not counting its first. */
 const mostWays = 400;
@@ -23,8 +25,10 @@ export type Way = Alternative | Refusal;
 export interface Tapes {
   /** The recording for a list of choice indexes; -1 leaves the spec unchanged. */
   readonly first: (indexes: readonly number[]) => Recording;
-  /** Records any spec; nothing is kept. */
+  /** Records the spec of a row; only what was said of the last one is kept. */
   readonly record: (spec: unknown) => Recording;
+  /** What `assess` says of the spec of a row; not asked again for the one that was recorded last. */
+  readonly assessed: (spec: unknown) => Either<AssessError, Assessment>;
   readonly otherWays: (indexes: readonly number[]) => OtherWays;
   /** Every combination of alternatives, or the one spec when there are none. */
   readonly all: () => readonly Recording[];
@@ -73,11 +77,20 @@ export function tapesFor({ factors, choices, combinations, specOf }: ReadPlan, m
   const sizes = choices.map((choice) => choice.choices.length);
   const kept = new Map<string, Recording>();
   const ways = new Map<string, OtherWays>();
-  const record = (spec: unknown): Recording => recordingOf(spec, inputs, measure);
-  const first = (indexes: readonly number[]): Recording => keptIn(kept, indexes.join(), () => record(specOf(indexes)));
+  let last: { readonly spec: unknown; readonly found: RecordedRow } | undefined;
+  const record = (spec: unknown): Recording => {
+    const found = recordingOfRow(spec, inputs, measure);
+    last = { spec, found };
+    return found.recording;
+  };
+  const assessed = (spec: unknown): Either<AssessError, Assessment> =>
+    last !== undefined && last.spec === spec ? last.found.outcome : assessJson(spec);
+  const first = (indexes: readonly number[]): Recording =>
+    keptIn(kept, indexes.join(), () => recordingOf(specOf(indexes), inputs, measure));
   return {
     first,
     record,
+    assessed,
     otherWays: (indexes) => keptIn(ways, indexes.join(), () => waysBy(record)),
     all: () => Array.from({ length: combinations }, (_, n) => first(combination(sizes, n))),
   };
