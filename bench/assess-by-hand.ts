@@ -237,6 +237,73 @@ export function assessByHand(spec: HandSpec): HandAnswer {
   };
 }
 
+/** What the whole answer says beyond the loads, checks and bounds of `HandAnswer`. */
+export interface HandWhole extends HandAnswer {
+  /** The tongue shares at which the best payload holds, and the places of its balance point. */
+  readonly shares: { readonly from: Figure; readonly to: Figure };
+  readonly places: { readonly from: Figure; readonly to: Figure };
+  /** What is not right and exceeds no rating. */
+  readonly attention: readonly string[];
+  /** What each check is called by programs. */
+  readonly ids: readonly string[];
+  /** The questions that the spec leaves open. */
+  readonly open: readonly string[];
+}
+
+const [leastGvwr, leastMachine, braked] = [new Digits(500), new Digits(50), new Digits(3000)];
+
+/** The tongue share at which a limit is just kept: axles `(W - L) / W`, tongue `L / W`. */
+const shareFor = (gross: Figure, limit: Figure): Figure => gross.minus(limit).div(gross);
+
+/** The whole answer to the plain example: the same, and where the best payload stands, what asks attention, what is open. */
+export function assessWholeByHand(spec: HandSpec): HandWhole {
+  const answer = assessByHand(spec);
+  const { curb, curbTongue, gvwr, couplerGross, couplerTongue, axles, share, cargo } = spec;
+  const gross = curb.plus(answer.payload);
+  const pairs = [axles[0].gawr, ...partsOf(axles[0])].map((part, i) => [
+    part,
+    [axles[1].gawr, ...partsOf(axles[1])][i]!,
+  ]);
+  const onAxles = [
+    ...pairs.map(([one, other]) => leastOf([one!, other!]).times(two)),
+    leastOf([axles[0].tire.times(axles[0].tires), axles[1].tire.times(axles[1].tires)]).times(two),
+  ];
+  let from = share;
+  for (const limit of onAxles) {
+    const at = shareFor(gross, limit);
+    if (at.gt(from)) from = at;
+  }
+  const full = couplerTongue.div(gross);
+  const to = full.lt(share) ? full : share;
+  const place = (at: Figure): Figure =>
+    answer.axlesAt.minus(gross.times(at).minus(curbTongue).times(answer.axlesAt).div(answer.payload));
+  const attention: string[] = [];
+  if (couplerGross.lt(gvwr)) attention.push('CouplerBelowLabel');
+  if (answer.capacity.lt(gvwr.times(one.minus(share)))) attention.push('AxlesBelowLabel');
+  if (answer.stands !== 'inside') attention.push('TongueOutsideBand');
+  if (gvwr.lt(leastGvwr)) attention.push('GvwrHardToBelieve');
+  if (cargo.lt(leastMachine)) attention.push('MachineHardToBelieve');
+  if (gvwr.gt(braked)) attention.push('NoBrakesTold');
+  return {
+    ...answer,
+    shares: { from, to },
+    places: { from: place(to), to: place(from) },
+    attention,
+    ids: [...answer.checks, ...answer.parts].map(({ what }) => what.replaceAll(' ', '-')),
+    open: [
+      'brake-capacity',
+      'chains',
+      'tow',
+      'placement',
+      'jack',
+      'ramps',
+      'loading/uplift',
+      'tiedowns',
+      'side-to-side',
+    ],
+  };
+}
+
 interface Json {
   readonly [key: string]: Json | string | number | readonly Json[];
 }

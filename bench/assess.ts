@@ -9,7 +9,7 @@ import { type Assessment, assess, assessSpec, ruleFindings } from '../dist/asses
 import { orThrow } from '../dist/errors.js';
 import { report } from '../dist/print.js';
 import { decodeSpec } from '../dist/spec.js';
-import { assessByHand, type HandAnswer, type HandCheck, readByHand } from './assess-by-hand.js';
+import { assessByHand, assessWholeByHand, type HandAnswer, type HandCheck, readByHand } from './assess-by-hand.js';
 import { floorsOf } from './floor.js';
 import { compare } from './harness.js';
 
@@ -89,6 +89,21 @@ const ofHand = (a: HandAnswer): Figures => {
   ];
   return told.map((each) => (typeof each === 'object' ? each.toFixed() : each));
 };
+
+/** What the whole answer says beyond those. */
+function mustBeTheSameWhole(a: Assessment, hand: ReturnType<typeof assessWholeByHand>): void {
+  const { shares, places } = a.payload?.best ?? {};
+  const ours = [shares?.from, shares?.to, places?.from, places?.to].map(
+    (known) => known?.value.value.toNumber() ?? NaN,
+  );
+  const theirs = [hand.shares.from, hand.shares.to, hand.places.from, hand.places.to].map(Number);
+  if (ours.some((figure, i) => !(Math.abs(figure - theirs[i]!) <= 1e-12 * Math.abs(figure))))
+    throw new Error(`shares and places are ${ours.join()}, by hand ${theirs.join()}`);
+  const said = [a.attention.map(({ tag }) => tag).join(), a.notChecked.map(({ id }) => id).join()];
+  const written = [hand.attention.join(), hand.open.join()];
+  if (said.join() !== written.join()) throw new Error(`${said.join()}, by hand ${written.join()}`);
+  if (hand.ids.length !== a.checks.length + a.partChecks.length) throw new Error('an id a check');
+}
 
 /** Every figure of the answer, to the last of its 34 digits but for the last four that rounding on two ways may move. */
 function mustBeTheSame(ours: Figures, theirs: Figures): void {
@@ -272,6 +287,7 @@ const before = { demo: 78.8, report: 139 };
 export function benchAssess(): void {
   const [spec, handSpec] = [orThrow(decodeSpec(plain)), readByHand(plain)];
   mustBeTheSame(ofOurs(orThrow(assessSpec(spec))), ofHand(assessByHand(handSpec)));
+  mustBeTheSameWhole(orThrow(assessSpec(spec)), assessWholeByHand(handSpec));
   const floors = floorsOf(orThrow(assessSpec(spec)));
   const run = (work: () => number): (() => readonly number[]) => {
     return () => {
@@ -280,9 +296,21 @@ export function benchAssess(): void {
     };
   };
   const floor = (work: () => unknown): (() => readonly number[]) => run(() => (work() === undefined ? 0 : 1));
-  const byHand = { name: 'decimal.js by hand, no working', run: run(() => byHandRead(assessByHand(handSpec))) };
+  const byHand = {
+    name: 'decimal.js by hand, no working: the core',
+    run: run(() => byHandRead(assessByHand(handSpec))),
+  };
+  console.log(
+    'By hand, the core: gross, balance, axle and tire loads, seven checks and ten of parts with reserve and share used, nine bounds of payload at the one share, tongue advice, pressures, yaw.\n' +
+      'assessSpec answers the whole besides: each figure with its working; best payload with shares and places, what must press, parts below the label, attention, published rules ready to be asked, ids, notes, open questions with their keys, every decision.\n' +
+      'The aims are against the core; the line of the whole by hand stands beside it.',
+  );
   compare('The plain example from figures read already: loads, checks, parts, payload, advice, pressures', [
     byHand,
+    {
+      name: 'decimal.js by hand, no working: the whole, with shares, places, attention, ids, open questions',
+      run: run(() => byHandRead(assessWholeByHand(handSpec))),
+    },
     {
       name: 'assessSpec; verdicts, tightest and payload read',
       run: run(() => verdictsRead(orThrow(assessSpec(spec)))),

@@ -20,6 +20,7 @@ import {
   result,
   times,
 } from '../../trace/index.js';
+import { signOfFigure } from '../../units/internal.js';
 import type { LadenLimits } from './laden-limits.js';
 import { sidesOfCargo } from './lean-of-cargo.js';
 import { rampLimits } from './ramp-limits.js';
@@ -63,7 +64,7 @@ function placesFor(
 ): BestPlacedPayload['places'] {
   const { group } = rig.stack;
   if (shares === undefined || group === undefined || trailer === undefined) return undefined;
-  if (weight.value.value.lte(0)) return undefined;
+  if (signOfFigure(weight.value) <= 0) return undefined;
   const a = group.at;
   const empty =
     'at' in trailer

@@ -2,7 +2,7 @@
 import type { AxleGroupFinding, Facts } from '../../rules/index.js';
 import type { DecodedCargo, DecodedSpec } from '../../spec/index.js';
 import { type Derived, greatestOf, inPounds, leastOf, sum } from '../../trace/index.js';
-import { signOf } from '../../units/internal.js';
+import { signOfFigure } from '../../units/internal.js';
 import { heaviestGroup } from './rig-axle-groups.js';
 import type { Weighed } from './weights.js';
 

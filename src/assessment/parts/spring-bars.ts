@@ -5,7 +5,7 @@ import type { DecodedSpec } from '../../spec/index.js';
 import { type TowingError, type WeightDistribution, weightDistribution } from '../../towing/index.js';
 import { constant, type Derived, decide, inInches, inShare, over, plus, result, times } from '../../trace/index.js';
 import { lb } from '../../units/index.js';
-import { signOf } from '../../units/internal.js';
+import { signOfFigure } from '../../units/internal.js';
 import { emptyPart } from './part-of-answer.js';
 import type { TowPart } from './tow-part.js';
 import { unhitched } from './wanting-keys.js';
@@ -44,7 +44,7 @@ function returnedByBars({ tow }: DecodedSpec, { at }: AxleGroup): Derived<'ratio
   if (tow.overhang === undefined || tow.overhang === 'unknown') return undefined;
   const overhang = inInches('overhang', tow.overhang);
   // Over the axle or ahead of it nothing is taken off the front axle, and there is nothing to restore.
-  if (signOf(overhang.value.value) <= 0) return undefined;
+  if (signOfFigure(overhang.value) <= 0) return undefined;
   const restore = inShare('share to restore', tow.bars.restore);
   return result('share of the tongue load put back by the bars', over(times(restore, overhang), plus(at, overhang)));
 }

@@ -14,6 +14,7 @@ import {
   type Source,
 } from '../../trace/index.js';
 import { dimensionOf, quantity, show, showBrief, type UnitOf } from '../../units/index.js';
+import { signOfFigure } from '../../units/internal.js';
 import { type RulesError, rulesError } from '../errors.js';
 import type { Facts, WeightName } from '../facts.js';
 import { consistent } from '../screen/consistency.js';
@@ -77,7 +78,7 @@ const sourceOf = (table: StepTable): Source => ({
  */
 export function weightClassFor(table: StepTable, figure: AnyWeight): Either<RulesError, StepFinding> {
   const taken = asDerived(table.test, figure);
-  if (dimensionOf(taken.value.unit) !== 'mass' || !taken.value.value.gt(0))
+  if (dimensionOf(taken.value.unit) !== 'mass' || signOfFigure(taken.value) <= 0)
     return left(
       rulesError({
         tag: 'OutOfRange',

@@ -19,7 +19,7 @@ import {
   times,
 } from '../../trace/index.js';
 import { ratio, toWire, type Unit } from '../../units/index.js';
-import { signOf } from '../../units/internal.js';
+import { signOfFigure } from '../../units/internal.js';
 import { publishedOverhangBound } from '../data/sources.js';
 import type { HitchKind, TowingError } from '../errors.js';
 import { allAboveZero, noneOf, plainShare } from '../figures.js';
@@ -134,7 +134,7 @@ export function tongueForFront(symbol: string, lever: Lever, slack: Derived<'lb'
 
 /** Whether a load on the ball takes anything off the front axle. */
 export const takesOffFront = (lever: Lever): boolean =>
-  signOf((lever.by === 'share' ? lever.share : lever.overhang).value.value) > 0;
+  signOfFigure((lever.by === 'share' ? lever.share : lever.overhang).value) > 0;
 
 /** The tongue load that takes this much off the front axle: `load x wheelbase / overhang`. For a ball behind the axle. */
 export function tongueTaking(symbol: string, lever: Lever, load: Derived<'lb'>): Derived<'lb'> {
