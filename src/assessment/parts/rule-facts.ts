@@ -11,7 +11,7 @@ type AxleFacts = Pick<Facts, 'heaviest single axle' | 'heaviest tandem'>;
 
 /** A piece of no weight is no article that a rule can be asked of. */
 const ifPressing = (figure: Derived<'lb'>): Derived<'lb'> | undefined =>
-  signOf(figure.value.value) > 0 ? figure : undefined;
+  signOfFigure(figure.value) > 0 ? figure : undefined;
 
 const weightsOf = (pieces: readonly DecodedCargo[]): readonly Derived<'lb'>[] =>
   pieces.map(({ name, weight }) => inPounds(`${name} weight`, weight));
