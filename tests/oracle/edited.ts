@@ -26,7 +26,7 @@ function pathOfLimit({ limit: { why } }: Assessment['checks'][number]): string |
 }
 
 /** The spec with the limit of one check moved onto its load, to the last digit: an exact tie. */
-function ontoItsLoad(spec: JsonSpec, { assessJson }: Library, chance: Chance): JsonSpec {
+function ontoItsLoad(spec: JsonSpec, { assessJson }: Pick<Library, 'assessJson'>, chance: Chance): JsonSpec {
   const assessed = assessJson(spec);
   if (isLeft(assessed)) return spec;
   const given = assessed.right.checks.filter((check) => pathOfLimit(check) !== undefined);
@@ -37,7 +37,7 @@ function ontoItsLoad(spec: JsonSpec, { assessJson }: Library, chance: Chance): J
 }
 
 /** The same seed edits the same spec in the same way. */
-export function edited(spec: JsonSpec, seed: number, library: Library): JsonSpec {
+export function edited(spec: JsonSpec, seed: number, library: Pick<Library, 'assessJson'>): JsonSpec {
   const chance = chanceOf(seed);
   let made = spec;
   for (let edits = chance.whole(0, 4); edits > 0; edits -= 1) {
