@@ -1,7 +1,7 @@
 /** A published rule as data: what it tests, against which printed figure, and what follows. */
 import type { Grade, Source } from '../trace/index.js';
 import type { UnitOf } from '../units/index.js';
-import type { FactName, LengthFact, WeightName, YesNoFact } from './facts.js';
+import type { LengthFact, WeightName, YesNoFact } from './facts.js';
 
 /** The operators a rule may print. */
 export const operators = ['<', '<=', '>', '>='] as const;
@@ -89,9 +89,3 @@ export const sourceOfRule = (rule: Pick<Rule, 'id' | 'source' | 'grade' | 'claus
   clause: rule.clause,
   edition: rule.dated === undefined ? `read ${rule.read}` : `dated ${rule.dated}, read ${rule.read}`,
 });
-
-/** The facts a line leans on besides the one it tests. */
-export function factsOfLine(line: Line): readonly FactName[] {
-  if ('least' in line) return line.least.flatMap(factsOfLine);
-  return 'of' in line ? [line.of] : [];
-}

@@ -215,3 +215,19 @@ describe('brakes, exception and breakaway of a light trailer agree', () => {
     expect(ids.map((id) => outcome(id, spec))).toEqual(said);
   });
 });
+
+describe('axle groups that cannot be asked', () => {
+  it('a wheelbase that is not told is an open question', () => {
+    const open = rightOf(assessJson(change(['tow.wheelbase', undefined])));
+    expect(open.rules.groups).toEqual([]);
+    expect(open.notChecked.map(({ what }) => what)).toContain('axle groups');
+    expect(open.rules.facts['heaviest tandem']).toBeUndefined();
+  });
+  it('with an axle in the air no group is weighed', () => {
+    const rear = rightOf(
+      assessJson(change(['cargo.0.front', undefined], ['cargo.0.balancePoint', undefined], ['cargo.0.at', '400 in'])),
+    );
+    expect(rear.verdict).toBe('over');
+    expect(rear.rules.groups).toEqual([]);
+  });
+});

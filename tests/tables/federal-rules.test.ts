@@ -75,6 +75,14 @@ describe('federal rules', () => {
       '49 CFR 571.224 S3, 393.86 | 1998-05-14',
     ]);
   });
+  it('carries the date that each copy itself bears', () => {
+    const dated = federalRules.flatMap((rule) => (rule.dated === undefined ? [] : [`${rule.id} ${rule.dated}`]));
+    expect(dated).toEqual([
+      'cmv-390 2014-03-19', 'consp 1995-04-26', 'lamps-w 1993-05-28', 'lamps-l 1993-05-28', 'rig 1998-05-14', 'brake-all 2005-08-15', 'brake-3000-full 2005-08-15',
+      'surge-1 2007-03-06', 'surge-2 2007-03-06', 'chains-fed 2012-08-30', 'fmvss110 2005-08-31', 'fmvss120 2005-08-31', 'relabel 2007-12-04', 'heavy-eq 2009', 'light-veh 2014-12-18',
+      'width 1991-03-27', 'excise 1994 to 2026',
+    ]);
+  });
   it('never says that something is lawful', () => {
     for (const { effect, caution = '', topic } of federalRules) expect(`${effect} ${caution} ${topic}`).not.toMatch(/\blegal\b|\blawful\b|\bpermitted\b/i);
   });

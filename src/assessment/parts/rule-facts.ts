@@ -9,7 +9,7 @@ import type { Weighed } from './weights.js';
 type CargoFacts = Pick<Facts, 'cargo article weight' | 'lightest article not tied as heavy equipment'>;
 type AxleFacts = Pick<Facts, 'heaviest single axle' | 'heaviest tandem'>;
 
-/** A piece of no weight is no article that a rule can be asked of. */
+/** What weighs nothing is nothing that a rule can be asked of. */
 const ifPressing = (figure: Derived<'lb'>): Derived<'lb'> | undefined =>
   signOfFigure(figure.value) > 0 ? figure : undefined;
 

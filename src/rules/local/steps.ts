@@ -139,8 +139,10 @@ export function weightClassForFacts(table: StepTable, facts: Facts): Either<Rule
   const sound = consistent(facts);
   if (isLeft(sound)) return sound;
   const { figure, missing } = weightOf(facts, table.test);
-  if (figure === undefined || missing.length > 0)
-    return left(rulesError({ tag: 'MissingFacts', asked: `the step of ${table.id}`, missing }));
+  if (figure === undefined || missing.length > 0) {
+    const asked = `the step of ${table.id}`;
+    return left(rulesError({ tag: 'MissingFacts', asked, missing: missing.length > 0 ? missing : [table.test] }));
+  }
   const step = weightClassFor(table, figure);
   return isLeft(step) ? step : right({ ...step.right, decisions: [...sound.right, ...step.right.decisions] });
 }
