@@ -3,7 +3,7 @@
 /** So many texts are kept; one more, and all are let go. */
 const most = 500;
 
-/** The same function; what it hands out is shared, so it must be plain data that nobody changes. @example remembered((text) => text.length)('GVWR') // 4 */
+/** The same function; what it hands out is shared, so it must be plain data that nobody changes. */
 export function remembered<A>(answer: (text: string) => A): (text: string) => A {
   const known = new Map<string, { readonly answer: A }>();
   return (text) => {

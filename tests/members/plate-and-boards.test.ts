@@ -200,7 +200,7 @@ describe('bars', () => {
 
 describe('tables', () => {
   it('every table of the chapter has rows, a source and an authoritative column', () => {
-    expect(membersTables).toHaveLength(19);
+    expect(membersTables).toHaveLength(20);
     for (const table of membersTables) {
       expect(table.rows.length).toBeGreaterThan(1);
       expect(table.source.title.length * table.authoritative.length).toBeGreaterThan(0);

@@ -21,6 +21,7 @@ import {
   times,
 } from '../../trace/index.js';
 import { foot, lb, quantity, ratio, type UnitOf } from '../../units/index.js';
+import { frozen } from '../../units/internal.js';
 import { type BrakePerformanceRow, brakePerformance } from '../data/brake-performance.js';
 
 /** A towing vehicle with its trailer, as far as the table asks. */
@@ -46,6 +47,7 @@ export interface BrakingAsked {
 
 const lightTrailer = constant(lb(3000), 'light trailer');
 const hundred = 100;
+const { rows } = frozen(brakePerformance);
 
 /**
  * What must the brakes of this combination do by 49 CFR 393.52(d)?
@@ -72,7 +74,7 @@ export function brakingAsked(combination: BrakedCombination): Either<OutsideItsR
   if (isLeft(guarded)) return guarded;
   const twoAxles = decide(axles, '<=', constant(ratio(2)));
   const light = decide(gvwr, '<=', lightTrailer);
-  const [, small, any] = brakePerformance.rows;
+  const [, small, any] = rows;
   const row = twoAxles.holds && light.holds ? small : any;
   const from = { table: brakePerformance.name, key: row.clause, source: brakePerformance.source };
   const percent = fromTable('braking force in percent', ratio(row.forcePercent), from);

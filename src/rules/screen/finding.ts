@@ -49,6 +49,6 @@ export interface LimitFinding extends Found {
 /** What one published rule says to the facts given. It never says that something is allowed. */
 export type Finding = DutyFinding | LimitFinding;
 
-/** Whether something follows: a duty applies, or a limit is crossed. */
+/** Whether something follows: a duty applies, or a limit is crossed. @example hasEffect({ outcome: 'crossed' }) // true */
 export const hasEffect = ({ outcome }: Pick<Finding, 'outcome'>): boolean =>
   outcome === 'applies' || outcome === 'crossed';
