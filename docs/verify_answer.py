@@ -438,8 +438,8 @@ def summary(answer, figures, bases):
             printed(f"{at}.rating", f"rating {of}", check["rating"], figures[rating], "down")
             printed(f"{at}.reserve", f"reserve {of}", check["reserve"], figures[reserve], "down")
             printed(f"{at}.used", f"share used {of}", check["used"], figures[used], "up", True)
-            if bases[reserve] != check["basis"]:
-                raise Fault(f"{at}.basis", f"basis {of}", check["basis"], bases[reserve])
+            if bases[reserve] != check.get("basis"):
+                raise Fault(f"{at}.basis", f"basis {of}", check.get("basis"), bases[reserve])
             verdict = "within" if minus(figures[load][0], figures[rating][0]) <= 0 else "over"
             if verdict != check["verdict"]:
                 raise Fault(f"{at}.verdict", f"verdict on {check['name']}", check["verdict"], verdict)

@@ -3,7 +3,7 @@ import type { BestPayload, PayloadBy } from '../load/index.js';
 import type { Check, Note } from '../ratings/index.js';
 import { type Finding, hasEffect } from '../rules/index.js';
 import { writtenSpec } from '../spec/index.js';
-import type { Derived } from '../trace/index.js';
+import { type Derived, pathsBehind } from '../trace/index.js';
 import type { Unit } from '../units/index.js';
 import { crc32, textOf } from './answer/checksum.js';
 import { capacityText, loadText, nearestText, shareText, usedText } from './answer/edge.js';
@@ -34,7 +34,7 @@ const checkOf = (
   nodes: NodeList | undefined,
   { id, load, limit, reserve, used, verdict, what }: Check,
 ): AnswerCheck => ({
-  basis: reserve.why.basis,
+  ...((nodes !== undefined || reserve.why.basis !== 'stated') && { basis: reserve.why.basis }),
   id,
   load: loadText(load),
   name: what,
@@ -59,6 +59,12 @@ const noteOf = (nodes: NodeList | undefined, { figures, paths, says, tag }: Note
   says,
   tag,
 });
+
+/** What asks attention, with the keys behind its figures where it names none itself. */
+const withPaths = (each: Note): Note => {
+  const { figures = [], paths } = each;
+  return paths !== undefined || figures.length === 0 ? each : { ...each, paths: pathsBehind(figures) };
+};
 
 function payloadOf(nodes: NodeList | undefined, { payload }: Assessment): AnswerPayload | undefined {
   if (payload === undefined) return undefined;
@@ -115,12 +121,12 @@ export function answerOf(assessment: Assessment, { working = true }: AnswerOptio
   const written = writtenSpec(spec);
   const uplift = assessment.uplift.lifted.map(({ what, load }) => ({ ...figureOf(nodes, load), what }));
   const summary = {
-    attention: attention.map((each) => noteOf(nodes, each)),
+    attention: attention.map((each) => noteOf(nodes, withPaths(each))),
     checks: checks.map((each) => checkOf(nodes, each)),
     format: answerFormat,
     library: libraryVersion,
     notes: notes.map((each) => noteOf(nodes, each)),
-    open: notChecked.map(({ missing, what }) => ({ missing, what })),
+    open: notChecked.map(({ id, missing, paths, what }) => ({ id, missing, paths: [...paths], what })),
     partChecks: (working ? partChecks : partChecks.filter(({ verdict }) => verdict === 'over')).map((each) =>
       checkOf(nodes, each),
     ),

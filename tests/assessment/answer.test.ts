@@ -4,8 +4,9 @@ import { describe, expect, it } from 'vitest';
 import { crc32, textOf } from '../../src/assessment/answer/checksum.js';
 import { answerOf, assessJson, ruleFindings } from '../../src/assessment/index.js';
 import { orThrow } from '../../src/errors.js';
+import { pathsBehind } from '../../src/trace/index.js';
 import { randomSpecs } from '../helpers/random-specs.js';
-import { heavier, tiltDeck } from '../helpers/specs.js';
+import { changed, heavier, tiltDeck } from '../helpers/specs.js';
 
 const assessment = orThrow(assessJson(tiltDeck()));
 const answer = answerOf(assessment);
@@ -60,7 +61,36 @@ describe('the plain answer', () => {
     expect(answer.partChecks.map(({ id }) => id)).toEqual(assessment.partChecks.map(({ id }) => id));
     expect(answer.attention.map(({ tag }) => tag)).toEqual(assessment.attention.map(({ tag }) => tag));
     expect(answer.notes.map(({ says }) => says)).toEqual(assessment.notes.map(({ says }) => says));
-    expect(answer.open.length).toBe(assessment.notChecked.length);
+    const asked = ({ id, missing, paths, what }: (typeof assessment.notChecked)[number]) => ({
+      id,
+      missing,
+      paths,
+      what,
+    });
+    const half = orThrow(assessJson(changed(changed(tiltDeck(), 'tow', undefined), 'trailer.gvwr', undefined)));
+    for (const each of [assessment, half])
+      for (const working of [true, false]) expect(answerOf(each, { working }).open).toEqual(each.notChecked.map(asked));
+    expect(answerOf(half).open.map(({ id }) => id)).toEqual(expect.arrayContaining(['gvwr', 'tow']));
+  });
+  it('names the keys behind whatever asks attention, with the working and without', () => {
+    let asked = 0;
+    for (const spec of [tiltDeck(), ...randomSpecs(60)]) {
+      const assessed = assessJson(spec);
+      if (isLeft(assessed)) continue;
+      for (const working of [true, false])
+        for (const [i, { figures = [], paths }] of assessed.right.attention.entries()) {
+          const told = answerOf(assessed.right, { working }).attention[i];
+          expect(told?.paths).toEqual(paths ?? (figures.length === 0 ? undefined : pathsBehind(figures)));
+          asked += 1;
+        }
+    }
+    expect(asked).toBeGreaterThan(50);
+  });
+  it('says the basis of every check: with the working always, without it where it is not just stated', () => {
+    for (const [i, { basis }] of answer.checks.entries()) {
+      expect(basis).toBe(assessment.checks[i]?.reserve.why.basis);
+      expect(answerOf(assessment, { working: false }).checks[i]?.basis ?? 'stated').toBe(basis);
+    }
   });
   it('rounds loads up, ratings, reserves and payload down, shares up', () => {
     // 10,752.9 lb loaded against 11,000 lb: 247.1 lb left, 97.75 % used.

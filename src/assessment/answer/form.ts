@@ -20,7 +20,6 @@ const notes: Shape = {
 const checks: Shape = {
   listOf: {
     record: {
-      basis,
       id: text,
       load: text,
       name: text,
@@ -29,7 +28,7 @@ const checks: Shape = {
       used: text,
       verdict: { oneOf: ['within', 'over'] },
     },
-    maybe: { nodes: { listOf: place, count: 4 } },
+    maybe: { basis, nodes: { listOf: place, count: 4 } },
   },
 };
 const payloadFigure: Shape = {
@@ -82,7 +81,7 @@ export const answerShape: Shape = {
     format: text,
     library: text,
     notes,
-    open: { listOf: { record: { missing: text, what: text } } },
+    open: { listOf: { record: { id: text, missing: text, paths: { listOf: text }, what: text } } },
     partChecks: checks,
     partsChecked: place,
     tables: text,

@@ -13,8 +13,8 @@ export const answerVersion = 1;
 
 /** One check. Its figures are rounded at the edge: loads and shares up, ratings and reserves down. */
 export interface AnswerCheck {
-  /** The weakest basis that the check rests on. */
-  readonly basis: Basis;
+  /** The weakest basis that the check rests on; left out of an answer without working where it is `stated`. */
+  readonly basis?: Basis;
   /** A stable name for programs. */
   readonly id: string;
   /** The load, rounded up. */
@@ -45,7 +45,7 @@ export interface AnswerFigure {
 export interface AnswerNote {
   /** The figures it speaks of, when the working is written out. */
   readonly figures?: readonly AnswerFigure[];
-  /** The keys of the spec it speaks of. */
+  /** The keys of the spec it speaks of; what asks attention always names those behind its figures. */
   readonly paths?: readonly string[];
   /** The remark in one sentence. Sentences may change from version to version. */
   readonly says: string;
@@ -77,8 +77,12 @@ export interface AnswerUplift extends AnswerFigure {
 
 /** What could not be asked, for want of which fact. */
 export interface AnswerOpenQuestion {
+  /** A stable name for programs. */
+  readonly id: string;
   /** The fact that is missing. */
   readonly missing: string;
+  /** The keys of the spec that would answer it. */
+  readonly paths: readonly string[];
   /** What was not checked. */
   readonly what: string;
 }

@@ -73,7 +73,8 @@ function* checkFaults(
   yield printedAs(`${at}.reserve`, `reserve of ${name}`, check.reserve, reserve, 'down');
   yield printedAs(`${at}.used`, `share used of ${name}`, check.used, used, 'up', true);
   const basis = followed.bases[check.nodes?.[2] ?? -1] as Basis;
-  if (basis !== check.basis) yield { at: `${at}.basis`, what: `basis of ${name}`, found: check.basis, needed: basis };
+  if (basis !== check.basis)
+    yield { at: `${at}.basis`, what: `basis of ${name}`, found: check.basis ?? 'none', needed: basis };
   const isWithin = load !== undefined && rating !== undefined && snappedOrder(load.value, rating.value) <= 0;
   const verdict = isWithin ? 'within' : 'over';
   if (verdict !== check.verdict)
