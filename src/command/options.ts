@@ -1,6 +1,7 @@
 /** What was asked for on the command line. */
 import { parseArgs } from 'node:util';
-import type { ReaderUnits, RulesInFull } from '../print/index.js';
+import type { RulesInFull } from '../print/index.js';
+import type { ReaderUnits } from '../units/index.js';
 
 /** What the command is to do. */
 export type Asked =

@@ -1,9 +1,10 @@
 /** The first page as text: at most twenty lines, the verdict first. */
 import type { Assessment } from '../assessment/index.js';
+import type { ReaderUnits } from '../units/index.js';
 import type { Brief, BriefExtras } from './brief-data.js';
 import { briefOf } from './brief-of.js';
 import { noteText, payloadItems, placeText, ruleName, ruleText, verdictItems } from './brief-words.js';
-import type { FiguresInPrint, ReaderUnits } from './figures-in-print.js';
+import type { FiguresInPrint } from './figures-in-print.js';
 import { type Block, fitted, labelWidth, linesOf, roomFor } from './page-room.js';
 import { figuresIn } from './reader-units.js';
 import { folded, width } from './text-layout.js';

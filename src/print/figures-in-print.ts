@@ -1,8 +1,5 @@
 /** Figures as a reader wants them printed. */
-import type { Quantity, Unit } from '../units/index.js';
-
-/** The units a page is printed in. Rules and moldings keep the unit they are printed in. */
-export type ReaderUnits = 'us' | 'metric';
+import type { Quantity, ReaderUnits, Unit } from '../units/index.js';
 
 /** How figures are written on a page. */
 export interface FiguresInPrint {

@@ -11,7 +11,6 @@ export { cautions } from './cautions.js';
 export { classUpText } from './class-up.js';
 export { comparisonText } from './comparison.js';
 export * from './exercises/index.js';
-export type { ReaderUnits } from './figures-in-print.js';
 export { type LeafletPrint, leaflet } from './leaflet.js';
 export type { Leaflet, LeafletBar, LoadingStep } from './leaflet-data.js';
 export { type LeafletOptions, leafletOf } from './leaflet-of.js';

@@ -1,10 +1,10 @@
 /** The leaflet for the buyer as text: half a page of eighty columns. */
 import type { Assessment } from '../assessment/index.js';
 import type { Derived } from '../trace/index.js';
-import { compare, type Quantity } from '../units/index.js';
+import { compare, type Quantity, type ReaderUnits } from '../units/index.js';
 import { overText, payloadItems, placeText } from './brief-words.js';
 import { shortCaution } from './cautions.js';
-import type { FiguresInPrint, ReaderUnits } from './figures-in-print.js';
+import type { FiguresInPrint } from './figures-in-print.js';
 import { barLine } from './leaflet-bars.js';
 import type { Leaflet, LoadingStep } from './leaflet-data.js';
 import { type LeafletOptions, leafletOf } from './leaflet-of.js';

@@ -2,13 +2,14 @@
 import {
   compare,
   convert,
-  dimensionOf,
   inch,
+  inReaderUnits,
   kg,
   lb,
   mm,
   psi,
   type Quantity,
+  type ReaderUnits,
   roundCapacityDown,
   roundLoadUp,
   roundNearest,
@@ -18,7 +19,7 @@ import {
   showNumber,
   type Unit,
 } from '../units/index.js';
-import type { FiguresInPrint, ReaderUnits } from './figures-in-print.js';
+import type { FiguresInPrint } from './figures-in-print.js';
 import { pressureInPrint, shareInPrint, usedInPrint } from './text-layout.js';
 
 const sixteenth = inch('0.0625');
@@ -52,41 +53,11 @@ const us: FiguresInPrint = {
 const inKg = (q: Quantity<'lb'>): Quantity<'kg'> => convert(q, 'kg');
 const inMetres = (q: Quantity<'mm'>): string => showBrief(convert(q, 'm'), 3);
 
-/** What a figure becomes in metric units, by what it measures; a figure of another kind stays as it is. */
-function inMetric(q: Quantity<Unit>): Quantity<Unit> {
-  switch (dimensionOf(q.unit)) {
-    case 'mass':
-      return convert(q as Quantity<'lb'>, 'kg');
-    case 'length':
-      return convert(q as Quantity<'in'>, 'mm');
-    case 'pressure':
-      return convert(q as Quantity<'psi'>, 'kPa');
-    case 'weight per length':
-      return convert(q as Quantity<'lb/in'>, 'kg/m');
-    case 'weight moment':
-      return convert(q as Quantity<'lb*in'>, 'kg*m');
-    case 'inertia':
-      return convert(q as Quantity<'lb*in2'>, 'kg*m2');
-    case 'speed':
-      return convert(q as Quantity<'mph'>, 'km/h');
-    case 'force':
-      return convert(q as Quantity<'lbf'>, 'kN');
-    case 'moment':
-      return convert(q as Quantity<'lbf*in'>, 'N*m');
-    default:
-      return q;
-  }
-}
-
 const wholeUnits: ReadonlySet<Unit> = new Set(['mm', 'kPa', 'kg*m2']);
 const metricOf = (q: Quantity<Unit>): string => {
-  const converted = inMetric(q);
+  const converted = inReaderUnits(q, 'metric');
   return showBrief(converted, wholeUnits.has(converted.unit) ? 0 : 1);
 };
-
-/** A figure in the reader's units, not rounded. */
-export const inReaderUnits = (q: Quantity<Unit>, units: ReaderUnits): Quantity<Unit> =>
-  units === 'metric' ? inMetric(q) : q;
 
 /** In kilopascals, with psi beside it where it stands at a whole psi: that is how it is molded. */
 function metricPressure(q: Quantity<'psi'>): string {

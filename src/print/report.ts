@@ -1,11 +1,11 @@
 /** The assessment as a person at the yard reads it: the first page, then the tables; 80 columns of text, cautions at the end. */
 import type { Assessment } from '../assessment/index.js';
+import type { ReaderUnits } from '../units/index.js';
 import { briefLines } from './brief.js';
 import type { BriefExtras } from './brief-data.js';
 import { briefOf } from './brief-of.js';
 import { noteText } from './brief-words.js';
 import { cautions } from './cautions.js';
-import type { ReaderUnits } from './figures-in-print.js';
 import { figuresIn } from './reader-units.js';
 import { buildLines, scaleLines } from './sections/build-and-scale.js';
 import { checkTable } from './sections/check-table.js';

@@ -1,6 +1,6 @@
 /** A step as people write it: `gross weight - axle load`, `12,400 lb - 10,848.42 lb`. */
 import { boundOf, doubleOf } from '../units/figure.js';
-import { type Quantity, showBrief, showUnit, type Unit } from '../units/index.js';
+import { inReaderUnits, type Quantity, type ReaderUnits, showBrief, showUnit, type Unit } from '../units/index.js';
 import type { Computed, Node, Operation } from './node.js';
 
 /** Whether a figure is smaller than one: its double says so, save where its bound reaches over one. */
@@ -9,17 +9,20 @@ function isBelowOne(value: Quantity<Unit>): boolean {
   return size + 2 * bound < 1 || (size - 2 * bound <= 1 && value.value.abs().lt(1));
 }
 
-/** How a figure is written for reading: two decimals, four below one. */
-export function figure(node: Node): string {
-  const { value } = node;
+/** How a figure is written for reading: two decimals, four below one; in the units of the reader. */
+export function figure(node: Node, units: ReaderUnits = 'us'): string {
+  const value = inReaderUnits(node.value, units);
   return showBrief(value, isBelowOne(value) ? 4 : 2);
 }
 
 /** Writes a named part or a leaf: by its name in a formula, by its figure in the line of numbers. */
-export type Writer = (node: Node) => string;
+export interface Writer {
+  readonly units: ReaderUnits;
+  readonly part: (node: Node) => string;
+}
 
-export const byName: Writer = (node) => node.symbol ?? figure(node);
-export const byFigure: Writer = figure;
+export const byName = (units: ReaderUnits): Writer => ({ units, part: (node) => node.symbol ?? figure(node, units) });
+export const byFigure = (units: ReaderUnits): Writer => ({ units, part: (node) => figure(node, units) });
 
 /**
  * Where a nested step stands, which decides whether it needs brackets: alone between commas, as a term of a sum, as what is
@@ -53,7 +56,7 @@ const bare: Readonly<Record<Exclude<Place, 'alone'>, ReadonlySet<Operation>>> = 
 const isShare = ({ operation, value }: Computed): boolean => operation === 'convert' && value.unit === 'ratio';
 
 function inside(node: Node, write: Writer, place: Place): string {
-  if (node.kind !== 'computed' || node.symbol !== undefined) return write(node);
+  if (node.kind !== 'computed' || node.symbol !== undefined) return write.part(node);
   // A percentage and its share of one are one figure.
   if (isShare(node)) return inside(node.of[0] as Node, write, place);
   const text = formula(node, write);
@@ -77,6 +80,10 @@ function rounding({ rounding: how, value }: Computed): string {
 /** `83 in in ft` would stutter. */
 const spelled: Partial<Record<Unit, string>> = { in: 'inches', ft: 'feet' };
 
+/** A conversion between two units that this reader sees as one. */
+const sameForReader = ({ of: [from], value }: Computed, { units }: Writer): boolean =>
+  from !== undefined && units !== 'us' && inReaderUnits(from.value, units).unit === inReaderUnits(value, units).unit;
+
 /** The right-hand side of a step; unnamed steps are written inside. */
 export function formula(node: Computed, write: Writer): string {
   const part = (index: number, place: Place = 'close'): string => inside(node.of[index] as Node, write, place);
@@ -94,7 +101,7 @@ export function formula(node: Computed, write: Writer): string {
     case 'greatest':
       return `greatest of (${list(node, write)})`;
     case 'convert':
-      return isShare(node)
+      return isShare(node) || sameForReader(node, write)
         ? part(0, 'alone')
         : `${part(0)} in ${spelled[node.value.unit] ?? showUnit(node.value.unit)}`;
     case 'relabel':

@@ -7,7 +7,7 @@ export { type Basis, bases, isBasis, weaker } from './basis.js';
 export * from './decide.js';
 export { type Derivatives, derivatives, type PieceTaken, type Slope, slopesText } from './derivatives.js';
 export * from './errors.js';
-export { explain, type WorkingLine, workingLines } from './explain.js';
+export { type ExplainOptions, explain, type WorkingLine, workingLines } from './explain.js';
 export * from './formula-words.js';
 export * from './functions.js';
 export * from './guards.js';

@@ -12,6 +12,7 @@ export * from './force.js';
 export type { Divisor, Multiplier, Product, Quotient } from './products.js';
 export * from './quantity.js';
 export * from './read.js';
+export { inReaderUnits, type ReaderUnits } from './reader-units.js';
 export { type RoundingMode, roundCapacityDown, roundLoadUp, roundNearest } from './rounding.js';
 export { show, showBrief, showFeetInches, showNumber, showUnit } from './show.js';
 export { wrapText } from './text.js';

@@ -1,5 +1,7 @@
 /** The working as a reader sees it: written out here by hand, line for line. */
 import { describe, expect, it } from 'vitest';
+import { assessJson } from '../../src/assessment/index.js';
+import { orThrow } from '../../src/errors.js';
 import {
   arcSine,
   arcTangent,
@@ -13,6 +15,7 @@ import {
   fromTable,
   given,
   greatestOf,
+  inPounds,
   leastOf,
   power,
   product,
@@ -30,6 +33,7 @@ import {
 } from '../../src/trace/index.js';
 import { degree, inch2, kg, lb, ratio, type Unit } from '../../src/units/index.js';
 import { wrapText } from '../../src/units/internal.js';
+import { tiltDeck } from '../helpers/specs.js';
 import { expectReplays } from '../helpers/working.js';
 
 const yearbook = { id: 'invented', title: 'Invented yearbook', grade: 'B', edition: '2020', clause: 'page 7' } as const;
@@ -154,4 +158,48 @@ it('takes the sine of 30 degrees as a half', () => {
   expect(sine('s', given('angle', degree(30))).value.value.toFixed()).toBe('0.5');
   expect(tangent('t', given('angle', degree(45))).value.value.toFixed()).toBe('1');
   expect(squareRoot('side', given('area', inch2(9))).value.value.toFixed()).toBe('3');
+});
+
+describe('in metric units', () => {
+  const trailer = given('trailer weight', lb(4000), 'scale', 'trailer.curb.weight');
+  const machine = inPounds('machine weight', given('machine, as told', kg(3000), 'stated'));
+  const gross = sum('gross weight', [trailer, machine]);
+  const share = constant(ratio('0.12'));
+  const tongue = product('tongue load', gross, share);
+  it('prints every figure in them and computes nothing anew', () => {
+    const text = explain(tongue, { units: 'metric' });
+    expect(text).toBe(
+      [
+        'trailer weight = 1,814.37 kg  [scale, trailer.curb.weight]',
+        'machine, as told = 3,000 kg  [stated]',
+        'machine weight',
+        '  = machine, as told',
+        '  = 3,000 kg',
+        'gross weight',
+        '  = trailer weight + machine weight',
+        '  = 1,814.37 kg + 3,000 kg',
+        '  = 4,814.37 kg',
+        'tongue load',
+        '  = gross weight x 0.12',
+        '  = 4,814.37 kg x 0.12',
+        '  = 577.72 kg',
+      ].join('\n'),
+    );
+    expect(explain(tongue, { units: 'us' })).toBe(explain(tongue));
+    expect(explain(tongue)).toContain('machine, as told in lb');
+  });
+  it('leaves no pound, inch or psi in the workings of a whole answer, but where a step rounds by one', () => {
+    const { checks, pressures } = orThrow(assessJson(tiltDeck()));
+    const figures = [...checks.map(({ reserve }) => reserve), ...pressures.map(({ needed }) => needed.pressure)];
+    const lines = workingLines(
+      figures.map(({ why }) => why),
+      { units: 'metric' },
+    );
+    expect(lines.length).toBeGreaterThan(80);
+    const left = lines.filter(
+      ({ numbers = '', operation, result }) =>
+        operation !== 'round' && /\d (lb|in|ft|psi)\b/.test(`${numbers} ${result}`),
+    );
+    expect(left.map(({ symbol, numbers, result }) => [symbol, numbers, result])).toEqual([]);
+  });
 });

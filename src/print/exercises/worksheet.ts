@@ -1,11 +1,10 @@
 /** Worksheets: a working with blanks and its key; a lesson of two pages from a seed. */
 import type { Derived, Node } from '../../trace/index.js';
-import { show, type Unit } from '../../units/index.js';
+import { inReaderUnits, type ReaderUnits, show, type Unit } from '../../units/index.js';
 import { shortCaution } from '../cautions.js';
-import type { ReaderUnits } from '../figures-in-print.js';
 import { lesson, lessonLines } from '../lesson/lesson.js';
 import { type LessonOptions, lessonOf } from '../lesson/lesson-of.js';
-import { figuresIn, inReaderUnits } from '../reader-units.js';
+import { figuresIn } from '../reader-units.js';
 import { folded, width } from '../text-layout.js';
 import { type Exercise, type ExerciseTopic, exercise, exerciseTopics } from './exercise.js';
 

@@ -1,8 +1,6 @@
 /** The columns of a lesson. */
 import type { Node } from '../../trace/index.js';
-import { type Quantity, showBrief, showUnit, type Unit } from '../../units/index.js';
-import type { ReaderUnits } from '../figures-in-print.js';
-import { inReaderUnits } from '../reader-units.js';
+import { inReaderUnits, type Quantity, type ReaderUnits, showBrief, showUnit, type Unit } from '../../units/index.js';
 import { width } from '../text-layout.js';
 
 /** A figure left blank. */

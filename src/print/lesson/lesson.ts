@@ -1,9 +1,8 @@
 /** A lesson as text: figures in one column, and one column for each unit. */
 import type { Derived, Node } from '../../trace/index.js';
-import { type Quantity, show, showBrief, type Unit } from '../../units/index.js';
+import { inReaderUnits, type Quantity, type ReaderUnits, show, showBrief, type Unit } from '../../units/index.js';
 import { ofDecimal } from '../../units/internal.js';
-import type { ReaderUnits } from '../figures-in-print.js';
-import { figuresIn, inReaderUnits } from '../reader-units.js';
+import { figuresIn } from '../reader-units.js';
 import { folded, width } from '../text-layout.js';
 import { blankLine, type Columns, columnsFor, textOf } from './lesson-columns.js';
 import type { Lesson, LessonMover } from './lesson-data.js';

@@ -1,9 +1,7 @@
 /** What changes an answer most: so much more of each input, a step worth a look in its unit. */
 import { type Derived, derivatives } from '../../trace/index.js';
-import type { Quantity, Unit } from '../../units/index.js';
+import { inReaderUnits, type Quantity, type ReaderUnits, type Unit } from '../../units/index.js';
 import { Decimal, ofDecimal } from '../../units/internal.js';
-import type { ReaderUnits } from '../figures-in-print.js';
-import { inReaderUnits } from '../reader-units.js';
 import type { LessonMover } from './lesson-data.js';
 
 /** So much more of an input is worth a look, by its unit. */
