@@ -2,6 +2,7 @@
  * All benchmarks: `npm run bench` in the project builds the package, installs this workspace and runs them; a few minutes.
  * With names, `npm --prefix bench start -- assess study`, only those.
  */
+import { benchAnswer } from './answer.js';
 import { benchAssess } from './assess.js';
 import { printAims, printMachine } from './harness.js';
 import { benchImport } from './import-cost.js';
@@ -14,6 +15,7 @@ import { benchUnits } from './units.js';
 const all = {
   units: benchUnits,
   assess: benchAssess,
+  answer: benchAnswer,
   tires: benchTires,
   members: benchMembers,
   study: benchStudy,

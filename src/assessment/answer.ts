@@ -119,11 +119,13 @@ export function answerOf(assessment: Assessment, { working = true }: AnswerOptio
   const { checks, partChecks, attention, notes, notChecked, spec, verdict } = assessment;
   const payload = payloadOf(nodes, assessment);
   const written = writtenSpec(spec);
+  const findings = ruleFindings(assessment.rules);
   const uplift = assessment.uplift.lifted.map(({ what, load }) => ({ ...figureOf(nodes, load), what }));
   const summary = {
     attention: attention.map((each) => noteOf(nodes, withPaths(each))),
     checks: checks.map((each) => checkOf(nodes, each)),
     format: answerFormat,
+    ...(!working && { inEffect: findings.filter(hasEffect).map(({ id }) => id) }),
     library: libraryVersion,
     notes: notes.map((each) => noteOf(nodes, each)),
     open: notChecked.map(({ id, missing, paths, what }) => ({ id, missing, paths: [...paths], what })),
@@ -132,9 +134,7 @@ export function answerOf(assessment: Assessment, { working = true }: AnswerOptio
     ),
     partsChecked: partChecks.length,
     ...(payload !== undefined && { payload }),
-    rules: ruleFindings(assessment.rules)
-      .filter((finding) => working || hasEffect(finding))
-      .map(ruleOf),
+    ...(working && { rules: findings.map(ruleOf) }),
     ...(written !== undefined && { spec: written }),
     tables: tablesVersion,
     uplift,

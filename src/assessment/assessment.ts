@@ -23,8 +23,11 @@ import type { AssessmentVerdict } from './parts/verdict.js';
 import type { Weighed } from './parts/weights.js';
 
 export interface Assessment {
+  /** The spec as it was read: each figure a leaf of the working that knows its key. */
   readonly spec: DecodedSpec;
+  /** Each axle rated by its weakest part, its tires, and the axles as a group. */
   readonly runningGear: Stack;
+  /** Empty weight, gross weight and how they balance, in lb and in. */
   readonly weights: Weighed;
   /** The load on each axle, in the order of the spec. */
   readonly axleLoads: readonly AxleLoad[];
@@ -44,20 +47,31 @@ export interface Assessment {
   readonly verdict: AssessmentVerdict;
   /** What is not right and is no check of a rating: tongue outside its band, the machine's place, tiedowns, edges, ramps, the pull on the ball while loading, parts below the label, no brakes told, axle groups, figures that are hard to believe. */
   readonly attention: readonly Note[];
+  /** What it may carry, in lb: the most at some share of the tongue band, and at every share; absent where no limit or no weight is known. */
   readonly payload?: Carry;
   /** What more deck costs; present when the spec says which of its lines grow with the deck. */
   readonly deckGrowth?: Longer;
+  /** The brakes against the GAWRs they must bear. */
   readonly brakes: BrakesPart;
+  /** Coupler, chains, hitch and tow vehicle, the bars, the largest trailer. */
   readonly tow: TowPart;
+  /** Where each piece of cargo may stand. */
   readonly placement: PlacePart;
   /** Ramps, edges, and the lift of the tail while the machine comes on. */
   readonly loading: LoadingPart;
+  /** The load at the foot of the jack, against its rating. */
   readonly jack: JackPart;
+  /** The tiedowns of each piece: strong enough, and enough of them. */
   readonly tiedowns: TiedownsPart;
+  /** How the laden trailer stands: side to side, off level, and how its weight is spread along it. */
   readonly stance: StancePart;
+  /** What the scale tickets say beside the reckoning. */
   readonly scale: ScalePart;
+  /** Facts, axle groups and step tables that the published rules are asked with; `ruleFindings` asks them. */
   readonly rules: LinesPart;
+  /** Remarks: what was assumed, and where sources disagree. Never a verdict. */
   readonly notes: readonly Note[];
+  /** Every question the spec leaves open, with its id and the keys that would answer it. */
   readonly notChecked: readonly OpenQuestion[];
   /** Where the program went one way because of a figure; for studies. Findings on rules keep their own. */
   readonly decisions: readonly Decision[];

@@ -11,16 +11,23 @@ import type { UnitsError } from '../units/errors.js';
 
 /** A fact the question needs is not in the spec. */
 export interface MissingFact {
+  /** The chapter that says so. */
   readonly chapter: 'assessment';
+  /** Which error it is: programs switch on it. */
   readonly tag: 'MissingFact';
+  /** What was asked, in shop words. */
   readonly question: string;
+  /** The fact that is missing, in shop words. */
   readonly missing: string;
+  /** The key of the spec, or the place, that it speaks of. */
   readonly path?: string;
 }
 
 /** The JSON value is no plain answer. */
 export interface NotAnAnswer {
+  /** The chapter that says so. */
   readonly chapter: 'assessment';
+  /** Which error it is: programs switch on it. */
   readonly tag: 'NotAnAnswer';
   /** Where in the answer. */
   readonly path: string;
@@ -32,7 +39,9 @@ export interface NotAnAnswer {
 
 /** A plain answer of another version of the format: it is neither right nor wrong here. */
 export interface OtherAnswerVersion {
+  /** The chapter that says so. */
   readonly chapter: 'assessment';
+  /** Which error it is: programs switch on it. */
   readonly tag: 'OtherAnswerVersion';
   /** Where in the answer. */
   readonly path: string;

@@ -11,13 +11,18 @@ import { type Comparison, compare } from './compare.js';
 
 /** A published line whose answer is another one on the next class. */
 export interface LineCrossed {
+  /** What the rule says of the build there is. */
   readonly now: Finding;
+  /** What it says of the build one class up. */
   readonly next: Finding;
 }
 
 export interface ClassUp {
+  /** Both builds side by side. */
   readonly comparison: Comparison;
+  /** The published rules that answer otherwise for the heavier build. */
   readonly crossed: readonly LineCrossed[];
+  /** Remarks: where the two are not of one job. */
   readonly notes: readonly Note[];
 }
 

@@ -11,15 +11,20 @@ import type { Unit } from '../units/index.js';
 export type Print = 'load' | 'capacity' | 'share' | 'as it stands';
 
 export interface ComparedFigure {
+  /** Which figure, in shop words. */
   readonly what: string;
+  /** How it is rounded for print: loads up, capacities down. */
   readonly print: Print;
   /** One for each build, in order; undefined where a build does not say. */
   readonly figures: readonly (Derived<Unit> | undefined)[];
 }
 
 export interface Comparison {
+  /** The builds by name, in the order they were given. */
   readonly names: readonly string[];
+  /** The answer to each build. */
   readonly assessments: readonly Assessment[];
+  /** The figures side by side. */
   readonly rows: readonly ComparedFigure[];
 }
 

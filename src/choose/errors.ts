@@ -2,8 +2,11 @@
 
 /** A tolerance, a lever or a line was told for something that the spec does not have. */
 export interface NotInTheSpec {
+  /** The chapter that says so. */
   readonly chapter: 'choose';
+  /** Which error it is: programs switch on it. */
   readonly tag: 'NotInTheSpec';
+  /** The key of the spec, or the place, that it speaks of. */
   readonly path: string;
   /** What the spec has that is written nearly so. */
   readonly nearest: readonly string[];
@@ -11,19 +14,29 @@ export interface NotInTheSpec {
 
 /** A figure of a question that cannot be read, or cannot be: a tolerance below zero, a weight where a length was asked. */
 export interface UnusableFigure {
+  /** The chapter that says so. */
   readonly chapter: 'choose';
+  /** Which error it is: programs switch on it. */
   readonly tag: 'UnusableFigure';
+  /** The key of the spec, or the place, that it speaks of. */
   readonly path: string;
+  /** What stands there, in a few words. */
   readonly found: string;
+  /** What must stand there. */
   readonly needed: string;
 }
 
 /** The question has nothing to go on: no trailer in the yard, a sheet with too few figures. */
 export interface NothingToAnswer {
+  /** The chapter that says so. */
   readonly chapter: 'choose';
+  /** Which error it is: programs switch on it. */
   readonly tag: 'NothingToAnswer';
+  /** What was asked, in shop words. */
   readonly question: string;
+  /** The fact that is missing, in shop words. */
   readonly missing: string;
+  /** The key of the spec, or the place, that it speaks of. */
   readonly path?: string;
 }
 

@@ -2,7 +2,7 @@
 import type { Check, Note } from '../ratings/index.js';
 import type { Finding } from '../rules/index.js';
 import { compare } from '../units/index.js';
-import type { Brief, BriefPayload, BriefPlace } from './brief-data.js';
+import type { Brief, BriefOpen, BriefPayload, BriefPlace } from './brief-data.js';
 import type { FiguresInPrint } from './figures-in-print.js';
 import { labelWidth } from './page-room.js';
 import { and, counted, width } from './text-layout.js';
@@ -23,7 +23,7 @@ export function verdictItems({ verdict, asked, over, lifts, open }: Brief, print
       return [
         asked === 0
           ? 'ATTENTION: nothing could be checked, and something is not right:'
-          : `ATTENTION: none of ${counted(asked, 'check')} is over, but something is not right:`,
+          : `ATTENTION: ${asked === 1 ? 'the one check made is not' : `none of ${counted(asked, 'check')} is`} over, but something is not right:`,
       ];
     case 'within':
       return [`WITHIN: ${counted(asked, 'check')} made, each within its limit${stillOpen}.`];
@@ -31,6 +31,17 @@ export function verdictItems({ verdict, asked, over, lifts, open }: Brief, print
       return [`NOT CHECKED: nothing could be checked${stillOpen}.`];
   }
 }
+
+/** What the block `Place` says by the front of the piece, a tape's figure: the places of balance points beside it would confuse. */
+const saidByPlace: ReadonlySet<string> = new Set(['OutsideWindow', 'NoPlace']);
+
+/** The same on a page that has the places too. */
+export const attentionText = (note: Note, print: FiguresInPrint): string =>
+  saidByPlace.has(note.tag) ? note.says : noteText(note, print);
+
+/** A fact that is missing, and what for; a rating that is asked by its own name is named once. */
+export const openText = ({ missing, what }: BriefOpen): string =>
+  what.endsWith(` against ${missing}`) ? `${what}: no rating told` : `${what}: ${missing}`;
 
 /** A remark and the figures it speaks of, each by its name. */
 export const noteText = ({ says, figures = [] }: Note, print: FiguresInPrint): string =>
@@ -46,11 +57,20 @@ function payloadText({ weight, shares: { from, to }, setBy }: BriefPayload, prin
   return `${print.capacity(weight.value)} with ${band} of the gross weight on the tongue; set by ${and(setBy)}`;
 }
 
+/** Where every share of the band allows as much as the best of them, one line says it. */
+const isSame = (best: BriefPayload, anywhere: BriefPayload): boolean =>
+  compare(best.weight.value, anywhere.weight.value) === 0 &&
+  compare(best.shares.from.value, anywhere.shares.from.value) === 0 &&
+  compare(best.shares.to.value, anywhere.shares.to.value) === 0;
+
 /** What it carries. */
-export const payloadItems = ({ best, anywhere }: Brief, print: FiguresInPrint): readonly string[] => [
-  ...(best ? [`${anywhere ? 'best ' : ''}${payloadText(best, print)}`] : []),
-  ...(anywhere ? [`${best ? 'anywhere in the band ' : ''}${payloadText(anywhere, print)}`] : []),
-];
+export const payloadItems = ({ best, anywhere }: Brief, print: FiguresInPrint): readonly string[] =>
+  best && anywhere && isSame(best, anywhere)
+    ? [`${payloadText({ ...best, setBy: [...new Set([...best.setBy, ...anywhere.setBy])] }, print)}`]
+    : [
+        ...(best ? [`${anywhere ? 'best ' : ''}${payloadText(best, print)}`] : []),
+        ...(anywhere ? [`${best ? 'anywhere in the band ' : ''}${payloadText(anywhere, print)}`] : []),
+      ];
 
 /** Where a piece stands best, and where it stands now. */
 export function placeText({ name, none, from, to, best, setBy, now }: BriefPlace, { place }: FiguresInPrint): string {

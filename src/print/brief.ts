@@ -3,7 +3,7 @@ import type { Assessment } from '../assessment/index.js';
 import type { ReaderUnits } from '../units/index.js';
 import type { Brief, BriefExtras } from './brief-data.js';
 import { briefOf } from './brief-of.js';
-import { noteText, payloadItems, placeText, ruleName, ruleText, verdictItems } from './brief-words.js';
+import { attentionText, openText, payloadItems, placeText, ruleName, ruleText, verdictItems } from './brief-words.js';
 import type { FiguresInPrint } from './figures-in-print.js';
 import { type Block, fitted, labelWidth, linesOf, roomFor } from './page-room.js';
 import { figuresIn } from './reader-units.js';
@@ -35,7 +35,7 @@ function blocksOf(brief: Brief, print: FiguresInPrint): readonly Block[] {
   return [
     { label: 'Verdict', items: verdict, usual: 3, floor: 2, packed: runTogether(verdict, verdict, '') },
     { label: 'Lifts', items: lifts.map(({ what, load }) => `${what}: ${print.load(load.value)}`), usual: 1, floor: 1 },
-    { label: 'Attention', items: attention.map((note) => noteText(note, print)), usual: 2, floor: 1 },
+    { label: 'Attention', items: attention.map((note) => attentionText(note, print)), usual: 2, floor: 1 },
     { label: 'Carries', items: payloadItems(brief, print), usual: 4, floor: 2 },
     { label: 'Place', items: places.map((place) => placeText(place, print)), usual: 2, floor: 1 },
     { label: 'To put right', items: remedies.map(({ says }) => says), usual: 2, floor: 1 },
@@ -49,7 +49,7 @@ function blocksOf(brief: Brief, print: FiguresInPrint): readonly Block[] {
     },
     {
       label: 'Not told',
-      items: open.slice(0, 3).map(({ what, missing }) => `${what}: ${missing}`),
+      items: open.slice(0, 3).map(openText),
       usual: 3,
       floor: 1,
     },

@@ -37,16 +37,23 @@ export interface Problem {
 
 /** The text is not JSON. */
 export interface MalformedJson {
+  /** The chapter that says so. */
   readonly chapter: 'spec';
+  /** Which error it is: programs switch on it. */
   readonly tag: 'MalformedJson';
+  /** What the reader of JSON says, in one sentence. */
   readonly says: string;
+  /** Absent: the text has no keys yet. */
   readonly path?: string;
 }
 
 /** The spec has places that cannot be read, or that contradict each other; all of them are named. */
 export interface UndecodableSpec {
+  /** The chapter that says so. */
   readonly chapter: 'spec';
+  /** Which error it is: programs switch on it. */
   readonly tag: 'UndecodableSpec';
+  /** Every fault, each at the key that must change. */
   readonly problems: readonly Problem[];
   /** The first of them. */
   readonly path: string;

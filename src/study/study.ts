@@ -29,6 +29,7 @@ export interface StudyPlan {
   readonly base: SpecInput;
   /** Spec paths and what they take on; or a name and whole alternatives. */
   readonly vary: Readonly<Record<string, Variation>>;
+  /** Which of all combinations are run: a grid, a sample, or one at a time. */
   readonly design: Design;
   /** The figures of a row; gross, tongue, payload and the reserve of every check by default. */
   readonly measure?: Measure;
@@ -45,9 +46,11 @@ export interface Study {
   readonly count: number;
   /** The names of whole alternatives, then of varied paths, then of figures. */
   readonly choices: readonly { readonly name: string; readonly choices: readonly string[] }[];
+  /** The varied keys of the spec, and the unit of each. */
   readonly inputs: readonly { readonly path: string; readonly unit: string }[];
   /** The levers behind the inputs: linked figures have one together. A distribution has no levels. */
   readonly axes: readonly Axis[];
+  /** The figures of a row, and the unit of each. */
   readonly figures: readonly { readonly name: string; readonly unit: string }[];
   /** Blocks of about a thousand rows in reused columns; for whoever wants the speed. */
   readonly chunks: (from?: number, to?: number) => Generator<Chunk, void>;

@@ -90,6 +90,7 @@ export const answerShape: Shape = {
     version: place,
   },
   maybe: {
+    inEffect: { listOf: text },
     payload,
     rules,
     spec: 'a JSON value',

@@ -117,6 +117,8 @@ export interface Answer {
   readonly checksum: string;
   /** Names the format. */
   readonly format: typeof answerFormat;
+  /** Without the working: the ids of the published rules that apply or are crossed. */
+  readonly inEffect?: readonly string[];
   /** The version of the library that wrote it. */
   readonly library: string;
   /** Remarks: disagreements of sources, assumptions. */
@@ -129,7 +131,7 @@ export interface Answer {
   readonly partsChecked: number;
   /** What it may carry, when a limit and the weight of the trailer are known. */
   readonly payload?: AnswerPayload;
-  /** Every published rule that was asked, with what it says; without the working only those that have an effect. */
+  /** Every published rule that was asked, with what it says; left out without the working. */
   readonly rules?: readonly AnswerRule[];
   /** The spec as it was written; absent when it was changed by a program after it was read. */
   readonly spec?: Json;

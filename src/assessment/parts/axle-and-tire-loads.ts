@@ -5,7 +5,9 @@ import type { Stack } from './running-gear.js';
 import type { Weighed } from './weights.js';
 
 export interface AxleLoad {
+  /** Which axle: `axle 1` is the foremost. */
   readonly of: string;
+  /** What it carries at the ground, standing level, bars off, in lb. */
   readonly load: Derived<'lb'>;
 }
 

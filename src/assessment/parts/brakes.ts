@@ -16,6 +16,7 @@ import { axleName, type Keys, wantingOfAxles } from './wanting-keys.js';
 export interface BrakesPart extends Part {
   /** Ratings against ratings: they stand with the parts, not with the loads. */
   readonly againstLabel: readonly Check[];
+  /** What all brakes together are rated for, in lb. */
   readonly total?: Derived<'lb'>;
   /** What the brakes of truck and trailer must do together by the published table; what they do is measured. */
   readonly asked?: BrakingAsked;

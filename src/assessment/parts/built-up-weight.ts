@@ -32,8 +32,11 @@ export interface BuiltUp {
 }
 
 export interface Longer {
+  /** What a foot of deck weighs, in lb/ft. */
   readonly growth: GrowthPerFoot;
+  /** The payload for each length of deck, in lb. */
   readonly byLength: PayloadByLength;
+  /** Where the program went one way because of a figure; for studies. */
   readonly decisions: readonly Decision[];
 }
 

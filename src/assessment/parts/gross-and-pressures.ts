@@ -29,7 +29,9 @@ export function grossChecks(
 }
 
 export interface NeededPressure {
+  /** Which axle: `axle 1`. */
   readonly of: string;
+  /** The cold pressure, in psi, and the printed rows that say so. */
   readonly needed: PressureForLoad;
 }
 

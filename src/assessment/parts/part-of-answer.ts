@@ -5,9 +5,13 @@ import { frozen } from '../../units/internal.js';
 import type { OpenQuestion } from './open-questions.js';
 
 export interface Part {
+  /** Each load against the rating that limits it, in lb. */
   readonly checks: readonly Check[];
+  /** Remarks: what was assumed, and where sources disagree. */
   readonly notes: readonly Note[];
+  /** What could not be asked, for want of which fact. */
   readonly notChecked: readonly OpenQuestion[];
+  /** Where the program went one way because of a figure; for studies. */
   readonly decisions: readonly Decision[];
 }
 

@@ -45,6 +45,7 @@ export interface Carry {
   readonly limits: readonly LadenLimit[];
   /** The band, or the share that is stated. */
   readonly share: ShareBand;
+  /** Where the program went one way because of a figure; for studies. */
   readonly decisions: readonly Decision[];
 }
 

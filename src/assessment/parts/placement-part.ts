@@ -5,6 +5,7 @@ import type { Part } from './part-of-answer.js';
 
 /** A piece of cargo whose length and balance point are known, and where it may stand. */
 export interface PiecePlacement {
+  /** The piece, as the spec names it. */
   readonly name: string;
   /** Its place in the list of cargo. */
   readonly index: number;
@@ -17,5 +18,6 @@ export interface PiecePlacement {
 }
 
 export interface PlacePart extends Part {
+  /** Each piece whose length and balance point are told. */
   readonly pieces: readonly PiecePlacement[];
 }

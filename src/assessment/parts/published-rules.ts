@@ -27,10 +27,13 @@ export interface LinesPart {
   readonly facts: Facts;
   /** The federal rules, then the user's own. */
   readonly asked: readonly Rule[];
+  /** Remarks: what was assumed, and where sources disagree. */
   readonly notes: readonly Note[];
   /** Every run of consecutive axles, where places and loads of all are known and the spec says how groups are counted. */
   readonly groups: readonly AxleGroupFinding[];
+  /** The place of the rig in each step table that the spec brings. */
   readonly steps: readonly { readonly topic: string; readonly finding: StepFinding }[];
+  /** What could not be asked, for want of which fact. */
   readonly notChecked: readonly OpenQuestion[];
 }
 

@@ -14,6 +14,7 @@ import type { RatedTires } from './tires.js';
 import { axleName, wantingOfAxles } from './wanting-keys.js';
 
 export interface Stack {
+  /** Each axle that something rates, by its weakest part, in lb. */
   readonly systems: readonly AxleSystem[];
   /** The tires of each axle; undefined where the spec has none. */
   readonly tires: readonly (RatedTires | undefined)[];
@@ -21,8 +22,11 @@ export interface Stack {
   readonly group?: AxleGroup;
   /** Where the axles act together; known where their places and sharing are, rated or not. */
   readonly at?: Derived<'in'>;
+  /** Remarks: what was assumed, and where sources disagree. */
   readonly notes: readonly Note[];
+  /** What could not be asked, for want of which fact. */
   readonly notChecked: readonly OpenQuestion[];
+  /** Where the program went one way because of a figure; for studies. */
   readonly decisions: readonly Decision[];
 }
 

@@ -8,6 +8,7 @@ import { emptyPart, open, type Part } from './part-of-answer.js';
 import type { Weighed } from './weights.js';
 
 export interface ScalePart extends Part {
+  /** What the tickets tell, in lb; absent without a ticket that tells anything. */
   readonly reading?: TicketReading;
   /** Weighed minus reckoned, where both are known. */
   readonly gaps: readonly { readonly what: string; readonly gap: Derived<'lb'> }[];

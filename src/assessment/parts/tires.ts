@@ -16,14 +16,19 @@ import type { OpenQuestion } from './open-questions.js';
 import type { AxleName } from './wanting-keys.js';
 
 export interface RatedTires {
+  /** Which axle: `axle 1`. */
   readonly of: string;
+  /** The tires as the spec tells them. */
   readonly spec: DecodedTires;
   /** What one tire may carry at its rating; absent when no source says. */
   readonly rating?: TireRating;
   /** What one tire may carry at the pressure it runs: never more than its rating. */
   readonly asRun?: Derived<'lb'>;
+  /** Remarks: what was assumed, and where sources disagree. */
   readonly notes: readonly Note[];
+  /** What could not be asked, for want of which fact. */
   readonly notChecked: readonly OpenQuestion[];
+  /** Where the program went one way because of a figure; for studies. */
   readonly decisions: readonly Decision[];
 }
 

@@ -5,6 +5,7 @@ import type { Part } from './part-of-answer.js';
 
 /** The tongue load and the tow vehicle's axles with the ball off level. */
 export interface OffLevelHitch {
+  /** The load on the ball, in lb. */
   readonly tongue: Derived<'lb'>;
   /** The tow vehicle's axles, bars off. */
   readonly hitched?: HitchedAxleLoads;
@@ -13,11 +14,16 @@ export interface OffLevelHitch {
 }
 
 export interface TowPart extends Part {
+  /** The axles of the tow vehicle with the trailer on the ball, bars off, in lb. */
   readonly hitched?: HitchedAxleLoads;
+  /** Tow vehicle and trailer together, in lb. */
   readonly combination?: Derived<'lb'>;
+  /** What the weight distributing bars move, where they are told. */
   readonly bars?: WeightDistribution;
   /** The part of the tongue load that the bars put back on the trailer axles. */
   readonly shareReturnedByBars?: Derived<'ratio'>;
+  /** The heaviest trailer that this tow vehicle and hitch allow, in lb. */
   readonly largest?: LargestTrailer;
+  /** The same hitch with the ball off the height at which the trailer stands level. */
   readonly offLevel?: OffLevelHitch;
 }

@@ -6,7 +6,9 @@ import type { OffLevelHitch, TowPart } from './tow-part.js';
 import type { Weighed } from './weights.js';
 
 export interface Pressing {
+  /** What presses: the tongue, an axle, a side, in shop words. */
   readonly what: string;
+  /** What it presses with, in lb; below zero it lifts. */
   readonly load: Derived<'lb'>;
 }
 

@@ -18,8 +18,11 @@ import type { OpenQuestion } from './open-questions.js';
 import { unplacedPiece } from './wanting-keys.js';
 
 export interface Weighed {
+  /** The empty trailer with its options, in lb. */
   readonly curb?: Derived<'lb'>;
+  /** The laden trailer, tongue load included, in lb. */
   readonly gross?: Derived<'lb'>;
+  /** Tongue load and axle load, in lb, and where the axles act together. */
   readonly balance?: Balance;
   /** The empty trailer as an item of the balance. */
   readonly trailer?: Item;
@@ -27,8 +30,11 @@ export interface Weighed {
   readonly cargo: readonly (PlacedItem | undefined)[];
   /** The trailer as its parts add up; beside the scale when there is one. */
   readonly built?: CurbWeight;
+  /** Remarks: what was assumed, and where sources disagree. */
   readonly notes: readonly Note[];
+  /** What could not be asked, for want of which fact. */
   readonly notChecked: readonly OpenQuestion[];
+  /** Where the program went one way because of a figure; for studies. */
   readonly decisions: readonly Decision[];
 }
 

@@ -2,7 +2,9 @@
 
 /** The least and the most; the least never exceeds the most. */
 export interface Interval {
+  /** The least it may be, in the unit of the figure. */
   readonly low: number;
+  /** The most it may be, in the unit of the figure. */
   readonly high: number;
 }
 

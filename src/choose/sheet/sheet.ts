@@ -36,7 +36,7 @@ export interface Sheet {
   readonly flatLength?: PrintedFigure;
   /** Length of the dovetail, along the deck. */
   readonly dovetailLength?: PrintedFigure;
-  /** Overall width. */
+  /** Over everything, fenders too; marker lamps are left out. */
   readonly overallWidth?: PrintedFigure;
   /** Width of the deck. */
   readonly deckWidth?: PrintedFigure;

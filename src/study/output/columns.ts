@@ -8,26 +8,33 @@ import { choiceName, type Source, sliceOf, stoppedAfter } from './rows.js';
 
 /** Answered rows only: a row without an answer has no placeholder figures. */
 export interface ColumnTable {
+  /** How many rows have an answer. */
   readonly length: number;
   /** The row number of each entry. */
   readonly row: Float64Array;
   /** Inputs by path and figures by name. */
   readonly data: Readonly<Record<string, Float64Array>>;
+  /** The unit of each column of `data`, by the same name. */
   readonly units: Readonly<Record<string, string>>;
   /** Alternatives by name: an index into `choiceNames`. */
   readonly choices: Readonly<Record<string, Int16Array>>;
+  /** The alternatives of each name, in the order of their index. */
   readonly choiceNames: Readonly<Record<string, readonly string[]>>;
   /** An index into `verdictNames`. */
   readonly verdict: Uint8Array;
+  /** The verdicts, in the order of their index. */
   readonly verdictNames: readonly AssessmentVerdict[];
   /** What asks attention, as bits: bit k stands for `attentionNames[k]`. */
   readonly attention: Uint32Array;
+  /** The tags of what asks attention, in the order of their bits. */
   readonly attentionNames: readonly string[];
   /** An index into `governNames`. */
   readonly governs: Uint16Array;
+  /** The checks closest to their limit, in the order of their index. */
   readonly governNames: readonly string[];
   /** The rows without an answer: their numbers and, for each, an index into `reasonNames`. `errorAt` of the study tells the error. */
   readonly unanswered: { readonly row: Float64Array; readonly reason: Uint16Array };
+  /** Why rows have no answer, in the order of their index. */
   readonly reasonNames: readonly string[];
 }
 

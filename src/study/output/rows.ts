@@ -6,22 +6,31 @@ import { tagsOf, verdictNames } from '../run/verdict-codes.js';
 
 /** What the columns of a study are called, and their units. */
 export interface Header {
+  /** The names of whole alternatives, and what each may be. */
   readonly choices: readonly { readonly name: string; readonly choices: readonly string[] }[];
+  /** The varied keys of the spec, and the unit of each. */
   readonly inputs: readonly { readonly path: string; readonly unit: string }[];
+  /** The figures of a row, and the unit of each. */
   readonly figures: readonly { readonly name: string; readonly unit: string }[];
 }
 
 /** A study as its outputs see it: what its columns are called, its rows in blocks, the errors of those without an answer. */
 export interface Source extends Header {
+  /** How many rows there are. */
   readonly count: number;
+  /** The rows in blocks, of all or from one row to another. */
   readonly chunks: (from?: number, to?: number) => Iterable<Chunk>;
+  /** Why a row has no answer; `undefined` for one that has. */
   readonly errorAt: (row: number) => StudyFailure | undefined;
 }
 
 /** The point of a row: its number, the alternatives chosen, the varied figures by path. */
 export interface Point {
+  /** The number of the row, from zero. */
   readonly row: number;
+  /** Which alternative was taken, by name. */
   readonly choices: Readonly<Record<string, string>>;
+  /** The varied figures by key, in the units of the header. */
   readonly inputs: Readonly<Record<string, number>>;
 }
 

@@ -4,34 +4,47 @@ import { parseAny, parseMeasure, type Quantity, type Unit } from '../../units/in
 
 /** Figures as people write them, one by one. */
 export interface Levels {
+  /** Which variation it is. */
   readonly kind: 'levels';
+  /** The figures as text with their unit: `9,000 lb`. */
   readonly texts: readonly string[];
 }
 
 /** `count` figures from `from` to `to`, ends included, evenly spaced. */
 export interface Range {
+  /** Which variation it is. */
   readonly kind: 'range';
+  /** The first figure, as text with its unit. */
   readonly from: string;
+  /** The last figure, as text with its unit. */
   readonly to: string;
+  /** How many figures, both ends counted. */
   readonly count: number;
 }
 
 /** A figure drawn by chance. Uniform: low, high. Triangular: low, most likely, high. Normal: mean and standard deviation, cut at four deviations. */
 export interface Chance {
+  /** Which variation it is. */
   readonly kind: 'chance';
+  /** The distribution. */
   readonly shape: 'uniform' | 'triangular' | 'normal';
+  /** Its figures as text with their unit, in the order that the shape asks. */
   readonly figures: readonly string[];
 }
 
 /** Named sets of changes: each replaces parts of the spec, `{ 'trailer.axles.0.tires': {...} }`. */
 export interface Alternatives {
+  /** Which variation it is. */
   readonly kind: 'alternatives';
+  /** Each alternative by name, and what it puts at which key of the spec. */
   readonly choices: Readonly<Record<string, Readonly<Record<string, unknown>>>>;
 }
 
 /** Figures that move together, level by level: the first of each path, then the second of each. All have as many levels. */
 export interface Linked {
+  /** Which variation it is. */
   readonly kind: 'linked';
+  /** What each key takes on, level by level. */
   readonly figures: Readonly<Record<string, Levels | Range | Chance>>;
 }
 
@@ -45,7 +58,9 @@ export interface AddedOption {
 
 /** Options, each on the trailer or not: every combination is a build of its own. */
 export interface Added {
+  /** Which variation it is. */
   readonly kind: 'added';
+  /** Each option by name. */
   readonly options: Readonly<Record<string, AddedOption>>;
 }
 

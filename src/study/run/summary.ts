@@ -7,6 +7,7 @@ import { verdictNames } from './verdict-codes.js';
 export interface Unanswered {
   /** The tag of the error and the place it names. */
   readonly reason: string;
+  /** How many rows have no answer for this reason. */
   readonly rows: number;
   /** The first of them: `errorAt` of the study tells its error in full. */
   readonly first: number;
@@ -16,7 +17,9 @@ export interface Unanswered {
 export interface Summary {
   /** Rows that were run: fewer than asked where the run was stopped. */
   readonly rows: number;
+  /** How many of them have an answer. */
   readonly answered: number;
+  /** How many have each verdict. */
   readonly verdicts: Readonly<Record<AssessmentVerdict, number>>;
   /** The most frequent reason first. */
   readonly unanswered: readonly Unanswered[];

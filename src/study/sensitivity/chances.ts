@@ -13,9 +13,11 @@ import { type Share, shareWithError } from './sample.js';
 
 /** One build: a combination of alternatives and options, under the same draws as every other. */
 export interface BuildChance {
+  /** Which alternative was taken, by name. */
   readonly choices: Readonly<Record<string, string>>;
   /** The share of all runs that have each verdict; a run without an answer has none of them. */
   readonly verdicts: Readonly<Record<AssessmentVerdict, Share>>;
+  /** How many runs have no answer. */
   readonly unanswered: number;
   /** The share within less that of the best build, run by run: the same draw for both, so that the error is that of the difference. */
   readonly toBest: Share;
@@ -23,7 +25,9 @@ export interface BuildChance {
 
 /** The builds, the most likely to be within first. */
 export interface Chances {
+  /** How many runs each build had. */
   readonly runs: number;
+  /** Each build and its shares. */
   readonly builds: readonly BuildChance[];
 }
 

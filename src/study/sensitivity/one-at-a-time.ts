@@ -5,8 +5,11 @@ import { type StudyPlan, study } from '../study.js';
 
 /** One bar: a figure at the ends of one factor, the others at the spec's own values. */
 export interface Bar {
+  /** The key or the name that was varied. */
   readonly factor: string;
+  /** The least of the figure, in its unit. */
   readonly low: number;
+  /** The most of the figure, in its unit. */
   readonly high: number;
   /** High minus low. */
   readonly swing: number;

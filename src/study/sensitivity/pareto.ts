@@ -11,6 +11,7 @@ import type { Study } from '../study.js';
 export interface Goal {
   /** The name of a figure of the study, or the path of an input. */
   readonly of: string;
+  /** Whether more of it is better, or less. */
   readonly want: 'most' | 'least';
 }
 

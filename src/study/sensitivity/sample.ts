@@ -8,7 +8,9 @@ import { type StudyPlan, study } from '../study.js';
 
 /** A share of runs, and how far it may be off by chance. */
 export interface Share {
+  /** From 0 to 1. */
   readonly share: number;
+  /** The standard error of the share, from 0 to 1. */
   readonly standardError: number;
 }
 
@@ -20,12 +22,15 @@ export function shareWithError(found: number, runs: number): Share {
 
 /** A sampled study in short. */
 export interface Spread {
+  /** How many runs were made. */
   readonly runs: number;
+  /** How many of them have no answer. */
   readonly unanswered: number;
   /** The share of answered runs that have each verdict, and the standard error of that share. */
   readonly verdicts: Readonly<Record<AssessmentVerdict, Share>>;
   /** The figure below which each asked share of the runs lies. */
   readonly quantiles: readonly { readonly share: number; readonly value: number }[];
+  /** The runs as columns. */
   readonly table: ColumnTable;
 }
 

@@ -13,8 +13,11 @@ import { figureAt, zerosOf } from './zeros-of-a-working.js';
 
 /** The ends between which every check holds, and what sets them; an end set by no check is the end of the input's range. */
 export interface HoldingInterval {
+  /** The key of the spec that was moved. */
   readonly path: string;
+  /** The least value at which every check holds, in the unit of the key. */
   readonly from: Quantity<Unit>;
+  /** The greatest value at which every check holds, in the unit of the key. */
   readonly to: Quantity<Unit>;
   /**
    * The checks that are used up at an end, or over beyond it; `no answer beyond` where the spec would not be answered;
@@ -23,6 +26,7 @@ export interface HoldingInterval {
   readonly setBy: { readonly from: readonly string[]; readonly to: readonly string[] };
   /** Whether all checks hold at the end itself: they may just above a weight of zero, where zero itself has no answer. */
   readonly included: { readonly from: boolean; readonly to: boolean };
+  /** Exact where the working is linear in the input; otherwise bracketed. */
   readonly how: 'exact' | 'bracketed';
 }
 

@@ -12,6 +12,7 @@ import { ready } from './one-input.js';
 import { zerosOf } from './zeros-of-a-working.js';
 
 export interface Solution {
+  /** The key of the spec that was moved. */
   readonly path: string;
   /** Where the reserve is zero, or the target met; the spec has an answer there. */
   readonly value: Quantity<Unit>;
