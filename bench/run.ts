@@ -4,6 +4,7 @@
  */
 import { benchAnswer } from './answer.js';
 import { benchAssess } from './assess.js';
+import { benchChoose } from './choose.js';
 import { printAims, printMachine } from './harness.js';
 import { benchImport } from './import-cost.js';
 import { benchMembers } from './members.js';
@@ -19,6 +20,7 @@ const all = {
   tires: benchTires,
   members: benchMembers,
   study: benchStudy,
+  choose: benchChoose,
   page: benchPage,
   import: benchImport,
 };

@@ -18,6 +18,7 @@ export function pressure({ trailer: { axles } }: DecodedSpec): readonly Choice[]
     : [
         {
           kind: 'choice',
+          word: 'pressure',
           name: 'tire pressure',
           who: 'driver',
           cost: 1,
@@ -50,7 +51,7 @@ export function tires({ trailer: { axles } }: DecodedSpec): readonly Choice[] {
       ),
     };
   });
-  return [{ kind: 'choice', name: 'tires', who: 'shop', cost: 8, options }];
+  return [{ kind: 'choice', word: 'tires', name: 'tires', who: 'shop', cost: 8, options }];
 }
 
 /** More tiedowns like the last one, for a piece whose tiedowns are not enough. */
@@ -64,6 +65,7 @@ export function moreTiedowns({ spec: { cargo = [] }, attention }: Assessment, ba
     return [
       {
         kind: 'choice',
+        word: 'tiedowns',
         name: `tiedowns of ${name}`,
         settles: { tags: ['Tiedowns'], word: `tiedowns of ${name} ` },
         who: 'yard',
@@ -85,6 +87,7 @@ export function rearLegs({ loading: { tailLift }, spec }: Assessment): readonly 
   return [
     {
       kind: 'choice',
+      word: 'legs',
       name: 'rear legs',
       settles: { tags: ['LoadingPullsBallUp', 'LoadingLiftsTruck'], word: '' },
       who: 'driver',

@@ -3,7 +3,27 @@
 /** Who can pull a lever. The maker's label is no lever: it is never proposed. */
 export type Who = 'driver' | 'yard' | 'shop';
 
+/** What can be pulled, by one word each. */
+export const leverWords = [
+  'move',
+  'unload',
+  'pressure',
+  'bars',
+  'tires',
+  'tiedowns',
+  'legs',
+  'ramps',
+  'chains',
+  'jack',
+  'ball',
+  'ball mount',
+  'coupler',
+  'receiver',
+] as const;
+export type LeverWord = (typeof leverWords)[number];
+
 interface Lever {
+  readonly word: LeverWord;
   readonly name: string;
   readonly who: Who;
   /** Trouble it makes; the proposals are sorted by it. */

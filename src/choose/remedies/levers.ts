@@ -1,7 +1,8 @@
 /** What can be changed on one rig, by whom, and how far. */
 import type { Assessment } from '../../assessment/index.js';
+import type { ChooseError } from '../errors.js';
 import { moreTiedowns, pressure, rearLegs, tires } from './choices.js';
-import type { AnyLever, Choice } from './lever.js';
+import { type AnyLever, type Choice, leverWords } from './lever.js';
 import { parts } from './parts.js';
 import { bars, moves, unloading } from './slides.js';
 
@@ -23,3 +24,12 @@ export function leversOf({ spec }: Assessment): readonly AnyLever[] {
   ];
   return [...all].sort((a, b) => a.cost - b.cost);
 }
+
+/** The error for a lever that is asked for and is none. */
+export const noSuchLever = (levers: readonly string[], place: number): ChooseError => ({
+  chapter: 'choose',
+  tag: 'UnusableFigure',
+  path: `levers.${place}`,
+  found: String(levers[place]).slice(0, 40),
+  needed: `a lever: ${leverWords.join(', ')}`,
+});

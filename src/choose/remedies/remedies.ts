@@ -1,13 +1,14 @@
 /** What would put this rig right? */
 
-import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
+import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type AssessError, type Assessment, assess } from '../../assessment/index.js';
 import type { SpecInput } from '../../spec/index.js';
+import type { ChooseError } from '../errors.js';
 import { isWithin } from '../verdict.js';
 import { pullAll } from './all-parts.js';
 import { type Asking, asking, type Changes } from './asking.js';
-import type { AnyLever } from './lever.js';
-import { leversOf, neededAnyhow } from './levers.js';
+import { type AnyLever, type LeverWord, leverWords } from './lever.js';
+import { leversOf, neededAnyhow, noSuchLever } from './levers.js';
 import { pullBoth } from './pairs.js';
 import { type Pulled, pull } from './pull.js';
 import type { Remedies, Remedy, RemedyStep } from './remedy.js';
@@ -16,6 +17,8 @@ import type { Remedies, Remedy, RemedyStep } from './remedy.js';
 export const mostAssessments = 60;
 /** How many proposals are enough: more are no help. */
 const enough = 3;
+
+type Wanted = (lever: AnyLever) => boolean;
 
 interface Prepared {
   readonly start: Assessment;
@@ -43,9 +46,9 @@ function pairsOf(levers: readonly AnyLever[]): readonly (readonly [AnyLever, Any
 }
 
 /** Legs and tiedowns first: nothing else hangs on them. */
-function prepared(now: Assessment, spec: unknown, asked: Asking): Prepared {
+function prepared(now: Assessment, spec: unknown, asked: Asking, isWanted: Wanted): Prepared {
   let prepared: Prepared = { start: now, steps: [], changes: {} };
-  for (const choice of neededAnyhow(now, spec)) {
+  for (const choice of neededAnyhow(now, spec).filter(isWanted)) {
     const { tags = [], word = '' } = choice.settles ?? {};
     for (const { says, changes } of choice.options) {
       const all = { ...prepared.changes, ...changes };
@@ -60,8 +63,13 @@ function prepared(now: Assessment, spec: unknown, asked: Asking): Prepared {
 }
 
 /** Single levers, then pairs of those that do not do it alone. */
-function search(start: Assessment, beside: Changes, asked: Asking): Pick<Remedies, 'single' | 'together'> {
-  const levers = leversOf(start);
+function search(
+  start: Assessment,
+  beside: Changes,
+  asked: Asking,
+  isWanted: Wanted,
+): Pick<Remedies, 'single' | 'together'> {
+  const levers = leversOf(start).filter(isWanted);
   const single: Remedy[] = [];
   const alone = new Set<AnyLever>();
   for (const lever of levers) {
@@ -103,19 +111,29 @@ function search(start: Assessment, beside: Changes, asked: Asking): Pick<Remedie
  * Not a judgement that the change is safe to make: the maker's limits and the label govern.
  *
  * @param spec a spec as JSON
- * @returns single levers, then pairs; none when it is within already or nothing does it. Left as `assess`
+ * @param levers those that may be pulled, by their words; all of them when nothing is said
+ * @returns single levers, then pairs; none when it is within already or nothing does it. Left as `assess`, `UnusableFigure` for a lever that
+ * there is not
  * @example orThrow(remedies(spec)).isWithin // false
  * @source the working of `assess`, solved for each lever
  */
-export function remedies(spec: SpecInput): Either<AssessError, Remedies> {
+export function remedies(
+  spec: SpecInput,
+  levers: readonly LeverWord[] = leverWords,
+): Either<AssessError | ChooseError, Remedies> {
+  const strange = levers.findIndex((word) => !leverWords.includes(word));
+  if (strange >= 0) return left(noSuchLever(levers, strange));
+  const isWanted: Wanted = ({ word }) => levers.includes(word);
   const assessed = assess(spec);
   if (isLeft(assessed)) return assessed;
   const now = assessed.right;
   const asked = asking(spec, mostAssessments);
   const none = { now, anyhow: [], anyhowChanges: {}, single: [], together: [], assessed: 0, cutShort: false };
   if (isWithin(now)) return right({ ...none, isWithin: true });
-  const first = prepared(now, spec, asked);
-  const found = isWithin(first.start) ? { single: [], together: [] } : search(first.start, first.changes, asked);
+  const first = prepared(now, spec, asked, isWanted);
+  const found = isWithin(first.start)
+    ? { single: [], together: [] }
+    : search(first.start, first.changes, asked, isWanted);
   return right({
     now,
     isWithin: false,

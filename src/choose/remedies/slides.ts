@@ -44,6 +44,7 @@ export function moves(spec: DecodedSpec): readonly Slide[] {
     return [
       {
         kind: 'slide',
+        word: 'move',
         name: `move ${piece.name}`,
         who: 'driver',
         cost: 1,
@@ -66,6 +67,7 @@ export function unloading({ cargo = [] }: DecodedSpec): readonly Slide[] {
     return [
       {
         kind: 'slide',
+        word: 'unload',
         name: `unload ${piece.name}`,
         who: 'driver',
         cost: 4,
@@ -88,6 +90,7 @@ export function bars({ tow }: DecodedSpec): readonly Slide[] {
   return [
     {
       kind: 'slide',
+      word: 'bars',
       name: 'set the bars',
       who: 'driver',
       cost: 2,

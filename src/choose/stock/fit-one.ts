@@ -1,13 +1,16 @@
 /** One trailer with the job on it, at the best place: two assessments. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { type AssessError, type Assessment, assessJson } from '../../assessment/index.js';
+import { type AssessError, type Assessment, assessJson, assessSpec } from '../../assessment/index.js';
 import { decodeSpec } from '../../spec/index.js';
 import { changed } from '../../study/index.js';
 import { figureWith } from '../../trace/index.js';
 import { Decimal } from '../../units/internal.js';
-import { demandsOfPart, isEased, needOf } from '../remedies/part.js';
+import { demandsIn } from '../remedies/demands.js';
+import { isEased, needOf } from '../remedies/part.js';
 import { hitchParts } from '../remedies/parts.js';
-import { bestPlace, deckJobOf, rowsOn } from './places.js';
+import { withFigures } from '../with-figures.js';
+import { bestPlace } from './places.js';
+import { deckJobOf, rowsOn } from './rows.js';
 
 /** A job: what tows, and the pieces; where they stand is asked. */
 export interface Job {
@@ -31,26 +34,33 @@ export interface Fitted {
 const share = (figure: Decimal): string | undefined =>
   figure.gt('0.001') && figure.lt('0.999') ? `${figure.times(100).toDecimalPlaces(4).toFixed()} %` : undefined;
 
-/** The demands that a hitch part with greater ratings eases. */
+/** The demands that a hitch part with greater ratings eases; worked out when it is first asked. */
 function easedBy(trial: Assessment): (id: string) => boolean {
-  const ids = new Set<string>();
-  for (const part of hitchParts) {
-    const demands = demandsOfPart(trial, part);
-    for (let demand = 0; demand < demands.count; demand += 1)
-      if (isEased(demands, demand)) ids.add(demands.idOf(demand));
-  }
-  return (id) => ids.has(id);
+  let eased: ReadonlySet<string> | undefined;
+  const all = (): ReadonlySet<string> => {
+    const ratings = hitchParts.flatMap(({ paths }) => paths.map((path) => ({ path, unit: 'lb' }) as const));
+    const demands = demandsIn(trial, ratings);
+    const numbers = Array.from({ length: demands.count }, (_, demand) => demand);
+    return new Set(numbers.filter((demand) => isEased(demands, demand)).map(demands.idOf));
+  };
+  return (id) => {
+    eased ??= all();
+    return eased.has(id);
+  };
 }
 
 const withFronts = (spec: unknown, fronts: readonly number[]): unknown =>
   changed(spec, Object.fromEntries(fronts.map((at, i) => [`cargo.${i}.front`, `${at} in`])));
 
-/** The piece without a place of its own. */
+/** The piece at the coupler, to be moved from there. */
 const unplaced = (piece: unknown): unknown => {
   if (typeof piece !== 'object' || piece === null) return piece;
   const { at: _at, front: _front, ...rest } = piece as Record<string, unknown>;
-  return rest;
+  return rest.balancePoint === undefined ? rest : { ...rest, front: '0 in' };
 };
+
+const figuresAt = (fronts: readonly number[]): ReadonlyMap<string, Decimal> =>
+  new Map(fronts.map((at, i) => [`cargo.${i}.front`, new Decimal(at)]));
 
 /** The trailer with the job at its best place; at the place given where deck or lengths are not told. */
 export function fitOne(trailer: unknown, { tow, cargo }: Job): Either<AssessError, Fitted> {
@@ -61,18 +71,17 @@ export function fitOne(trailer: unknown, { tow, cargo }: Job): Either<AssessErro
   const job = deckJobOf(decoded.right);
   const rows = job === undefined ? [] : rowsOn(job);
   const [first] = rows;
-  if (first === undefined) {
+  if (job === undefined || first === undefined) {
     const assessed = assessJson(given);
     return isLeft(assessed)
       ? left(assessed.left)
       : right({ assessment: assessed.right, spec: given, tooLong: job !== undefined });
   }
-  const trial = assessJson(withFronts(loose, first.fronts));
+  const trial = assessSpec(withFigures(decoded.right, figuresAt(first.fronts)));
   if (isLeft(trial)) return trial;
-  const best = bestPlace(trial.right, rows, easedBy(trial.right));
-  const figures = new Map(best.fronts.map((at, i) => [`cargo.${i}.front`, new Decimal(at)]));
+  const best = bestPlace(trial.right, job, rows, easedBy(trial.right));
   const { balance } = trial.right.weights;
-  const held = balance && share(figureWith(balance.tongueShare.why, figures));
+  const held = balance && share(figureWith(balance.tongueShare.why, figuresAt(best.fronts)));
   const placed = withFronts(loose, best.fronts);
   const spec = held === undefined ? placed : changed(placed, { tongueShare: held });
   const assessed = assessJson(spec);

@@ -86,8 +86,9 @@ const grave = ({ verdict }: StockTrailer): number => ['within', 'attention', 'un
 /**
  * Which of our trailers take this job, and why not the others?
  *
- * Each trailer is asked with the pieces at its own best place: whole inches from the front of its deck, in every order of up to
- * three pieces, gaps in steps of 6 in. Best is the middle of the widest stretch at which everything asked is met. The
+ * Each trailer is asked with the pieces at its own best place, in whole inches from the front of its deck. Two pieces are tried at
+ * every pair of places. Three stand in every order with gaps in steps of 6 in, four and more in the order given with equal gaps: for
+ * those a better place can be missed. Best is the middle of the widest stretch at which everything asked is met. The
  * payload is the one at the tongue share that this place gives. It fits when the verdict there is `within` and what is wanted is met.
  *
  * Not for stock without specs: what a spec leaves out is not checked there, and each answer says so.
