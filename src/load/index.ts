@@ -51,8 +51,9 @@ export type { HoldingTruck } from './ramps/truck-hold.js';
 export { winchPull } from './ramps/winch-pull.js';
 export { loadTables } from './tables.js';
 export * from './tiedowns/count.js';
-export { type Attachment, type CountVerdict, type Tiedown, type TiedownAnswer, tiedowns } from './tiedowns/enough.js';
+export { type Attachment, type Tiedown, type TiedownAnswer, tiedowns } from './tiedowns/enough.js';
 export * from './tiedowns/how-many.js';
+export type { CountVerdict, TiedVerdict } from './tiedowns/judge-counts.js';
 export {
   chainLimit,
   type PrintedWll,

@@ -199,7 +199,6 @@ describe('sections of the cargo rules', () => {
     const spec = change(
       ['cargo', [{ name: 'empty crate', weight: '0 lb', at: '180 in' }]],
       ['trailer.ramps', undefined],
-      ['trailer.track', undefined],
     );
     expect(outcome('heavy-eq', spec)).toBe('cannot be told');
   });

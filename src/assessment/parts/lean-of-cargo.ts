@@ -2,7 +2,9 @@
 import type { DecodedSpec } from '../../spec/index.js';
 import {
   constant,
+  type Decision,
   type Derived,
+  decide,
   greatestOf,
   inInches,
   inPounds,
@@ -18,21 +20,31 @@ import { lb } from '../../units/index.js';
 import type { Side } from './laden-limits-sides.js';
 import type { Rig } from './rig.js';
 
-/** The load leans as the cargo of the spec does: what a pound of it adds to the heavier side, and takes from the other. */
-export function sidesOfCargo({ stance: { sides } }: Rig, { cargo = [] }: DecodedSpec): readonly Side[] {
-  if (sides === undefined || cargo.length === 0) return [];
+const nothing = constant(lb(0));
+
+/** The load leans as the cargo of the spec does: what a pound of it adds to the heavier side, and takes from the other. Cargo of no weight leans nowhere. */
+export function sidesOfCargo(
+  { stance: { sides } }: Rig,
+  { cargo = [] }: DecodedSpec,
+): { readonly sides: readonly Side[]; readonly decisions: readonly Decision[] } {
+  if (sides === undefined || cargo.length === 0) return { sides: [], decisions: [] };
   const loaded = sum(
     'cargo',
     cargo.map(({ name, weight }) => inPounds(`${name} weight`, weight)),
   );
+  const weighs = decide(loaded, '>', nothing);
+  if (!weighs.holds) return { sides: [], decisions: [weighs] };
   const [heavier, lighter] = [
     greatestOf('heavier side', [sides.left, sides.right]),
     leastOf('lighter side', [sides.left, sides.right]),
   ];
-  return [
-    { name: 'heavier side', lean: result('lean of the cargo', over(minus(heavier, lighter), loaded)) },
-    { name: 'lighter side', lean: result('lean away from the cargo', over(minus(lighter, heavier), loaded)) },
-  ];
+  return {
+    sides: [
+      { name: 'heavier side', lean: result('lean of the cargo', over(minus(heavier, lighter), loaded)) },
+      { name: 'lighter side', lean: result('lean away from the cargo', over(minus(lighter, heavier), loaded)) },
+    ],
+    decisions: [weighs],
+  };
 }
 
 /** One piece, the others staying: twice a side is `W - T + q P` and what the others add; `q = 2 y / track`. */

@@ -87,7 +87,8 @@ export function payloadPart(
   const { curb } = weighed;
   if (curb === undefined) return right(undefined);
   const ramps = rampLimits(rig.spec);
-  const limits = [...gross, ...axles, ...sides(sidesOfCargo(rig, rig.spec)), ...tongue.limits, ...ramps.limits];
+  const lean = sidesOfCargo(rig, rig.spec);
+  const limits = [...gross, ...axles, ...sides(lean.sides), ...tongue.limits, ...ramps.limits];
   if (limits.every(({ atLeast }) => atLeast === true)) return right(undefined);
   const found = payload(curb, share, limits);
   if (isLeft(found)) return found;
@@ -99,6 +100,6 @@ export function payloadPart(
     lifts,
     limits,
     share,
-    decisions: [...decisions, ...tongue.decisions, ...ramps.decisions],
+    decisions: [...decisions, ...lean.decisions, ...tongue.decisions, ...ramps.decisions],
   });
 }

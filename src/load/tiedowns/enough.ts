@@ -18,10 +18,11 @@ import {
   sum,
   times,
 } from '../../trace/index.js';
-import { lb, ratio } from '../../units/index.js';
+import { lb } from '../../units/index.js';
 import type { SectionNotForThisWeight } from '../errors.js';
-import { type TiedownCount, tiedownCount } from './count.js';
-import type { CountReading, TiedArticle } from './sections.js';
+import { tiedownCount } from './count.js';
+import { type CountVerdict, judgeCounts, overall, type TiedVerdict } from './judge-counts.js';
+import type { TiedArticle } from './sections.js';
 
 /**
  * How it runs: from the trailer to the cargo (`direct`), over or through the cargo and back to the same side, or across to
@@ -58,14 +59,6 @@ export const carrierNote = note(
   'These sections bind commercial carriers. The marking on the gear governs, the weakest part counts, and worn gear counts for nothing.',
 );
 
-/** The number fitted against one reading of the rule. */
-export interface CountVerdict extends CountReading {
-  readonly fitted: number;
-  readonly verdict: 'enough' | 'too few';
-  /** Whether it is the reading that governs. */
-  readonly governs: boolean;
-}
-
 /** Strength and number of the tiedowns against the rule. */
 export interface TiedownAnswer {
   readonly needed: Derived<'lb'>;
@@ -74,32 +67,9 @@ export interface TiedownAnswer {
   readonly reserve: Derived<'lb'>;
   readonly strength: 'enough' | 'short';
   readonly counts: readonly CountVerdict[];
-  /** `readings differ`: strong enough, and enough in number by one reading of the rule and not by another. */
-  readonly verdict: 'enough' | 'not enough' | 'readings differ';
+  readonly verdict: TiedVerdict;
   readonly decisions: readonly Decision[];
   readonly notes: readonly Note[];
-}
-
-/** The number fitted against every reading. */
-export function judgeCounts(
-  { readings, governing }: Pick<TiedownCount, 'readings' | 'governing'>,
-  fitted: number,
-): { readonly counts: readonly CountVerdict[]; readonly decisions: readonly Decision[] } {
-  const decisions = readings.map(({ minimum }) => decide(constant(ratio(fitted)), '>=', minimum));
-  const counts = readings.map((reading, i) => ({
-    ...reading,
-    fitted,
-    governs: reading === governing,
-    verdict: decisions[i]?.holds ? ('enough' as const) : ('too few' as const),
-  }));
-  return { counts, decisions };
-}
-
-/** One verdict from strength and number. */
-export function overall(strength: 'enough' | 'short', counts: readonly CountVerdict[]): TiedownAnswer['verdict'] {
-  const good = counts.filter(({ verdict }) => verdict === 'enough').length;
-  if (strength === 'short' || good === 0) return 'not enough';
-  return good === counts.length ? 'enough' : 'readings differ';
 }
 
 /**

@@ -18,16 +18,8 @@ import { webbingWll } from '../data/webbing-wll.js';
 import { wireRopeWll } from '../data/wire-rope-wll.js';
 import type { SectionNotForThisWeight } from '../errors.js';
 import { tiedownCount } from './count.js';
-import {
-  type Attachment,
-  type CountVerdict,
-  carrierNote,
-  countedOf,
-  judgeCounts,
-  neededFor,
-  overall,
-  type TiedownAnswer,
-} from './enough.js';
+import { type Attachment, carrierNote, countedOf, neededFor, type TiedownAnswer } from './enough.js';
+import { type CountVerdict, judgeCounts, overall } from './judge-counts.js';
 import type { TiedArticle } from './sections.js';
 
 /** The gear to choose a size of. */
