@@ -6,15 +6,23 @@ import {
   type ComparedLayout,
   compareLayouts,
   guideline,
+  heaviestMachine,
   howManyTiedowns,
+  type LadenLimit,
+  machineBalance,
   placeForTongueShare,
+  placementWindow,
+  rampSpacing,
   type SpreadItem,
   securementNeed,
+  type TailLoading,
   type Tiedown,
+  type TrailerForPlacing,
   tailLift,
   tiedownCount,
   tiedowns,
   wheelShares,
+  whichTiedownSize,
 } from '../../src/load/index.js';
 import {
   couplerChecks,
@@ -30,6 +38,7 @@ import {
 } from '../../src/towing/index.js';
 import { asDerived, commonPractice, type Decision, given, recordingDecisions } from '../../src/trace/index.js';
 import { foot, inch, lb, percent, quantity, ratio } from '../../src/units/index.js';
+import { rightOf } from '../helpers/either.js';
 
 const chains: readonly Tiedown[] = Array.from({ length: 4 }, () => ({ wll: lb(6600), runs: 'direct' as const }));
 const spring = (at: number) => ({ at: inch(at), rate: quantity(1000, 'lb/in') });
@@ -43,6 +52,29 @@ const general = { weight: lb(2000), length: foot(12), blockedForward: false, sec
 
 const layout = (...places: readonly number[]): readonly SpreadItem[] =>
   places.map((at) => ({ name: `item at ${at}`, weight: lb(3000), at: inch(at), length: 'point' }));
+
+const limitOn = (on: LadenLimit['on'], pounds: number): LadenLimit => ({
+  name: on,
+  on,
+  limit: given(on, lb(pounds), 'label'),
+});
+const placing: TrailerForPlacing = {
+  items: [{ name: 'trailer', weight: lb(3200), tongue: lb(480) }],
+  axlesAt: inch(190),
+  deck: { front: inch(58), rear: inch(298) },
+  guideline: rightOf(guideline(percent(10), percent(15), commonPractice)),
+  tongueLimits: [],
+  axleLimits: [],
+  limits: [limitOn('gross', 14000), limitOn('tongue', 1600), limitOn('axles', 12000)],
+};
+const machineShape = { length: inch(120), balancePoint: inch(52), uncertainty: inch(2) };
+const loading = (overhang: ReturnType<typeof inch>): TailLoading => ({
+  tongue: lb(480),
+  axlesAt: inch(190),
+  deckRear: inch(298),
+  machineWeight: lb(3000),
+  truck: { rearAxle: lb(3100), frontAxle: lb(4300), wheelbase: inch(160), overhang },
+});
 
 const questions: Readonly<Record<string, () => Either<unknown, { readonly decisions: readonly Decision[] }>>> = {
   axleSystem: () => axleSystem({ gawr: lb(5200), beam: lb(5300), tires: { each: lb(2700), count: 2 } }, 'axle 1'),
@@ -63,6 +95,20 @@ const questions: Readonly<Record<string, () => Either<unknown, { readonly decisi
         { name: 'far', items: layout(90, 280) },
       ]),
     ),
+  placementWindow: () => placementWindow(placing, { ...machineShape, weight: lb(9200) }),
+  heaviestMachine: () => heaviestMachine(placing, machineShape),
+  machineBalance: () =>
+    machineBalance({ frontAxle: lb(3600), rearAxle: lb(2400), wheelbase: inch(50), frontFaceToAxle: inch(30) }),
+  rampSpacing: () =>
+    rampSpacing([{ name: 'front', gauge: inch(54), tireWidth: inch(12) }], {
+      rampWidth: inch(18),
+      margin: inch(1),
+      closest: inch(40),
+      widest: inch(70),
+    }),
+  whichTiedownSize: () => whichTiedownSize(heavy, 4, 'direct', { part: 'chain', grade: '70' }),
+  'tailLift with a truck': () => tailLift(loading(inch(52))),
+  'tailLift with a gooseneck': () => tailLift(loading(inch(-20))),
   securementNeed: () => securementNeed(lb(10000), 'breaking strength', 'not contained'),
   wheelShares: () => wheelShares(lb(6000), inch(44), inch(80)),
   guideline: () => guideline(percent(12), percent(14), commonPractice),

@@ -92,6 +92,23 @@ describe('printing', () => {
     ['1234567.1', '1,234,567.1 lb'],
     ['12.30', '12.3 lb'],
   ])('showBrief of %s', (figure, text) => expect(showBrief(lb(figure))).toBe(text));
+  it('showBrief prints figures that no double holds', () => {
+    const [zeros, groups] = ['0'.repeat(399), ',000'.repeat(133)];
+    expect(showBrief(lb(`1${zeros}`))).toBe(`1${groups} lb`);
+    expect(showBrief(lb(`12${zeros}`), 4)).toBe(`12${groups} lb`);
+  });
+  it('showBrief takes any number of places, tens and hundreds too', () => {
+    const shown = (places: number): string => showBrief(lb('1234.5678912345'), places);
+    expect([-2, -1, 0, 4, 5, 7, 12].map(shown)).toEqual([
+      '1,200 lb',
+      '1,230 lb',
+      '1,235 lb',
+      '1,234.5679 lb',
+      '1,234.56789 lb',
+      '1,234.5678912 lb',
+      '1,234.5678912345 lb',
+    ]);
+  });
   it.each([
     [0, `0' 0"`],
     ['198.5', `16' 6 1/2"`],

@@ -1,6 +1,6 @@
 /** The interval between the greatest of several low limits and the least of several high limits. */
 
-import { type Derived, decide, greatestOf, leastOf, minus, result } from '../../trace/index.js';
+import { type Decision, type Derived, decide, greatestOf, leastOf, minus, result } from '../../trace/index.js';
 import { compare } from '../../units/index.js';
 
 /** A limit on one end: its name and its position. */
@@ -28,9 +28,14 @@ export interface Span<L extends EndLimit = EndLimit> {
 /**
  * Makes the interval. The recorded steps do not depend on which limit governs, so a study can recompute them; `setBy` and
  * `empty` are read from the finished figures. `empty` compares the two ends instead of the width with zero, because two
- * quotients that tie may differ in the last digit.
+ * quotients that tie may differ in the last digit; that comparison is added to `decisions`.
  */
-export function spanOf<L extends EndLimit>(name: string, low: readonly L[], high: readonly L[]): Span<L> {
+export function spanOf<L extends EndLimit>(
+  name: string,
+  low: readonly L[],
+  high: readonly L[],
+  decisions: Decision[],
+): Span<L> {
   const lower = greatestOf(
     `front end of ${name}`,
     low.map(({ at }) => at),
@@ -41,10 +46,12 @@ export function spanOf<L extends EndLimit>(name: string, low: readonly L[], high
   );
   const tied = (limits: readonly L[], end: Derived<'in'>): readonly L[] =>
     limits.filter(({ at }) => compare(at.value, end.value) === 0);
+  const crossed = decide(lower, '>', upper);
+  decisions.push(crossed);
   return {
     lower: { at: lower, setBy: tied(low, lower) },
     upper: { at: upper, setBy: tied(high, upper) },
     width: result(`width of ${name}`, minus(upper, lower)),
-    empty: decide(lower, '>', upper).holds,
+    empty: crossed.holds,
   };
 }

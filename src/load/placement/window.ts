@@ -88,10 +88,12 @@ export function placementWindow(
 
   const gross = result('gross weight', plus(weight, load));
   const limits = lines.right.limits.map((limit) => placed(limit, load));
-  const span = between('the window', limits);
+  const decisions = [...lines.right.decisions, ...guarded.right];
+  const span = between('the window', limits, decisions);
   const sure = between(
     'the sure window',
     lines.right.limits.map((limit) => placed(madeSure(limit, u), load)),
+    decisions,
   );
   const feel = (where: string, end: SpanEnd<PlacedLimit>): WindowEnd => {
     const tongue = result(`tongue load at the ${where}`, over(plus(moment, times(load, minus(a, end.at))), a), statics);
@@ -112,14 +114,15 @@ export function placementWindow(
     limits,
     poundsPerInch: result('tongue load per inch', over(load, a), statics),
     tongueUncertainty: result('tongue uncertainty', over(times(load, u), a), statics),
-    decisions: [...lines.right.decisions, ...guarded.right],
+    decisions,
     notes: notesOn(span, sure, lines.right, trailer),
   });
 }
 
-const between = (name: string, limits: readonly PlacedLimit[]): Span<PlacedLimit> =>
+const between = (name: string, limits: readonly PlacedLimit[], decisions: Decision[]): Span<PlacedLimit> =>
   spanOf(
     name,
     limits.filter(({ end }) => end === 'front'),
     limits.filter(({ end }) => end === 'rear'),
+    decisions,
   );

@@ -107,7 +107,8 @@ export function rampSpacing(
     ...plays.map(({ name, high: at }) => ({ name, at })),
     ...bridged,
   ];
-  const span = spanOf('the ramp setting', low, high);
+  const decisions = [...guarded.right, ...middle];
+  const span = spanOf('the ramp setting', low, high, decisions);
   return right({
     ...span,
     gap: {
@@ -115,7 +116,7 @@ export function rampSpacing(
       most: result('clear gap at the widest setting', minus(span.upper.at, width)),
     },
     limits: [...low, ...high],
-    decisions: [...guarded.right, ...middle],
+    decisions,
     notes: [...narrowRamps(plays), ...noSetting(span)],
   });
 }

@@ -1,0 +1,54 @@
+/** The bound of a double: nothing where the result is exact, and never less than the plain worst case. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { boundOfProduct, boundOfQuotient, boundOfSum, boundOfTotal } from '../../src/units/doubles.js';
+
+describe('a bound is nothing', () => {
+  it('for sums, products and quotients that are exact in doubles', () => {
+    expect(boundOfSum(0.5, 0, 0.25, 0, 0.75)).toBe(0);
+    expect(boundOfProduct(1.5, 0, 2, 0, 3)).toBe(0);
+    expect(boundOfQuotient(3, 0, 2, 0, 1.5)).toBe(0);
+    expect(boundOfTotal(0, 5)).toBe(0);
+  });
+  it('for nothing times anything, as long as the nothing is exact', () => {
+    expect(boundOfProduct(0, 0, 5, 0.1, 0)).toBe(0);
+    expect(boundOfProduct(5, 0.1, 0, 0, 0)).toBe(0);
+  });
+});
+
+describe('a bound is not nothing', () => {
+  it('for nothing that is only nearly so, times one or more', () => {
+    expect(boundOfProduct(1, 0, 0, 0.1, 0)).toBeGreaterThanOrEqual(0.1);
+    expect(boundOfProduct(0, 0.1, 1, 0, 0)).toBeGreaterThanOrEqual(0.1);
+    expect(boundOfProduct(0, 1, 3, 0, 0)).toBeGreaterThanOrEqual(3);
+    expect(boundOfProduct(3, 0, 0, 1, 0)).toBeGreaterThanOrEqual(3);
+    expect(boundOfProduct(0, 1, 0, 1, 0)).toBeGreaterThanOrEqual(1);
+  });
+  it('for a third, and for a sum that loses digits', () => {
+    expect(boundOfQuotient(1, 0, 3, 0, 1 / 3)).toBeGreaterThan(0);
+    expect(boundOfSum(1e15, 0, 0.3, 0, 1e15 + 0.3)).toBeGreaterThan(0);
+    expect(boundOfTotal(1e-12, 5)).toBeGreaterThan(1e-12);
+  });
+  it('where the divisor may be nothing: it is without end', () => {
+    expect(boundOfQuotient(1, 0, 0, 0, Infinity)).toBe(Infinity);
+    expect(boundOfQuotient(1, 0, 2, 2, 0.5)).toBe(Infinity);
+    expect(boundOfQuotient(1, 0, 2, 1.9, 0.5)).toBeLessThan(Infinity);
+  });
+});
+
+describe('a bound holds for every figure within the bounds of its parts', () => {
+  const figure = fc.double({ min: -1e6, max: 1e6, noNaN: true });
+  const off = fc.double({ min: 0, max: 10, noNaN: true });
+  const side = fc.constantFrom(-1, 1);
+  it('of sums and products', () => {
+    fc.assert(
+      fc.property(figure, off, figure, off, side, side, (a, da, b, db, s, t) => {
+        const [x, y] = [a + s * da, b + t * db];
+        const room = 1 + 1e-9;
+        expect(Math.abs(x + y - (a + b))).toBeLessThanOrEqual(boundOfSum(a, da, b, db, a + b) * room + 1e-9);
+        expect(Math.abs(x * y - a * b)).toBeLessThanOrEqual(boundOfProduct(a, da, b, db, a * b) * room + 1e-3);
+      }),
+      { numRuns: 500, seed: 3 },
+    );
+  });
+});
