@@ -24,6 +24,13 @@ describe('a bound is not nothing', () => {
     expect(boundOfProduct(3, 0, 0, 1, 0)).toBeGreaterThanOrEqual(3);
     expect(boundOfProduct(0, 1, 0, 1, 0)).toBeGreaterThanOrEqual(1);
   });
+  it('for a product of exact figures that a double does not hold', () => {
+    const [a, b] = [2 ** 40 + 2 ** -10, 4095];
+    // 2^40 + 2^-10 times 4,095 has digits from 2^52 down to 2^-10: ten more than a double.
+    expect(boundOfProduct(a, 0, b, 0, a * b)).toBeGreaterThan(0);
+    expect(boundOfProduct(b, 0, a, 0, b * a)).toBeGreaterThan(0);
+    expect(boundOfProduct(2 ** 40, 0, b, 0, 2 ** 40 * b)).toBe(0);
+  });
   it('for a third, and for a sum that loses digits', () => {
     expect(boundOfQuotient(1, 0, 3, 0, 1 / 3)).toBeGreaterThan(0);
     expect(boundOfSum(1e15, 0, 0.3, 0, 1e15 + 0.3)).toBeGreaterThan(0);
