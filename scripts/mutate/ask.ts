@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import type { Question, Said } from './said.js';
 
 export interface Asker {
+  /** `limit`: how long, in ms, it may say nothing. */
   readonly ask: (question: Question, limit: number) => Promise<Said | 'too long'>;
   readonly end: () => void;
 }
@@ -34,8 +35,12 @@ export function asker(bundle: string, mutants: number): Asker {
         }
         resolve(said);
       };
-      const timer = setTimeout(() => end('too long'), limit);
-      asked.once('message', (said) => end(said as Said));
+      let timer = setTimeout(() => end('too long'), limit);
+      asked.on('message', (said) => {
+        if (said !== 'goes on') return end(said as Said);
+        clearTimeout(timer);
+        timer = setTimeout(() => end('too long'), limit);
+      });
       asked.once('exit', () => end('too long'));
       asked.send(question);
     });

@@ -9,7 +9,11 @@ interface Switch {
   on: number;
   readonly reached: Uint8Array;
   file: string;
-  run?: (tests: readonly string[] | undefined, places: () => readonly number[]) => Promise<Omit<Said, 'atLoad'>>;
+  run?: (
+    tests: readonly string[] | undefined,
+    places: () => readonly number[],
+    goesOn: () => void,
+  ) => Promise<Omit<Said, 'atLoad'>>;
 }
 
 const [bundle = '', mutants = '0'] = process.argv.slice(2);
@@ -30,6 +34,15 @@ function places(): readonly number[] {
   return found;
 }
 
+let toldAt = 0;
+
+/** Tells that the tests go on, twice a second at most: a mutant that loops is known by its silence. */
+function goesOn(): void {
+  if (performance.now() - toldAt < 500) return;
+  toldAt = performance.now();
+  process.send?.('goes on');
+}
+
 /** One run of the tests with the mutant on. */
 async function run({ mutant, tests, anew }: Question): Promise<Said> {
   state.on = mutant;
@@ -42,7 +55,8 @@ async function run({ mutant, tests, anew }: Question): Promise<Said> {
       read(createRequire(bundle), module, module.exports);
       atLoad = places();
     }
-    return { ...((await state.run?.(tests, places)) ?? { ran: [] }), atLoad };
+    goesOn();
+    return { ...((await state.run?.(tests, places, goesOn)) ?? { ran: [] }), atLoad };
   } catch (problem) {
     delete state.run;
     return { failed: `loading: ${problem instanceof Error ? problem.message : 'a throw'}`, ran: [], atLoad };

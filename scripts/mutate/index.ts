@@ -60,6 +60,8 @@ const took = new Map(asking.map(({ name, took }) => [name, took]));
 const reachedBy = new Map<number, string[]>();
 for (const { name, reached = [] } of asking)
   for (const id of reached) reachedBy.set(id, [...(reachedBy.get(id) ?? []), name]);
+/** Longer than any test takes; a test that says nothing for so long is in a loop. */
+const limit = 15_000 + 3 * Math.max(...plain.ran.map(({ took }) => took));
 const kills = new Map<string, number>();
 
 /** The more a test killed for its time, the earlier it is asked. */
@@ -69,7 +71,6 @@ const byWorth = (names: readonly string[]): readonly string[] => [...names].sort
 async function lives({ id }: Mutant): Promise<boolean> {
   const early = atLoad.has(id);
   const tests = byWorth(early ? [...took.keys()] : (reachedBy.get(id) ?? []));
-  const limit = Math.max(20_000, baseline * 6);
   let said = await ask({ mutant: id, tests, anew: early }, limit);
   // What was worked out once, before the mutant was on, hides it: those that seem to live are asked in a fresh reading,
   // by the tests of the chapter itself.

@@ -79,6 +79,7 @@ export const assertType = skipped;
 export async function runTests(
   order: readonly string[] | undefined,
   places: () => readonly number[],
+  goesOn: () => void,
 ): Promise<Omit<Said, 'atLoad'>> {
   const ran: Ran[] = [];
   for (const each of before.splice(0)) await each();
@@ -95,6 +96,7 @@ export async function runTests(
       continue;
     }
     const took = performance.now() - began;
+    goesOn();
     ran.push(order === undefined ? { name, took, reached: places() } : { name, took });
   }
   return { ran };
