@@ -31,6 +31,10 @@ describe('a bound is not nothing', () => {
     expect(boundOfProduct(b, 0, a, 0, b * a)).toBeGreaterThan(0);
     expect(boundOfProduct(2 ** 40, 0, b, 0, 2 ** 40 * b)).toBe(0);
   });
+  it('for a sum of figures that are uncertain by halves', () => {
+    expect(boundOfSum(0.5, 0.5, 0.25, 0.5, 0.75)).toBeGreaterThanOrEqual(1);
+    expect(boundOfSum(0.5, 1, 0.25, 0, 0.75)).toBeGreaterThanOrEqual(1);
+  });
   it('for a third, and for a sum that loses digits', () => {
     expect(boundOfQuotient(1, 0, 3, 0, 1 / 3)).toBeGreaterThan(0);
     expect(boundOfSum(1e15, 0, 0.3, 0, 1e15 + 0.3)).toBeGreaterThan(0);
