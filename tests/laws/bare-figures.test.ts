@@ -174,8 +174,8 @@ describe('bare figures', () => {
     expect(basesIn(ask())).toMatchObject(wanted);
   });
   it('that come with their basis keep it', () => {
-    const scaled = rating('GVWR', given('GVWR', lb(7000), 'assumed'));
-    expect(basesIn(scaled)).toEqual({ GVWR: 'assumed' });
+    const scaled = rating('GVWR', given('GVWR', lb(7000), 'estimated'));
+    expect(basesIn(scaled)).toEqual({ GVWR: 'estimated' });
     const hitched = right(
       hitchedAxleLoads({
         hitch: 'ball behind',
