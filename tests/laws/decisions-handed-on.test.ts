@@ -1,7 +1,15 @@
 /** Every comparison that a result hangs on is handed on with it: what `recordingDecisions` sees is in the answer's own list. */
 import { type Either, isLeft, map as mapOf } from 'fp-ts/lib/Either.js';
 import { describe, expect, it } from 'vitest';
-import { axleSystem, brakeCapacity, tandemSplit, usualBrake, usualHub } from '../../src/axles/index.js';
+import {
+  axleSystem,
+  brakeCapacity,
+  brakingAsked,
+  brakingCheck,
+  tandemSplit,
+  usualBrake,
+  usualHub,
+} from '../../src/axles/index.js';
 import {
   type ComparedLayout,
   compareLayouts,
@@ -37,7 +45,7 @@ import {
   weightDistribution,
 } from '../../src/towing/index.js';
 import { asDerived, commonPractice, type Decision, given, recordingDecisions } from '../../src/trace/index.js';
-import { foot, inch, lb, percent, quantity, ratio } from '../../src/units/index.js';
+import { foot, inch, lb, lbf, percent, quantity, ratio } from '../../src/units/index.js';
 import { rightOf } from '../helpers/either.js';
 
 const chains: readonly Tiedown[] = Array.from({ length: 4 }, () => ({ wll: lb(6600), runs: 'direct' as const }));
@@ -79,6 +87,8 @@ const loading = (overhang: ReturnType<typeof inch>): TailLoading => ({
 const questions: Readonly<Record<string, () => Either<unknown, { readonly decisions: readonly Decision[] }>>> = {
   axleSystem: () => axleSystem({ gawr: lb(5200), beam: lb(5300), tires: { each: lb(2700), count: 2 } }, 'axle 1'),
   brakeCapacity: () => brakeCapacity([{ of: 'axle 1', gawr: given('GAWR', lb(7000)), brakes: [lb(3500), lb(3400)] }]),
+  brakingAsked: () => brakingAsked({ towAxles: 2, trailerGvwr: lb(14000), weight: lb(20000) }),
+  brakingCheck: () => brakingCheck(lbf(9000), { towAxles: 2, trailerGvwr: lb(14000), weight: lb(20000) }),
   usualBrake: () => usualBrake(lb(7000)),
   usualHub: () => usualHub(lb(3500)),
   tandemSplit: () =>
