@@ -181,6 +181,12 @@ const questions: Readonly<Record<string, () => Either<unknown, { readonly decisi
     }),
   tongueChecks: () =>
     tongueChecks({ tongue: asDerived('tongue load', lb(964)), coupler: { tongue: lb(900) }, how: 'off level' }),
+  'tongueChecks with a tow vehicle': () =>
+    tongueChecks({
+      tongue: asDerived('tongue load', lb(964)),
+      vehicle: { ...truck, overhang: inch(60), wheelbase: inch(140), rearGawr: lb(4300), hitchHardware: lb(40) },
+      how: 'off level',
+    }),
   towChecks: () => towChecks({ ...truck, gcwr: lb(11000) }, { gross: lb(7500) }),
 };
 

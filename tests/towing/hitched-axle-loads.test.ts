@@ -51,10 +51,12 @@ describe('hitched axle loads', () => {
     expect(leftOf(hitchedAxleLoads({ ...base, overhang: inch(-4) }))).toMatchObject({
       tag: 'HitchContradicts',
       hitch: 'ball behind',
+      needed: 'an overhang of zero or more, or the hitch called a gooseneck',
     });
     expect(leftOf(hitchedAxleLoads({ ...base, hitch: 'gooseneck' }))).toMatchObject({
       tag: 'HitchContradicts',
       hitch: 'gooseneck',
+      needed: 'an overhang of zero or less: the ball is ahead of the axle',
     });
     const ahead = leftOf(hitchedAxleLoads({ ...base, hitch: 'gooseneck', overhang: inch(-120) }));
     expect(wordsForTowing(ahead)).toEqual({

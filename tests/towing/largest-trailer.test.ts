@@ -53,6 +53,25 @@ describe('the largest trailer', () => {
     expect(at(300)).toContain('OverBeforeTheTrailer');
     expect(at(299)).not.toContain('OverBeforeTheTrailer');
   });
+  it('asks the coupler, whatever tows', () => {
+    const by = (coupler: Parameters<typeof largestTrailer>[0]['coupler']) =>
+      rightOf(largestTrailer({ vehicle: truck, coupler, tongueShare: percent(10) }));
+    expect(by({ gross: lb(3000) }).governing.map(({ name }) => name)).toEqual(['coupler gross']);
+    const byTongue = by({ tongue: lb(250) });
+    expect([byTongue.governing.map(({ name }) => name), show(byTongue.trailer.value)]).toEqual([
+      ['coupler tongue'],
+      '2,500 lb',
+    ]);
+    expect(by(undefined).notChecked.map(({ what }) => what)).toEqual(
+      expect.arrayContaining(['largest trailer by coupler gross', 'largest trailer by coupler tongue']),
+    );
+  });
+  it('says what it took the overhang for', () => {
+    const { notes } = rightOf(
+      largestTrailer({ vehicle: { ...truck, overhang: 'unknown', hitchHardware: lb(0) }, tongueShare: percent(10) }),
+    );
+    expect(notes.map(({ tag }) => tag)).toEqual(['OverhangUnknown']);
+  });
   it('asks receiver and ball mount behind a truck always, of a gooseneck only where they are told', () => {
     const neck = { ...truck, hitch: 'gooseneck', overhang: inch(-8) } as const;
     const asked = (vehicle: TowVehicle): string[] => {

@@ -79,6 +79,13 @@ describe('scale tickets', () => {
       show(barsOn.trailer),
     ]);
   });
+  it('warn of bars on only where no pass has them off, and name the least the tongue can be', () => {
+    const noteOf = (tickets: Tickets) => rightOf(ask(tickets)).notes.find(({ tag }) => tag === 'BarsOnUnderReads');
+    expect([noteOf({ barsOn, barsOff, truckAlone }), noteOf({ barsOff, truckAlone })]).toEqual([undefined, undefined]);
+    expect(noteOf({ barsOn, truckAlone })?.figures?.map(({ value }) => show(value))).toEqual(['1,240 lb']);
+    expect(noteOf({ barsOn })).toMatchObject({ tag: 'BarsOnUnderReads' });
+    expect(noteOf({ barsOn })?.figures).toBeUndefined();
+  });
   it('tell tongue, gross and leverage from two passes with bars off', () => {
     const read = rightOf(ask({ barsOff, truckAlone }));
     expect(shown(read)).toMatchObject({ tongue: '1,400 lb', gross: '12,400 lb', overhangOverWheelbase: '0.325' });
