@@ -56,7 +56,10 @@ describe('sections', () => {
     ]);
   });
   it('at exactly 10,000 lb says that both sections apply', () => {
-    expect(tags(rightOf(tiedownCount(article(10000, 'heavy equipment'))).notes)).toContain('BothSectionsAtTenThousand');
+    expect(tags(rightOf(tiedownCount(article(10000, 'heavy equipment'))).notes)).toEqual([
+      'BothSectionsAtTenThousand',
+      'LowerAndLock',
+    ]);
     expect(tags(rightOf(tiedownCount(article(10000, 'light vehicle'))).notes)).toContain('BothSectionsAtTenThousand');
     expect(tags(rightOf(tiedownCount(article(9999, 'light vehicle'))).notes)).toEqual([]);
   });

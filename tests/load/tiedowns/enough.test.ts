@@ -9,8 +9,10 @@ import {
   tiedowns,
   whichTiedownSize,
 } from '../../../src/load/index.js';
+import { nodesOf } from '../../../src/trace/index.js';
 import { convert, foot, inch, lb, show } from '../../../src/units/index.js';
 import { leftOf, rightOf } from '../../helpers/either.js';
+import { workingsIn } from '../../helpers/specs.js';
 
 const article = (weight: number, section: TiedArticle['section'] = 'general', length = 12): TiedArticle => ({
   weight: lb(weight),
@@ -37,6 +39,16 @@ describe('answers', () => {
   it('says when no printed size is enough', () => {
     const none = rightOf(whichTiedownSize(article(80000, 'heavy equipment'), 4, 'direct', { part: 'webbing' }));
     expect([none.smallest, none.verdict]).toEqual(['none in the table', 'not enough']);
+  });
+  it('the size that serves is named with its gear, and a chain with its grade', () => {
+    const named = (gear: Parameters<typeof whichTiedownSize>[3]): unknown => {
+      const found = rightOf(whichTiedownSize(article(10000, 'heavy equipment'), 4, 'direct', gear));
+      return nodesOf(workingsIn(found).map(({ why }) => why)).find(({ kind }) => kind === 'looked up');
+    };
+    expect(named({ part: 'chain', grade: '70' })).toMatchObject({
+      symbol: expect.stringMatching(/ in grade 70 chain$/),
+    });
+    expect(named({ part: 'webbing' })).toMatchObject({ symbol: expect.stringMatching(/ in webbing$/) });
   });
   it('how many is the least number that is enough, and one fewer is not', () => {
     fc.assert(
