@@ -44,6 +44,13 @@ describe('heaviestMachine', () => {
     expect(showBrief(answer.lightest?.value ?? lb(0))).toBe('950 lb');
     expect(answer.exists).toBe(true);
   });
+  it('of several lightest machines the heaviest counts: the guideline asks for more relief than the receiver', () => {
+    const heavyNose = { ...r1, items: [{ name: 'trailer', weight: lb(3200), tongue: lb(1600) }] };
+    const answer = rightOf(heaviestMachine(heavyNose, { ...machine, uncertainty: inch(0) }));
+    // 1,600 - P 40/190 <= 0.15 (3,200 + P): P >= 1,120 / (0.15 + 40/190)
+    expect(answer.lightest?.value.value.toNumber()).toBeCloseTo(1120 / (0.15 + 40 / 190), 8);
+    expect(answer.pairs.filter(({ allows }) => allows === 'least').length).toBeGreaterThan(1);
+  });
   it('says that nothing limits the weight when no pair of limits closes', () => {
     expect(
       leftOf(heaviestMachine({ ...r1, guideline: 'no guideline', tongueLimits: [], axleLimits: [] }, machine)).tag,

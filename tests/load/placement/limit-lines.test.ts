@@ -68,6 +68,12 @@ describe('the line of a limit', () => {
       ]),
     ).toEqual(['axle 1 front', 'tongue rear']);
   });
+  it('takes a balance point anywhere from the front of the machine to its rear', () => {
+    const at = (balancePoint: string) =>
+      linesOf({ ...trailer, limits: [axles(9000)] }, { ...machine, balancePoint: inch(balancePoint) })._tag;
+    expect(['0', '0.5', '120'].map(at)).toEqual(['Right', 'Right', 'Right']);
+    expect(['-0.1', '120.1'].map(at)).toEqual(['Left', 'Left']);
+  });
   it('is none for what does not depend on the place: that limits the weight', () => {
     const on = (name: 'gross' | 'payload'): LadenLimit => ({ name, on: name, limit: given(name, lb(9000), 'label') });
     const { limits, weights } = linesFor([
