@@ -11,15 +11,25 @@ import {
   usualHub,
 } from '../../src/axles/index.js';
 import {
+  balance,
   type ComparedLayout,
   compareLayouts,
+  crestClearance,
+  curbWeight,
+  edgeRise,
+  frictionNeeded,
   guideline,
   heaviestMachine,
   howManyTiedowns,
   type LadenLimit,
+  lateralCentre,
   machineBalance,
+  payload,
   placeForTongueShare,
   placementWindow,
+  rampAngle,
+  rampCapacity,
+  rampLength,
   rampSpacing,
   type SpreadItem,
   securementNeed,
@@ -31,7 +41,9 @@ import {
   tiedowns,
   wheelShares,
   whichTiedownSize,
+  yawInertia,
 } from '../../src/load/index.js';
+import { rating } from '../../src/ratings/index.js';
 import {
   couplerChecks,
   europeanCoupling,
@@ -44,8 +56,15 @@ import {
   towChecks,
   weightDistribution,
 } from '../../src/towing/index.js';
-import { asDerived, commonPractice, type Decision, given, recordingDecisions } from '../../src/trace/index.js';
-import { foot, inch, lb, lbf, percent, quantity, ratio } from '../../src/units/index.js';
+import {
+  asDerived,
+  commonPractice,
+  constant,
+  type Decision,
+  given,
+  recordingDecisions,
+} from '../../src/trace/index.js';
+import { degree, foot, inch, lb, lbf, percent, quantity, ratio } from '../../src/units/index.js';
 import { rightOf } from '../helpers/either.js';
 
 const chains: readonly Tiedown[] = Array.from({ length: 4 }, () => ({ wll: lb(6600), runs: 'direct' as const }));
@@ -75,6 +94,8 @@ const placing: TrailerForPlacing = {
   axleLimits: [],
   limits: [limitOn('gross', 14000), limitOn('tongue', 1600), limitOn('axles', 12000)],
 };
+const loadLimits = [limitOn('gross', 14000), limitOn('tongue', 1600), limitOn('axles', 12000)];
+const crests = [{ name: 'foot of the ramp', turns: constant(degree(20)) }];
 const machineShape = { length: inch(120), balancePoint: inch(52), uncertainty: inch(2) };
 const loading = (overhang: ReturnType<typeof inch>): TailLoading => ({
   tongue: lb(480),
@@ -105,6 +126,24 @@ const questions: Readonly<Record<string, () => Either<unknown, { readonly decisi
         { name: 'far', items: layout(90, 280) },
       ]),
     ),
+  balance: () => balance(placing.items, { axlesAt: inch(190) }),
+  curbWeight: () => curbWeight([{ name: 'frame', weight: lb(1000), at: inch(150) }]),
+  yawInertia: () => yawInertia(layout(150, 210)),
+  lateralCentre: () => lateralCentre([{ name: 'trailer', weight: lb(3000), rightOfMiddle: inch(2) }]),
+  payload: () =>
+    payload(
+      given('curb', lb(3000), 'scale'),
+      { low: constant(ratio('0.1')), high: constant(ratio('0.15')) },
+      loadLimits,
+    ),
+  rampAngle: () => rampAngle(inch(34), inch(96)),
+  rampLength: () => rampLength(inch(34), degree(15)),
+  frictionNeeded: () => frictionNeeded(lb(9200), degree(20)),
+  edgeRise: () => edgeRise(inch(30), inch(20), degree(20)),
+  crestClearance: () =>
+    crestClearance(inch(100), [{ name: 'belly', behindFrontAxle: inch(50), height: inch(12) }], crests),
+  rampCapacity: () =>
+    rampCapacity(rating('ramp pair, axle', lb(3500)), { weight: lb(6000), axleLoads: [lb(3600), lb(2400)] }),
   placementWindow: () => placementWindow(placing, { ...machineShape, weight: lb(9200) }),
   heaviestMachine: () => heaviestMachine(placing, machineShape),
   machineBalance: () =>

@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { heaviestMachine } from '../../../src/load/index.js';
 import { rating } from '../../../src/ratings/index.js';
+import { given } from '../../../src/trace/index.js';
 import { inch, lb, show, showBrief } from '../../../src/units/index.js';
 import { leftOf, rightOf } from '../../helpers/either.js';
 import { expectReplays } from '../../helpers/working.js';
@@ -43,6 +44,16 @@ describe('heaviestMachine', () => {
     // 200 lb too much x 190 in = 38,000 lb in, relieved 40 in behind the axles at most: 950 lb
     expect(showBrief(answer.lightest?.value ?? lb(0))).toBe('950 lb');
     expect(answer.exists).toBe(true);
+  });
+  it('names the limits on the whole and on the load that set it', () => {
+    const limits = [
+      { name: 'GVWR', on: 'gross', limit: given('GVWR', lb(9200), 'label') },
+      { name: 'ramps', on: 'payload', limit: given('ramps', lb(6000), 'label') },
+      { name: 'winch', on: 'payload', limit: given('winch', lb(6001), 'label') },
+    ] as const;
+    const answer = rightOf(heaviestMachine({ ...r1, limits }, { ...machine, uncertainty: inch(0) }));
+    expect(show(answer.heaviest.value)).toBe('6,000 lb');
+    expect([answer.byWeight.map(({ name }) => name), answer.governedBy]).toEqual([['GVWR', 'ramps'], []]);
   });
   it('of several lightest machines the heaviest counts: the guideline asks for more relief than the receiver', () => {
     const heavyNose = { ...r1, items: [{ name: 'trailer', weight: lb(3200), tongue: lb(1600) }] };
