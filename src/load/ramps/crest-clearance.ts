@@ -100,16 +100,19 @@ export function crestClearance(
     ...crests.flatMap(({ name, turns }) => [notNegative(name, turns), belowUpright(name, turns)]),
   ]);
   if (isLeft(guarded)) return guarded;
+  const decisions = [...guarded.right];
   const checks = crests.flatMap((crest) =>
     points.map((point): CrestCheck => {
       const rise = riseBelow(`rise of ${crest.name} at ${point.name}`, point.p, base, crest.turns);
       const clearance = result(`clearance of ${point.name} over ${crest.name}`, minus(point.c, rise));
+      const clears = decide(point.c, '>', rise);
+      decisions.push(clears);
       return {
         crest: crest.name,
         lowPoint: point.name,
         rise,
         clearance,
-        verdict: decide(point.c, '>', rise).holds ? 'clears' : 'touches',
+        verdict: clears.holds ? 'clears' : 'touches',
       };
     }),
   );
@@ -128,7 +131,7 @@ export function crestClearance(
       checks.map(({ clearance }) => clearance),
     ),
     verdict: touching.length === 0 ? 'clears' : 'touches',
-    decisions: guarded.right,
+    decisions,
     notes: touching.map(({ crest, lowPoint, clearance }) =>
       note('HangsUp', `${lowPoint} touches at ${crest}.`, [clearance]),
     ),
