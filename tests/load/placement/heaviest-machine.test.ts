@@ -55,6 +55,20 @@ describe('heaviestMachine', () => {
     expect(show(answer.heaviest.value)).toBe('6,000 lb');
     expect([answer.byWeight.map(({ name }) => name), answer.governedBy]).toEqual([['GVWR', 'ramps'], []]);
   });
+  it('of axle limits that stand alike the strictest counts', () => {
+    const axle = (name: string, pounds: number) => ({ name, on: 'axles', limit: given(name, lb(pounds), 'label') }) as const;
+    const by = (...pounds: readonly number[]): string =>
+      showBrief(
+        rightOf(
+          heaviestMachine(
+            { ...r1, limits: pounds.map((each, i) => axle(`axle ${i + 1}`, each)) },
+            { ...machine, uncertainty: inch(0) },
+          ),
+        ).heaviest.value,
+      );
+    expect([by(8000, 7000), by(7000, 8000)]).toEqual([by(7000), by(7000)]);
+    expect(by(8000)).not.toBe(by(7000));
+  });
   it('of several lightest machines the heaviest counts: the guideline asks for more relief than the receiver', () => {
     const heavyNose = { ...r1, items: [{ name: 'trailer', weight: lb(3200), tongue: lb(1600) }] };
     const answer = rightOf(heaviestMachine(heavyNose, { ...machine, uncertainty: inch(0) }));

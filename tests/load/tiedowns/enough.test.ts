@@ -50,6 +50,12 @@ describe('answers', () => {
     });
     expect(named({ part: 'webbing' })).toMatchObject({ symbol: expect.stringMatching(/ in webbing$/) });
   });
+  it('the tiedowns count from one in the working', () => {
+    const found = rightOf(tiedowns(article(10000, 'heavy equipment'), chain(4, 4700)));
+    const names = nodesOf(workingsIn(found).map(({ why }) => why)).map(({ symbol }) => symbol);
+    for (const i of [1, 2, 3, 4]) expect(names).toContain(`counted for tiedown ${i}`);
+    expect(names).not.toContain('counted for tiedown 0');
+  });
   it('how many is the least number that is enough, and one fewer is not', () => {
     fc.assert(
       fc.property(
