@@ -128,9 +128,17 @@ describe('payload at the best share of the band (statics)', () => {
   });
   it('holds at every share where at the lightest the tongue presses with just what it must', () => {
     const anywhere = (pounds: number) =>
-      rightOf(payload(curb, share('0.1', '0.15'), [limit('GVWR', 'gross', 10000), { ...limit('tongue presses', 'tongue', pounds), atLeast: true }]));
+      rightOf(
+        payload(curb, share('0.1', '0.15'), [
+          limit('GVWR', 'gross', 10000),
+          { ...limit('tongue presses', 'tongue', pounds), atLeast: true },
+        ]),
+      );
     // 0.1 x 10,000 lb
-    expect([anywhere(1000).anywhere && show(anywhere(1000).anywhere!.weight.value), anywhere(1000).lifts]).toEqual(['7,000 lb', []]);
+    expect([anywhere(1000).anywhere && show(anywhere(1000).anywhere!.weight.value), anywhere(1000).lifts]).toEqual([
+      '7,000 lb',
+      [],
+    ]);
     expect([anywhere(1001).anywhere, anywhere(1001).lifts]).toEqual([undefined, ['tongue presses']]);
   });
   it('is absent where something lifts, and says what', () => {

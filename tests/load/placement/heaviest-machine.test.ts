@@ -56,7 +56,8 @@ describe('heaviestMachine', () => {
     expect([answer.byWeight.map(({ name }) => name), answer.governedBy]).toEqual([['GVWR', 'ramps'], []]);
   });
   it('of axle limits that stand alike the strictest counts', () => {
-    const axle = (name: string, pounds: number) => ({ name, on: 'axles', limit: given(name, lb(pounds), 'label') }) as const;
+    const axle = (name: string, pounds: number) =>
+      ({ name, on: 'axles', limit: given(name, lb(pounds), 'label') }) as const;
     const by = (...pounds: readonly number[]): string =>
       showBrief(
         rightOf(
