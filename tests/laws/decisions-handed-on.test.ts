@@ -15,6 +15,7 @@ import {
   type ComparedLayout,
   compareLayouts,
   crestClearance,
+  crestsOf,
   curbWeight,
   edgeRise,
   frictionNeeded,
@@ -142,6 +143,7 @@ const questions: Readonly<Record<string, () => Either<unknown, { readonly decisi
   edgeRise: () => edgeRise(inch(30), inch(20), degree(20)),
   crestClearance: () =>
     crestClearance(inch(100), [{ name: 'belly', behindFrontAxle: inch(50), height: inch(12) }], crests),
+  crestsOf: () => crestsOf(degree(20), { angle: degree(8), length: inch(60) }, inch(50)),
   rampCapacity: () =>
     rampCapacity(rating('ramp pair, axle', lb(3500)), { weight: lb(6000), axleLoads: [lb(3600), lb(2400)] }),
   placementWindow: () => placementWindow(placing, { ...machineShape, weight: lb(9200) }),

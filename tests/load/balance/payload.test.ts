@@ -126,6 +126,14 @@ describe('payload at the best share of the band (statics)', () => {
       expect.closeTo(0.13, 14),
     ]);
   });
+  it('holds only from the share at which the tongue presses with what it must', () => {
+    const presses: LadenLimit = { ...limit('tongue presses', 'tongue', 1200), atLeast: true };
+    const found = best([limit('GVWR', 'gross', 10000), presses]);
+    expect([plainly(found.shares?.from), plainly(found.shares?.to)]).toEqual([
+      expect.closeTo(0.12, 14),
+      expect.closeTo(0.15, 14),
+    ]);
+  });
   it('holds at every share where at the lightest the tongue presses with just what it must', () => {
     const anywhere = (pounds: number) =>
       rightOf(

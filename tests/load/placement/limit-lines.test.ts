@@ -2,10 +2,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { LadenLimit } from '../../../src/load/balance/laden-limit.js';
+import { guideline } from '../../../src/load/index.js';
 import { linesOf } from '../../../src/load/placement/limit-lines.js';
 import type { TrailerForPlacing } from '../../../src/load/placement/limits.js';
-import { constant, given } from '../../../src/trace/index.js';
-import { inch, lb, ratio } from '../../../src/units/index.js';
+import { commonPractice, constant, given } from '../../../src/trace/index.js';
+import { inch, lb, percent, ratio } from '../../../src/units/index.js';
 import { plain, rightOf } from '../../helpers/either.js';
 import { expectReplays } from '../../helpers/working.js';
 
@@ -73,6 +74,12 @@ describe('the line of a limit', () => {
       linesOf({ ...trailer, limits: [axles(9000)] }, { ...machine, balancePoint: inch(balancePoint) })._tag;
     expect(['0', '0.5', '120'].map(at)).toEqual(['Right', 'Right', 'Right']);
     expect(['-0.1', '120.1'].map(at)).toEqual(['Left', 'Left']);
+  });
+  it('hands on what the guideline was read by', () => {
+    const band = rightOf(guideline(percent(10), percent(15), commonPractice));
+    const { decisions } = rightOf(linesOf({ ...trailer, guideline: band }, machine));
+    expect(band.decisions.length).toBeGreaterThan(0);
+    expect(decisions).toEqual(expect.arrayContaining([...band.decisions]));
   });
   it('is none for what does not depend on the place: that limits the weight', () => {
     const on = (name: 'gross' | 'payload'): LadenLimit => ({ name, on: name, limit: given(name, lb(9000), 'label') });

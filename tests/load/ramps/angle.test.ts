@@ -17,6 +17,10 @@ describe('ramp angle and length', () => {
   it('stands a ramp as long as the deck is high straight up', () => {
     expect(showBrief(rightOf(rampAngle(inch(34), inch(34))).angle.value)).toBe('90 deg');
   });
+  it('refuses a deck below the ground, whichever is asked', () => {
+    expect(leftOf(rampLength(inch(-1), degree(15)))).toMatchObject({ what: 'deck height' });
+    expect(leftOf(rampAngle(inch(-1), inch(96)))).toMatchObject({ what: 'deck height' });
+  });
   it('takes any unit', () => {
     expect(showBrief(rightOf(rampAngle(mm('863.6'), foot(8))).angle.value)).toBe('20.74 deg');
   });

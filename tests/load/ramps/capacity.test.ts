@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { rampCapacity } from '../../../src/load/index.js';
 import { rating } from '../../../src/ratings/index.js';
+import { nodesOf } from '../../../src/trace/index.js';
 import { lb } from '../../../src/units/index.js';
 import { leftOf, rightOf } from '../../helpers/either.js';
 import { expectReplays } from '../../helpers/working.js';
@@ -22,6 +23,12 @@ describe('rampCapacity', () => {
     ];
     expect(checks.map(({ check }) => check.verdict)).toEqual(['within', 'over', 'within', 'over']);
     expectReplays(...checks.map(({ check }) => check.reserve));
+  });
+  it('names the axles from one', () => {
+    const machine = { weight: lb(6000), axleLoads: [lb(2400), lb(3600)] };
+    const { check } = rightOf(rampCapacity(rating('ramp pair, axle', lb(3600)), machine));
+    const names = nodesOf([check.load.why]).map(({ symbol }) => symbol);
+    expect(names).toEqual(expect.arrayContaining(['load of machine axle 1', 'load of machine axle 2']));
   });
   it('refuses a machine without weight', () => {
     for (const rated of [rating('ramp pair, machine', lb(3500)), rating('ramp pair, axle', lb(3500))])

@@ -48,5 +48,14 @@ describe('rampSpacing', () => {
       ).tag,
     ).toBe('OutsideItsRange');
     expect(leftOf(rampSpacing([], ramps)).tag).toBe('NothingGiven');
+    const axle = { name: 'front axle', gauge: inch(54), tireWidth: inch(12) };
+    expect(leftOf(rampSpacing([axle], { ...ramps, rampWidth: inch(0) }))).toMatchObject({ what: 'ramp width' });
+    expect(leftOf(rampSpacing([axle], { ...ramps, closest: inch(-1) }))).toMatchObject({ what: 'closest setting' });
+    expect(leftOf(rampSpacing([axle], { ...ramps, margin: inch(-1) }))).toMatchObject({
+      what: 'margin beside the tire',
+    });
+    expect(leftOf(rampSpacing([{ ...axle, tireWidth: inch(0) }], ramps))).toMatchObject({
+      what: 'front axle tire width',
+    });
   });
 });

@@ -50,6 +50,11 @@ describe('answers', () => {
     });
     expect(named({ part: 'webbing' })).toMatchObject({ symbol: expect.stringMatching(/ in webbing$/) });
   });
+  it('a size that serves comes with the caution of the rule, and with what the count says', () => {
+    const { notes } = rightOf(whichTiedownSize(article(10000, 'heavy equipment'), 4, 'direct', { part: 'webbing' }));
+    const { notes: ofCount } = rightOf(tiedowns(article(10000, 'heavy equipment'), chain(4, 4700)));
+    expect(notes.map(({ tag }) => tag)).toEqual(expect.arrayContaining(ofCount.map(({ tag }) => tag)));
+  });
   it('the tiedowns count from one in the working', () => {
     const found = rightOf(tiedowns(article(10000, 'heavy equipment'), chain(4, 4700)));
     const names = nodesOf(workingsIn(found).map(({ why }) => why)).map(({ symbol }) => symbol);
