@@ -64,6 +64,13 @@ describe('a size as sellers write it', () => {
     expect([from('225/75R15'), from('LT225/75R15'), from('225/75R15LT')]).toEqual([2, 1, 4]);
     expect(from('ST225/75R16')).toBeGreaterThan(from('225/75R15LT'));
   });
+  it('shows three prints at most', () => {
+    // Four printed sizes have 235 and 16.
+    const near = leftOf(readTireDesignation('ST235R16'));
+    expect('nearest' in near && near.nearest?.length).toBe(3);
+    const rows = refused('ST195/75R15 LRD');
+    expect('nearest' in rows && rows.nearest?.length).toBe(3);
+  });
   it('shows no print where none is near', () => {
     expect(leftOf(readTireDesignation('ST999'))).not.toHaveProperty('nearest');
     expect(leftOf(readTireDesignation('ST295R19'))).not.toHaveProperty('nearest');

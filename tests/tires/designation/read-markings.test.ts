@@ -33,6 +33,12 @@ describe('the load range', () => {
     });
     expect(leftOf(readTireDesignation('ST225/75R15 LR Z'))).toMatchObject({ fault: 'UnknownLoadRange', at: 15 });
   });
+  it.each(['10PR', '10 PR', '10-ply', '10 ply', '10 ply rating', '10-ply rated', '10PR OWL', '10 PR M+S'])(
+    'may be told by its ply rating, "%s"',
+    (plies) => {
+      expect(rightOf(readTireDesignation(`LT235/85R16 ${plies}`)).range).toMatchObject({ letter: 'E', plyRating: 10 });
+    },
+  );
   it('has one mark before its letter, not two', () => {
     expect(leftOf(readTireDesignation('ST225/75R15 LR:-E'))).toMatchObject({ fault: 'UnknownLoadRange' });
   });
