@@ -110,7 +110,8 @@ export function compare(title: string, contenders: readonly Contender[], rounds 
     const ratios = times.map((time, round) => time / first!.times[round]!);
     const ratio = median(ratios);
     const spread = `(${quantile(ratios, 0.25).toPrecision(3)} to ${quantile(ratios, 0.75).toPrecision(3)})`;
-    const verdict = aim === undefined ? '' : `  aim ${aim.most}: ${ratio <= aim.most ? 'met' : 'not met'}`;
+    const verdict =
+      aim === undefined ? '' : `  aim ${aim.most.toPrecision(3)}: ${ratio <= aim.most ? 'met' : 'not met'}`;
     console.log(
       `  ${name.padEnd(wide)}  ${median(times).toPrecision(3).padStart(10)} us  ${ratio.toPrecision(3).padStart(8)} x ${spread}${verdict}`,
     );
