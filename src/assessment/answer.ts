@@ -5,7 +5,7 @@ import { type Finding, hasEffect } from '../rules/index.js';
 import { writtenSpec } from '../spec/index.js';
 import { type Derived, pathsBehind } from '../trace/index.js';
 import type { Unit } from '../units/index.js';
-import { crc32, textOf } from './answer/checksum.js';
+import { crc32, ordered } from './answer/checksum.js';
 import { capacityText, loadText, nearestText, shareText, usedText } from './answer/edge.js';
 import { type NodeList, nodeList } from './answer/node-list.js';
 import {
@@ -142,5 +142,7 @@ export function answerOf(assessment: Assessment, { working = true }: AnswerOptio
     version: answerVersion,
     ...(nodes !== undefined && { working: nodes.working }),
   } as const;
-  return { ...summary, checksum: crc32(textOf(summary)) };
+  // All but the spec is written in the order of its keys already.
+  const text = JSON.stringify(written === undefined ? summary : { ...summary, spec: ordered(written) });
+  return { ...summary, checksum: crc32(text) };
 }

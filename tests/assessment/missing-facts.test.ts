@@ -70,7 +70,7 @@ describe('the question names the fact', () => {
     ['cargo.0.front', 'axle loads and tongue: where excavator stands'],
     ['cargo.0.balancePoint', 'axle loads and tongue: where excavator stands'],
     ['cargo.0.tiedowns', 'tiedowns of excavator: tiedowns'],
-    ['tow', 'tow vehicle: anything about it'],
+    ['tow', 'tow vehicle: its label, its axle loads, its hitch'],
     ['tow.gcwr', 'combination against GCWR: GCWR'],
   ])('%s', (path, question) => {
     expect(questions(whole)).not.toContain(question);

@@ -5,15 +5,18 @@ function isOrdered(value: unknown): boolean {
   if (typeof value !== 'object' || value === null) return true;
   if (Array.isArray(value)) return value.every(isOrdered);
   let before = '';
-  for (const [key, part] of Object.entries(value)) {
-    if (key < before || !isOrdered(part)) return false;
+  // Plain records of JSON: no key but their own. A list of pairs for every record would be half of the time.
+  for (const key in value) {
+    if (key < before) return false;
+    const part = (value as Readonly<Record<string, unknown>>)[key];
+    if (typeof part === 'object' && !isOrdered(part)) return false;
     before = key;
   }
   return true;
 }
 
 /** The same value with the keys of every record in order; a part that is in order already is not copied. */
-function ordered(value: unknown): unknown {
+export function ordered(value: unknown): unknown {
   if (isOrdered(value)) return value;
   if (Array.isArray(value)) return value.map(ordered);
   const parts = Object.entries(value as object).sort(([a], [b]) => (a < b ? -1 : 1));

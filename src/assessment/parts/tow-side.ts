@@ -27,7 +27,7 @@ function couplerAlone(spec: DecodedSpec, trailer: TowedTrailer): Either<TowingEr
   const coupled = couplerChecks(trailer);
   if (isLeft(coupled)) return left({ ...coupled.left, path: coupled.left.path ?? 'trailer' });
   const { checks, notes, decisions, notChecked } = coupled.right;
-  const unknown = { id: 'tow', what: 'tow vehicle', missing: 'anything about it', paths: ['tow'] };
+  const unknown = { id: 'tow', what: 'tow vehicle', missing: 'its label, its axle loads, its hitch', paths: ['tow'] };
   return right({ checks, notes, decisions, notChecked: [...openChecks(notChecked, spec), unknown] });
 }
 
