@@ -26,20 +26,17 @@ export * from './errors.js';
 export { type PublishedDiameter, revolutionsPerMile, type TireGeometry, tireGeometry } from './geometry.js';
 export { estimateBetweenRows, type LoadBetweenRows } from './load/between-rows.js';
 export { estimateLoadAtPressure, type LoadEstimate, type RatedAt } from './load/estimates.js';
-export {
-  type LoadAtPressure,
-  loadAtPressure,
-  type PressureForLoad,
-  pressureForLoad,
-  type TableChoice,
-} from './load/load-at-pressure.js';
+export { type LoadAtPressure, loadAtPressure } from './load/load-at-pressure.js';
 export { type LoadIndex, loadIndex } from './load/load-index.js';
 export { type LoadRange, loadRange, type RangePressure, rangePressure } from './load/load-range.js';
 export { type AxleTires, mixedTires } from './load/mixed-tires.js';
 export { estimatePMetricLoad } from './load/p-metric-formula.js';
+export { type PressureForLoad, pressureForLoad } from './load/pressure-for-load.js';
+export type { TableChoice } from './load/printed-steps.js';
 export type { Fitment } from './load/published-rows.js';
+export type { Service, Tire, TireRating } from './load/tire.js';
 export { type TireLoadAsRun, tireLoadAsRun } from './load/tire-load-as-run.js';
-export { passengerDivisor, type Service, type Tire, type TireRating, tireLoadRating } from './load/tire-load-rating.js';
+export { passengerDivisor, tireLoadRating } from './load/tire-load-rating.js';
 export { tirePressureForLoad } from './load/tire-pressure-for-load.js';
 export * from './placard.js';
 export { checkRimPressure, checkRimWidth, type RimCheck } from './rim.js';

@@ -4,6 +4,8 @@
  * @module towing
  */
 
+export type { BarSetting } from './bars/bar-setting.js';
+export type * from './bars/bars-answer.js';
 export type { Findings, NotChecked } from './checks/checks-or-missing.js';
 export * from './checks/coupler-checks.js';
 export { type TongueChecks, type TongueQuestion, tongueChecks } from './checks/tongue-checks.js';
@@ -27,7 +29,7 @@ export { towingTables } from './tables.js';
 export * from './vehicle/combination.js';
 export { type HitchedAxleLoads, type HitchedQuestion, hitchedAxleLoads } from './vehicle/hitched-axle-loads.js';
 export * from './vehicle/largest-trailer.js';
-export type { TowBound } from './vehicle/tow-bounds.js';
+export type { TowBound } from './vehicle/tow-bound.js';
 export * from './vehicle/tow-vehicle.js';
 export { trailerToVehicleRatio } from './vehicle/weight-ratio.js';
 export * from './weight-distribution.js';

@@ -1,121 +1,27 @@
 /** What spring bars move: load back to the front axle and onto the trailer axles. */
-import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
+import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { type Note, note } from '../ratings/index.js';
 import {
-  type AnyLength,
-  type AnyMoment,
-  type AnyShare,
-  type AnyWeight,
-  asDerived,
-  type Decision,
   type Derived,
   decide,
   difference,
-  inInches,
   inPounds,
-  inUnit,
   over,
   plus,
-  product,
   quotient,
   result,
   statics,
   sum,
   times,
 } from '../trace/index.js';
-import { toWire } from '../units/index.js';
+import { momentOf } from './bars/bar-setting.js';
+import type { RigLoads, WeightDistribution, WeightDistributionQuestion } from './bars/bars-answer.js';
+import { readRig } from './bars/read-rig.js';
 import { ask, type Findings, gathered } from './checks/checks-or-missing.js';
 import type { TowingError } from './errors.js';
-import { allAboveZero, aShare, noneBelowZero, noneOf, plainShare } from './figures.js';
-import { hitchLever, takenOffFront } from './hitch/hitch-lever.js';
+import { noneOf } from './figures.js';
+import { takenOffFront } from './hitch/hitch-lever.js';
 import { hitchedBy, tongueRemark } from './vehicle/hitched-axle-loads.js';
-
-/** How the bars are set, in one of four ways of saying it. */
-export type BarSetting =
-  /** The moment of both bars at the hitch head. */
-  | { readonly moment: AnyMoment }
-  /** The lift at the bar ends, both together, and the length of a bar. */
-  | { readonly barLoad: AnyWeight; readonly barLength: AnyLength }
-  /** The fraction of what the front axle lost that shall come back. */
-  | { readonly restore: AnyShare }
-  /** What the trailer axles gained from bars off to bars on, as scaled. */
-  | { readonly trailerGain: AnyWeight };
-
-export interface WeightDistributionQuestion {
-  /** The axles of the truck alone, people and cargo aboard. */
-  readonly front: AnyWeight;
-  readonly rear: AnyWeight;
-  readonly gross: AnyWeight;
-  readonly tongue: AnyWeight;
-  /** Hitch parts that hang on the ball and were not on the truck when it was scaled. */
-  readonly hitchHardware?: AnyWeight | undefined;
-  readonly wheelbase: AnyLength;
-  readonly overhang: AnyLength;
-  /** Ball to the centre of the trailer's axles. */
-  readonly axlesAt: AnyLength;
-  readonly bars: BarSetting;
-  /** The trailer axles' rating is that of the group; each axle has its own check in the axles chapter. */
-  readonly ratings?:
-    | {
-        readonly front?: AnyWeight | undefined;
-        readonly rear?: AnyWeight | undefined;
-        readonly trailerAxles?: AnyWeight | undefined;
-      }
-    | undefined;
-}
-
-/** The three scale platforms. */
-export interface RigLoads {
-  readonly front: Derived<'lb'>;
-  readonly rear: Derived<'lb'>;
-  readonly trailerAxles: Derived<'lb'>;
-}
-
-export interface WeightDistribution {
-  readonly moment: Derived<'lb*in'>;
-  readonly ontoTrailer: Derived<'lb'>;
-  readonly ontoFront: Derived<'lb'>;
-  readonly offRear: Derived<'lb'>;
-  /** Share of what the tongue took off the front axle that came back; absent when it took nothing. */
-  readonly restored?: Derived<'ratio'>;
-  readonly barsOff: RigLoads;
-  readonly barsOn: RigLoads;
-  /** Front, rear and trailer axles with bars off; front and trailer axles with bars on. The rear axle is never credited with the bars. */
-  readonly findings: { readonly barsOff: Findings; readonly barsOn: Findings };
-  readonly notes: readonly Note[];
-  readonly decisions: readonly Decision[];
-}
-
-type Setting = { readonly moment: Derived<'lb*in'>; readonly decisions: readonly Decision[] };
-
-/** The moment of both bars at the hitch head, as it is stated: by itself, by what the trailer axles gained, or by the lift at the bar ends. */
-function momentAsStated(bars: Exclude<BarSetting, { readonly restore: AnyShare }>, a: Derived<'in'>): Derived<'lb*in'> {
-  if ('moment' in bars) return inUnit(asDerived('hitch moment', bars.moment), 'lb*in');
-  if ('trailerGain' in bars) return product('hitch moment', inPounds('gain of the trailer axles', bars.trailerGain), a);
-  const lift = inPounds('lift at the bar ends', bars.barLoad);
-  return product('hitch moment', lift, inInches('bar length', bars.barLength));
-}
-
-function momentOf(
-  bars: BarSetting,
-  a: Derived<'in'>,
-  o: Derived<'in'>,
-  tongue: Derived<'lb'>,
-  offFront: Derived<'lb'>,
-): Either<TowingError, Setting> {
-  if ('restore' in bars) {
-    const share = plainShare('fraction to restore', bars.restore);
-    const fraction = aShare('fraction to restore', share);
-    if (isLeft(fraction)) return fraction;
-    const lost = decide(offFront, '>', noneOf('lb'));
-    if (!lost.holds) return left({ chapter: 'towing', tag: 'NothingToRestore', offFront: toWire(offFront.value) });
-    const wanted = times(share, tongue, o, a);
-    return right({ moment: result('hitch moment', over(wanted, plus(a, o))), decisions: [...fraction.right, lost] });
-  }
-  const moment = momentAsStated(bars, a);
-  const lifts = noneBelowZero([['hitch moment', moment]]);
-  return isLeft(lifts) ? lifts : right({ moment, decisions: lifts.right });
-}
 
 const moreThanAll = (restored: Derived<'ratio'>): Note =>
   note(
@@ -144,51 +50,20 @@ const notRestorable = note(
  * @source static equilibrium, derived; guidance on the fraction: SAE committee report
  */
 export function weightDistribution(question: WeightDistributionQuestion): Either<TowingError, WeightDistribution> {
-  const [front, rear, tongue, gross] = [
-    inPounds('front axle, truck alone', question.front),
-    inPounds('rear axle, truck alone', question.rear),
-    inPounds('tongue load', question.tongue),
-    inPounds('gross weight', question.gross),
-  ];
-  const [b, o, a] = [
-    inInches('wheelbase', question.wheelbase),
-    inInches('overhang', question.overhang),
-    inInches('ball to trailer axles', question.axlesAt),
-  ];
-  const above = allAboveZero([
-    ['wheelbase', b],
-    ['ball to trailer axles', a],
-    ['gross weight', gross],
-  ]);
-  if (isLeft(above)) return above;
-  const weighed = noneBelowZero([
-    ['front axle, truck alone', front],
-    ['rear axle, truck alone', rear],
-  ]);
-  if (isLeft(weighed)) return weighed;
-  const behind = decide(o, '>=', noneOf('in'));
-  if (!behind.holds) return left({ chapter: 'towing', tag: 'BarsNeedBallBehind', overhang: toWire(o.value) });
-  const possible = decide(tongue, '<=', gross);
-  if (!possible.holds)
-    return left({
-      chapter: 'towing',
-      tag: 'TongueAboveGross',
-      tongue: toWire(tongue.value),
-      gross: toWire(gross.value),
-    });
-  const place = hitchLever({ hitch: 'ball behind', overhang: o, wheelbase: b });
-  if (isLeft(place)) return place;
+  const read = readRig(question);
+  if (isLeft(read)) return read;
+  const { front, rear, tongue, gross, b, o, a, place } = read.right;
 
   const remark = tongueRemark(tongue);
   const { hitchHardware } = question;
   const parts = hitchHardware === undefined ? undefined : inPounds('hitch hardware', hitchHardware);
   const onBall = parts === undefined ? tongue : sum('load on the ball', [tongue, parts]);
-  const hitched = hitchedBy(place.right.lever, front, rear, onBall);
+  const hitched = hitchedBy(place.lever, front, rear, onBall);
   // The bars answer to the trailer: what hitch parts alone take off the front axle is no part of the fraction.
   const byTongue =
     parts === undefined
       ? hitched.offFront
-      : takenOffFront('taken off the front axle by the tongue', place.right.lever, tongue);
+      : takenOffFront('taken off the front axle by the tongue', place.lever, tongue);
   const setting = momentOf(question.bars, a, o, tongue, byTongue);
   if (isLeft(setting)) return setting;
   const { moment } = setting.right;
@@ -233,18 +108,14 @@ export function weightDistribution(question: WeightDistributionQuestion): Either
     barsOn,
     findings: { barsOff: off.right, barsOn: on.right },
     notes: [
-      ...place.right.notes,
+      ...place.notes,
       ...remark.notes,
       ...hitched.notes,
       ...(restored === undefined ? [notRestorable] : []),
       ...(restored !== undefined && tooMuch.holds ? [moreThanAll(restored)] : []),
     ],
     decisions: [
-      ...above.right,
-      ...weighed.right,
-      behind,
-      possible,
-      ...place.right.decisions,
+      ...read.right.decisions,
       ...remark.decisions,
       ...hitched.decisions,
       ...setting.right.decisions,

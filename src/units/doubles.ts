@@ -6,6 +6,8 @@
  * snap to 24. A bound that is not finite means that the doubles do not tell, and that the decimals must be asked.
  */
 
+import type { Decimal } from './decimal.js';
+
 /** Half a unit in the last place of a double, as a share of it, with room for the snaps and for what a bound loses itself. */
 const halfUlp = 1.2e-16;
 /** What is lost where doubles run out of small numbers. */
@@ -121,3 +123,17 @@ export const cosineOf = (degrees: number): number => Math.cos(degrees * perDegre
 export const tangentOf = (degrees: number): number => Math.tan(degrees * perDegree);
 export const arcSineOf = (a: number): number => Math.asin(a) / perDegree;
 export const arcTangentOf = (a: number): number => Math.atan(a) / perDegree;
+/** The double nearest to a decimal; decimals of at most 14 digits, which most are, need no detour over text. */
+export function nearestDouble(value: Decimal): number {
+  const [high, low] = value.d;
+  const groups = value.d.length;
+  const shift = Math.floor(value.e / 7) - groups + 1;
+  if (high === undefined || groups > 2 || shift > 3 || shift < -3) return value.toNumber();
+  const digits = low === undefined ? high : high * 1e7 + low;
+  const size = shift < 0 ? digits / 10 ** (-7 * shift) : digits * 10 ** (7 * shift);
+  return value.s < 0 ? -size : size;
+}
+export function digitsOf(value: Decimal): number {
+  if (value.d[0] === 0) return 0;
+  return value.d.length < 3 ? 14 : value.precision();
+}

@@ -5,29 +5,13 @@
  * reads it, and kept. All fields are private: nothing can be overwritten from outside, and no figure has to be frozen.
  */
 import { Decimal, decimalOf, frozenDecimal } from './decimal.js';
-import { boundOfDigits } from './doubles.js';
+import { boundOfDigits, digitsOf, nearestDouble } from './doubles.js';
 import type { Quantity } from './quantity.js';
 import type { Unit } from './unit-list.js';
 
 /** What a decimal is made of when it is read: its digits, or a step that is recorded elsewhere. */
 type Origin = string | number | object;
 type Make = (origin: object) => Decimal;
-
-/** The double nearest to a decimal; decimals of at most 14 digits, which most are, need no detour over text. */
-function nearestDouble(value: Decimal): number {
-  const [high, low] = value.d;
-  const groups = value.d.length;
-  const shift = Math.floor(value.e / 7) - groups + 1;
-  if (high === undefined || groups > 2 || shift > 3 || shift < -3) return value.toNumber();
-  const digits = low === undefined ? high : high * 1e7 + low;
-  const size = shift < 0 ? digits / 10 ** (-7 * shift) : digits * 10 ** (7 * shift);
-  return value.s < 0 ? -size : size;
-}
-
-function digitsOf(value: Decimal): number {
-  if (value.d[0] === 0) return 0;
-  return value.d.length < 3 ? 14 : value.precision();
-}
 
 class Figure {
   readonly #unit: Unit;

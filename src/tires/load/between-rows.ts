@@ -18,8 +18,9 @@ import { designationOf } from '../designation/cache.js';
 import type { Designation } from '../designation/designation.js';
 import type { TiresError } from '../errors.js';
 import { inPsi } from './known-figures.js';
-import { type LoadAtPressure, loadAtPressure, type TableChoice } from './load-at-pressure.js';
+import { type LoadAtPressure, loadAtPressure } from './load-at-pressure.js';
 import { pressureSteps } from './pressure-steps.js';
+import type { TableChoice } from './printed-steps.js';
 import type { Fitment } from './published-rows.js';
 
 export interface LoadBetweenRows {

@@ -1,20 +1,14 @@
 /** Load at a pressure and pressure for a load, from printed rows only. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { Note } from '../../ratings/index.js';
-import { type Decision, type Derived, decide, type Known, type NotTabulated, notTabulated } from '../../trace/index.js';
+import { type Decision, type Derived, decide, type Known } from '../../trace/index.js';
 import { show, showBrief } from '../../units/index.js';
-import { designationOf } from '../designation/cache.js';
 import type { Designation } from '../designation/designation.js';
-import { showDesignation } from '../designation/show-designation.js';
 import type { TiresError } from '../errors.js';
-import { inPounds, inPsi } from './known-figures.js';
-import { disagreement, type PressureStep, type PressureSteps, pressureSteps } from './pressure-steps.js';
+import { inPsi } from './known-figures.js';
+import { disagreement, type PressureStep } from './pressure-steps.js';
+import { begin, outside, printedTables, type TableChoice } from './printed-steps.js';
 import type { Fitment } from './published-rows.js';
-
-export interface TableChoice {
-  /** Keep to this table; otherwise all are used and the lower print governs. */
-  readonly table?: string;
-}
 
 export interface LoadAtPressure {
   readonly load: Derived<'lb'>;
@@ -23,39 +17,6 @@ export interface LoadAtPressure {
   readonly tables: readonly string[];
   readonly notes: readonly Note[];
   readonly decisions: readonly Decision[];
-}
-
-export interface PressureForLoad {
-  readonly pressure: Derived<'psi'>;
-  /** What the row carries: at or above the load asked for. */
-  readonly carries: Derived<'lb'>;
-  readonly tables: readonly string[];
-  readonly notes: readonly Note[];
-  readonly decisions: readonly Decision[];
-}
-
-/** The tables that print a step, each once. */
-export const printedTables = (step: PressureStep): readonly string[] => [
-  ...new Set(step.rows.map((row) => row.table.name)),
-];
-const rowText = ({ pressure, load }: PressureStep): string => `${show(load.value)} at ${show(pressure.value)}`;
-
-const outside = (d: Designation, asked: string, nearest: readonly (PressureStep | undefined)[]): NotTabulated =>
-  notTabulated(
-    'tire load and pressure tables',
-    `${showDesignation(d)}, ${asked}`,
-    nearest.flatMap((step) => (step === undefined ? [] : [rowText(step)])),
-  );
-
-function begin(
-  designation: string | Designation,
-  fitment: Fitment,
-  choice: TableChoice,
-): Either<TiresError, { d: Designation; found: PressureSteps }> {
-  const read = designationOf(designation);
-  if (isLeft(read)) return read;
-  const found = pressureSteps(read.right, fitment, choice.table);
-  return isLeft(found) ? found : right({ d: read.right, found: found.right });
 }
 
 /**
@@ -108,46 +69,5 @@ export function loadAtPressure(
     tables: printedTables(step),
     notes: [...notes, ...disagreement(step, fitment)],
     decisions: [reached[last] as Decision, below],
-  });
-}
-
-/**
- * What cold pressure does this load need, by the printed tables?
- *
- * The lowest printed pressure whose load is not below the load asked for: the next printed step up. Nothing above the last
- * row. A load below the first row needs the first row, as no lower pressure is printed.
- *
- * @param designation size with load range, from the sidewall
- * @param load on one tire, in lb or kg, from a scale or an axle load shared by its tires
- * @param fitment single, or dual for twin wheels on one hub
- * @returns psi, what that row carries, notes, decisions; Left `UnreadableDesignation`, `NotPositive`, `NotTabulated` (with the
- * last row), `NoDualRating`
- * @example pressureForLoad('ST225/75R15 LRD', lb(2400), 'single') // Right: 65 psi; 60 psi carries 2,380
- * @source load and inflation tables ST-1 to TR-2 of the list of sources, grade B and C
- */
-export function pressureForLoad(
-  designation: string | Designation,
-  load: Known<'lb' | 'kg'>,
-  fitment: Fitment,
-  choice: TableChoice = {},
-): Either<TiresError, PressureForLoad> {
-  const begun = begin(designation, fitment, choice);
-  if (isLeft(begun)) return begun;
-  const asked = inPounds('tire load', load);
-  if (isLeft(asked)) return asked;
-  const {
-    d,
-    found: { steps, notes },
-  } = begun.right;
-  const carried = steps.map((step) => decide(asked.right, '<=', step.load));
-  const first = carried.findIndex(({ holds }) => holds);
-  const step = steps[first];
-  if (step === undefined) return left(outside(d, showBrief(asked.right.value), steps.slice(-2)));
-  return right({
-    pressure: step.pressure,
-    carries: step.load,
-    tables: printedTables(step),
-    notes: [...notes, ...disagreement(step, fitment)],
-    decisions: carried.slice(0, first + 1),
   });
 }

@@ -4,7 +4,7 @@ import { type Note, note } from '../../ratings/index.js';
 import { type Decision, type Derived, decide, leastOf } from '../../trace/index.js';
 import { showDesignation } from '../designation/show-designation.js';
 import type { NoTires } from '../errors.js';
-import type { TireRating } from './tire-load-rating.js';
+import type { TireRating } from './tire.js';
 
 export interface AxleTires {
   /** What each tire of the axle may be counted with. */

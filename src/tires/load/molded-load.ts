@@ -5,7 +5,7 @@ import { lb, roundCapacityDown, roundLoadUp, show } from '../../units/index.js';
 import type { TiresError } from '../errors.js';
 import { inPounds } from './known-figures.js';
 import type { Fitment } from './published-rows.js';
-import type { Tire } from './tire-load-rating.js';
+import type { Tire } from './tire.js';
 
 export interface MoldedLoad {
   readonly load: Derived<'lb'> | undefined;

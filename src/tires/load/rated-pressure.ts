@@ -10,7 +10,7 @@ import { familyPressureTable } from '../tables.js';
 import { inPsi } from './known-figures.js';
 import { rangePressure } from './load-range.js';
 import { tableLetter } from './published-rows.js';
-import type { Tire } from './tire-load-rating.js';
+import type { Tire } from './tire.js';
 
 export interface AtPressure<P extends Derived<'psi'> | undefined = Derived<'psi'>> {
   readonly pressure: P;

@@ -9,7 +9,8 @@ import { inPsi } from './known-figures.js';
 import { loadAtPressure } from './load-at-pressure.js';
 import { type PressureStep, pressureSteps } from './pressure-steps.js';
 import { asPrinted, ratedPressure } from './rated-pressure.js';
-import { inService, type Service, type Tire, type TireRating, tireLoadRating } from './tire-load-rating.js';
+import type { Service, Tire, TireRating } from './tire.js';
+import { inService, tireLoadRating } from './tire-load-rating.js';
 
 export interface TireLoadAsRun {
   /** What the tire may carry at this pressure, in this service. */

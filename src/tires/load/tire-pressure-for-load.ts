@@ -4,10 +4,12 @@ import { type Decision, type Derived, decide, type Known, product } from '../../
 import { lb, roundCapacityDown, roundLoadUp, show } from '../../units/index.js';
 import type { TiresError } from '../errors.js';
 import { inPounds } from './known-figures.js';
-import { type PressureForLoad, printedTables } from './load-at-pressure.js';
+import type { PressureForLoad } from './pressure-for-load.js';
 import { pressureSteps } from './pressure-steps.js';
+import { printedTables } from './printed-steps.js';
 import { ratedPressure } from './rated-pressure.js';
-import { inService, isDivided, passengerDivisor, type TireRating } from './tire-load-rating.js';
+import type { TireRating } from './tire.js';
+import { inService, isDivided, passengerDivisor } from './tire-load-rating.js';
 
 /**
  * What cold pressure does this tire need for this load?

@@ -13,7 +13,8 @@ import {
 import type { NotChecked } from '../checks/checks-or-missing.js';
 import type { TowingError } from '../errors.js';
 import { aShare, noneOf, plainShare } from '../figures.js';
-import { type TowBound, towBounds } from './tow-bounds.js';
+import type { TowBound } from './tow-bound.js';
+import { towBounds } from './tow-bounds.js';
 import { towFacts } from './tow-facts.js';
 import type { HitchPart, TowVehicle } from './tow-vehicle.js';
 

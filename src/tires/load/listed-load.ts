@@ -1,0 +1,116 @@
+/** The load of a tire by its index and by printed tables, for a designation alone. */
+import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
+import { converted, type Decision, type Derived, decide, notTabulated } from '../../trace/index.js';
+import { show } from '../../units/index.js';
+import { keptFor } from '../designation/cache.js';
+import type { Designation } from '../designation/designation.js';
+import { showDesignation } from '../designation/show-designation.js';
+import type { TiresError } from '../errors.js';
+import { loadIndex } from './load-index.js';
+import { pressureSteps } from './pressure-steps.js';
+import { answerableRows, type Fitment, governing, publishedRows, ratedRows, tableLetter } from './published-rows.js';
+
+/** Loads printed for a size and letter: all of them, the least, and whether they differ. */
+export interface Printed {
+  readonly loads: readonly Derived<'lb'>[];
+  readonly least: Derived<'lb'> | undefined;
+  readonly differ: boolean;
+  readonly decisions: readonly Decision[];
+}
+
+/** The load of an index: kilograms govern, in lb by the exact conversion; beside them the pounds that lists print. */
+interface IndexLoad {
+  readonly load: Derived<'lb'>;
+  readonly printed: Derived<'lb'>;
+}
+
+export function indexLoad(d: Designation, fitment: Fitment): Either<TiresError, IndexLoad | undefined> {
+  const index = fitment === 'single' ? d.service?.single : d.service?.dual;
+  if (index === undefined) return right(undefined);
+  const found = loadIndex(index);
+  return isLeft(found)
+    ? found
+    : right({ load: converted(`load at index ${index} in lb`, found.right.kg, 'lb'), printed: found.right.lb });
+}
+
+/** Of the steps that belong to the tire, the highest not above the pressure molded into it. */
+export function belowMolded(
+  d: Designation,
+  fitment: Fitment,
+  table: string | undefined,
+  molded: Derived<'psi'>,
+): Either<TiresError, Printed> {
+  const found = pressureSteps(d, fitment, table);
+  if (isLeft(found)) return found;
+  const reached = found.right.steps.map((step) => ({ step, decision: decide(step.pressure, '<=', molded) }));
+  const last = reached.filter(({ decision }) => decision.holds).at(-1)?.step;
+  const decisions = reached.map(({ decision }) => decision);
+  if (last === undefined)
+    return left(
+      notTabulated(table ?? 'tire load and pressure tables', `${showDesignation(d)} at ${show(molded.value)}`, []),
+    );
+  return right({ loads: last.rows.flatMap((row) => row[fitment] ?? []), least: last.load, differ: false, decisions });
+}
+
+/** The table load of a tire: at the pressure of its load range, or at the pressure molded into it when that is lower. */
+export function tableLoads(
+  d: Designation,
+  fitment: Fitment,
+  table: string | undefined,
+  molded?: Derived<'psi'>,
+): Either<TiresError, Printed> {
+  const found = table === undefined ? ratedByAllTables[fitment](d) : ratedFor(d, fitment, table);
+  if (isLeft(found)) return found;
+  const { letter, pressures, printed, loads, least, differ } = found.right;
+  const decisions = molded === undefined ? [] : pressures.map((pressure) => decide(pressure, '<=', molded));
+  if (molded !== undefined && decisions.some(({ holds }) => !holds)) return belowMolded(d, fitment, table, molded);
+  if (loads.length > 0) return right({ loads, least, differ, decisions });
+  if (fitment === 'dual' && pressures.length > 0)
+    return left({ chapter: 'tires', tag: 'NoDualRating', designation: showDesignation(d) });
+  return left({
+    chapter: 'trace',
+    tag: 'NotTabulated',
+    table: table ?? 'tire load and pressure tables',
+    asked: `${showDesignation(d)}, load range ${letter}`,
+    nearest: printed,
+  });
+}
+
+/** The load from the index, from the tables, or none. */
+export const byIndex = { single: keptFor((d) => indexLoad(d, 'single')), dual: keptFor((d) => indexLoad(d, 'dual')) };
+
+export const byAllTables = {
+  single: keptFor((d) => tableLoads(d, 'single', undefined)),
+  dual: keptFor((d) => tableLoads(d, 'dual', undefined)),
+};
+
+/** What the tables print for the letter of a tire, at the pressures they rate it at. */
+interface RatedRows extends Printed {
+  readonly letter: string;
+  readonly pressures: readonly Derived<'psi'>[];
+  /** Sizes that are printed, for whoever finds no load. */
+  readonly printed: readonly string[];
+}
+
+export function ratedFor(d: Designation, fitment: Fitment, table: string | undefined): Either<TiresError, RatedRows> {
+  const rows = publishedRows(d, table);
+  if (isLeft(rows)) return rows;
+  const letter = tableLetter(d);
+  if (letter === undefined) return left({ chapter: 'tires', tag: 'LoadRangeNeeded', designation: showDesignation(d) });
+  const rated = ratedRows(answerableRows(d, rows.right), letter);
+  const loads = rated.flatMap((row) => row[fitment] ?? []);
+  return right({
+    letter,
+    pressures: rated.map(({ pressure }) => pressure),
+    printed: [...new Set(rows.right.map((row) => row.key))].slice(0, 3),
+    loads: Object.freeze(loads),
+    least: governing('least of the printed loads', loads),
+    differ: new Set(loads.map((load) => load.value.value.toFixed())).size > 1,
+    decisions: [],
+  });
+}
+
+export const ratedByAllTables = {
+  single: keptFor((d) => ratedFor(d, 'single', undefined)),
+  dual: keptFor((d) => ratedFor(d, 'dual', undefined)),
+};
