@@ -25,6 +25,7 @@ export { type Closure, scaleDivision } from './scale/ticket-closure.js';
 export type { TicketFigures, WantedFigure } from './scale/ticket-figures.js';
 export type { CoupledPass, Tickets } from './scale/tickets.js';
 export * from './scale/tongue-by-difference.js';
+export { tongueFromTickets } from './scale/tongue-from-tickets.js';
 export { towingTables } from './tables.js';
 export * from './vehicle/combination.js';
 export { type HitchedAxleLoads, type HitchedQuestion, hitchedAxleLoads } from './vehicle/hitched-axle-loads.js';

@@ -12,19 +12,12 @@ import {
   product,
   quotient,
 } from '../../trace/index.js';
-import type { TicketsCannotTell, TowingError } from '../errors.js';
+import type { TowingError } from '../errors.js';
 import { allAboveZero } from '../figures.js';
 import { tongueRemark } from '../vehicle/hitched-axle-loads.js';
 import type { Closure } from './ticket-closure.js';
-import {
-  closuresOf,
-  moves,
-  type TicketFigures,
-  tongueNeeds,
-  type WantedFigure,
-  wanted,
-  weights,
-} from './ticket-figures.js';
+import { closuresOf } from './ticket-closures.js';
+import { moves, type TicketFigures, type WantedFigure, wanted, weights } from './ticket-figures.js';
 import { passesOf, readTickets, type Tickets } from './tickets.js';
 
 export interface TicketQuestion {
@@ -132,28 +125,5 @@ export function readScaleTickets(question: TicketQuestion): Either<TowingError, 
       ...remark.decisions,
       ...[leverClear, frontClear].flatMap((one) => one ?? []),
     ],
-  });
-}
-
-/**
- * What is the tongue load by these tickets, or why can they not tell?
- *
- * The same reading as `readScaleTickets`, for those who want nothing but the tongue.
- *
- * @returns lb; Left `TicketsCannotTell` for a coupled ticket alone or one with bars on, and the errors of `readScaleTickets`
- * @example tongueFromTickets({ tickets: { barsOff: { steer: lb(2740), drive: lb(2820), trailer: lb(5140) } }, division: scaleDivision }) // Left TicketsCannotTell
- * @source common practice, no source
- */
-export function tongueFromTickets(question: TicketQuestion): Either<TowingError | TicketsCannotTell, Derived<'lb'>> {
-  const read = readScaleTickets(question);
-  if (isLeft(read)) return read;
-  const { tongue } = read.right;
-  if (tongue !== undefined) return right(tongue);
-  return left({
-    chapter: 'towing',
-    tag: 'TicketsCannotTell',
-    asked: 'the tongue load',
-    passes: passesOf(question.tickets),
-    needed: tongueNeeds,
   });
 }

@@ -1,8 +1,6 @@
 /** Out of the readings of a set of passes: tongue, weights, moves, and the sums that must agree. */
-import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
-import { type Decision, type Derived, difference, sum } from '../../trace/index.js';
-import type { TicketsDoNotClose } from '../errors.js';
-import { type Closure, closed, roundingOf } from './ticket-closure.js';
+import { type Derived, difference, sum } from '../../trace/index.js';
+import { roundingOf } from './ticket-closure.js';
 import type { Readings } from './tickets.js';
 
 /** The figures that a set of passes contains; what it does not contain is absent. */
@@ -28,7 +26,7 @@ export interface TicketFigures {
   readonly moment?: Derived<'lb*in'>;
 }
 
-const total = (symbol: string, ...loads: readonly Derived<'lb'>[]): Derived<'lb'> => sum(symbol, loads);
+export const total = (symbol: string, ...loads: readonly Derived<'lb'>[]): Derived<'lb'> => sum(symbol, loads);
 
 /** What the tongue needs. */
 export const tongueNeeds = 'a pass coupled with bars off, and the truck alone or the trailer alone';
@@ -119,36 +117,3 @@ export const wanted: readonly (readonly [WantedFigure, string, string])[] = [
   ],
   ['moment', 'moment of the bars', 'a pass with bars on, one with bars off, and the length from ball to trailer axles'],
 ];
-
-/** Every test of closure these passes allow. */
-export function closuresOf(
-  { barsOn, barsOff, truckAlone, trailerAlone }: Readings,
-  division: Derived<'lb'>,
-): Either<TicketsDoNotClose, { closures: Closure[]; decisions: Decision[] }> {
-  const sums = ({ steer, drive, trailer }: NonNullable<Readings['barsOn']>, when: string): Derived<'lb'> =>
-    total(`whole rig, ${when}`, steer, drive, trailer);
-  const apart =
-    truckAlone &&
-    trailerAlone &&
-    total('truck alone and trailer alone', truckAlone.steer, truckAlone.drive, trailerAlone);
-  const tests = [
-    barsOn &&
-      barsOff &&
-      closed('the rig with bars on and with bars off', sums(barsOn, 'bars on'), sums(barsOff, 'bars off'), 6, division),
-    barsOff &&
-      apart &&
-      closed('the rig coupled, and truck and trailer apart', sums(barsOff, 'bars off'), apart, 6, division),
-    barsOn &&
-      barsOff === undefined &&
-      apart &&
-      closed('the rig coupled, and truck and trailer apart', sums(barsOn, 'bars on'), apart, 6, division),
-  ];
-  const [closures, decisions]: [Closure[], Decision[]] = [[], []];
-  for (const test of tests) {
-    if (!test) continue;
-    if (isLeft(test)) return test;
-    closures.push(test.right.closure);
-    decisions.push(...test.right.decisions);
-  }
-  return right({ closures, decisions });
-}
