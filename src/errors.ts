@@ -14,7 +14,7 @@ import { wordsForStudy } from './study/words.js';
 /** Plain data with a `chapter` and a `tag`; `path` says where in the spec, when it came from one. */
 export type TrailerError = AssessError | StudyError | ChooseError;
 
-/** What went wrong, in one sentence, without the path: for the field of a form. @example wordsFor(divisionByZero('lb', 'ft')) // asked lb divided by ft; found a divisor of zero; needed a divisor that is not zero */
+/** What went wrong, in one sentence, without the path: for the field of a form. @example wordsFor(divisionByZero('lb', 'ft')) // the divisor of lb divided by ft is zero; it must be another figure */
 export function wordsFor(error: TrailerError): string {
   switch (error.chapter) {
     case 'study':
@@ -26,7 +26,7 @@ export function wordsFor(error: TrailerError): string {
   }
 }
 
-/** One line for a log or a screen: the path in the spec, when there is one, and the sentence. @example describeError(divisionByZero('lb', 'ft')) // asked lb divided by ft; found a divisor of zero; needed a divisor that is not zero */
+/** One line for a log or a screen: the path in the spec, when there is one, and the sentence. @example describeError(divisionByZero('lb', 'ft')) // the divisor of lb divided by ft is zero; it must be another figure */
 export const describeError = (error: TrailerError): string =>
   `${error.path === undefined ? '' : `${error.path}: `}${wordsFor(error)}`;
 

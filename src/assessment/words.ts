@@ -7,11 +7,11 @@ import { wordsForSpec } from '../spec/words.js';
 import { wordsForTires } from '../tires/words.js';
 import { wordsForTowing } from '../towing/words.js';
 import { wordsForTrace } from '../trace/words.js';
-import { mustBe, type Words } from '../units/index.js';
+import { mustBe } from '../units/index.js';
 import { wordsForUnits } from '../units/words.js';
 import type { AssessError, AssessmentError } from './errors.js';
 
-export function wordsForAssessment(error: AssessmentError): Words {
+export function wordsForAssessment(error: AssessmentError): string {
   switch (error.tag) {
     case 'MissingFact':
       return `${error.question}: no ${error.missing} is given`;
@@ -22,7 +22,8 @@ export function wordsForAssessment(error: AssessmentError): Words {
   }
 }
 
-function words(error: AssessError): Words {
+/** Why a spec was refused, in one sentence, without the path. */
+export function sentenceFor(error: AssessError): string {
   switch (error.chapter) {
     case 'units':
       return wordsForUnits(error);
@@ -45,12 +46,6 @@ function words(error: AssessError): Words {
     case 'assessment':
       return wordsForAssessment(error);
   }
-}
-
-/** Why a spec was refused, in one sentence, without the path. */
-export function sentenceFor(error: AssessError): string {
-  const said = words(error);
-  return typeof said === 'string' ? said : `asked ${said.asked}; found ${said.found}; needed ${said.needed}`;
 }
 
 /** The same with the path in front, where there is one. */

@@ -36,7 +36,7 @@ export interface SharingUnknown {
   readonly path?: string;
 }
 
-/** A rating of zero or less: nothing is rated at nothing. */
+/** A rating of zero or less. */
 export interface RatingNotPositive {
   readonly chapter: 'axles';
   readonly tag: 'RatingNotPositive';

@@ -1,9 +1,9 @@
 /** The words for what can go wrong with axles. */
-import { fromWire, lb, mustBe, roundCapacityDown, roundLoadUp, show, showWire, type Words } from '../units/index.js';
+import { fromWire, lb, mustBe, roundCapacityDown, roundLoadUp, show, showWire } from '../units/index.js';
 import type { AxlesError } from './errors.js';
 import { wordsForHardware } from './hardware/hardware-errors.js';
 
-export function wordsForAxles(error: AxlesError): Words {
+export function wordsForAxles(error: AxlesError): string {
   switch (error.tag) {
     case 'HardwareNotAboveZero':
     case 'NoBrakes':

@@ -1,8 +1,8 @@
 /** The words for what can go wrong with weights and their places, ramps and tiedowns. */
-import { fromWire, mustBe, showBrief, showWire, type Words } from '../units/index.js';
+import { fromWire, mustBe, showBrief, showWire } from '../units/index.js';
 import type { LoadError } from './errors.js';
 
-export function wordsForLoad(error: LoadError): Words {
+export function wordsForLoad(error: LoadError): string {
   switch (error.tag) {
     case 'AxlesNotBehindCoupler':
       return mustBe('the distance from coupler to axles', showWire(error.axlesAt), 'greater than zero');

@@ -34,6 +34,6 @@ export interface FiguresInPrint {
   readonly share: (q: Quantity<'ratio'>) => string;
   /** What is used of a limit, as a percentage, up. */
   readonly used: (q: Quantity<'ratio'>) => string;
-  /** Any figure a remark speaks of, for reading. */
+  /** Any figure a remark refers to, for reading. */
   readonly any: (q: Quantity<Unit>) => string;
 }

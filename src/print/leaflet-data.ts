@@ -11,11 +11,11 @@ export interface LeafletBar {
   readonly check: Check;
 }
 
-/** Something to do while loading: a tag for programs, and the figure it speaks of. */
+/** Something to do while loading: a tag for programs, and the figure it refers to. */
 export interface LoadingStep {
   /** Which step it is. Stable. */
   readonly tag: 'chock' | 'rear legs' | 'place' | 'tiedowns' | 'weigh the tongue' | 'tires';
-  /** The piece or the part that it speaks of. */
+  /** The piece or the part that it refers to. */
   readonly of?: string;
   /** The least figure, or the one there is. */
   readonly from?: Derived<'lb' | 'in' | 'psi'>;

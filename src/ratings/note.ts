@@ -7,9 +7,9 @@ export interface Note {
   readonly tag: string;
   /** The remark in one sentence. */
   readonly says: string;
-  /** The figures it speaks of. */
+  /** The figures it refers to. */
   readonly figures?: readonly Derived<Unit>[];
-  /** The keys of the spec it speaks of: `trailer.gvwr`. */
+  /** The keys of the spec it refers to: `trailer.gvwr`. */
   readonly paths?: readonly string[];
 }
 

@@ -30,7 +30,7 @@ function positive(figure: Derived<'lb'>, what: string): Derived<'lb'> {
   return figure;
 }
 
-/** Names a figure as a rating of a kind. @throws RangeError when it is not greater than zero: nothing is rated at nothing. @example rating('GVWR', lb(14000)).limit // 14,000 lb */
+/** Names a figure as a rating of a kind. @throws RangeError when it is not greater than zero. @example rating('GVWR', lb(14000)).limit // 14,000 lb */
 export function rating<K extends RatingKind>(
   kind: K,
   limit: Known<'lb'>,

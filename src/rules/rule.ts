@@ -57,7 +57,7 @@ export interface Rule {
   /** Questions that must be answered yes, and such that must be answered no. */
   readonly when?: readonly YesNoFact[];
   readonly unless?: readonly YesNoFact[];
-  /** The range it speaks of: outside of it the rule does not apply. */
+  /** The range it refers to: outside of it the rule does not apply. */
   readonly where?: readonly Condition[];
   /** All of them together make the condition. */
   readonly all: readonly Condition[];

@@ -1,5 +1,5 @@
 /** The words for what can go wrong with rules. */
-import { type AskedFoundNeeded, showUnit } from '../units/index.js';
+import { mustBe, showUnit } from '../units/index.js';
 import type { RulesError, UnknownName } from './errors.js';
 
 const kinds: Readonly<Record<UnknownName['tag'], string>> = {
@@ -7,36 +7,20 @@ const kinds: Readonly<Record<UnknownName['tag'], string>> = {
   UnknownRule: 'rule',
 };
 
-export function wordsForRules(error: RulesError): AskedFoundNeeded {
+export function wordsForRules(error: RulesError): string {
   switch (error.tag) {
     case 'ContradictoryFacts':
-      return {
-        asked: `${error.facts[0]} beside ${error.facts[1]}`,
-        found: error.found.join(' beside '),
-        needed: error.needed,
-      };
+      return `${error.facts.join(' and ')} contradict each other: ${error.found.join(' and ')}; give ${error.needed}`;
     case 'OutOfRange':
-      return { asked: error.what, found: error.found, needed: error.needed };
+      return mustBe(error.what, error.found, error.needed);
     case 'WrongRuleUnit':
-      return {
-        asked: `${error.fact} in a unit of ${error.needed}`,
-        found: showUnit(error.found),
-        needed: `a unit of ${error.needed}`,
-      };
+      return mustBe(error.fact, `in ${showUnit(error.found)}`, `in a unit of ${error.needed}`);
     case 'UnknownFact':
     case 'UnknownRule':
-      return {
-        asked: `the ${kinds[error.tag]} "${error.found}"`,
-        found: `no such ${kinds[error.tag]}`,
-        needed: `one of ${error.known.join(', ')}`,
-      };
+      return `there is no ${kinds[error.tag]} "${error.found}"; write one of ${error.known.join(', ')}`;
     case 'MissingFacts':
-      return { asked: error.asked, found: 'facts missing', needed: error.missing.join(', ') };
+      return `${error.asked} cannot be told; give ${error.missing.join(', ')}`;
     case 'BeyondLastStep':
-      return {
-        asked: `the step of ${error.table}`,
-        found: error.found,
-        needed: `a weight within the last step, ${error.last}`,
-      };
+      return mustBe(`the weight for ${error.table}`, error.found, `within the last step, ${error.last}`);
   }
 }

@@ -46,7 +46,7 @@ function figure({ dimension, least, most, orWords }: FigureKind): Json {
     : { anyOf: [{ type: 'string', enum: orWords }, ref(nameOfFigure(dimension))], $comment: range };
 }
 
-/** What a codec reads, as a schema that speaks of the records by their names. */
+/** What a codec reads, as a schema that refers to the records by their names. */
 function schemaOf({ says }: AnyCoded): Json {
   switch (says.kind) {
     case 'figure':

@@ -1,64 +1,56 @@
 /** The words for what can go wrong with towing questions. */
-import { type AskedFoundNeeded, showWire } from '../units/index.js';
+import { mustBe, showWire } from '../units/index.js';
 import type { TowingError } from './errors.js';
 
-export function wordsForTowing(error: TowingError): AskedFoundNeeded {
+export function wordsForTowing(error: TowingError): string {
   switch (error.tag) {
     case 'NotAboveZero':
-      return { asked: error.what, found: showWire(error.found), needed: 'a figure greater than zero' };
+      return mustBe(error.what, showWire(error.found), 'greater than zero');
     case 'BelowZero':
-      return { asked: error.what, found: showWire(error.found), needed: 'a figure of zero or more' };
+      return mustBe(error.what, showWire(error.found), 'zero or more');
     case 'NotAShare':
-      return { asked: error.what, found: showWire(error.found), needed: 'a share above 0 % and not above 100 %' };
-    case 'HitchContradicts':
-      return {
-        asked: `a ${error.hitch === 'gooseneck' ? 'gooseneck' : 'ball behind the rear axle'}`,
-        found: `an overhang of ${showWire(error.overhang)}`,
-        needed: error.needed,
-      };
+      return mustBe(error.what, showWire(error.found), 'above 0 % and at most 100 %');
+    case 'HitchContradicts': {
+      const hitch = error.hitch === 'gooseneck' ? 'a gooseneck' : 'a ball behind the rear axle';
+      return `the overhang is ${showWire(error.overhang)}; ${hitch} needs ${error.needed}`;
+    }
     case 'BarsNeedBallBehind':
-      return {
-        asked: 'a weight distributing hitch',
-        found: `an overhang of ${showWire(error.overhang)}`,
-        needed: 'a ball behind the rear axle',
-      };
+      return mustBe(
+        'the overhang of a weight distributing hitch',
+        showWire(error.overhang),
+        'zero or more: the ball behind the rear axle',
+      );
     case 'NothingToRestore':
-      return {
-        asked: 'a fraction of the front axle load restored',
-        found: `${showWire(error.offFront)} taken off the front axle by the tongue`,
-        needed: 'a tongue that takes load off the front axle',
-      };
+      return mustBe(
+        'what the tongue takes off the front axle',
+        showWire(error.offFront),
+        'greater than zero for a share of it to be restored',
+      );
     case 'TongueAboveGross':
-      return {
-        asked: 'a trailer on its tongue and axles',
-        found: `a tongue load of ${showWire(error.tongue)} on a gross weight of ${showWire(error.gross)}`,
-        needed: 'a tongue load not above the gross weight',
-      };
+      return mustBe('the tongue load', showWire(error.tongue), `at most the gross weight, ${showWire(error.gross)}`);
     case 'JackBehindAxles':
-      return {
-        asked: 'the load at the jack',
-        found: `a jack ${showWire(error.jackBehindBall)} behind the ball, axles ${showWire(error.axlesAt)} behind it`,
-        needed: 'a jack ahead of the axles',
-      };
+      return mustBe(
+        'the place of the jack',
+        `${showWire(error.jackBehindBall)} behind the ball`,
+        `ahead of the axles, ${showWire(error.axlesAt)} behind it`,
+      );
     case 'ReadingBelowTare':
-      return {
-        asked: 'the tongue on a lever',
-        found: `a reading of ${showWire(error.reading)}, beam alone ${showWire(error.tare)}`,
-        needed: 'a reading not below that of the beam alone',
-      };
+      return mustBe(
+        'the reading with the tongue on the lever',
+        showWire(error.reading),
+        `at least that of the beam alone, ${showWire(error.tare)}`,
+      );
     case 'TicketsDoNotClose':
-      return {
-        asked: error.what,
-        found: `${showWire(error.first)} and ${showWire(error.second)}, ${showWire(error.gap)} apart`,
-        needed: `a difference of at most ${showWire(error.allowed)}: weigh again`,
-      };
-    case 'TicketsCannotTell':
-      return {
-        asked: error.asked,
-        found: error.passes.length === 0 ? 'no ticket' : `tickets of ${error.passes.join(', ')}`,
-        needed: error.needed,
-      };
+      return mustBe(
+        `the difference between ${error.what} (${showWire(error.first)} and ${showWire(error.second)})`,
+        showWire(error.gap),
+        `at most ${showWire(error.allowed)}; weigh again`,
+      );
+    case 'TicketsCannotTell': {
+      const from = error.passes.length === 0 ? 'without a ticket' : `from the tickets of ${error.passes.join(', ')}`;
+      return `${error.asked} cannot be told ${from}; it takes ${error.needed}`;
+    }
     case 'NothingLimits':
-      return { asked: 'the largest trailer', found: 'no limit', needed: `one or more of ${error.missing.join(', ')}` };
+      return `nothing limits the trailer; give one or more of ${error.missing.join(', ')}`;
   }
 }

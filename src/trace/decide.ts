@@ -1,8 +1,8 @@
 /**
- * Decisions: a place where the program went one way because one figure stood so to another.
+ * Decisions: recorded comparisons on which the code branched.
  *
  * A working has no branches; a program has. Whoever branches on a figure does it through `decide` and hands the decision
- * back with the result, so that a study knows for which of its variants the recorded working still speaks.
+ * back with the result, so a study can tell for which variants the recorded calculation is still valid.
  */
 
 import type { Unit } from '../units/index.js';

@@ -77,7 +77,7 @@ function rounding({ rounding: how, value }: Computed): string {
   }
 }
 
-/** `83 in in ft` would stutter. */
+/** Units spelled out so that `83 in in ft` reads `83 in in feet`. */
 const spelled: Partial<Record<Unit, string>> = { in: 'inches', ft: 'feet' };
 
 /** A conversion between two units that this reader sees as one. */

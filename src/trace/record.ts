@@ -21,7 +21,7 @@ import type { Source } from './source.js';
 import { type Name, recorded, recordedOfOne, recordedOfTwo } from './step.js';
 import { sameUnit } from './terms.js';
 
-/** `a - b` in one unit; exactly zero when the two agree to 24 digits, so that no margin of nothing gets a sign. @example difference('rest', given('GVWR', lb(14000)), grossWeight) // 1,600 lb */
+/** `a - b` in one unit; exactly zero when the two agree to 24 digits, so an exact tie is never printed as a tiny surplus or overload. @example difference('rest', given('GVWR', lb(14000)), grossWeight) // 1,600 lb */
 export function difference<U extends Unit>(
   symbol: Name,
   a: Derived<U>,

@@ -11,7 +11,7 @@ export interface WeakestInputs {
 }
 
 /**
- * Which inputs is this answer weakest in?
+ * Which inputs have the weakest basis?
  *
  * @returns the weakest basis among the leaves, and every leaf that has it. Numbers that belong to a formula do not count.
  * @example weakestInputs(grossWeight).basis // stated, and the input is the machine weight

@@ -1,5 +1,5 @@
 /** The words for what can go wrong with figures and tables. */
-import { mustBe, showWire, type Words } from '../units/index.js';
+import { mustBe, showWire } from '../units/index.js';
 import type { OutsideItsRange, TraceError } from './errors.js';
 
 const ends: readonly (readonly ['above' | 'from' | 'to' | 'below', string])[] = [
@@ -21,7 +21,7 @@ function rangeOf(error: OutsideItsRange): string {
     .join(' and ');
 }
 
-export function wordsForTrace(error: TraceError): Words {
+export function wordsForTrace(error: TraceError): string {
   switch (error.tag) {
     case 'NotTabulated': {
       const near = error.nearest.length === 0 ? '' : `; the nearest rows are ${error.nearest.join(', ')}`;

@@ -25,4 +25,4 @@ export {
   type Unit,
   type UnitOf,
 } from './unit-list.js';
-export { type AskedFoundNeeded, mustBe, type Words, wordsForUnits } from './words.js';
+export { mustBe, wordsForUnits } from './words.js';

@@ -30,7 +30,7 @@ export type Digits = number | string | Decimal;
 /**
  * A figure in a unit chosen by name. The named constructors (`lb`, `inch`, ...) are this with the unit filled in.
  *
- * @throws RangeError when the digits are not a finite number: a slip of the programmer. Text from people goes through
+ * @throws RangeError when the digits are not a finite number: a programming error. Text from people goes through
  * `parseQuantity`, which never throws.
  * @example show(quantity('8.33', 'lb/gal')) // 8.33 lb/gal
  */

@@ -1,4 +1,4 @@
-/** Figures as people write them: `10,000 lb`, `1 150 kg`, `16' 6 1/2"`, `16'-6½"`. The whole text is consumed, or the error points. */
+/** Figures as people write them: `10,000 lb`, `1 150 kg`, `16' 6 1/2"`, `16'-6½"`. Parses the whole text; on failure the error gives the character position. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { convert } from './convert.js';
 import { type UnitsError, type UnreadableQuantity, wrongUnit } from './errors.js';

@@ -1,6 +1,6 @@
 /** A function of a text that is asked the same few texts over and over: what it said is kept. */
 
-/** So many texts are kept; one more, and all are let go. */
+/** Cache size; the cache is cleared when full. */
 const most = 500;
 
 /** The same function; what it hands out is shared, so it must be plain data that nobody changes. */

@@ -49,7 +49,7 @@ export function stepsOfDouble(steps: number, bound: number, mode: RoundingMode):
   }
 }
 
-/** A figure rounded to a step, as far as its double tells: how many steps, and what they come to. */
+/** A figure rounded to a step, by its double: the number of steps, and their sum. */
 export interface RoundedDouble {
   readonly steps: number;
   readonly double: number;

@@ -7,17 +7,7 @@ import { type Dimension, dimensionOf, isUnit } from './unit-list.js';
 export const mustBe = (what: string, found: string, needed: string): string =>
   `${what} is ${found}; it must be ${needed}`;
 
-/** An error in words, without its path: one sentence. Every chapter has one function that makes it from its errors. */
-export type Words = string | AskedFoundNeeded;
-
-/** The older form, until every chapter writes sentences. */
-export interface AskedFoundNeeded {
-  readonly asked: string;
-  readonly found: string;
-  readonly needed: string;
-}
-
-/** What stands in a file, in a few words: a list or a record is not written out, whatever its size and depth. */
+/** Short description of an unexpected JSON value, for error messages: a list or a record is not written out. */
 export function inShort(found: unknown): string {
   if (found === undefined) return 'nothing';
   if (typeof found === 'object' && found !== null)
@@ -37,29 +27,23 @@ function neededUnit({ found, needed }: WrongUnit): string {
 
 /** What a text must say to be read, for the words of another error. */
 export function neededToRead(error: UnitsError): string {
-  const { needed } = wordsForUnits(error);
-  return error.tag === 'UnreadableQuantity' ? `${needed} at character ${error.at + 1}` : needed;
-}
-
-export function wordsForUnits(error: UnitsError): AskedFoundNeeded {
   switch (error.tag) {
     case 'UnreadableQuantity':
-      return {
-        asked: `the figure "${error.text}"`,
-        found: `${error.found} at character ${error.at + 1}`,
-        needed: error.needed,
-      };
+      return `${error.needed} at character ${error.at + 1}`;
     case 'WrongUnit':
-      return {
-        asked: `a figure in ${error.needed}`,
-        found: error.found === 'ratio' ? 'a number without a unit' : `one in ${showUnit(error.found)}`,
-        needed: neededUnit(error),
-      };
+      return neededUnit(error);
     case 'DivisionByZero':
-      return {
-        asked: `${error.dividend} divided by ${error.divisor}`,
-        found: 'a divisor of zero',
-        needed: 'a divisor that is not zero',
-      };
+      return 'a divisor that is not zero';
+  }
+}
+
+export function wordsForUnits(error: UnitsError): string {
+  switch (error.tag) {
+    case 'UnreadableQuantity':
+      return `"${error.text}" cannot be read: ${error.found} at character ${error.at + 1}; write ${error.needed} there`;
+    case 'WrongUnit':
+      return `the figure ${error.found === 'ratio' ? 'has no unit' : `is in ${showUnit(error.found)}`}; write ${neededUnit(error)}`;
+    case 'DivisionByZero':
+      return mustBe(`the divisor of ${error.dividend} divided by ${error.divisor}`, 'zero', 'another figure');
   }
 }

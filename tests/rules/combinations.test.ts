@@ -111,7 +111,7 @@ describe('words', () => {
   it('says what is missing and where a table ends', () => {
     expect(
       describeError({ chapter: 'rules', tag: 'MissingFacts', asked: 'the step of x', missing: ['trailer gross'] }),
-    ).toBe('asked the step of x; found facts missing; needed trailer gross');
+    ).toBe('the step of x cannot be told; give trailer gross');
     const closed = {
       id: 'x',
       topic: 'x',
@@ -126,18 +126,14 @@ describe('words', () => {
       grade: 'A',
       read: '',
     } as const;
-    expect(wordsForRules(leftOf(weightClassFor(closed, lb(11))) as RulesError)).toEqual({
-      asked: 'the step of x',
-      found: '11 lb',
-      needed: 'a weight within the last step, 10 lb',
-    });
-    expect(wordsForRules({ chapter: 'rules', tag: 'UnknownRule', found: 'z', known: ['cdl', 'rig'] })).toEqual({
-      asked: 'the rule "z"',
-      found: 'no such rule',
-      needed: 'one of cdl, rig',
-    });
+    expect(wordsForRules(leftOf(weightClassFor(closed, lb(11))) as RulesError)).toBe(
+      'the weight for x is 11 lb; it must be within the last step, 10 lb',
+    );
+    expect(wordsForRules({ chapter: 'rules', tag: 'UnknownRule', found: 'z', known: ['cdl', 'rig'] })).toBe(
+      'there is no rule "z"; write one of cdl, rig',
+    );
     expect(
       wordsForRules({ chapter: 'rules', tag: 'WrongRuleUnit', fact: 'trailer GVWR', found: 'in', needed: 'mass' }),
-    ).toEqual({ asked: 'trailer GVWR in a unit of mass', found: 'in', needed: 'a unit of mass' });
+    ).toBe('trailer GVWR is in in; it must be in a unit of mass');
   });
 });

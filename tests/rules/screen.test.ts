@@ -270,7 +270,7 @@ describe('facts that cannot be', () => {
       ),
     );
     expect(describeError(error)).toBe(
-      'towVehicle.gcwr: asked tow vehicle GVWR beside label GCWR; found 14,000 lb beside 9,000 lb; needed a label GCWR not below the GVWR of the vehicle that shows it',
+      'towVehicle.gcwr: tow vehicle GVWR and label GCWR contradict each other: 14,000 lb and 9,000 lb; give a label GCWR not below the GVWR of the vehicle that shows it',
     );
   });
   it('refuses weights and lengths of nothing, wrong units, unknown facts, in words', () => {
@@ -287,7 +287,7 @@ describe('facts that cannot be', () => {
       needed: 'length',
     });
     expect(describeError(leftOf(screen({ 'overal width': foot(3) } as never, federalRules)))).toMatch(
-      /^overal width: asked the fact "overal width"; found no such fact; needed one of trailer GVWR/,
+      /^overal width: there is no fact "overal width"; write one of trailer GVWR/,
     );
   });
   it('refuses a rule that binds where no rule is, or that measures a weight in inches', () => {

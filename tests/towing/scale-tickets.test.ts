@@ -155,11 +155,9 @@ describe('scale tickets', () => {
   it('say so when they do not close', () => {
     const error = leftOf(ask({ barsOn: { ...barsOn, steer: lb(4148) }, barsOff, truckAlone }));
     expect(error).toMatchObject({ tag: 'TicketsDoNotClose', what: 'the rig with bars on and with bars off' });
-    expect(wordsForTowing(error)).toEqual({
-      asked: 'the rig with bars on and with bars off',
-      found: '19,861 lb and 19,800 lb, 61 lb apart',
-      needed: 'a difference of at most 60 lb: weigh again',
-    });
+    expect(wordsForTowing(error)).toBe(
+      'the difference between the rig with bars on and with bars off (19,861 lb and 19,800 lb) is 61 lb; it must be at most 60 lb; weigh again',
+    );
     expect(rightOf(ask({ barsOn: { ...barsOn, steer: lb(4147) }, barsOff, truckAlone })).closures).toHaveLength(1);
     expect(leftOf(ask({ barsOff, truckAlone, trailerAlone: lb(12500) })).tag).toBe('TicketsDoNotClose');
     expect(leftOf(ask({ barsOn, truckAlone, trailerAlone: lb(12300) })).tag).toBe('TicketsDoNotClose');

@@ -1,4 +1,4 @@
-/** Every error of the chapter says what was asked, what was found and what would be needed. */
+/** Every error of the chapter says what was found and what it must be. */
 import { describe, expect, it } from 'vitest';
 import { describeError, type TrailerError } from '../../src/errors.js';
 import { hitchedAxleLoads, type TowingError, towChecks } from '../../src/towing/index.js';
@@ -41,18 +41,18 @@ describe('the words of towing errors', () => {
     const lines = Object.values(every).map((error: TrailerError) => describeError(error));
     expect(lines).toMatchInlineSnapshot(`
       [
-        "asked wheelbase; found 0 in; needed a figure greater than zero",
-        "asked front axle; found -1 lb; needed a figure of zero or more",
-        "asked tongue share; found 2 lb; needed a share above 0 % and not above 100 %",
-        "asked a ball behind the rear axle; found an overhang of -4 in; needed a ball behind",
-        "asked a weight distributing hitch; found an overhang of -4 in; needed a ball behind the rear axle",
-        "asked a fraction of the front axle load restored; found 0 lb taken off the front axle by the tongue; needed a tongue that takes load off the front axle",
-        "asked a trailer on its tongue and axles; found a tongue load of 2 lb on a gross weight of 1 lb; needed a tongue load not above the gross weight",
-        "asked the load at the jack; found a jack 9 in behind the ball, axles 8 in behind it; needed a jack ahead of the axles",
-        "asked the tongue on a lever; found a reading of 1 lb, beam alone 2 lb; needed a reading not below that of the beam alone",
-        "asked the rig; found 2 lb and 1 lb, 1 lb apart; needed a difference of at most 0 lb: weigh again",
-        "asked the tongue load; found no ticket; needed a pass",
-        "asked the largest trailer; found no limit; needed one or more of GCWR, ball gross",
+        "wheelbase is 0 in; it must be greater than zero",
+        "front axle is -1 lb; it must be zero or more",
+        "tongue share is 2 lb; it must be above 0 % and at most 100 %",
+        "the overhang is -4 in; a ball behind the rear axle needs a ball behind",
+        "the overhang of a weight distributing hitch is -4 in; it must be zero or more: the ball behind the rear axle",
+        "what the tongue takes off the front axle is 0 lb; it must be greater than zero for a share of it to be restored",
+        "the tongue load is 2 lb; it must be at most the gross weight, 1 lb",
+        "the place of the jack is 9 in behind the ball; it must be ahead of the axles, 8 in behind it",
+        "the reading with the tongue on the lever is 1 lb; it must be at least that of the beam alone, 2 lb",
+        "the difference between the rig (2 lb and 1 lb) is 1 lb; it must be at most 0 lb; weigh again",
+        "the tongue load cannot be told without a ticket; it takes a pass",
+        "nothing limits the trailer; give one or more of GCWR, ball gross",
       ]
     `);
   });
@@ -68,9 +68,7 @@ describe('the words of towing errors', () => {
         wheelbase,
       }),
     );
-    expect(describeError(error)).toBe(
-      'towVehicle.wheelbase: asked wheelbase; found 0 in; needed a figure greater than zero',
-    );
+    expect(describeError(error)).toBe('towVehicle.wheelbase: wheelbase is 0 in; it must be greater than zero');
     const gcwr = given('GCWR', lb(0), 'label', 'towVehicle.gcwr');
     expect(leftOf(towChecks({ hitch: 'ball behind', front: lb(1), rear: lb(1), gcwr }, { gross: lb(1) })).path).toBe(
       'towVehicle.gcwr',

@@ -166,10 +166,10 @@ describe('refused, with words that say why', () => {
 
   it('says of another kind of unit what it measures', () => {
     expect(wordsFor(leftOf(parseMeasure('15 lb', 'length')))).toBe(
-      'asked a figure in length; found one in lb; needed a unit of length; lb is a unit of weight',
+      'the figure is in lb; write a unit of length; lb is a unit of weight',
     );
     expect(wordsFor(leftOf(parseMeasure('15 lb/ft', 'length')))).toContain('lb/ft is a unit of weight per length');
-    expect(wordsFor(leftOf(parseMeasure('15', 'length')))).toContain('needed a unit of length');
+    expect(wordsFor(leftOf(parseMeasure('15', 'length')))).toContain('write a unit of length');
   });
 });
 

@@ -69,7 +69,7 @@ describe('the table of products', () => {
         divisor: 'ft',
       });
       expect(isLeft(answer) && describeError(answer.left)).toBe(
-        'asked lb divided by ft; found a divisor of zero; needed a divisor that is not zero',
+        'the divisor of lb divided by ft is zero; it must be another figure',
       );
     }
   });

@@ -113,16 +113,14 @@ describe('reading figures', () => {
 
   it('never takes kilograms for pounds, nor a bare number for a weight', () => {
     expect(shown(parseQuantity('1150 kg', 'lb'))).toBe(
-      'asked a figure in lb; found one in kg; needed the same figure in lb, converted by name',
+      'the figure is in kg; write the same figure in lb, converted by name',
     );
-    expect(shown(parseQuantity('9200', 'lb'))).toBe(
-      'asked a figure in lb; found a number without a unit; needed a unit of weight behind the figure',
-    );
+    expect(shown(parseQuantity('9200', 'lb'))).toBe('the figure has no unit; write a unit of weight behind the figure');
     expect(shown(parseLength('5 psi', 'in'))).toBe(
-      'asked a figure in length; found one in psi; needed a unit of length; psi is a unit of pressure',
+      'the figure is in psi; write a unit of length; psi is a unit of pressure',
     );
     expect(shown(parseMeasure('20 ft', 'mass'))).toBe(
-      'asked a figure in mass; found one in ft; needed a unit of weight; ft is a unit of length',
+      'the figure is in ft; write a unit of weight; ft is a unit of length',
     );
   });
 
@@ -148,7 +146,8 @@ describe('reading figures', () => {
     fc.assert(
       fc.property(texts, (text) => {
         for (const read of [parseAny(text), parseMeasure(text, 'length')]) {
-          if (isLeft(read)) expect(describeError(read.left)).toMatch(/asked .+; found .+; needed .+/s);
+          if (isLeft(read))
+            expect(describeError(read.left)).toMatch(/^(?:".*" cannot be read: .+|the figure .+); write .+/s);
           else expect(show(read.right)).not.toMatch(/NaN|Infinity|undefined/);
         }
       }),

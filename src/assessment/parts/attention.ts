@@ -1,4 +1,4 @@
-/** What is not well and is no check of a rating: the tongue's guideline, the machine's place, tiedowns, edges, ramps, the pull on the ball while loading, parts below the label, published axle groups, figures that are hard to believe. */
+/** Warnings that are not rating checks: the tongue's guideline, the machine's place, tiedowns, edges, ramps, the pull on the ball while loading, parts below the label, published axle groups, figures that are hard to believe. */
 
 import { type Note, note } from '../../ratings/index.js';
 import { decide } from '../../trace/index.js';

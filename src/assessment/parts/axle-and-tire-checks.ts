@@ -36,7 +36,7 @@ export const checksOf = (stack: Stack, standing: Standing): readonly Check[] => 
 /** The tires of the heavier side. */
 export const heavierSideChecks = (stack: Stack, { how, onHeavierSide }: Standing): readonly Check[] =>
   tireChecks(stack, how, onHeavierSide, ' heavier side');
-/** The greatest load that one tire of each axle sees, as far as the spec speaks of its ways of standing. */
+/** The greatest load that one tire of each axle sees, as far as the spec refers to its ways of standing. */
 export const heaviestOnTires = (stack: Stack, standings: readonly [Standing, ...Standing[]]): OnTires =>
   stack.tires.map((tire, i) => {
     const [level, ...others] = standings.map(({ onTires, onHeavierSide }) => onHeavierSide[i] ?? onTires[i]);

@@ -47,7 +47,7 @@ const byWeight = (cargo: DecodedCargo, index: number): Candidate<'lb'> => ({
   by: inPounds(`${cargo.name} weight`, cargo.weight),
 });
 
-/** The heaviest piece: what climbs the ramps, for want of a better word from the spec. Of several alike, any. */
+/** The heaviest piece of cargo, assumed to be the one driven up the ramps because the spec does not say. Of several alike, any. */
 export const heaviestPiece = (cargo: readonly DecodedCargo[]): Piece | undefined => greatest(cargo.map(byWeight));
 
 /** The heaviest axle of a machine; undefined where its axle loads are not told. */

@@ -20,7 +20,7 @@ export const emptyPart: Part = frozen({ checks: [], notes: [], notChecked: [], d
 /** A part that only says what is missing. */
 export const open = (question: OpenQuestion): Part => ({ ...emptyPart, notChecked: [question] });
 
-/** Several lists as one, one behind the other; one by one, as a spec may have more of them than a call can take as arguments. */
+/** Concatenates lists. A loop, because `push(...list)` overflows the call stack for very long lists. */
 export function joined<A>(lists: readonly (readonly A[])[]): readonly A[] {
   const all: A[] = [];
   for (const list of lists) for (const each of list) all.push(each);

@@ -64,7 +64,7 @@ function stepsOf(local: LocalRules | undefined, facts: Facts): Pick<LinesPart, '
 /**
  * The facts as the rules are asked with them. That they do not contradict each other, and that the user's own rules can be asked, is settled here.
  *
- * An overload is an answer: that all is within its ratings is not taken as told where the weights contradict it, and that is said.
+ * If the spec claims weights are within ratings but a weight exceeds its rating, the claim is ignored and a note says so.
  */
 function factsThatAgree(
   facts: Facts,

@@ -38,7 +38,7 @@ function axleFacts({ trailer, tow }: DecodedSpec, groups: readonly AxleGroupFind
   };
 }
 
-/** What was put on the trailer before its first sale: as told, else what was added to it since it was weighed. */
+/** What was put on the trailer before its first sale: as given, else what was added to it since it was weighed. */
 function addedWeight({ trailer: { curb }, rules }: DecodedSpec): Derived<'lb'> | undefined {
   const added = curb?.added ?? [];
   if (rules?.addedWeight !== undefined || added.length === 0) return rules?.addedWeight;

@@ -1,4 +1,4 @@
-/** Loads that must press down: where one is below zero, the ball, an axle or a side has left what it stood on, and no rating speaks of that. */
+/** Loads that must not be negative: a negative value means uplift of the ball, an axle or a side, which no rating check detects. */
 import { constant, type Decision, type Derived, decide, difference, over } from '../../trace/index.js';
 import { lb } from '../../units/index.js';
 import type { StancePart } from './stance-part.js';

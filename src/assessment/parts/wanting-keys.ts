@@ -1,4 +1,4 @@
-/** The keys of a spec that are wanting, by what hangs on them. */
+/** The keys of a spec that are missing, by what depends on them. */
 import type { DecodedCargo, DecodedSpec } from '../../spec/index.js';
 
 export type Keys = readonly string[];

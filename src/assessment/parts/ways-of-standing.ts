@@ -96,7 +96,7 @@ function together({ group }: Stack, offLevel: TandemSplit, bars: WeightDistribut
   );
 }
 
-/** Level first, then whatever else the spec speaks of. */
+/** Level first, then whatever else the spec refers to. */
 export function standingsOf(
   stack: Stack,
   weighed: Weighed,

@@ -1,5 +1,5 @@
 /** What can go wrong with brakes and wheels: plain data and its words. */
-import { mustBe, showWire, type WireQuantity, type Words } from '../../units/index.js';
+import { mustBe, showWire, type WireQuantity } from '../../units/index.js';
 
 /** A rating, weight or length that must be greater than zero is not. */
 export interface HardwareNotAboveZero {
@@ -20,7 +20,7 @@ export interface NoBrakes {
 
 export type HardwareError = HardwareNotAboveZero | NoBrakes;
 
-export function wordsForHardware(error: HardwareError): Words {
+export function wordsForHardware(error: HardwareError): string {
   switch (error.tag) {
     case 'HardwareNotAboveZero':
       return mustBe(error.what, showWire(error.found), 'greater than zero');

@@ -70,7 +70,7 @@ export interface Demands {
 /** A tie in decimals may miss zero by so much in doubles. */
 export const nearZero = 1e-7;
 
-/** A figure of the spec as something to vary, and the unit to speak of it in. */
+/** A figure of the spec as something to vary, and the unit to refer to it in. */
 export interface Input {
   readonly path: string;
   readonly unit: Unit;

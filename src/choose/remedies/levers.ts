@@ -6,7 +6,7 @@ import { type AnyLever, type Choice, leverWords } from './lever.js';
 import { parts } from './parts.js';
 import { bars, moves, unloading } from './slides.js';
 
-/** What has to be done whatever else is: legs while loading, tiedowns. Nothing else in a rig hangs on them. */
+/** What has to be done whatever else is: legs while loading, tiedowns. Nothing else in a rig depends on them. */
 export const neededAnyhow = (assessment: Assessment, base: unknown): readonly Choice[] => [
   ...rearLegs(assessment),
   ...moreTiedowns(assessment, base),

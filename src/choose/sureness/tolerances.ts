@@ -52,7 +52,7 @@ export interface Unsure {
   readonly symbol: string;
   /** The input as the spec has it. */
   readonly leaf: Given;
-  /** How far it may be off, as told: `3 %`, `1 in`. */
+  /** How far it may be off, as given: `3 %`, `1 in`. */
   readonly amount: string;
   /** Where that comes from. */
   readonly source: string;

@@ -1,4 +1,4 @@
-/** What every outline is turned into before its properties are computed. */
+/** An outline split into rectangles, triangles and arcs, from which its properties are computed. */
 import type { Derived, Guard } from '../../trace/index.js';
 import type { MembersError } from '../errors.js';
 import type { AxisKind } from './compose.js';

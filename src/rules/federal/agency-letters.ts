@@ -6,7 +6,7 @@ export interface AgencyLetter {
   readonly id: string;
   readonly dated: string;
   readonly about: string;
-  /** Trailer letters govern here; general letters speak of vehicles on their own axles and are shown beside them. */
+  /** Trailer letters govern here; general letters refer to vehicles on their own axles and are shown beside them. */
   readonly speaksOf: 'trailer' | 'general';
   readonly topic: string;
   readonly point: string;

@@ -13,7 +13,7 @@ export type Outcome = DutyOutcome | LimitOutcome;
 export interface RuleAnswer {
   readonly rule: Rule;
   readonly outcome: Outcome;
-  /** What it leans on, its questions, its range, its conditions: the last only where it speaks of such a rig at all. */
+  /** What it leans on, its questions, its range, its conditions: the last only where it refers to such a rig at all. */
   readonly answers: readonly Answer[];
 }
 

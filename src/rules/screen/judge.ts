@@ -57,7 +57,7 @@ function ask(rule: Rule, facts: Facts, findingOf: (id: string) => Finding): Row 
     ...(rule.where ?? []).map((condition) => answer(rule, condition, facts)),
   ];
   const reach = [...bases.map(({ base, wanted }) => leaning(base, wanted)), ...own];
-  // Of what a rule does not speak of, its conditions are not asked.
+  // Of what a rule does not refer to, its conditions are not asked.
   const tested = allOf(holdsOf(own)) === false ? [] : rule.all.map((condition) => answer(rule, condition, facts));
   const nothingThere = [...own, ...tested].some(({ absent }) => absent === true);
   const binds = nothingThere ? false : allOf(holdsOf(reach));

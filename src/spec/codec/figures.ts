@@ -1,4 +1,4 @@
-/** The figures of a spec, with their least and most: what lies outside is a slip of the pen. */
+/** The figures of a spec, with their plausible ranges: values outside are rejected as typing errors. */
 import type { Basis, Derived } from '../../trace/index.js';
 import {
   degree,

@@ -48,11 +48,9 @@ function rated({ designation, fitment, molded }: Tires, path: string): RatedTire
   if (!isLeft(found)) return { each: found.right.rating, problems: [] };
   const { left } = found;
   if (left.tag !== 'UnreadableDesignation' && left.tag !== 'DualAboveSingle') return { problems: [] };
-  const words = wordsForTires(left);
-  const needed = typeof words === 'string' ? words : `${words.asked} is ${words.found}; it must be ${words.needed}`;
   const dualMolded = left.tag === 'DualAboveSingle' && dual !== undefined;
   const at = dualMolded ? `${path}.molded.dual` : `${path}.designation`;
-  return { problems: [{ path: at, fault: 'refused', got: `"${designation}"`, needed }] };
+  return { problems: [{ path: at, fault: 'refused', got: `"${designation}"`, needed: wordsForTires(left) }] };
 }
 
 /** The key that says what a part bears: of tires, the molded load where there is one. */

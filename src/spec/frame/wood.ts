@@ -24,14 +24,10 @@ import type { DecodedMaterial, MaterialInput, NamedMaterial } from '../types/mad
 /** What the members chapter says against it, in one sentence, at its place. */
 export function refusal(error: MembersError, path: string): Refusal {
   const at = error.path ?? path;
-  if (error.chapter === 'trace') return { says: sentence(wordsForTrace(error)), path: at };
-  if (error.chapter === 'units') return { says: sentence(wordsForUnits(error)), path: at };
-  return { says: sentence(wordsForMembers(error)), path: at };
+  if (error.chapter === 'trace') return { says: wordsForTrace(error), path: at };
+  if (error.chapter === 'units') return { says: wordsForUnits(error), path: at };
+  return { says: wordsForMembers(error), path: at };
 }
-
-type Words = ReturnType<typeof wordsForTrace> | ReturnType<typeof wordsForUnits>;
-const sentence = (words: Words): string =>
-  typeof words === 'string' ? words : `${words.asked} is ${words.found}; it must be ${words.needed}`;
 
 /** The same answer, or the refusal at its place. */
 export const orRefused = <A>(found: Either<MembersError, A>, path: string): Either<Refusal, A> =>

@@ -1,11 +1,11 @@
-/** Designations read before, and what the tables say to them: kept, because a study asks the same few tires a million times. */
+/** Cache of parsed designations and table lookups: a study asks the same few tires a million times. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { frozen } from '../../units/internal.js';
 import type { UnreadableDesignation } from '../designation-errors.js';
 import type { Designation } from './designation.js';
 import { readTireDesignation } from './read-designation.js';
 
-/** So many texts are kept; one more, and all are let go. */
+/** Cache size; the cache is cleared when full. */
 const most = 200;
 const read = new Map<string, Either<UnreadableDesignation, Designation>>();
 

@@ -13,7 +13,7 @@ export interface Scan {
 
 export const startScan = (text: string): Scan => ({ text, at: 0, problem: undefined });
 
-/** Notes what went wrong and gives back nothing. */
+/** Records the error and returns `undefined`. */
 export function fail(
   scan: Scan,
   fault: DesignationFault,

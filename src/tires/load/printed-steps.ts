@@ -1,7 +1,6 @@
 /** The printed steps of a tire, and what to say where none of them answers. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
-import type { NotTabulated } from '../../trace/errors.js';
-import { notTabulated } from '../../trace/index.js';
+import { type NotTabulated, notTabulated } from '../../trace/index.js';
 import { show } from '../../units/index.js';
 import { designationOf } from '../designation/cache.js';
 import type { Designation } from '../designation/designation.js';

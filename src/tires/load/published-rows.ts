@@ -1,4 +1,4 @@
-/** The published rows of one size, from every table that speaks for it. */
+/** The published rows of one size, from every table that covers it. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type Derived, fromTable, leastOf, type NotTabulated, notTabulated } from '../../trace/index.js';
 import { lb, psi, show } from '../../units/index.js';
@@ -68,7 +68,7 @@ function allRows(): ReadonlyMap<string, readonly PublishedRow[]> {
 
 const radial = (construction: Construction): boolean => construction === 'R' || construction === 'ZR';
 
-/** A row speaks for its own construction; a chart that covers both speaks for any, also for one that is not stated. */
+/** A row covers its own construction; a chart that covers both covers any, also for one that is not stated. */
 const speaksFor = (row: PublishedRow, asked: Construction): boolean =>
   row.table.covers === 'radial and bias' || row.construction === asked || (radial(row.construction) && radial(asked));
 

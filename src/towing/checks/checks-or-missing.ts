@@ -11,7 +11,7 @@ export interface NotChecked {
   readonly kind: RatingKind;
   /** What was not checked, in shop words. */
   readonly what: string;
-  /** The names of the facts that are wanting. */
+  /** The names of the facts that are missing. */
   readonly missing: readonly string[];
 }
 
@@ -22,16 +22,16 @@ export interface Findings {
   readonly decisions: readonly Decision[];
 }
 
-/** A load that is known, or the facts that are wanting for it. */
+/** A load that is known, or the facts missing for it. */
 export type LoadOrMissing = Derived<'lb'> | { readonly missing: readonly string[] };
 
-/** A load out of facts that may be wanting. */
+/** A load computed from inputs that may be missing. */
 export const loadFrom = (load: Derived<'lb'> | undefined, ...missing: readonly string[]): LoadOrMissing =>
   load ?? { missing };
 
 export const isMissing = (load: LoadOrMissing): load is { readonly missing: readonly string[] } => 'missing' in load;
 
-/** One question: a rating that may be wanting against a load that may be wanting; `how` the trailer stands, where that is another way than level with bars off. */
+/** One check whose rating or load may be missing; `how` names the way of standing when it is not level with bars off. */
 export function ask<K extends RatingKind>(
   kind: K,
   against: Limits[K],

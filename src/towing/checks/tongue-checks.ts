@@ -79,7 +79,7 @@ export interface TongueQuestion {
 }
 
 export interface TongueChecks extends Findings {
-  /** The axles as hitched; absent when a fact for them is wanting. */
+  /** The axles as hitched; absent when a fact for them is missing. */
   readonly hitched?: HitchedAxleLoads;
   readonly decisions: readonly Decision[];
 }

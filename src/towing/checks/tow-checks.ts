@@ -12,7 +12,7 @@ import { couplerChecks } from './coupler-checks.js';
 import { askedOfTongue } from './tongue-checks.js';
 
 export interface TowChecks extends Findings {
-  /** The axles as hitched, no spring bars working; absent when a fact for them is wanting. */
+  /** The axles as hitched, no spring bars working; absent when a fact for them is missing. */
   readonly hitched?: HitchedAxleLoads;
   readonly combination?: Derived<'lb'>;
   readonly notes: readonly Note[];
@@ -27,7 +27,7 @@ export interface TowChecks extends Findings {
  * the vehicle maker's trailer and tongue ratings; the placard against people + cargo + tongue.
  *
  * The trailer's own GVWR, axles and tires are other chapters' questions. A check whose rating or weight is not given is
- * listed in `notChecked`; nothing passes for want of a fact. Receiver and ball mount are not asked of a gooseneck.
+ * listed in `notChecked`; a missing input never counts as a pass. Receiver and ball mount are not asked of a gooseneck.
  *
  * @param vehicle ratings from the door label, the owner's manual and the stampings; axles from a scale, truck alone
  * @param trailer gross weight, tongue load, coupler stamping, chains

@@ -1,4 +1,4 @@
-/** The facts of a tow vehicle, read once: figures in inPounds, the leverage of its ball, and the names of what is wanting. */
+/** Tow vehicle inputs converted to lb, the hitch lever, and the names of missing inputs. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { type Note, note } from '../../ratings/index.js';
 import { type AnyWeight, type Decision, type Derived, inPounds, sum } from '../../trace/index.js';
@@ -8,7 +8,7 @@ import { type Called, noneBelowZero } from '../figures.js';
 import { hitchLever, type Lever, type LeverRead } from '../hitch/hitch-lever.js';
 import type { TowVehicle } from './tow-vehicle.js';
 
-/** Named facts, some of them wanting. */
+/** Named facts, some of them missing. */
 export type Facts = Readonly<Record<string, Derived<'lb'> | undefined>>;
 
 export interface TowFacts {
@@ -30,7 +30,7 @@ const ifGiven = (symbol: string, figure: AnyWeight | undefined): Derived<'lb'> |
 export const readFacts = (facts: Readonly<Record<string, AnyWeight | undefined>>): Facts =>
   Object.fromEntries(Object.entries(facts).map(([name, figure]) => [name, ifGiven(name, figure)]));
 
-/** The names of the facts that are wanting. */
+/** The names of the facts that are missing. */
 export const wanting = (facts: Facts): readonly string[] =>
   Object.entries(facts)
     .filter(([, fact]) => fact === undefined)
@@ -40,7 +40,7 @@ export const wanting = (facts: Facts): readonly string[] =>
 export const present = (facts: Facts): readonly Called[] =>
   Object.entries(facts).flatMap(([name, fact]) => (fact === undefined ? [] : [[name, fact] as const]));
 
-/** A sum of facts, or the names of those that are wanting. */
+/** A sum of facts, or the names of those that are missing. */
 export function sumOrMissing(symbol: string, facts: Facts): LoadOrMissing {
   const missing = wanting(facts);
   return missing.length > 0
@@ -96,6 +96,6 @@ export function towFacts(vehicle: TowVehicle): Either<TowingError, TowFacts> {
   });
 }
 
-/** A sum of loads of which any may be wanting. */
+/** A sum of loads of which any may be missing. */
 export const sumLoads = (symbol: string, ...loads: readonly LoadOrMissing[]): LoadOrMissing =>
   loads.some(isMissing) ? { missing: missingOf(...loads) } : sum(symbol, loads as readonly Derived<'lb'>[]);

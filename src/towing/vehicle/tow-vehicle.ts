@@ -1,4 +1,4 @@
-/** The tow vehicle and the trailer as the chain of checks sees them. Everything but the kind of hitch may be wanting. */
+/** The tow vehicle and the trailer as the chain of checks sees them. Every field except `hitch` is optional. */
 import type { AnyLength, AnyShare, AnyWeight } from '../../trace/index.js';
 import type { HitchKind } from '../errors.js';
 
