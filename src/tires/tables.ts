@@ -28,7 +28,7 @@ export type DiameterRow = readonly [
 ];
 export type AliasRow = readonly [written: string, size: string];
 
-/** A table of loads at pressures. `covers` says whether a row covers the construction it prints or for radial and bias alike. */
+/** A table of loads at pressures. `covers` says whether a row covers the construction it prints or radial and bias alike. */
 export interface InflationTable extends Table<InflationRow> {
   readonly covers: 'as printed' | 'radial and bias';
 }
