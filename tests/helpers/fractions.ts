@@ -1,23 +1,10 @@
-/** A reading of a working in exact fractions: the oracle for every rational step, independent of decimal.js. */
+/** A reading of a working in exact fractions of fraction.js: the oracle for every rational step, independent of decimal.js. */
+import Fraction from 'fraction.js';
 import type { Reading } from '../../src/trace/index.js';
 
-export interface Fraction {
-  readonly top: bigint;
-  readonly bottom: bigint;
-}
+export { Fraction };
 
-const gcd = (a: bigint, b: bigint): bigint => {
-  let [x, y] = [a < 0n ? -a : a, b];
-  while (y !== 0n) [x, y] = [y, x % y];
-  return x;
-};
-
-export function fraction(top: bigint, bottom = 1n): Fraction {
-  if (bottom === 0n) throw new RangeError('a fraction over zero');
-  const sign = bottom < 0n ? -1n : 1n;
-  const common = gcd(top, bottom * sign) || 1n;
-  return { top: (sign * top) / common, bottom: (sign * bottom) / common };
-}
+export const fraction = (top: bigint, bottom = 1n): Fraction => new Fraction(top, bottom);
 
 /** The exact fraction that decimal digits say. */
 export function fractionOf(digits: string): Fraction {
@@ -25,30 +12,15 @@ export function fractionOf(digits: string): Fraction {
   return fraction(BigInt(whole + decimals), 10n ** BigInt(decimals.length));
 }
 
-export const lessThan = (a: Fraction, b: Fraction): boolean => a.top * b.bottom < b.top * a.bottom;
-const times = (a: Fraction, b: Fraction): Fraction => fraction(a.top * b.top, a.bottom * b.bottom);
-const plus = (a: Fraction, b: Fraction): Fraction => fraction(a.top * b.bottom + b.top * a.bottom, a.bottom * b.bottom);
-const over = (a: Fraction, b: Fraction): Fraction => fraction(a.top * b.bottom, a.bottom * b.top);
-const floor = (a: Fraction): bigint => a.top / a.bottom - (a.top % a.bottom < 0n ? 1n : 0n);
+const half = fraction(1n, 2n);
 
-function wholeSteps(steps: Fraction, mode: string): bigint {
-  const down = floor(steps);
-  const isWhole = steps.bottom === 1n;
-  switch (mode) {
-    case 'down':
-      return down;
-    case 'up':
-      return isWhole ? down : down + 1n;
-    default: {
-      const size = steps.top < 0n ? -steps.top : steps.top;
-      const twice = { top: 2n * size, bottom: steps.bottom };
-      const halves =
-        mode === 'nearest'
-          ? floor({ top: twice.top + steps.bottom, bottom: 2n * steps.bottom })
-          : -floor({ top: steps.bottom - twice.top, bottom: 2n * steps.bottom });
-      return steps.top < 0n ? -halves : halves;
-    }
-  }
+/** To whole steps; what lies between two goes `down`, `up`, or to the nearest with halves away from zero or towards it. */
+function wholeSteps(steps: Fraction, mode: string): Fraction {
+  if (mode === 'down') return steps.floor();
+  if (mode === 'up') return steps.ceil();
+  const size = steps.abs();
+  const whole = mode === 'nearest' ? size.add(half).floor() : size.sub(half).ceil();
+  return steps.s < 0n ? whole.neg() : whole;
 }
 
 /** Thrown by the steps that leave the fractions: roots, powers, angles. */
@@ -59,15 +31,17 @@ const irrational = (): never => {
 
 export const fractionReading: Reading<Fraction> = {
   leaf: (value) => fractionOf(value.toFixed()),
-  sum: (terms) => terms.reduce(plus, fraction(0n)),
-  difference: (a, b) => plus(a, fraction(-b.top, b.bottom)),
-  product: times,
-  quotient: over,
-  least: (terms) => terms.reduce((best, term) => (lessThan(term, best) ? term : best)),
-  greatest: (terms) => terms.reduce((best, term) => (lessThan(best, term) ? term : best)),
-  convert: (a, factor) => over(times(a, fractionOf(factor.times.toFixed())), fractionOf(factor.over.toFixed())),
-  round: (a, step, mode) =>
-    times(fraction(wholeSteps(over(a, fractionOf(step.toFixed())), mode)), fractionOf(step.toFixed())),
+  sum: (terms) => terms.reduce((sum, term) => sum.add(term), fraction(0n)),
+  difference: (a, b) => a.sub(b),
+  product: (a, b) => a.mul(b),
+  quotient: (a, b) => a.div(b),
+  least: (terms) => terms.reduce((best, term) => (term.lt(best) ? term : best)),
+  greatest: (terms) => terms.reduce((best, term) => (term.gt(best) ? term : best)),
+  convert: (a, factor) => a.mul(fractionOf(factor.times.toFixed())).div(fractionOf(factor.over.toFixed())),
+  round: (a, step, mode) => {
+    const size = fractionOf(step.toFixed());
+    return wholeSteps(a.div(size), mode).mul(size);
+  },
   squareRoot: irrational,
   power: irrational,
   sine: irrational,
@@ -79,8 +53,7 @@ export const fractionReading: Reading<Fraction> = {
 
 /** How far a decimal stands from a fraction, as a share of the fraction (or of one when it is zero). */
 export function relativeGap(digits: string, exact: Fraction): number {
-  const gap = fractionReading.difference(fractionOf(digits), exact);
-  const size = exact.top === 0n ? fraction(1n) : fraction(exact.top < 0n ? -exact.top : exact.top, exact.bottom);
-  const share = over(gap, size);
-  return Number((share.top * 10n ** 40n) / share.bottom) / 1e40;
+  const gap = fractionOf(digits).sub(exact);
+  const { s, n, d } = exact.equals(0) ? gap : gap.div(exact.abs());
+  return Number((s * n * 10n ** 40n) / d) / 1e40;
 }

@@ -71,13 +71,10 @@ deg 1`
   .split('\n')
   .map((line) => line.split(' ') as [Unit, string]);
 
-const sizeOf = (unit: Unit): Fraction => {
-  const [size, per] = [fractionOf(unitList[unit][1]), fractionOf(unitList[unit][2])];
-  return fraction(size.top * per.bottom, size.bottom * per.top);
-};
+const sizeOf = (unit: Unit): Fraction => fractionOf(unitList[unit][1]).div(fractionOf(unitList[unit][2]));
 
 /** A positive fraction written to so many significant digits, halves away from zero. */
-function significant({ top, bottom }: Fraction, digits: number): string {
+function significant({ n: top, d: bottom }: Fraction, digits: number): string {
   const exponent = Number(Number(top) / Number(bottom))
     .toExponential(16)
     .split('e')[1];
