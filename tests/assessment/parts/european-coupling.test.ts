@@ -1,11 +1,11 @@
 /** A European trailer: the tongue band of its place, and the values on the plate of its coupling. */
 import { describe, expect, it } from 'vitest';
-import { type Assessment, assessJson } from '../../src/assessment/index.js';
-import { brief, briefOf, report } from '../../src/print/index.js';
-import { convert } from '../../src/units/index.js';
-import { rightOf } from '../helpers/either.js';
-import { rigs } from '../helpers/rigs.js';
-import { changed } from '../helpers/specs.js';
+import { type Assessment, assessJson } from '../../../src/assessment/index.js';
+import { brief, briefOf, report } from '../../../src/print/index.js';
+import { convert } from '../../../src/units/index.js';
+import { rightOf } from '../../helpers/either.js';
+import { rigs } from '../../helpers/rigs.js';
+import { changed } from '../../helpers/specs.js';
 
 const plant = rigs.find(({ file }) => file.startsWith('06'))?.spec as Record<string, unknown>;
 const withoutBand = changed(plant, 'trailer.guideline', undefined);

@@ -1,10 +1,10 @@
 /** What axles and tires carry in each way of standing, in a whole assessment: level, off level, bars set, the heavier side; payload and pressures with them. */
 import { describe, expect, it } from 'vitest';
-import { type Assessment, assess } from '../../src/assessment/index.js';
-import { report } from '../../src/print/index.js';
-import { plain, rightOf } from '../helpers/either.js';
-import { changed, tiltDeck } from '../helpers/specs.js';
-import { expectReplays } from '../helpers/working.js';
+import { type Assessment, assess } from '../../../src/assessment/index.js';
+import { report } from '../../../src/print/index.js';
+import { plain, rightOf } from '../../helpers/either.js';
+import { changed, tiltDeck } from '../../helpers/specs.js';
+import { expectReplays } from '../../helpers/working.js';
 
 const change = (...changes: readonly (readonly [string, unknown])[]): Assessment =>
   rightOf(assess(changes.reduce((spec, [path, value]) => changed(spec, path, value), tiltDeck())));

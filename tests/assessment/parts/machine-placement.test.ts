@@ -1,10 +1,10 @@
 /** Where the machine may stand, in a whole assessment: every limit of the tow side that a tongue load reaches sets an end. */
 import { describe, expect, it } from 'vitest';
-import { type Assessment, assess } from '../../src/assessment/index.js';
-import { report } from '../../src/print/index.js';
-import { plain, rightOf } from '../helpers/either.js';
-import { changed, tiltDeck } from '../helpers/specs.js';
-import { expectReplays } from '../helpers/working.js';
+import { type Assessment, assess } from '../../../src/assessment/index.js';
+import { report } from '../../../src/print/index.js';
+import { plain, rightOf } from '../../helpers/either.js';
+import { changed, tiltDeck } from '../../helpers/specs.js';
+import { expectReplays } from '../../helpers/working.js';
 
 const change = (...changes: readonly (readonly [string, unknown])[]): Assessment =>
   rightOf(assess(changes.reduce((spec, [path, value]) => changed(spec, path, value), tiltDeck())));

@@ -1,8 +1,8 @@
 /** One verdict on the whole, and the parts that are weaker than the label. */
 import { describe, expect, it } from 'vitest';
-import { type Assessment, assessJson } from '../../src/assessment/index.js';
-import { rightOf } from '../helpers/either.js';
-import { changed, tiltDeck } from '../helpers/specs.js';
+import { type Assessment, assessJson } from '../../../src/assessment/index.js';
+import { rightOf } from '../../helpers/either.js';
+import { changed, tiltDeck } from '../../helpers/specs.js';
 
 const run = (...changes: readonly [string, unknown][]): Assessment =>
   rightOf(assessJson(changes.reduce<unknown>((spec, [path, value]) => changed(spec, path, value), tiltDeck())));

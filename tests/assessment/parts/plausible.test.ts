@@ -1,13 +1,13 @@
 /** Figures that can be read and are hard to believe are called to attention with their keys; those that cannot be told apart are refused. */
 import { describe, expect, it } from 'vitest';
-import { type Assessment, assess } from '../../src/assessment/index.js';
-import { describeError } from '../../src/errors.js';
-import { report } from '../../src/print/index.js';
-import type { Note } from '../../src/ratings/index.js';
-import { show } from '../../src/units/index.js';
-import { leftOf, rightOf } from '../helpers/either.js';
-import { changed, tiltDeck, workingsIn } from '../helpers/specs.js';
-import { expectReplays } from '../helpers/working.js';
+import { type Assessment, assess } from '../../../src/assessment/index.js';
+import { describeError } from '../../../src/errors.js';
+import { report } from '../../../src/print/index.js';
+import type { Note } from '../../../src/ratings/index.js';
+import { show } from '../../../src/units/index.js';
+import { leftOf, rightOf } from '../../helpers/either.js';
+import { changed, tiltDeck, workingsIn } from '../../helpers/specs.js';
+import { expectReplays } from '../../helpers/working.js';
 
 type Changes = readonly (readonly [path: string, value: unknown])[];
 const example = (...changes: Changes): Assessment =>

@@ -1,7 +1,7 @@
 /** Options on a weighed trailer, axles moved together, and what is wider than the deck. */
 import { describe, expect, it } from 'vitest';
-import { type Assessment, assessJson } from '../../src/assessment/index.js';
-import { plain, rightOf } from '../helpers/either.js';
+import { type Assessment, assessJson } from '../../../src/assessment/index.js';
+import { plain, rightOf } from '../../helpers/either.js';
 
 const axles = [184, 216].map((at) => ({ at: `${at} in`, gawr: '7,000 lb' }));
 const run = (trailer: object, rest: object = {}): Assessment =>

@@ -1,9 +1,9 @@
 /** Scale tickets in a whole assessment: they stand beside the reckoning, and say what they cannot tell. */
 import { describe, expect, it } from 'vitest';
-import { assessJson } from '../../src/assessment/index.js';
-import { report } from '../../src/print/index.js';
-import { leftOf, plain, rightOf } from '../helpers/either.js';
-import { expectReplays } from '../helpers/working.js';
+import { assessJson } from '../../../src/assessment/index.js';
+import { report } from '../../../src/print/index.js';
+import { leftOf, plain, rightOf } from '../../helpers/either.js';
+import { expectReplays } from '../../helpers/working.js';
 
 /** Constructed: a trailer of 12,400 lb with 1,400 lb on the ball, axles 190 in behind it, and tickets that read 20 lb more on the truck. */
 const spec = (tickets: object): unknown => ({

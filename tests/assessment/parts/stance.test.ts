@@ -1,9 +1,9 @@
 /** How the laden trailer stands, in a whole assessment: side to side, off level, spread of weight, ramp settings, the tongue by a beam. */
 import { describe, expect, it } from 'vitest';
-import { assessJson } from '../../src/assessment/index.js';
-import { report } from '../../src/print/index.js';
-import { leftOf, plain, rightOf } from '../helpers/either.js';
-import { expectReplays } from '../helpers/working.js';
+import { assessJson } from '../../../src/assessment/index.js';
+import { report } from '../../../src/print/index.js';
+import { leftOf, plain, rightOf } from '../../helpers/either.js';
+import { expectReplays } from '../../helpers/working.js';
 
 /** The constructed reference case: 3,200 lb trailer with 480 lb on the tongue, axles at 190 in, 9,200 lb machine at 171 in. */
 const r1 = (trailer: object = {}, cargo: object = {}): unknown => ({

@@ -1,9 +1,9 @@
 /** What is not well and is no check of a rating stands in the first lines of the report, beside the count of checks. */
 import { describe, expect, it } from 'vitest';
-import { type Assessment, assess } from '../../src/assessment/index.js';
-import { report } from '../../src/print/index.js';
-import { plain, rightOf } from '../helpers/either.js';
-import { changed, tiltDeck } from '../helpers/specs.js';
+import { type Assessment, assess } from '../../../src/assessment/index.js';
+import { report } from '../../../src/print/index.js';
+import { plain, rightOf } from '../../helpers/either.js';
+import { changed, tiltDeck } from '../../helpers/specs.js';
 
 /** The example with some of it changed. */
 const example = (...changes: readonly (readonly [string, unknown])[]): Assessment =>

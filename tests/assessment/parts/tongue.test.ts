@@ -1,8 +1,8 @@
 /** Everything about the tongue load in one place, and nothing told there that is told otherwise elsewhere. */
 import { describe, expect, it } from 'vitest';
-import { type Assessment, assessJson } from '../../src/assessment/index.js';
-import { rightOf } from '../helpers/either.js';
-import { changed, tiltDeck } from '../helpers/specs.js';
+import { type Assessment, assessJson } from '../../../src/assessment/index.js';
+import { rightOf } from '../../helpers/either.js';
+import { changed, tiltDeck } from '../../helpers/specs.js';
 
 const run = (...changes: readonly (readonly [string, unknown])[]): Assessment =>
   rightOf(assessJson(changes.reduce<unknown>((spec, [path, value]) => changed(spec, path, value), tiltDeck())));
