@@ -10,7 +10,7 @@ export function pounds(name: string, figure: AnyWeight, basis?: Basis): Either<R
   if (dimensionOf(taken.value.unit) !== 'mass' || !decide<Unit>(taken, '>', zeroIn(taken.value.unit)).holds) {
     return left(
       rulesError(
-        { tag: 'OutOfRange', what: name, found: show(taken.value), needed: 'a weight greater than zero' },
+        { tag: 'OutOfRange', what: name, found: show(taken.value), needed: 'greater than zero' },
         pathOf(taken),
       ),
     );

@@ -177,7 +177,7 @@ describe('figures that such facts can have', () => {
     expect(leftOf(screen(facts('path deviation: -4 in'), federalRules))).toMatchObject({
       tag: 'OutOfRange',
       what: 'path deviation',
-      needed: 'a length of zero or more',
+      needed: 'zero or more',
     });
   });
 });

@@ -280,7 +280,7 @@ describe('facts that cannot be', () => {
     });
     expect(leftOf(screen({ 'overall width': inch(-3) }, federalRules))).toMatchObject({
       tag: 'OutOfRange',
-      needed: 'a length greater than zero',
+      needed: 'greater than zero',
     });
     expect(leftOf(screen({ 'overall width': lb(3) } as never, federalRules))).toMatchObject({
       tag: 'WrongRuleUnit',

@@ -10,7 +10,7 @@ import type { Weighed } from './weights.js';
 export interface ScalePart extends Part {
   /** What the tickets tell, in lb; absent without a ticket that tells anything. */
   readonly reading?: TicketReading;
-  /** Weighed minus reckoned, where both are known. */
+  /** Weighed minus calculated, where both are known. */
   readonly gaps: readonly { readonly what: string; readonly gap: Derived<'lb'> }[];
 }
 
@@ -49,7 +49,7 @@ export function scalePart(
   ): ScalePart['gaps'] =>
     weighed === undefined || reckoned === undefined
       ? []
-      : [{ what, gap: difference(`${what}, weighed minus reckoned`, weighed, reckoned) }];
+      : [{ what, gap: difference(`${what}, weighed minus calculated`, weighed, reckoned) }];
   const gaps = [
     ...gapOf('gross weight', read.right.gross, gross),
     ...gapOf('tongue load', read.right.tongue, balance?.tongue),

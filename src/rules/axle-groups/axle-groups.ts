@@ -87,7 +87,7 @@ export function axleGroupLimit(run: AxleRun, options: AxleGroupOptions): Either<
   ) {
     return left(
       rulesError(
-        { tag: 'OutOfRange', what: 'group length', found: show(taken.value), needed: 'a length greater than zero' },
+        { tag: 'OutOfRange', what: 'group length', found: show(taken.value), needed: 'greater than zero' },
         pathOf(taken),
       ),
     );

@@ -84,7 +84,7 @@ export function weightClassFor(table: StepTable, figure: AnyWeight): Either<Rule
         tag: 'OutOfRange',
         what: table.test,
         found: show(taken.value),
-        needed: 'a weight greater than zero',
+        needed: 'greater than zero',
       }),
     );
   const weighed = inUnit(taken, table.unit) as Derived<'lb'>;

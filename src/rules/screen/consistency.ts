@@ -7,7 +7,6 @@ import {
   dimensionOfFact,
   type Facts,
   isGivenFact,
-  isWeightName,
   isYesNoFact,
   type LengthFact,
   lengthFacts,
@@ -54,8 +53,7 @@ function faultOfFigure(
     return rulesError({ tag: 'WrongRuleUnit', fact: name, found: unit, needed: dimension }, pathOf(figure));
   const zero = zeroIn(unit);
   if (anySign.has(name) || decide<Unit>(figure, zeroToo.has(name) ? '>=' : '>', zero).holds) return undefined;
-  const thing = isWeightName(name) ? 'weight' : 'length';
-  const needed = zeroToo.has(name) ? `a ${thing} of zero or more` : `a ${thing} greater than zero`;
+  const needed = zeroToo.has(name) ? 'zero or more' : 'greater than zero';
   return rulesError({ tag: 'OutOfRange', what: name, found: show(figure.value), needed }, pathOf(figure));
 }
 
