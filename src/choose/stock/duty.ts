@@ -79,7 +79,7 @@ export function dutyOf(question: {
         tag: 'UnusableFigure',
         path: `trips.${i}.count`,
         found: String(trip.count),
-        needed: 'greater than zero',
+        needed: 'a count greater than zero',
       });
     const fitted = fitOne(trailer, { tow, cargo: trip.cargo });
     if (isLeft(fitted)) return left({ ...fitted.left, path: `trips.${i}: ${fitted.left.path ?? 'the spec'}` });
