@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import {
   checkRimPressure,
   checkRimWidth,
+  estimateLoadAtPressure,
   loadAtPressure,
   pressureForLoad,
   rangePressure,
@@ -181,7 +182,26 @@ describe('rims', () => {
   });
 });
 
+describe('an estimate', () => {
+  it('says that it is untested below the lowest tabulated pressure, 15 psi, and not at it', () => {
+    const at = (pressure: number | string): string[] =>
+      tags(rightOf(estimateLoadAtPressure('ST225/75R15', { load: lb(2540), pressure: psi(65) }, psi(pressure))));
+    expect([at(15), at('15.5'), at('14.9')]).toEqual([['Estimate'], ['Estimate'], ['Estimate', 'BelowTables']]);
+  });
+});
+
 describe('speed information', () => {
+  it('says in every band that it is no rating, and asks for the wheel where it asks for pressure', () => {
+    const at = (speed: number): string[] => tags(rightOf(speedInformation('ST205/75R15 LRD', mph(speed))));
+    const always = serviceNotes.map(({ tag }) => tag);
+    expect([at(65), at(66), at(75), at(76), at(86)]).toEqual([
+      always,
+      [...always, 'MorePressure', 'WheelLimit'],
+      [...always, 'MorePressure', 'WheelLimit'],
+      [...always, 'MorePressure', 'LessLoad', 'WheelLimit'],
+      always,
+    ]);
+  });
   it('has no load to put in place of a rating, and always says so', () => {
     const found = rightOf(speedInformation('ST205/75R15 LRD', mph(70)));
     expect(Object.keys(found).sort()).toEqual(['decisions', 'notes', 'says']);

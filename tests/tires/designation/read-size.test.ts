@@ -56,6 +56,19 @@ describe('the construction', () => {
   ])('of %s is %s', (text, construction) => {
     expect(rightOf(readTireDesignation(text)).size.construction).toBe(construction);
   });
+  it('of a bias tire is shown with a D behind a prefix, with a hyphen without one', () => {
+    const shown = (text: string): string => showDesignation(rightOf(readTireDesignation(text)));
+    expect(['ST175/80D13', 'ST175/80-13', '175/80-13', '175/80D13'].map(shown)).toEqual([
+      'ST175/80D13',
+      'ST175/80D13',
+      '175/80-13',
+      '175/80-13',
+    ]);
+  });
+  it('does not begin with a point that has no digit behind it', () => {
+    expect(leftOf(readTireDesignation('4.-8'))).toMatchObject({ fault: 'MissingConstruction', at: 1 });
+    expect(leftOf(readTireDesignation('4.80-8.'))).toMatchObject({ fault: 'UnexpectedText', at: 6 });
+  });
   it('is no Z without its R', () => {
     expect(leftOf(readTireDesignation('255/40Z17'))).toMatchObject({ fault: 'MissingConstruction', at: 6 });
   });
