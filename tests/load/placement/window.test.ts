@@ -5,7 +5,7 @@ import { rating } from '../../../src/ratings/index.js';
 import { replay } from '../../../src/trace/index.js';
 import { compare, inch, kg, lb, show, showBrief } from '../../../src/units/index.js';
 import { Decimal } from '../../../src/units/internal.js';
-import { leftOf, rightOf } from '../../helpers/either.js';
+import { leftOf, plain, rightOf } from '../../helpers/either.js';
 import { expectReplays } from '../../helpers/working.js';
 import { band, machine, r1 } from '../reference-case.js';
 
@@ -87,6 +87,14 @@ describe('placementWindow', () => {
     const changed = replay(window.width, new Map([['cargo.0.weight', new Decimal(10800)]]));
     const again = rightOf(placementWindow(r1, { ...machine, weight: lb(10800) })).width.value;
     expect(changed.value.toFixed(20)).toBe(again.value.toFixed(20));
+  });
+  it('tells at both ends what the axles carry: the gross weight without the tongue load', () => {
+    const { lower, upper, gross } = rightOf(placementWindow(r1, machine));
+    for (const end of [lower, upper]) expect(plain(end.axleLoad)).toBeCloseTo(plain(gross) - plain(end.tongue), 9);
+    // 12,400 lb in all, 1,400 lb of it on the receiver at the front end.
+    expect([plain(gross), plain(lower.tongue), plain(lower.axleLoad)].map((each) => Number(each.toFixed(6)))).toEqual([
+      12400, 1400, 11000,
+    ]);
   });
   it('hands back what it decided on', () => {
     const { decisions } = rightOf(placementWindow(r1, machine));

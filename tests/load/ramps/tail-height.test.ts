@@ -20,6 +20,8 @@ describe('the height of the tail', () => {
     expect(plain(rightOf(tailHeight(inch(16), inch(0), degree(20))))).toBe(16);
     expect(plain(rightOf(tailHeight(inch(16), inch(10), degree(45))))).toBeCloseTo(6, 9);
     expect(leftOf(tailHeight(inch(16), inch(10), degree(46)))).toMatchObject({ tag: 'OutsideItsRange' });
+    expect(leftOf(tailHeight(inch(16), inch(10), degree(-46)))).toMatchObject({ tag: 'OutsideItsRange' });
+    expect(plain(rightOf(tailHeight(inch(16), inch(10), degree(-45))))).toBeCloseTo(26, 9);
     expect(leftOf(tailHeight(inch(16), inch(-1), degree(5)))).toMatchObject({ what: 'the tail behind the last axle' });
     expect(leftOf(tailHeight(inch(0), inch(81), degree(5)))).toMatchObject({ tag: 'OutsideItsRange' });
   });
