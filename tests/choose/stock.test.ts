@@ -69,6 +69,20 @@ describe('fitStock', () => {
     expect(others[0]?.reason).toMatch(/^crosses /);
   });
 
+  it('a limit that is named is one line as long as it is kept, and a reason once it is crossed', () => {
+    const wide = (width: string) =>
+      rightOf(
+        fitStock({
+          stock: { it: changedAll(yard(), { 'trailer.width': width }) },
+          tow,
+          cargo: [excavator],
+          want: { lines: ['width'] },
+        }),
+      );
+    expect(wide('102 in').others.map(({ reason }) => reason)).toEqual([]);
+    expect(wide('103 in').others[0]?.reason).toMatch(/^crosses overall width, National Network \(overall width 103 in/);
+  });
+
   it('says what a hitch part would have to be rated for where that alone puts it right', () => {
     const weak = changedAll(tow, { 'ballMount.tongue': '900 lb' });
     const { others } = rightOf(fitStock({ stock: { it: yard() }, tow: weak, cargo: [excavator] }));

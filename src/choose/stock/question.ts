@@ -8,7 +8,7 @@ export interface Want {
   readonly payload?: AnyWeight;
   /** What is to be left of it. */
   readonly reserve?: AnyWeight;
-  /** Rules that must not apply, by their ids. */
+  /** Duties that must not apply and limits that must not be crossed, by the id of the finding or of one of its rules. */
   readonly lines?: readonly string[];
 }
 
