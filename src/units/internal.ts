@@ -5,5 +5,5 @@ export { ofDecimal } from './figure.js';
 export { frozen } from './frozen.js';
 export { compareFigures, compareProducts, isBetween, signOfFigure } from './order.js';
 export { remembered } from './remembered.js';
-export { editDistance, nearestKeys, wrapText } from './text.js';
+export { editDistance, harmless, nearestKeys, wrapText } from './text.js';
 export { inShort, neededToRead } from './words.js';
