@@ -19,7 +19,7 @@ import { verdictOf } from './parts/verdict.js';
 import { standingsOf } from './parts/ways-of-standing.js';
 
 export function joinHeadings(
-  { spec, stack, weighed, band, share }: Known,
+  { spec, stack, weighed, band }: Known,
   headings: Headings,
   { gvwr, axleLoads, payload, placement, rules, deckGrowth }: LimitHeadings,
   read: readonly Decision[],
@@ -63,7 +63,7 @@ export function joinHeadings(
       : [];
   const tongue = tonguePart(weighed, band, hitch, checks, uplift);
   const doubts = doubtsIn(spec);
-  const label = belowLabel(spec, stack, share, band);
+  const label = belowLabel(spec, stack, band);
   const onDeck = cargoOnDeck(spec, weighed);
   const attention = attentionTo({ tongue, place: placement, tiedowns, loading, lines: rules, label, onDeck, doubts });
   return {

@@ -1,11 +1,11 @@
 /** How one recorded step answers to each of its parts: the rules of differentiation, in decimals. */
-import { compareDecimals, Decimal } from '../units/internal.js';
+import { compareDecimals, Decimal, powerOf, workedOut } from '../units/internal.js';
 import type { Computed } from './node.js';
 import { decimalReading } from './reading.js';
 
 const one = new Decimal(1);
 const none = new Decimal(0);
-const degree = Decimal.acos(-1).div(180);
+const degree = workedOut('acos', new Decimal(-1)).div(180);
 
 /** The first of the best takes it all; the others are asked only in a tie. */
 function pick(figures: readonly Decimal[], sign: 1 | -1): readonly Decimal[] {
@@ -16,8 +16,8 @@ function pick(figures: readonly Decimal[], sign: 1 | -1): readonly Decimal[] {
 }
 
 const powerRule = (a: Decimal, b: Decimal): readonly Decimal[] => [
-  b.isZero() ? none : b.times(a.pow(b.minus(1))),
-  a.isZero() ? none : a.pow(b).times(a.ln()),
+  b.isZero() ? none : b.times(powerOf(a, b.minus(1))),
+  a.isZero() ? none : powerOf(a, b).times(workedOut('ln', a)),
 ];
 
 /**

@@ -5,7 +5,7 @@
 
 import { compareDecimals, snap, snappedDifference, snappedSum } from '../units/closeness.js';
 import { applyFactor, type Factor } from '../units/convert.js';
-import { Decimal } from '../units/decimal.js';
+import { Decimal, powerOf, workedOut } from '../units/decimal.js';
 import type { RoundingMode } from '../units/index.js';
 import { roundToStep } from '../units/rounding.js';
 import type { Computed, Node } from './node.js';
@@ -31,7 +31,7 @@ export interface Reading<T> {
 }
 
 const halfTurn = new Decimal(180);
-const pi = Decimal.acos(-1);
+const pi = workedOut('acos', new Decimal(-1));
 const radians = (a: Decimal): Decimal => a.times(pi).div(halfTurn);
 const degrees = (a: Decimal): Decimal => a.times(halfTurn).div(pi);
 
@@ -53,13 +53,13 @@ export const decimalReading: Reading<Decimal> = {
   convert: (a, factor) => applyFactor(a, factor),
   round: (a, step, mode) => roundToStep(a, step, mode),
   squareRoot: (a) => finite(a.sqrt(), 'square root'),
-  power: (a, b) => finite(a.pow(b), 'power'),
+  power: (a, b) => finite(powerOf(a, b), 'power'),
   // Snapped: the sine of 30 degrees is 0.5, not a figure beside it in the last digit that pi was cut to.
-  sine: (a) => snap(radians(a).sin()),
-  cosine: (a) => snap(radians(a).cos()),
-  tangent: (a) => snap(finite(radians(a).tan(), 'tangent')),
-  arcSine: (a) => snap(degrees(finite(a.asin(), 'arc sine'))),
-  arcTangent: (a) => snap(degrees(a.atan())),
+  sine: (a) => snap(workedOut('sin', radians(a))),
+  cosine: (a) => snap(workedOut('cos', radians(a))),
+  tangent: (a) => snap(finite(workedOut('tan', radians(a)), 'tangent')),
+  arcSine: (a) => snap(degrees(finite(workedOut('asin', a), 'arc sine'))),
+  arcTangent: (a) => snap(degrees(workedOut('atan', a))),
 };
 
 /**

@@ -2,12 +2,25 @@
  * The one place that imports decimal.js.
  *
  * A private clone with fixed settings: 34 significant digits, half even. Nobody's `Decimal.set` can reach it, and it
- * reaches nobody's.
+ * reaches nobody's. Its own settings cannot be changed either: a decimal that is handed out names it as its constructor.
  */
 import { Decimal as Base } from 'decimal.js';
 
 export type Decimal = Base;
-export const Decimal = Base.clone({ defaults: true, precision: 34, rounding: Base.ROUND_HALF_EVEN });
+const settings = { defaults: true, precision: 34, rounding: Base.ROUND_HALF_EVEN };
+export const Decimal = Base.clone(settings);
+Object.freeze(Decimal);
+
+/** Powers and angles raise the precision for a moment: they are worked out in a clone that is never handed out. */
+const Open = Base.clone(settings);
+
+type OfOne = 'acos' | 'asin' | 'atan' | 'cos' | 'ln' | 'sin' | 'tan';
+
+/** A function of one decimal, to 34 digits. @example workedOut('acos', new Decimal(-1)).toFixed(4) // 3.1416 */
+export const workedOut = (name: OfOne, of: Decimal): Decimal => new Decimal(new Open(of)[name]());
+
+/** One decimal to the power of another, to 34 digits. @example powerOf(new Decimal(2), new Decimal('0.5')).toFixed(4) // 1.4142 */
+export const powerOf = (base: Decimal, exponent: Decimal): Decimal => new Decimal(new Open(base).pow(exponent));
 
 /** A decimal whose digits nobody can change; arithmetic makes new ones. */
 export function frozenDecimal(value: Decimal): Decimal {

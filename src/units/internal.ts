@@ -1,9 +1,9 @@
 /** What the chapters above need of the decimals and users do not: kept out of the public index. */
 export { compareDecimals, snappedDifference } from './closeness.js';
-export { Decimal, one, signOf, zero } from './decimal.js';
+export { Decimal, one, powerOf, signOf, workedOut, zero } from './decimal.js';
 export { ofDecimal } from './figure.js';
 export { frozen } from './frozen.js';
 export { compareFigures, compareProducts, isBetween, signOfFigure } from './order.js';
 export { remembered } from './remembered.js';
-export { editDistance, nearestKeys, wrapText } from './text.js';
+export { editDistance, harmless, nearestKeys, wrapText } from './text.js';
 export { inShort, neededToRead } from './words.js';

@@ -36,3 +36,9 @@ export function editDistance(first: string, second: string): number {
   }
   return row[b.length] as number;
 }
+
+/** A sign or an at, in ASCII or full width, also behind blanks; a leading tab or line end. */
+const likeAFormula = /^[\t\r\n]|^[\s\u00a0\u200b\ufeff]*[=+\-@\uff1d\uff0b\uff0d\uff20]/;
+
+/** Text behind an apostrophe where a spreadsheet may take it for a formula. */
+export const harmless = (text: string): string => (likeAFormula.test(text) ? `'${text}` : text);

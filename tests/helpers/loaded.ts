@@ -14,6 +14,9 @@ export function poundsOf(figure: unknown): Decimal {
   return new Decimal(digits).div(poundsIn[unit] ?? '1');
 }
 
+/** Whether the reader takes such a place of a piece. */
+export const isPlace = (at: Decimal): boolean => at.gte(-120) && at.lte(1200);
+
 const inches = (at: Decimal): string => `${at.toDecimalPlaces(24).toFixed()} in`;
 
 export const piecesOf = (spec: JsonSpec): readonly Json[] => (spec['cargo'] ?? []) as readonly Json[];

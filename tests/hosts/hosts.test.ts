@@ -33,7 +33,7 @@ beforeAll(() => {
     });
   writeFileSync(join(folder, 'specs.json'), JSON.stringify(specs));
   expected = digestOf(specs);
-});
+}, 120_000);
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 interface Host {
@@ -80,6 +80,15 @@ const hosts: Readonly<Record<string, Host>> = {
   'one that freezes what is built in': {
     after:
       'for (const each of [Object, Array, Map, Set, Number, String, Function, RegExp, Math]) { Object.freeze(each); if (each.prototype) Object.freeze(each.prototype); }',
+  },
+  'one whose prototypes hold facts of a spec': {
+    after: `Object.prototype.gvwr = '1 lb'; Object.prototype.tongueShare = { text: '99 %' }; Array.prototype.weight = '1 lb';`,
+  },
+  'one with two copies': {
+    before: `const { copyFileSync } = await import('node:fs');
+      copyFileSync(new URL('library.mjs', import.meta.url), new URL('copy.mjs', import.meta.url));
+      const other = await import('./copy.mjs');`,
+    ask: `const first = other.digestOf(specs); console.log(first === digestOf(specs) && other.digestOf(specs) === first ? first : 'they differ');`,
   },
   'one that allows no code from strings': { flags: ['--disallow-code-generation-from-strings'] },
   'one without __proto__': { flags: ['--disable-proto=throw'] },

@@ -1,6 +1,6 @@
 /** Nothing is shared between answers that a caller could change: one answer spoiled in every place, and the next one is right. */
 import { describe, expect, it } from 'vitest';
-import { assess, ruleFindings } from '../../src/assessment/index.js';
+import { answerOf, assess, ruleFindings } from '../../src/assessment/index.js';
 import { answerTo } from '../helpers/facts.js';
 import { outlineOf } from '../helpers/outline.js';
 import { randomSpecs } from '../helpers/random-specs.js';
@@ -44,6 +44,26 @@ describe('an answer spoiled everywhere', () => {
       for (const thing of objectsIn(refused)) spoil(thing);
     }
     expect(specs.map(outlineOf)).toEqual(before);
+  });
+  it('leaves the next one right when a figure is used to reach for the settings of decimals', () => {
+    const before = outlineOf(tiltDeck());
+    for (const thing of objectsIn(answerTo(tiltDeck()))) {
+      const { constructor: made } = thing as { readonly constructor?: { readonly set?: (to: object) => unknown } };
+      try {
+        if (made !== Object && typeof made?.set === 'function') made.set({ precision: 2, rounding: 0 });
+      } catch {
+        // refused: this is as well
+      }
+    }
+    expect(outlineOf(tiltDeck())).toEqual(before);
+  });
+  it('is as JSON and as a clone what its plain form says', () => {
+    for (const spec of specs) {
+      const answer = answerTo(spec);
+      const said = answer === undefined ? assess(spec as never) : answerOf(answer, { working: true });
+      expect(structuredClone(said)).toEqual(said);
+      expect(JSON.parse(JSON.stringify(said))).toEqual(said);
+    }
   });
   it('shares no object with another that can be written over', () => {
     const [one, other] = [answerTo(tiltDeck()), answerTo(tiltDeck())].map(objectsIn);

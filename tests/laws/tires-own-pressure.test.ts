@@ -74,7 +74,9 @@ describe('every row of every table', () => {
   });
   it('gives no more at any pressure to the letter of the row than the same row given as molded, in its own table too', () => {
     // TR-2 prints one row at a pressure below that of its letter: that row is not the rating of the letter.
-    const rated = prints.filter(({ letter, table, at }) => letter !== '' && !(table === 'TR-2' && at === '85'));
+    // ST-3 prints load range E of one size at 90 psi, the others at 80: molded at 90 it is a weaker tire than theirs.
+    const ofAnother = new Set(['TR-2 85', 'ST-3 90']);
+    const rated = prints.filter(({ letter, table, at }) => letter !== '' && !ofAnother.has(`${table} ${at}`));
     const asked = rated.flatMap((print) =>
       [25, 35, 50, 65, 80, 95, 110]
         .filter((pressure) => pressure >= 0.3 * Number(print.at))

@@ -37,6 +37,19 @@ describe('tireLoadAsRun', () => {
   it('stays at the rating when a table gives more than the molding', () => {
     expect(run({ designation: 'ST225/75R15 LRD', molded: { single: lb(2000), pressure: psi(65) } }, 60)[0]).toBe(2000);
   });
+  it('gives a weak tire no whole load below its molded pressure, and none less at more pressure', () => {
+    const tire = { designation: 'LT235/85R16 LRD', molded: { single: lb(2368), pressure: psi(80) } };
+    // LT-1 prints 2,623 lb at 65 psi for load range D; this tire carries 2,368 lb at 80 psi.
+    expect(run(tire, 65)).toEqual([2000, 'estimate', ['MoldedDiffersFromTable', 'Estimate']]);
+    const loads = Array.from({ length: 61 }, (_, i) => run(tire, 30 + i)[0]);
+    expect(loads).toEqual([...loads].sort((a, b) => a - b));
+    const strong = { ...tire, molded: { single: lb(3042), pressure: psi(80) } };
+    const above = Array.from({ length: 31 }, (_, i) => run(strong, 60 + i)[0]);
+    expect([above[5], above[6], above[20]]).toEqual([2623, 2623, 3042]);
+    expect(above).toEqual([...above].sort((a, b) => a - b));
+    const needed = tirePressureForLoad(rightOf(tireLoadRating(tire, single)), lb(2200));
+    expect(rightOf(needed).pressure.value.value.toNumber()).toBe(80);
+  });
   it('divides the printed load of a passenger tire as its rating', () => {
     const tire = { designation: 'P235/75R15 XL' };
     expect(run(tire, 41)[0]).toBe(1984.55);

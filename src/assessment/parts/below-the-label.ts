@@ -1,5 +1,5 @@
 /** Parts that are weaker than the label of the trailer, whatever stands on it today: coupler, chains, ball, axles, jack; and brakes that nobody has told. */
-import type { Guideline, ShareBand } from '../../load/index.js';
+import type { Guideline } from '../../load/index.js';
 import { type Note, note } from '../../ratings/index.js';
 import type { DecodedSpec } from '../../spec/index.js';
 import {
@@ -78,11 +78,11 @@ function hitchParts({ trailer: { coupler, chains }, tow }: DecodedSpec): readonl
 }
 
 /** `GVWR (1 - t)`, t the lower end of the band: what the axles of a trailer loaded to its label carry at most. */
-const onAxlesAtLabel = (gvwr: Derived<'lb'>, { low }: ShareBand): Derived<'lb'> =>
+const onAxlesAtLabel = (gvwr: Derived<'lb'>, { low }: Guideline): Derived<'lb'> =>
   result('axle load at the GVWR and the low tongue share', times(gvwr, minus(1, low)));
 
-/** Asks each part against the label; nothing is asked of a trailer without one. */
-export function belowLabel(spec: DecodedSpec, { group, at }: Stack, share: ShareBand, band: Guideline): BelowLabel {
+/** Asks each part against the label; nothing is asked of a trailer without one. A stated tongue share does not narrow the band: the label speaks for every load. */
+export function belowLabel(spec: DecodedSpec, { group, at }: Stack, band: Guideline): BelowLabel {
   const { gvwr, axles } = spec.trailer;
   if (gvwr === undefined) return { attention: [], notes: [], decisions: [] };
   const label = inPounds('GVWR', gvwr);
@@ -99,7 +99,7 @@ export function belowLabel(spec: DecodedSpec, { group, at }: Stack, share: Share
   if (group !== undefined) {
     const says = 'the axles cannot bear the GVWR on the label at the low end of the tongue band';
     const figure = renamed('what the axles carry together', group.capacity);
-    ask({ tag: 'AxlesBelowLabel', says, figure, path: 'trailer.axles' }, onAxlesAtLabel(label, share));
+    ask({ tag: 'AxlesBelowLabel', says, figure, path: 'trailer.axles' }, onAxlesAtLabel(label, band));
   }
   const jack = jackAtLabel(spec, label, band.high, at);
   if (jack !== undefined) {

@@ -1,4 +1,5 @@
 /** A working as a live spreadsheet: change an input, and every step and check follows. */
+import { harmless } from '../../units/internal.js';
 import type { Dialect, Place } from './cell-formulas.js';
 import { type Cell, type Sheet, type SheetContent, sheetsOf } from './cells.js';
 import { xmlText } from './mathml.js';
@@ -9,13 +10,10 @@ export type SheetForm = 'csv' | 'fods';
 const columnName = (column: number): string => String.fromCharCode(65 + column);
 const quoted = (text: string): string => `"${text.replaceAll('"', '""')}"`;
 
-/** A text that a spreadsheet would take for a formula is written behind an apostrophe. */
-const asText = (text: string): string => (/^[=+\-@\t\r]/.test(text.trimStart()) ? `'${text}` : text);
-
 function csvCell(cell: Cell, dialect: Dialect): string {
   switch (cell.kind) {
     case 'text':
-      return quoted(asText(cell.text));
+      return quoted(harmless(cell.text));
     case 'number':
       return cell.digits;
     case 'formula':

@@ -1,14 +1,11 @@
 /** Cells of a table as text: figures in plain digits, and text that no spreadsheet takes for a formula. */
 
-/**
- * What a spreadsheet may take for a formula: a sign or an at, in ASCII or full width, also behind blanks; a leading tab or line end.
- */
-const likeAFormula = /^[\t\r\n]|^[\s\u00a0\u200b\ufeff]*[=+\-@\uff1d\uff0b\uff0d\uff20]/;
+import { harmless } from '../../units/internal.js';
 
 /** A text cell: quoted when it must be, and with an apostrophe in front where a spreadsheet would run it. */
 export function textCell(text: string, separator: string): string {
-  const harmless = likeAFormula.test(text) ? `'${text}` : text;
-  return harmless.includes(separator) || /["\r\n]/.test(harmless) ? `"${harmless.replaceAll('"', '""')}"` : harmless;
+  const safe = harmless(text);
+  return safe.includes(separator) || /["\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
 }
 
 /** Digits without an exponent. */

@@ -1,13 +1,13 @@
 /** What one tire may carry at the pressure it is really run at: never more than its rating. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { type Note, note } from '../../ratings/index.js';
-import { type Decision, type Derived, decide, type Known, leastOf } from '../../trace/index.js';
-import type { Designation } from '../designation/designation.js';
+import { type Decision, type Derived, decide, greatestOf, type Known, leastOf } from '../../trace/index.js';
 import type { TiresError } from '../errors.js';
 import { estimateLoadAtPressure } from './estimates.js';
 import { inPsi } from './known-figures.js';
 import { loadAtPressure } from './load-at-pressure.js';
-import { type PressureStep, pressureSteps } from './pressure-steps.js';
+import type { PressureStep } from './pressure-steps.js';
+import { againstRows } from './printed-for-another.js';
 import { asPrinted, ratedPressure } from './rated-pressure.js';
 import type { Service, Tire, TireRating } from './tire.js';
 import { inService, tireLoadRating } from './tire-load-rating.js';
@@ -16,7 +16,7 @@ export interface TireLoadAsRun {
   /** What the tire may carry at this pressure, in this service. */
   readonly load: Derived<'lb'>;
   readonly rating: TireRating;
-  /** `rating` at the rated pressure or above, `table` from printed rows below it, `estimate` where none is printed. */
+  /** `rating` at the rated pressure or above, `table` from printed rows below it, `estimate` where none is printed or the rows end below the rated pressure. */
   readonly from: 'rating' | 'table' | 'estimate';
   readonly notes: readonly Note[];
   readonly decisions: readonly Decision[];
@@ -26,22 +26,22 @@ const name = 'tire load at the pressure run';
 
 /** Where rows are printed but none is for this pressure: that it lies below the first or above the last. */
 function offTheRows(
-  d: Designation,
-  { fitment }: Service,
-  table: string | undefined,
+  steps: readonly PressureStep[],
   run: Derived<'psi'>,
-): readonly Decision[] {
-  const printed = pressureSteps(d, fitment, table);
-  if (isLeft(printed)) return [];
-  const [first, last] = [printed.right.steps[0] as PressureStep, printed.right.steps.at(-1) as PressureStep];
-  return [decide(run, '<', first.pressure), decide(run, '>', last.pressure)];
+): { readonly isAbove: boolean; readonly decisions: readonly Decision[] } {
+  const [first, last] = [steps[0], steps.at(-1)];
+  if (first === undefined || last === undefined) return { isAbove: false, decisions: [] };
+  const above = decide(run, '>', last.pressure);
+  return { isAbove: above.holds, decisions: [decide(run, '<', first.pressure), above] };
 }
 
 /**
  * What may this tire carry at the cold pressure it is run at?
  *
  * At or above the rated pressure: its rating; more pressure gives no more load. Below: the lesser of the rating and the printed
- * load at that pressure; where no row is printed, the lesser of the rating and the estimate by exponent, basis estimated.
+ * load at that pressure; where no row is printed, the lesser of the rating and the estimate by exponent, basis estimated. Above the
+ * last row a tire carries at least what that row says. A row that gives the whole rating below the rated pressure is of a
+ * stronger tire: then the lesser of row and estimate.
  *
  * The rated pressure is the molded one, else that of the load range. Without either there is no answer.
  *
@@ -66,7 +66,7 @@ export function tireLoadAsRun(
   if (isLeft(rated)) return rated;
   const [run, full] = [asPrinted(rating.designation, cold.right), rated.right];
   const below = decide(run.pressure, '<', full.pressure);
-  const decisions = [...rating.decisions, ...full.decisions, ...run.decisions, below];
+  const decisions: Decision[] = [...rating.decisions, ...full.decisions, ...run.decisions, below];
   if (!below.holds) {
     const above = decide(run.pressure, '>', full.pressure);
     const more = above.holds
@@ -92,7 +92,9 @@ export function tireLoadAsRun(
     service.fitment,
     tire.table === undefined ? {} : { table: tire.table },
   );
-  if (!isLeft(listed)) {
+  const rows = againstRows(rating, full.pressure);
+  decisions.push(...rows.decisions);
+  if (!isLeft(listed) && !rows.areOfAStrongerTire) {
     const load = leastOf(name, [rating.rating, inService(rating.designation, service, listed.right.load)]);
     return right({
       load,
@@ -108,13 +110,23 @@ export function tireLoadAsRun(
     run.pressure,
   );
   if (isLeft(estimate)) return estimate;
-  const load = leastOf(name, [rating.rating, estimate.right.load]);
-  const off = offTheRows(rating.designation, service, tire.table, run.pressure);
+  const off = offTheRows(rows.steps, run.pressure);
+  const carried = (step: Derived<'lb'>): Derived<'lb'> => inService(rating.designation, service, step);
+  const last = off.isAbove && !rows.areOfAStrongerTire ? rows.steps.at(-1) : undefined;
+  const claimed =
+    last === undefined
+      ? estimate.right.load
+      : greatestOf('estimate or last printed row', [estimate.right.load, carried(last.load)]);
   return right({
-    load,
+    load: leastOf(name, [rating.rating, claimed, ...(isLeft(listed) ? [] : [carried(listed.right.load)])]),
     rating,
     from: 'estimate',
     notes: [...rating.notes, ...estimate.right.notes],
-    decisions: [...decisions, ...off, ...estimate.right.decisions],
+    decisions: [
+      ...decisions,
+      ...off.decisions,
+      ...(isLeft(listed) ? [] : listed.right.decisions),
+      ...estimate.right.decisions,
+    ],
   });
 }

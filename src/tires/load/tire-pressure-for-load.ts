@@ -5,7 +5,7 @@ import { lb, roundCapacityDown, roundLoadUp, show } from '../../units/index.js';
 import type { TiresError } from '../errors.js';
 import { inPounds } from './known-figures.js';
 import type { PressureForLoad } from './pressure-for-load.js';
-import { pressureSteps } from './pressure-steps.js';
+import { againstRows } from './printed-for-another.js';
 import { printedTables } from './printed-steps.js';
 import { ratedPressure } from './rated-pressure.js';
 import type { TireRating } from './tire.js';
@@ -27,10 +27,8 @@ import { inService, isDivided, passengerDivisor } from './tire-load-rating.js';
  * @example tirePressureForLoad(orThrow(tireLoadRating({ designation: 'ST225/75R15 LRD' }, { fitment: 'single', on: 'trailer' })), lb(2400)) // Right: 65 psi
  * @source as `tireLoadRating` and `pressureForLoad`
  */
-export function tirePressureForLoad(
-  { tire, service, designation: d, rating, notes, decisions: read }: TireRating,
-  load: Known<'lb' | 'kg'>,
-): Either<TiresError, PressureForLoad> {
+export function tirePressureForLoad(of: TireRating, load: Known<'lb' | 'kg'>): Either<TiresError, PressureForLoad> {
+  const { tire, service, designation: d, rating, notes, decisions: read } = of;
   const asked = inPounds('tire load', load);
   if (isLeft(asked)) return asked;
   const borne = decide(asked.right, '<=', rating);
@@ -47,9 +45,9 @@ export function tirePressureForLoad(
   const counted: Derived<'lb'> = isDivided(d, service)
     ? product('tire load, as a passenger tire counts it', asked.right, passengerDivisor)
     : asked.right;
-  const printed = pressureSteps(d, service.fitment, tire.table);
-  const decisions: Decision[] = [...read, borne, ...full.right.decisions];
-  for (const step of isLeft(printed) ? [] : printed.right.steps) {
+  const rows = againstRows(of, full.right.pressure);
+  const decisions: Decision[] = [...read, borne, ...full.right.decisions, ...rows.decisions];
+  for (const step of rows.areOfAStrongerTire ? [] : rows.steps) {
     const below = decide(step.pressure, '<', full.right.pressure);
     decisions.push(below);
     if (!below.holds) break;

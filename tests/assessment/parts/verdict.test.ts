@@ -60,6 +60,10 @@ describe('parts below the label', () => {
     };
     expect([of('2,610 lb'), of('2,611 lb')]).toEqual([['AxlesBelowLabel'], []]);
   });
+  it('asks them so whatever share of the tongue is stated: the label speaks for every load', () => {
+    const trailer = { ...light, gvwr: '2,901 lb', axles: [{ at: '120 in', gawr: '2,610 lb' }], curb };
+    expect(tags(rightOf(assessJson({ trailer, tongueShare: '14 %' })))).toContain('AxlesBelowLabel');
+  });
   it('says that GAWRs above the label grant nothing', () => {
     const notes = (gawr: string): string[] => {
       const axles = [100, 134].map((at) => ({ at: `${at} in`, gawr }));

@@ -6,12 +6,16 @@ import { convert } from '../../../src/units/index.js';
 import type { Decimal } from '../../../src/units/internal.js';
 import { answerTo } from '../../helpers/facts.js';
 import { fewOf, lawSeeds } from '../../helpers/law-seeds.js';
+import { isPlace } from '../../helpers/loaded.js';
 import { type JsonSpec, randomSpec } from '../../helpers/random-specs.js';
 
 const wire = (value: Decimal, unit: 'lb' | 'in') => ({ value: value.toFixed(), unit });
 
-/** The spec with its cargo in the same proportions, this heavy in all, every piece at the one place that gives this tongue share. */
-function loaded(spec: JsonSpec, answer: Assessment, weight: Decimal, share: Decimal): JsonSpec {
+/**
+ * The spec with its cargo in the same proportions, this heavy in all, every piece at the one place that gives this tongue share;
+ * undefined where that is no place: a few pounds would have to stand far off the trailer.
+ */
+function loaded(spec: JsonSpec, answer: Assessment, weight: Decimal, share: Decimal): JsonSpec | undefined {
   const { weights, runningGear } = answer;
   const [curb, gross] = [weights.curb!.value.value, weights.gross!.value.value];
   const axles = runningGear.group!.at.value.value;
@@ -24,6 +28,7 @@ function loaded(spec: JsonSpec, answer: Assessment, weight: Decimal, share: Deci
     }, curb.minus(curb)),
   );
   const place = axles.minus(curb.plus(weight).times(share).minus(empty).times(axles).div(weight));
+  if (!isPlace(place)) return undefined;
   const factor = weight.div(gross.minus(curb));
   const cargo = (spec['cargo'] as readonly Record<string, unknown>[]).map((piece, i) => {
     const { front: _front, balancePoint: _point, uncertainty: _unsure, ...rest } = piece;
@@ -76,10 +81,15 @@ function tryPayload(
   if (weight === undefined || weight.lte(0)) return;
   tried.asked += 1;
   for (const each of shares) {
-    const wrong = wrongWith(loaded(spec, answer, weight, each));
+    const laden = loaded(spec, answer, weight, each);
+    if (laden === undefined) continue;
+    const wrong = wrongWith(laden);
     if (wrong?.length !== 0) tried.broken.push(`seed ${seed}, ${which}: ${wrong?.join(', ') ?? 'refused'}`);
   }
-  const more = across.map((each) => wrongWith(loaded(spec, answer, weight.plus('1.001'), each)));
+  const more = across.map((each) => {
+    const laden = loaded(spec, answer, weight.plus('1.001'), each);
+    return laden === undefined ? undefined : wrongWith(laden);
+  });
   const fine = more.filter((wrong) => wrong?.length === 0);
   if (which === 'best' ? fine.length > 0 : fine.length === across.length) tried.loose.push(`seed ${seed}, ${which}`);
 }

@@ -65,6 +65,15 @@ describe('the forms', () => {
     expect(toSheet(contentOf(spec), 'csv')).toContain(`"'=1+1"",""=2+2 weight"`);
     expect(toSheet(contentOf(spec), 'fods')).toContain('<text:p>=1+1&quot;,&quot;=2+2 weight</text:p>');
   });
+  it.each(['\uff1dSUM(A1)', '\uff0b1', '\u00a0=1+1', '\u200b@x', '-2'])(
+    'put an apostrophe before %j: full-width signs and leading blanks too',
+    (name) => {
+      const spec = changed(tiltDeck(), 'cargo.0.name', name);
+      const table = toSheet(contentOf(spec), 'csv');
+      expect(table).toContain(`"'${name} weight"`);
+      expect(table).not.toContain(`"${name}`);
+    },
+  );
 });
 
 describe.skipIf(!officeIsThere)('recalculated by LibreOffice', () => {

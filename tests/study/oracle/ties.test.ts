@@ -1,4 +1,4 @@
-/** Round-number designs: no verdict and no governing check differs from fractions of whole numbers, nor from `assess`. `npm run oracle:study` does the same at length. */
+/** Round-number designs: no verdict and no governing check differs from fractions of whole numbers, nor from `assess`. `npm run study:proof` does the same at length. */
 import { describe, expect, it } from 'vitest';
 import { againstAssess, againstFractions, type Compared, nothingCompared, together } from './against.js';
 import { judged } from './fractions.js';
