@@ -49,7 +49,7 @@ export function scalePart(
   ): ScalePart['gaps'] =>
     weighed === undefined || reckoned === undefined
       ? []
-      : [{ what, gap: difference(`${what}, weighed minus calculated`, weighed, reckoned) }];
+      : [{ what, gap: difference(`${what}, weighed minus reckoned`, weighed, reckoned) }];
   const gaps = [
     ...gapOf('gross weight', read.right.gross, gross),
     ...gapOf('tongue load', read.right.tongue, balance?.tongue),
