@@ -19,7 +19,7 @@ describe('fitStock', () => {
     const { figures, against } = proveStock(8, 51, 7);
     expect(against).toEqual([]);
     expect(Math.min(figures.within ?? 0, figures['not within'] ?? 0)).toBeGreaterThan(0);
-  });
+  }, 300_000);
 
   it('sorts what fits by size, names the unreadable, and tells the payload at the share of the place', () => {
     const stock = {
