@@ -27,8 +27,8 @@ import { inService, isDivided, passengerDivisor } from './tire-load-rating.js';
  * @example tirePressureForLoad(orThrow(tireLoadRating({ designation: 'ST225/75R15 LRD' }, { fitment: 'single', on: 'trailer' })), lb(2400)) // Right: 65 psi
  * @source as `tireLoadRating` and `pressureForLoad`
  */
-export function tirePressureForLoad(of: TireRating, load: Known<'lb' | 'kg'>): Either<TiresError, PressureForLoad> {
-  const { tire, service, designation: d, rating, notes, decisions: read } = of;
+export function tirePressureForLoad(rated: TireRating, load: Known<'lb' | 'kg'>): Either<TiresError, PressureForLoad> {
+  const { tire, service, designation: d, rating, notes, decisions: read } = rated;
   const asked = inPounds('tire load', load);
   if (isLeft(asked)) return asked;
   const borne = decide(asked.right, '<=', rating);
@@ -45,7 +45,7 @@ export function tirePressureForLoad(of: TireRating, load: Known<'lb' | 'kg'>): E
   const counted: Derived<'lb'> = isDivided(d, service)
     ? product('tire load, as a passenger tire counts it', asked.right, passengerDivisor)
     : asked.right;
-  const rows = againstRows(of, full.right.pressure);
+  const rows = againstRows(rated, full.right.pressure);
   const decisions: Decision[] = [...read, borne, ...full.right.decisions, ...rows.decisions];
   for (const step of rows.areOfAStrongerTire ? [] : rows.steps) {
     const below = decide(step.pressure, '<', full.right.pressure);
