@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { type Assessment, assess } from '../../src/assessment/index.js';
 import { plain, rightOf } from '../helpers/either.js';
+import { changed, tiltDeck } from '../helpers/specs.js';
 
 const axle = (at: number, more: object = {}) => ({ at: `${at} in`, gawr: '7,000 lb', ...more });
 const curb = { weight: '5,000 lb', tongue: '600 lb' };
@@ -69,6 +70,12 @@ describe('cargo', () => {
   it('of no weight is weighed as nothing', () => {
     const answer = at({ name: 'crate', weight: '0 lb', at: '120 in' });
     expect(plain(answer.weights.gross!)).toBe(5000);
+  });
+  it('of no weight leaves its place, ramps and tiedowns open, and the rest is answered', () => {
+    const answer = rightOf(assess(changed(tiltDeck(), 'cargo.0.weight', '0 lb')));
+    expect(answer.checks.map(({ id }) => id)).toContain('gvwr');
+    const byWeight = answer.notChecked.filter(({ paths }) => paths.includes('cargo.0.weight'));
+    expect(byWeight.map(({ id }) => id).sort()).toEqual(['loading/uplift', 'placement', 'ramps/rating', 'tiedowns']);
   });
   it('that balances behind the deck asks attention, its length told or not', () => {
     expect(tags(at({ name: 'roller', weight: '900 lb', at: '241 in' }))).toContain('PieceOffDeck');

@@ -3,6 +3,7 @@ import type { PlacedItem } from '../../load/index.js';
 import type { DecodedCargo } from '../../spec/index.js';
 import {
   type AnyLength,
+  constant,
   type Decision,
   type Derived,
   decide,
@@ -13,7 +14,7 @@ import {
   result,
   times,
 } from '../../trace/index.js';
-import type { Unit } from '../../units/index.js';
+import { lb, type Unit } from '../../units/index.js';
 
 export interface Piece {
   readonly index: number;
@@ -49,6 +50,12 @@ const byWeight = (cargo: DecodedCargo, index: number): Candidate<'lb'> => ({
 
 /** The heaviest piece of cargo, assumed to be the one driven up the ramps because the spec does not say. Of several alike, any. */
 export const heaviestPiece = (cargo: readonly DecodedCargo[]): Piece | undefined => greatest(cargo.map(byWeight));
+
+const noWeight = constant(lb(0));
+
+/** Whether a piece is told to weigh nothing: then nobody can say what it asks of ramps and tiedowns. */
+export const weighsNothing = (cargo: DecodedCargo): Decision =>
+  decide(inPounds(`${cargo.name} weight`, cargo.weight), '<=', noWeight);
 
 /** The heaviest axle of a machine; undefined where its axle loads are not told. */
 export const heaviestAxle = ({ axles = [] }: DecodedCargo): Derived<'lb'> | undefined =>

@@ -11,7 +11,7 @@ import {
 import { rating } from '../../ratings/index.js';
 import type { DecodedSpec } from '../../spec/index.js';
 import { inPounds, type OutsideItsRange } from '../../trace/index.js';
-import { heaviestPiece, pieceOfHeaviestAxle, withLeast } from './cargo-pieces.js';
+import { heaviestPiece, pieceOfHeaviestAxle, weighsNothing, withLeast } from './cargo-pieces.js';
 import type { LoadingPart } from './loading-part.js';
 import { emptyPart, open } from './part-of-answer.js';
 import { wantingOf, wantingOfCargo } from './wanting-keys.js';
@@ -42,6 +42,12 @@ function rampRatingOf({ trailer: { ramps }, cargo = [] }: DecodedSpec): Either<P
         });
   const piece = byAxle ? pieceOfHeaviestAxle(cargo) : heaviestPiece(cargo);
   if (piece === undefined) return right(still);
+  const weightless = weighsNothing(piece.cargo);
+  if (weightless.holds) {
+    const paths = [`cargo.${piece.index}.weight`];
+    const unasked = open({ ...asked, missing: `a weight above zero of ${piece.cargo.name}`, paths });
+    return right({ ...unasked, decisions: [...piece.decisions, weightless] });
+  }
   const { weight, axles } = piece.cargo;
   const strong = rampCapacity(byAxle ? rating('ramp pair, axle', rated) : rating('ramp pair, machine', rated), {
     weight,
@@ -49,7 +55,7 @@ function rampRatingOf({ trailer: { ramps }, cargo = [] }: DecodedSpec): Either<P
   });
   if (isLeft(strong)) return left({ ...strong.left, path: 'trailer.ramps' });
   const { check, decisions } = strong.right;
-  return right({ ...still, checks: [check], decisions: [...piece.decisions, ...decisions] });
+  return right({ ...still, checks: [check], decisions: [...piece.decisions, weightless, ...decisions] });
 }
 
 /** Asks how steep the ramps are, and whether they carry what climbs them. */

@@ -4,7 +4,6 @@ import {
   type Guideline,
   heaviestMachine,
   type LoadError,
-  type PlacedLimit,
   placementWindow,
   type TrailerForPlacing,
 } from '../../load/index.js';
@@ -20,22 +19,16 @@ import {
   type OutsideItsRange,
   renamed,
 } from '../../trace/index.js';
-import { compare, inch } from '../../units/index.js';
-import { othersPlaced } from './cargo-pieces.js';
+import { inch } from '../../units/index.js';
+import { othersPlaced, weighsNothing } from './cargo-pieces.js';
 import type { LadenLimits } from './laden-limits.js';
 import { sidesOfPiece } from './lean-of-cargo.js';
 import { emptyPart, open, type Part, together } from './part-of-answer.js';
-import type { PiecePlacement, PlacePart } from './placement-part.js';
+import { type PiecePlacement, type PlacePart, placeNow } from './placement-part.js';
 import { rampLimits } from './ramp-limits.js';
 import type { Rig } from './rig.js';
 import { type Keys, unbalancedEmpty, unplaced, wantingOfCargo } from './wanting-keys.js';
 import type { Weighed } from './weights.js';
-
-/** The limits that a place does not keep to: further forward than a front end, or further back than a rear end. */
-const placeNow = (at: Derived<'in'>, limits: readonly PlacedLimit[]): NonNullable<PiecePlacement['now']> => ({
-  at,
-  breaks: limits.filter((limit) => compare(at.value, limit.at.value) === (limit.end === 'front' ? -1 : 1)),
-});
 
 type Problem = LoadError | OutsideItsRange;
 
@@ -57,6 +50,9 @@ function trailerFor(
   const { name } = piece;
   const unasked = (missing: string, paths: Keys): Part =>
     open({ id: 'placement', what: `where ${name} may stand`, missing, paths, piece: index });
+  const weightless = weighsNothing(piece);
+  if (weightless.holds)
+    return { ...unasked('a weight above zero', [`cargo.${index}.weight`]), decisions: [weightless] };
   if (deck === undefined) return unasked('ends of the deck', ['trailer.deck']);
   if (stack.group === undefined || weighed.trailer === undefined)
     return unasked('balance of the empty trailer', unbalancedEmpty(spec));
@@ -73,7 +69,7 @@ function trailerFor(
       axleLimits: [],
       limits: [...tongue.limits, ...axles, ...sides(sidesOfPiece(spec, index)), ...gross, ...ramps.limits],
     },
-    decisions: [...tongue.decisions, ...ramps.decisions],
+    decisions: [weightless, ...tongue.decisions, ...ramps.decisions],
   };
 }
 

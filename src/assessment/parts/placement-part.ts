@@ -1,6 +1,7 @@
 /** What an assessment says about the place of each piece of cargo. */
 import type { HeaviestMachine, PlacedLimit, PlacementWindow } from '../../load/index.js';
 import type { Derived } from '../../trace/index.js';
+import { compare } from '../../units/index.js';
 import type { Part } from './part-of-answer.js';
 
 /** A piece of cargo whose length and balance point are known, and where it may stand. */
@@ -21,3 +22,9 @@ export interface PlacePart extends Part {
   /** Each piece whose length and balance point are told. */
   readonly pieces: readonly PiecePlacement[];
 }
+
+/** The limits that a place does not keep to: further forward than a front end, or further back than a rear end. */
+export const placeNow = (at: Derived<'in'>, limits: readonly PlacedLimit[]): NonNullable<PiecePlacement['now']> => ({
+  at,
+  breaks: limits.filter((limit) => compare(at.value, limit.at.value) === (limit.end === 'front' ? -1 : 1)),
+});

@@ -12,6 +12,7 @@ import { type Note, note } from '../../ratings/index.js';
 import type { DecodedCargo, DecodedSpec, DecodedTiedown, DecodedTrailer } from '../../spec/index.js';
 import { type AnyWeight, constant, type Decision, decide, type TraceError } from '../../trace/index.js';
 import { ratio } from '../../units/index.js';
+import { weighsNothing } from './cargo-pieces.js';
 import { emptyPart, open, type Part, together } from './part-of-answer.js';
 import { type Keys, wantingOf } from './wanting-keys.js';
 
@@ -66,6 +67,11 @@ function tiedOf(cargo: DecodedCargo, index: number, anchors: Anchors): Either<Pr
   if (given === undefined) return unasked('tiedowns', [`${path}.tiedowns`]);
   if (length === undefined || section === undefined)
     return unasked('length and the section it is tied by', wantingOf(path, cargo, 'length', 'section'));
+  const weightless = weighsNothing(cargo);
+  if (weightless.holds) {
+    const unweighed = unasked('a weight above zero', [`${path}.weight`]);
+    return isLeft(unweighed) ? unweighed : right({ ...unweighed.right, decisions: [weightless] });
+  }
   const fitted: Tiedown[] = [];
   for (const [place, each] of given.entries()) {
     const read = tiedownOf(each, anchors);
@@ -85,7 +91,7 @@ function tiedOf(cargo: DecodedCargo, index: number, anchors: Anchors): Either<Pr
   return right({
     ...emptyPart,
     notes: answer.right.notes,
-    decisions: answer.right.decisions,
+    decisions: [weightless, ...answer.right.decisions],
     pieces: [{ name, answer: answer.right }],
     attention: [],
   });
