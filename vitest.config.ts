@@ -24,6 +24,7 @@ export default defineConfig(({ mode }) => ({
     pool: 'threads',
     coverage: {
       include: ['src/**/*.ts'],
+      reportOnFailure: true,
       reporter: ['text-summary', 'html'],
       reportsDirectory: 'out/coverage',
       thresholds: { lines: 97, branches: 91 },

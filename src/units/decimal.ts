@@ -16,10 +16,10 @@ const Open = Base.clone(settings);
 
 type OfOne = 'acos' | 'asin' | 'atan' | 'cos' | 'ln' | 'sin' | 'tan';
 
-/** A function of one decimal, to 34 digits. @example workedOut('acos', new Decimal(-1)).toFixed(4) // 3.1416 */
+/** A function of one decimal, to 34 digits. */
 export const workedOut = (name: OfOne, of: Decimal): Decimal => new Decimal(new Open(of)[name]());
 
-/** One decimal to the power of another, to 34 digits. @example powerOf(new Decimal(2), new Decimal('0.5')).toFixed(4) // 1.4142 */
+/** One decimal to the power of another, to 34 digits. */
 export const powerOf = (base: Decimal, exponent: Decimal): Decimal => new Decimal(new Open(base).pow(exponent));
 
 /** A decimal whose digits nobody can change; arithmetic makes new ones. */
