@@ -60,18 +60,15 @@ function endsAgainst({ trailer: { anchors }, cargo = [] }: DecodedSpec): {
 function tiedOf(cargo: DecodedCargo, index: number, anchors: Anchors): Either<Problem, TiedownsPart> {
   const { name, length, tiedowns: given, section } = cargo;
   const path = `cargo.${index}`;
-  const unasked = (missing: string, paths: Keys): Either<never, TiedownsPart> => {
+  const unasked = (missing: string, paths: Keys, decisions: readonly Decision[] = []): Either<never, TiedownsPart> => {
     const question = { id: 'tiedowns', what: `tiedowns of ${name}`, missing, paths, piece: index };
-    return right({ ...open(question), pieces: [], attention: [] });
+    return right({ ...open(question), decisions, pieces: [], attention: [] });
   };
   if (given === undefined) return unasked('tiedowns', [`${path}.tiedowns`]);
   if (length === undefined || section === undefined)
     return unasked('length and the section it is tied by', wantingOf(path, cargo, 'length', 'section'));
   const weightless = weighsNothing(cargo);
-  if (weightless.holds) {
-    const unweighed = unasked('a weight above zero', [`${path}.weight`]);
-    return isLeft(unweighed) ? unweighed : right({ ...unweighed.right, decisions: [weightless] });
-  }
+  if (weightless.holds) return unasked('a weight above zero', [`${path}.weight`], [weightless]);
   const fitted: Tiedown[] = [];
   for (const [place, each] of given.entries()) {
     const read = tiedownOf(each, anchors);
