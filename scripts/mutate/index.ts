@@ -7,15 +7,20 @@
  *
  * Every mutant is one changed expression. It is asked of the tests that reach its place, those that killed most so far
  * first, and is killed when a test fails, when loading fails, or when it takes too long.
+ *
+ * What lives is listed in out/mutate, and of a recorded run in docs/proof/survivors and docs/proof.md, with what reasons.json
+ * (makes no difference) or alive.json (why it may matter) say of it.
  */
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { chanceOf } from '../../tests/helpers/random/chance.js';
 import { record } from '../proof/record.js';
 import { asker } from './ask.js';
 import { bundleOf, testsOf } from './bundle.js';
 import type { Mutant } from './instrument.js';
+import { noDifferenceBecause } from './reasons.js';
 import type { Ran } from './said.js';
+import { keepSurvivors, keyOf } from './survivors.js';
 
 const [chapter = '', count, seed = '1'] = process.argv.slice(2);
 const files = count !== undefined && Number.isNaN(Number(count)) ? count : undefined;
@@ -33,9 +38,6 @@ function sampled(mutants: readonly Mutant[]): readonly Mutant[] {
     .slice(0, Number(count))
     .map(({ mutant }) => mutant);
 }
-
-/** What a survivor is known by when lines move: its file, its line as written, its change. */
-const keyOf = ({ file, source, what }: Mutant): string => `${file} | ${source} | ${what}`;
 
 const { code, mutants } = await bundleOf(chapter);
 writeFileSync(bundle, code);
@@ -83,29 +85,31 @@ async function lives({ id }: Mutant): Promise<boolean> {
   return said.failed === undefined;
 }
 
-const reasons = JSON.parse(readFileSync(new URL('reasons.json', import.meta.url), 'utf8')) as Record<string, string>;
 const lived: Mutant[] = [];
 const asked = sampled(mutants);
 for (const [i, mutant] of asked.entries()) {
   if (await lives(mutant)) {
     lived.push(mutant);
-    const known = reasons[keyOf(mutant)] === undefined ? 'lives' : 'makes no difference';
+    const known = noDifferenceBecause[keyOf(mutant)] === undefined ? 'lives' : 'makes no difference';
     console.log(`${known}: ${mutant.file}:${mutant.line} ${mutant.what} | ${mutant.source}`);
   }
   if (i % 100 === 99) console.log(`${i + 1} of ${asked.length}, ${lived.length} live`);
 }
 end();
-const equivalent = lived.filter((mutant) => reasons[keyOf(mutant)] !== undefined);
+const equivalent = lived.filter((mutant) => noDifferenceBecause[keyOf(mutant)] !== undefined);
 const killed = asked.length - lived.length;
 writeFileSync(join(folder, `${chapter}.json`), JSON.stringify(lived.map(keyOf), null, 1));
 console.log(
   `${killed} of ${asked.length} killed, ${equivalent.length} of the others make no difference, ${Math.round((performance.now() - began) / 1000)} s`,
 );
-if (files === undefined)
+if (files === undefined) {
+  keepSurvivors(chapter, lived);
   record(`mutation ${chapter}`, `npm run mutate -- ${process.argv.slice(2).join(' ')}`, {
     mutants: mutants.length,
     asked: asked.length,
     killed,
     'make no difference': equivalent.length,
     live: lived.length - equivalent.length,
+    'killed of those that make one': `${Math.floor((100 * killed) / Math.max(1, asked.length - equivalent.length))} %`,
   });
+}

@@ -44,6 +44,14 @@ export function instrument(
   const mutants: Mutant[] = [];
   const written = new Map<ts.Node, string>();
 
+  /** The same change again of a line as written gets a number, so that no reason speaks for another change. */
+  const times = new Map<string, number>();
+  function numbered(source: string, what: string): string {
+    const time = (times.get(`${source} | ${what}`) ?? 0) + 1;
+    times.set(`${source} | ${what}`, time);
+    return time === 1 ? what : `${what} (${time})`;
+  }
+
   /** A node as it stands, its parts instrumented. */
   function asItStands(node: ts.Node): string {
     let [so, at] = ['', node.getStart()];
@@ -59,7 +67,8 @@ export function instrument(
     const { line } = parsed.getLineAndCharacterOfPosition(node.getStart());
     const choices = changes.map(({ what, write }) => {
       const id = first + mutants.length;
-      mutants.push({ id, file, line: line + 1, what, source: (lines[line] ?? '').trim() });
+      const source = (lines[line] ?? '').trim();
+      mutants.push({ id, file, line: line + 1, what: numbered(source, what), source });
       return `${chosen}(${id}) ? (${write(part)}) : `;
     });
     return `(${choices.join('')}(${plain}))`;

@@ -1,17 +1,13 @@
 /** The page of proof, put together from the tests, the tables and the recorded results of long runs. */
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync } from 'node:fs';
 import { pathToFileURL } from 'node:url';
 import type { Table } from '../../src/trace/index.js';
 import { chapters } from '../chapters.js';
+import { mutation } from './mutation.js';
 import { remarksIn } from './printed.js';
 import { type Result, readResults } from './record.js';
+import { row, table } from './table.js';
 import { type TestFile, testsIn } from './tests.js';
-
-const cell = (text: string): string => text.replace(/\|/g, '\\|').replace(/\s+/g, ' ').trim();
-const row = (...cells: readonly (string | number)[]): string =>
-  `| ${cells.map((each) => cell(String(each))).join(' | ')} |`;
-const table = (head: readonly string[], rows: readonly string[]): string =>
-  [row(...head), `|${head.map(() => '---').join('|')}|`, ...rows].join('\n');
 
 const checksOf = (files: readonly TestFile[]): number => files.reduce((sum, { checks }) => sum + checks, 0);
 
@@ -117,26 +113,8 @@ there by \`npm run proof\`.
 
 ${table(['what', 'found', 'command', 'run on'], rows)}
 
-Mutation: one expression of a chapter is changed at a time (comparisons, branches, sums, decisions left out of a list) and the tests of
-that chapter must fail. A sample is drawn by a seed and says how many mutants there are in all. What lives is printed with its
-file and line; those that make no difference stand below with the reason.
-
 Other measurements: \`npm run coverage\` (floors: lines 97 %, branches 91 %), \`npm run same-figures\` (5,200 random specs against stored digests), \`npm run bench\`
 (speed, side by side).
-`;
-}
-
-/** The changes that no test can see, by file and line as written. */
-function noDifference(): string {
-  const file = new URL('../mutate/reasons.json', import.meta.url);
-  const reasons = JSON.parse(readFileSync(file, 'utf8')) as Record<string, string>;
-  const rows = Object.entries(reasons).map(([key, reason]) => {
-    const [where = '', line = '', what = ''] = key.split(' | ');
-    return row(where.replace(/^src\//, ''), `\`${line}\``, `\`${what}\``, reason);
-  });
-  return `### Changes that make no difference
-
-${table(['file', 'line', 'change', 'why no test can see it'], rows)}
 `;
 }
 
@@ -147,5 +125,5 @@ export async function proofPage(): Promise<string> {
 Written by \`npm run proof\`; do not edit. What was checked against the outside, what was found wrong there, what rests on memory, which laws
 hold, and what the long runs found.
 `;
-  return [head, publishedValues(), misprints(), await memory(), laws(), longRuns(), noDifference()].join('\n');
+  return [head, publishedValues(), misprints(), await memory(), laws(), longRuns(), mutation()].join('\n');
 }
