@@ -3,7 +3,9 @@ import type { AnyCoded, FormsKind, RecordKind } from '../src/spec/codec/kind.js'
 import { axlesKeys } from '../src/spec/data/axles.js';
 import { cargoKeys } from '../src/spec/data/cargo.js';
 import { curbKeys } from '../src/spec/data/curb.js';
+import { deckKeys } from '../src/spec/data/deck.js';
 import { frameKeys } from '../src/spec/data/frame.js';
+import { memberKeys } from '../src/spec/data/member.js';
 import { rulesKeys } from '../src/spec/data/rules.js';
 import { rootKeys } from '../src/spec/data/spec.js';
 import { ticketsKeys } from '../src/spec/data/tickets.js';
@@ -19,7 +21,9 @@ const groups: Readonly<Record<string, readonly [about: string, rows: readonly Ke
   trailer: ['the trailer', trailerKeys],
   axles: ['an axle and its parts', axlesKeys],
   curb: ['the empty trailer', curbKeys],
-  frame: ['cut list and deck', frameKeys],
+  frame: ['a cut list', frameKeys],
+  member: ['what a cut list is cut from', memberKeys],
+  deck: ['a deck', deckKeys],
   cargo: ['what lies on the trailer', cargoKeys],
   tow: ['the tow vehicle', towKeys],
   rules: ['facts for rules, and the rules of a State', rulesKeys],

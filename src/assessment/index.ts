@@ -4,7 +4,7 @@
  * @module assessment
  */
 
-export type { DoesNotFollow } from './answer/follow.js';
+export type { DoesNotFollow } from './answer/does-not-follow.js';
 export type {
   AnswerNode,
   AnswerWorking,

@@ -1,7 +1,8 @@
 /** Does a plain answer follow from itself? Worked out again from its leaves in exact fractions, without `assess`. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { crc32, textOf } from './answer/checksum.js';
-import { type DoesNotFollow, follow } from './answer/follow.js';
+import type { DoesNotFollow } from './answer/does-not-follow.js';
+import { follow } from './answer/follow.js';
 import { readAnswer } from './answer/read-answer.js';
 import type { Answer } from './answer/shape.js';
 import { specLeaves } from './answer/spec-leaves.js';
@@ -21,7 +22,7 @@ export interface Verified {
   readonly fromSpec: number;
   /** How many looked-up figures were found in the shipped tables. */
   readonly fromTables: number;
-  /** Leaves that nothing could be compared with, by name. */
+  /** Leaves that could not be compared with a spec or a table, by name. */
   readonly taken: readonly string[];
   /** What this cannot know, in sentences. */
   readonly cannotKnow: readonly string[];
@@ -55,8 +56,8 @@ const refuted = (fault: DoesNotFollow): Either<never, Refuted> => right({ follow
  * Does this answer follow from what it says itself?
  *
  * Every node of the working is worked out again from the leaves in exact fractions of big integers (roots, powers and angles to fifty
- * digits) and must agree to 24 digits; leaves must stand in the spec of the answer, looked-up figures in the shipped tables where
- * they can be found; every figure, verdict, reserve and share of the summary must follow from the nodes. `assess` is not asked.
+ * digits) and must agree to 24 digits; leaves must be in the spec of the answer, looked-up figures in the shipped tables where
+ * they can be found; every figure, verdict, reserve and share of the summary must follow from the nodes. `assess` is not run.
  *
  * Not a signature. What it cannot know is said in `cannotKnow`.
  *

@@ -10,7 +10,7 @@ export type { Partly } from './contradictions/found.js';
 
 /** What contradicts what in a spec. */
 export interface Contradictions extends Found {
-  /** The same as an error; absent when nothing contradicts anything. */
+  /** The same as an error; absent when there is no contradiction. */
   readonly error?: UndecodableSpec;
 }
 

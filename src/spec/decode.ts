@@ -44,7 +44,7 @@ export function decodeSpec(input: unknown): Either<UndecodableSpec, DecodedSpec>
   return right(keepWritten(decoded.right, input));
 }
 
-/** Reads a part of a spec that stands alone. */
+/** Reads a part of a spec on its own. */
 function decodePart<A>(codec: Coded<A>, input: unknown, path: string): Either<UndecodableSpec, A> {
   const context: t.Context = path.split('.').map((key) => ({ key, type: codec, actual: input }));
   const decoded = codec.validate(input, context);
@@ -61,7 +61,7 @@ function decodePart<A>(codec: Coded<A>, input: unknown, path: string): Either<Un
  * A key that nobody reads is refused: a misspelt one would change the weight in silence.
  *
  * @param input parsed JSON, or a list of `CutLineInput`
- * @param path where the list stands in its spec; `trailer.curb.frame` gives `trailer.curb.frame.0.length`
+ * @param path the key of the list in its spec; `trailer.curb.frame` gives `trailer.curb.frame.0.length`
  * @returns the list for `frameWeight`; Left `UndecodableSpec` with every fault
  * @example decodeCutList([{ name: 'rails', member: 'C6x8.2', length: '20 ft', count: '2', from: '48 in' }], 'trailer.curb.frame')
  * @source none: a form of this library
@@ -79,7 +79,7 @@ export const decodeCutList = (input: unknown, path: string): Either<UndecodableS
  * An array of areas `{name, length, width, from, surface}`; `surface` is one of `boards`, `plate`, `sheet` (with its gauge system),
  * `floorPlate`, `expandedMetal`, `weightPerSquareFoot`.
  *
- * @param input parsed JSON, or a list of `DeckAreaInput`; @param path where the deck stands in its spec
+ * @param input parsed JSON, or a list of `DeckAreaInput`; @param path the key of the deck in its spec
  * @returns the deck for `deckWeight`; Left `UndecodableSpec` with every fault
  * @example decodeDeck([{ name: 'deck', length: '18 ft', width: '83 in', from: '60 in', surface: { floorPlate: '1/8' } }], 'trailer.curb.deck')
  * @source none: a form of this library
@@ -111,7 +111,7 @@ export function decodeSurface(input: unknown, path: string): Either<UndecodableS
  * your State, its date and its source.
  *
  * @param input what `JSON.parse` made of the file
- * @param path where the rules stand in their spec; empty for a file of its own
+ * @param path the key of the rules in their spec; empty for a file of its own
  * @returns the rules and tables; Left `UndecodableSpec` with every fault: the shape, a stray field, a name that is not on its list, a
  * unit of another kind, steps that do not rise, an id used twice
  * @example decodeLocalRules(JSON.parse(text)) // Right { jurisdictions, rules, stepTables }

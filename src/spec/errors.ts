@@ -14,7 +14,7 @@ export type FaultTag =
   | 'unreadable'
   /** A figure or a count outside its range. */
   | 'out of range'
-  /** Something that cannot stand here: a number for a record, a word that is not on the list. */
+  /** A value of the wrong kind: a number for a record, a word that is not on the list. */
   | 'wrong kind'
   /** A list with more in it than is read. */
   | 'too many'

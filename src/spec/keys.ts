@@ -4,7 +4,9 @@ import type { AnyCoded, Kind } from './codec/kind.js';
 import { axlesKeys } from './data/axles.js';
 import { cargoKeys } from './data/cargo.js';
 import { curbKeys } from './data/curb.js';
+import { deckKeys } from './data/deck.js';
 import { frameKeys } from './data/frame.js';
+import { memberKeys } from './data/member.js';
 import { rulesKeys } from './data/rules.js';
 import { rootKeys } from './data/spec.js';
 import { ticketsKeys } from './data/tickets.js';
@@ -20,6 +22,8 @@ export const keyRows: readonly KeyRows[] = [
   ...axlesKeys,
   ...curbKeys,
   ...frameKeys,
+  ...memberKeys,
+  ...deckKeys,
   ...cargoKeys,
   ...towKeys,
   ...rulesKeys,
@@ -28,7 +32,7 @@ export const keyRows: readonly KeyRows[] = [
 
 /** One key of the spec, as plain data: for forms, tables and documents. */
 export interface SpecKey {
-  /** Where it stands, `[]` for the places of a list: `trailer.axles[].gawr`. */
+  /** Its path, `[]` for the entries of a list: `trailer.axles[].gawr`. */
   readonly path: string;
   /** The record it belongs to: `trailer.axles[]`; empty for the spec itself. */
   readonly record: string;
@@ -42,15 +46,15 @@ export interface SpecKey {
   readonly kind: Kind['kind'];
   /** For a figure: what it measures. */
   readonly dimension?: string;
-  /** For a figure: the unit the library reckons in; any unit of the kind is read. */
+  /** For a figure: the unit the library calculates in; any unit of the dimension is read. */
   readonly unit?: string;
-  /** For a figure: what it rests on when nothing is said. */
+  /** For a figure: its basis by default. */
   readonly basis?: string;
   /** The least it may be. */
   readonly least?: string;
   /** The most it may be; for a list, the most places it may have. */
   readonly most?: string;
-  /** The words it may be, or that may stand in place of the figure. */
+  /** The words it may be, or that may replace the figure. */
   readonly words?: readonly string[];
   /** What it is. */
   readonly what: string;

@@ -18,7 +18,7 @@ function stepsBetween(a: readonly string[], b: readonly string[]): number {
 
 const keysOf = (path: string): readonly string[] => path.replaceAll('[]', '').split('.');
 
-/** What a key belongs to, the nearest first: other records, or another form of this one; nothing when it is misspelt. */
+/** The records that have a key, the nearest first: other records, or another form of this one; empty when it is misspelt. */
 function homes(path: string): string | undefined {
   const keys = path.split('.').filter((key) => !/^\d+$/.test(key));
   const here = keys.slice(0, -1);

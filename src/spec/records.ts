@@ -2,10 +2,10 @@
 import type { AnyCoded, RecordKind } from './codec/kind.js';
 import { specCodec } from './spec.js';
 
-/** A record of the spec, where it stands, and which form of several it is. */
+/** A record of the spec, its path, and which form of several it is. */
 export interface PlacedRecord {
   readonly path: string;
-  /** What tells it from the other forms that may stand there. */
+  /** What distinguishes it from the other forms allowed there. */
   readonly form?: string;
   readonly says: RecordKind;
 }

@@ -1,4 +1,4 @@
-/** The spec as somebody wrote it, kept beside what was read from it. */
+/** The spec as somebody wrote it, kept together with what was read from it. */
 
 /** A value that JSON can write. */
 export type Json = string | number | boolean | null | readonly Json[] | { readonly [key: string]: Json };
@@ -6,7 +6,7 @@ export type Json = string | number | boolean | null | readonly Json[] | { readon
 /** No spec is nested deeper; what is deeper is no part of one, and is not copied. */
 const deepest = 100;
 
-/** A copy that shares nothing with the caller's record; a figure that a program made is written as its wire record. */
+/** A deep copy of the caller's record; a figure that a program made is written as its wire record. */
 export function plainCopy(value: unknown, depth = 0): Json {
   if (typeof value === 'string' || typeof value === 'boolean' || value === null) return value;
   if (typeof value === 'number') return Number.isFinite(value) ? value : null;

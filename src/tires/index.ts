@@ -40,24 +40,26 @@ export { passengerDivisor, tireLoadRating } from './load/tire-load-rating.js';
 export { tirePressureForLoad } from './load/tire-pressure-for-load.js';
 export * from './placard.js';
 export { checkRimPressure, checkRimWidth, type RimCheck } from './rim.js';
+export type {
+  AliasRow,
+  DiameterRow,
+  FamilyPressureRow,
+  InflationRow,
+  LoadIndexRow,
+  LoadRangeRow,
+  SpeedSymbolRow,
+} from './rows.js';
 export { type SpeedInformation, serviceNotes, speedBands, speedInformation } from './speed/service-conventions.js';
 export { type SpeedSymbol, speedSymbol } from './speed/speed-symbol.js';
 export {
-  type AliasRow,
   aliasTable,
-  type DiameterRow,
   diameterTables,
-  type FamilyPressureRow,
   familyPressureTable,
-  type InflationRow,
   type InflationTable,
   inflationTables,
-  type LoadIndexRow,
-  type LoadRangeRow,
   loadIndexHighTable,
   loadIndexTable,
   loadRangeTable,
-  type SpeedSymbolRow,
   speedSymbolTable,
   tiresTables,
 } from './tables.js';

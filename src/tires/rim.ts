@@ -26,7 +26,7 @@ function judge<U extends 'psi' | 'in'>(
 }
 
 /**
- * Does the wheel stand the cold pressure of the tire?
+ * Is the wheel rated for the cold pressure of the tire?
  *
  * `reserve = greatest pressure of the wheel - cold pressure`; within at zero or more.
  *

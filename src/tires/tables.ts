@@ -13,20 +13,15 @@ import { loadIndexHigh } from './data/load-index-181-200.js';
 import { loadRanges } from './data/load-ranges.js';
 import { sources } from './data/sources.js';
 import { speedSymbols } from './data/speed-symbols.js';
-
-export type LoadIndexRow = readonly [index: string, kg: string];
-export type SpeedSymbolRow = readonly [symbol: string, kmh: string, mph: string, openEnded: boolean];
-export type LoadRangeRow = readonly [letter: string, plyRating: string];
-export type FamilyPressureRow = readonly [family: string, letter: string, psi: string, kPa: string];
-export type InflationRow = readonly [size: string, letter: string, psi: string, single: string, dual: string];
-export type DiameterRow = readonly [
-  size: string,
-  inches: string,
-  revolutions: string,
-  source: 'ST-3' | 'LT-3' | 'LT-3b',
-  pattern: string,
-];
-export type AliasRow = readonly [written: string, size: string];
+import type {
+  AliasRow,
+  DiameterRow,
+  FamilyPressureRow,
+  InflationRow,
+  LoadIndexRow,
+  LoadRangeRow,
+  SpeedSymbolRow,
+} from './rows.js';
 
 /** A table of loads at pressures. `covers` says whether a row covers the construction it prints or radial and bias alike. */
 export interface InflationTable extends Table<InflationRow> {
@@ -108,7 +103,7 @@ export const inflationTables: readonly InflationTable[] = [
   inflation('from memory', sources.memory, 'as printed', memory),
 ];
 
-/** Rows that were printed and answer nothing: their pressures are disputed. */
+/** Printed rows that are never used for an answer, because their pressures are disputed. */
 export const disputedTable: InflationTable = inflation(
   'ST-3, pressures disputed',
   sources.st3Disputed,

@@ -2,27 +2,11 @@
  * A figure with its unit. The unit is part of the type, so pounds plus feet does not compile and a bare number is not a
  * weight.
  */
-import type { Branded } from 'io-ts';
 import { type Decimal, decimalOf } from './decimal.js';
-import { ofDecimal, ofDigits, ofNumber } from './figure.js';
+import { ofDecimal, ofDigits, ofNumber, type Quantity } from './figure.js';
 import type { Unit } from './unit-list.js';
 
-export { ofDecimal } from './figure.js';
-
-interface QuantityBrand {
-  readonly Quantity: unique symbol;
-}
-
-interface Plain<U extends Unit> {
-  readonly unit: U;
-  readonly value: Decimal;
-}
-
-/**
- * A figure: its `unit` and its `value`, a decimal of 34 digits that is worked out when it is first read. Only this library's
- * functions can make one, and nothing can change one. Two figures are compared by `compare`, or by `sameFigure`, digit for digit.
- */
-export type Quantity<U extends Unit> = Branded<Plain<U>, QuantityBrand>;
+export { ofDecimal, type Quantity } from './figure.js';
 
 /** What a constructor reads: a number by its shortest printed decimal, or text by its digits. */
 export type Digits = number | string | Decimal;

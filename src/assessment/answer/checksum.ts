@@ -1,6 +1,6 @@
 /** A checksum over an answer: a slip of the wire or of a hand shows, even in what no arithmetic can see. It is no signature. */
 
-/** Whether the keys of every record in it stand in order. */
+/** Whether the keys of every record in it are sorted. */
 function isOrdered(value: unknown): boolean {
   if (typeof value !== 'object' || value === null) return true;
   if (Array.isArray(value)) return value.every(isOrdered);

@@ -1,6 +1,7 @@
-/** Every node of a working done again from its leaves, in order: the first that does not follow is named. */
+/** Recomputes every node of a working from its leaves, in order, and names the first that does not follow. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type Basis, weaker } from '../../trace/index.js';
+import type { DoesNotFollow } from './does-not-follow.js';
 import { bounded, type ExactFigure, readFigure } from './figures-read.js';
 import { lookUp } from './lookups.js';
 import type { AnswerNode, ComputedNode, FigureText, GivenNode, LookedUpNode } from './node-shape.js';
@@ -8,25 +9,13 @@ import { digitsOf, isNothingBeside, minus, type Rational, snappedOrder } from '.
 import type { SpecLeaves } from './spec-leaves.js';
 import { stepOf } from './step.js';
 
-/** The first place of an answer that does not follow from what stands before it. */
-export interface DoesNotFollow {
-  /** Where: `working.nodes.12`, `checks.3.verdict`. */
-  readonly at: string;
-  /** What stands there, in words. */
-  readonly what: string;
-  /** What the answer says. */
-  readonly found: string;
-  /** What follows from the rest. */
-  readonly needed: string;
-}
-
 /** What was found on the way. */
 export interface Followed {
   readonly figures: readonly ExactFigure[];
   readonly bases: readonly Basis[];
   readonly fromSpec: number;
   readonly fromTables: number;
-  /** Leaves that nothing was compared with: `wheel weight (usual wheels, 15 x 6)`. */
+  /** Leaves that were not compared with a spec or a table: `wheel weight (usual wheels, 15 x 6)`. */
   readonly taken: readonly string[];
 }
 

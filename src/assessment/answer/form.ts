@@ -1,4 +1,4 @@
-/** The form of a plain answer as a value: which keys it has, and what stands behind each. */
+/** The form of a plain answer as a value: its keys and the type of each. */
 import { ruleKinds } from '../../rules/index.js';
 import { bases } from '../../trace/index.js';
 

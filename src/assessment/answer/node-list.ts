@@ -3,7 +3,7 @@ import type { Computed, Node, Source } from '../../trace/index.js';
 import type { Quantity, Unit } from '../../units/index.js';
 import type { AnswerNode, AnswerWorking, ComputedNode, FigureText } from './node-shape.js';
 
-/** Takes workings and says where each node stands. */
+/** Collects the nodes of workings into one list and gives the index of each. */
 export interface NodeList {
   /** The place of a node, written out with everything below it when it was not yet. */
   placeOf(node: Node): number;

@@ -49,7 +49,7 @@ export interface ConstantNode {
   readonly source?: number;
 }
 
-/** A step: one operation on nodes that stand before it. */
+/** A step: one operation on earlier nodes of the list. */
 export interface ComputedNode {
   /** The operation. */
   readonly is: Operation;

@@ -29,7 +29,7 @@ const half = rational(1n, 2n);
 /** The nearest whole number, halves away from zero. */
 const nearest = (a: Rational): bigint => (a.top < 0n ? -1n : 1n) * floor(plus(size(a), half));
 
-/** To a multiple of a step greater than zero; what stands within 24 digits of a multiple is that multiple. */
+/** Rounds to a multiple of a step greater than zero; a value that agrees with a multiple to 24 digits is that multiple. */
 export function rounded(value: Rational, step: Rational, mode: string): Rational | undefined {
   const steps = over(value, step);
   const whole = rational(nearest(steps));

@@ -1,5 +1,5 @@
 /**
- * Exact fractions of big integers: the arithmetic that an answer is verified with. It shares nothing with the decimals that
+ * Exact fractions of big integers: the arithmetic that an answer is verified with. It is independent of the decimals that
  * the answer was computed with.
  */
 

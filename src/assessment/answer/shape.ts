@@ -33,7 +33,7 @@ export interface AnswerCheck {
   readonly verdict: Verdict;
 }
 
-/** A figure of the answer that is no check: rounded, and where it stands in the working. */
+/** A figure of the answer that is not a check: rounded, with its node in the working. */
 export interface AnswerFigure {
   /** The figure, rounded: capacities down, loads up. */
   readonly figure: FigureText;
@@ -43,9 +43,9 @@ export interface AnswerFigure {
 
 /** A remark, or something that asks attention. */
 export interface AnswerNote {
-  /** The figures it speaks of, when the working is written out. */
+  /** The figures it is about, when the working is written out. */
   readonly figures?: readonly AnswerFigure[];
-  /** The keys of the spec it speaks of; what asks attention always names those behind its figures. */
+  /** The keys of the spec it is about; an attention note always names the keys its figures come from. */
   readonly paths?: readonly string[];
   /** The remark in one sentence. Sentences may change from version to version. */
   readonly says: string;
@@ -57,7 +57,7 @@ export interface AnswerNote {
 export interface AnswerPayloadFigure extends AnswerFigure {
   /** The limits that set it; more than one when they tie. */
   readonly governing: readonly string[];
-  /** The tongue shares it holds at; absent when nothing may be loaded. */
+  /** The tongue shares it holds at; absent when the payload is zero or less. */
   readonly shares?: { readonly from: AnswerFigure; readonly to: AnswerFigure };
 }
 
@@ -89,7 +89,7 @@ export interface AnswerOpenQuestion {
 
 /** What one published rule says. It is told, and not verified: the text of a rule is no figure. */
 export interface AnswerRule {
-  /** Where the rule stands. */
+  /** The clause of the rule. */
   readonly clause: string;
   /** What follows, of a duty that applies or a limit that is crossed. */
   readonly effect?: string;

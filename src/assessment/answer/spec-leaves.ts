@@ -3,7 +3,7 @@ import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { decodeSpec, type Json, leavesOf } from '../../spec/index.js';
 import { type Basis, type Given, isBasis } from '../../trace/index.js';
 import { dimensionOf, isUnit, parseMeasure, type Quantity, type Unit } from '../../units/index.js';
-import type { DoesNotFollow } from './follow.js';
+import type { DoesNotFollow } from './does-not-follow.js';
 import { type Rational, rationalOf } from './rational.js';
 
 /** A figure of the spec: exact, in the unit it is written in, with what it rests on. */

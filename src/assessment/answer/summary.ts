@@ -1,9 +1,10 @@
 /** Whether what an answer says in its summary follows from its working. */
 import type { Basis } from '../../trace/index.js';
 import { verdictOf } from '../parts/verdict.js';
+import type { DoesNotFollow } from './does-not-follow.js';
 import { edgeStep, shareStep } from './edge.js';
 import { type ExactFigure, readFigure } from './figures-read.js';
-import type { DoesNotFollow, Followed } from './follow.js';
+import type { Followed } from './follow.js';
 import type { AnswerNode } from './node-shape.js';
 import { digitsOf, order, type Rational, rational, rationalOf, snappedOrder, times } from './rational.js';
 import { rounded } from './rational-steps.js';

@@ -1,5 +1,5 @@
 /** What the agency letters say about GVWR, GAWR and tongue load. Letters are guidance; points in our words. */
-import type { AgencyLetter } from '../federal/agency-letters.js';
+import type { AgencyLetter } from '../federal/agency-letter.js';
 
 export const letterRows = [
   { id: 'nht72-6.32', dated: '1972-01-04', about: 'trailers', speaksOf: 'trailer', topic: 'tongue', point: 'The tongue weight may be taken off in arriving at the GAWR a trailer needs; a GAWR is a rating and may be above the axle load.' },

@@ -1,17 +1,9 @@
 /** The agency letters on GVWR, GAWR and tongue load: those on trailers, and the general ones that differ. */
 import type { Table } from '../../trace/index.js';
 import { letterRows } from '../data/letters.js';
+import type { AgencyLetter } from './agency-letter.js';
 
-export interface AgencyLetter {
-  readonly id: string;
-  readonly dated: string;
-  readonly about: string;
-  /** Trailer letters govern here; general letters refer to vehicles on their own axles and are shown beside them. */
-  readonly speaksOf: 'trailer' | 'general';
-  readonly topic: string;
-  readonly point: string;
-  readonly remark?: string;
-}
+export type { AgencyLetter } from './agency-letter.js';
 
 /**
  * What has the agency written about the ratings of a trailer?

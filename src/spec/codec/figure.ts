@@ -2,8 +2,8 @@
  * Figures in a spec: text as people write it, a wire record, either with what it rests on, or a `Quantity`:
  * `"9,200 lb"`, `{"value":"9200","unit":"lb"}`, `{"text":"9,200 lb","basis":"scale"}`, `lb(9200)`.
  *
- * What comes out is a leaf of the working that has its full name, knows its place in the spec, and stands in the unit the
- * library reckons in: the one place where it is named and converted.
+ * The result is a leaf of the working with its full name and its path in the spec, in the unit the
+ * library calculates in: the one place where it is named and converted.
  */
 import * as t from 'io-ts';
 import { type Basis, converted, type Derived, type Given, inUnit, type Node } from '../../trace/index.js';
@@ -25,7 +25,7 @@ import { type Coded, coded, type FigureKind } from './kind.js';
 import { type Naming, symbolAt } from './naming.js';
 import { isWrong, readFigure, said } from './read-figure.js';
 
-/** What a figure may be: its name, what it rests on when nothing is said, and its least and most. */
+/** What a figure may be: its name, its default basis, and its least and most. */
 export interface Field<U extends Unit> {
   readonly symbol: Naming;
   readonly basis?: Basis;

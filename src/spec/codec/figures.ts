@@ -37,7 +37,7 @@ export const ratingOf = (symbol: Naming): Coded<Derived<'lb'>, WeightInput> =>
 export const weightOf = (symbol: Naming, basis: Basis = 'stated', least = 0): Coded<Derived<'lb'>, WeightInput> =>
   figure('mass', { symbol, basis, least: lb(least), most: heaviest });
 
-/** A place along the trailer, or a size; `least` may be negative for what stands ahead of the coupler. */
+/** A place along the trailer, or a size; `least` may be negative for what is ahead of the coupler. */
 export const lengthOf = (symbol: Naming, least = 0, basis: Basis = 'stated'): Coded<Derived<'in'>, LengthInput> =>
   figure('length', { symbol, basis, least: inch(least), most: longest });
 
@@ -74,5 +74,5 @@ export const weightPerAreaOf = (symbol: Naming) =>
 /** A density. */
 export const densityOf = (symbol: Naming) =>
   figureAsWritten('density', { symbol, least: lbPerFt3(0), most: lbPerFt3(2000) });
-/** A share of moisture in wood: from nothing to many times the dry weight. */
+/** A share of moisture in wood: from zero to many times the dry weight. */
 export const moistureOf = (symbol: Naming) => figureAsWritten('ratio', { symbol, least: ratio(0), most: ratio(10) });

@@ -4,7 +4,7 @@ import * as t from 'io-ts';
 import { type Fault, failed, fault } from './fault.js';
 import { type AnyCoded, type Coded, coded, type Kind } from './kind.js';
 
-/** One of several forms, told apart by what stands in the input: the form that is picked is the one whose faults are told. */
+/** One of several forms, chosen by the keys of the input: faults are reported for the chosen form only. */
 export function forms<const F extends readonly AnyCoded[]>(
   type: string,
   title: string,
@@ -26,7 +26,7 @@ export function forms<const F extends readonly AnyCoded[]>(
   return coded(codec, { kind: 'forms', type, title, forms: all });
 }
 
-/** A word or a few in place of a figure. Unlike a union it adds nothing to the path. */
+/** A word or a few in place of a figure. Unlike a union it adds no part to the path. */
 export function wordsOr<const W extends string, A, O>(words: readonly W[], other: Coded<A, O>): Coded<W | A, W | O> {
   const isWord = (input: unknown): input is W => words.some((word) => word === input);
   const codec = new t.Type<W | A, W | O, unknown>(

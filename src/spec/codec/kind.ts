@@ -11,9 +11,9 @@ export interface FigureKind {
   readonly unit?: Unit | undefined;
   readonly least: Quantity<Unit>;
   readonly most: Quantity<Unit>;
-  /** What it rests on when nothing is said. */
+  /** Its basis by default. */
   readonly basis: Basis;
-  /** Words that may stand in its place: `unknown`. */
+  /** Words that may replace it: `unknown`. */
   readonly orWords?: readonly string[] | undefined;
 }
 

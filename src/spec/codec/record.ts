@@ -56,7 +56,7 @@ function readKey(
 /**
  * A record with required and optional keys and no others.
  *
- * Only own keys are read, and what comes out has every key as its own, so that nothing is read from a prototype later on.
+ * Only own keys are read, and the result has every key as its own, so that no key is read from a prototype later on.
  *
  * @param type its name among the types: `Tires` makes `TiresInput`
  * @param title what it is, for errors and forms

@@ -30,7 +30,7 @@ export const contradiction = (path: string, got: string, needed: string): Proble
   needed,
 });
 
-/** Two figures that must stand in order: when they do not, it is told at both of their keys. */
+/** Two figures that must be in order: when they are not, the error is given at both of their keys. */
 export function inOrder<U extends Unit>(
   first: readonly [path: string, what: string, figure: Derived<U> | undefined],
   comparison: Comparison & ('<' | '<='),

@@ -1,4 +1,4 @@
-/** Cut list and deck in a spec: pieces, where they stand, how many; areas of deck. */
+/** Cut list and deck in a spec: pieces, their places, how many; areas of deck. */
 import { isLeft, right } from 'fp-ts/lib/Either.js';
 import { isRecord, own, pathOf } from '../codec/fault.js';
 import { cutLength, cutWeight } from '../codec/figures.js';
@@ -7,7 +7,8 @@ import type { Coded } from '../codec/kind.js';
 import { pieceCount } from '../codec/pieces.js';
 import { choice, list, shortText } from '../codec/plain.js';
 import { record } from '../codec/record.js';
-import type { CutLineInput, DeckAreaForm, DeckAreaInput, DecodedCutLine } from '../types/frame.js';
+import type { DeckAreaForm, DeckAreaInput } from '../types/deck.js';
+import type { CutLineInput, DecodedCutLine } from '../types/frame.js';
 import type { DecodedDeckArea } from '../types/made.js';
 import { memberCodec } from './member.js';
 import { surfaceCodec, surfaceOf } from './surface.js';

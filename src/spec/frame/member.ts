@@ -14,8 +14,8 @@ import { forms, made, type Refusal } from '../codec/forms.js';
 import type { Coded } from '../codec/kind.js';
 import { shortText } from '../codec/plain.js';
 import { record } from '../codec/record.js';
-import type { MemberForm, MemberInput } from '../types/frame.js';
 import type { DecodedMember } from '../types/made.js';
+import type { MemberForm, MemberInput } from '../types/member.js';
 import { boardCodec, boardOf, densityOfMaterial, materialCodec, orRefused } from './wood.js';
 
 const material = materialCodec;

@@ -16,7 +16,7 @@ import { forms, type Refusal } from '../codec/forms.js';
 import type { Coded } from '../codec/kind.js';
 import { choice, count, shortText } from '../codec/plain.js';
 import { record } from '../codec/record.js';
-import type { DecodedSurface, SurfaceInput } from '../types/frame.js';
+import type { DecodedSurface, SurfaceInput } from '../types/deck.js';
 import { byOnlyKey } from './member.js';
 import { boardCodec, boardOf, densityOfMaterial, materialCodec, orRefused } from './wood.js';
 

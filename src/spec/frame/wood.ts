@@ -18,8 +18,8 @@ import { forms, type Refusal, wordsOr } from '../codec/forms.js';
 import type { Coded } from '../codec/kind.js';
 import { choice, shortText } from '../codec/plain.js';
 import { record } from '../codec/record.js';
-import type { BoardInput, DecodedBoard, DecodedWood, WoodInput } from '../types/frame.js';
 import type { DecodedMaterial, MaterialInput, NamedMaterial } from '../types/made.js';
+import type { BoardInput, DecodedBoard, DecodedWood, WoodInput } from '../types/member.js';
 
 /** What the members chapter says against it, in one sentence, at its place. */
 export function refusal(error: MembersError, path: string): Refusal {

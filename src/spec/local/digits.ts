@@ -1,4 +1,4 @@
-/** Printed figures of a rule file: digits as text, so that none is lost; the unit stands beside them. */
+/** Printed figures of a rule file: digits as text, so that none is lost, with the unit in a key of its own. */
 import { isLeft } from 'fp-ts/lib/Either.js';
 import * as t from 'io-ts';
 import { parseQuantity } from '../../units/index.js';

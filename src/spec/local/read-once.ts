@@ -1,4 +1,4 @@
-/** A long form that stands in spec after spec unchanged, a file of rules: read when it changes, and handed out again while it does not. */
+/** Cache of the last rules file: the same file appears in many specs, so it is decoded again only when it changes. */
 import { isLeft } from 'fp-ts/lib/Either.js';
 import * as t from 'io-ts';
 import { frozen } from '../../units/internal.js';

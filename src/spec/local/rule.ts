@@ -108,11 +108,11 @@ const ruleForm: Coded<LocalRuleForm, LocalRuleInput> = record(
   },
 );
 
-/** The same record without the keys that say nothing. */
+/** The same record without its undefined keys. */
 export const said = <R extends object>(form: R): R =>
   Object.fromEntries(Object.entries(form).filter(([, value]) => value !== undefined)) as R;
 
-/** A rule: its form without the keys that say nothing. */
+/** A rule: its form without undefined keys. */
 export const ruleCodec: Coded<DecodedLocalRule, LocalRuleInput> = made(
   ruleForm,
   (form) => right({ ...said(form), when: form.when ?? [], unless: form.unless ?? [] } as DecodedLocalRule),

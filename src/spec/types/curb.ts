@@ -1,7 +1,8 @@
 /** The types of the empty trailer, as written and as read. Made by `npm run keys` from the table of keys. */
 import type { Derived } from '../../trace/index.js';
+import type { DeckAreaInput } from './deck.js';
 import type { LengthInput, ShareInput, WeightInput } from './figures.js';
-import type { CutLineInput, DeckAreaInput, DecodedCutLine } from './frame.js';
+import type { CutLineInput, DecodedCutLine } from './frame.js';
 import type { DecodedDeckArea } from './made.js';
 
 /**

@@ -3,8 +3,9 @@ import type { Member } from '../../members/index.js';
 import type { Condition, LocalRules, Rule, StepTable } from '../../rules/index.js';
 import type { AnyAreaWeight, Derived } from '../../trace/index.js';
 import type { UnitOf } from '../../units/index.js';
+import type { DeckAreaForm, DecodedSurface } from './deck.js';
 import type { DensityInput } from './figures.js';
-import type { DeckAreaForm, DecodedSurface, MemberForm } from './frame.js';
+import type { MemberForm } from './member.js';
 
 /** A member of a cut list: its weight per foot, and the form it was written in. */
 export interface DecodedMember extends Member {

@@ -1,9 +1,4 @@
-/** Which points a study visits, addressed by row: any slice of a design can be run anywhere and is the same. */
-
-import type { Factor } from './factors.js';
-import { grid } from './grid.js';
-import type { Axis, ChoiceFactor, PlannedDesign } from './planned.js';
-import { oneByOne, sampled } from './row-by-row.js';
+/** Which points a study is asked to visit. */
 
 /** Every combination; one factor after another with the others at the spec's own values; or `runs` sampled points. */
 export type Design =
@@ -11,22 +6,3 @@ export type Design =
   | { readonly kind: 'one at a time' }
   | { readonly kind: 'latin hypercube'; readonly runs: number; readonly seed: number }
   | { readonly kind: 'monte carlo'; readonly runs: number; readonly seed: number };
-
-/** Plans a design. `own` are the spec's own values of the factors. */
-export function plan(
-  design: Design,
-  choices: readonly ChoiceFactor[],
-  axes: readonly Axis[],
-  factors: readonly Factor[],
-  own: readonly number[],
-): PlannedDesign {
-  switch (design.kind) {
-    case 'grid':
-      return grid(choices, axes, factors);
-    case 'one at a time':
-      return oneByOne(choices, axes, factors, own);
-    case 'latin hypercube':
-    case 'monte carlo':
-      return sampled(design, choices, factors);
-  }
-}

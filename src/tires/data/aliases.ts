@@ -1,5 +1,5 @@
 /** Small sizes written by diameter and width: source ST-3. Columns: as written, the metric size it is. */
-import type { AliasRow } from '../tables.js';
+import type { AliasRow } from '../rows.js';
 
 export const aliases = [
   ['16.5x6.5-8', '165/65-8'],

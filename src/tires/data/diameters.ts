@@ -1,5 +1,5 @@
 /** Published outside diameters in inches and revolutions a mile: sources ST-3, LT-3, LT-3b. One size may have several, one a tread. Columns: size as printed, inches, revolutions a mile or empty, source, pattern. */
-import type { DiameterRow } from '../tables.js';
+import type { DiameterRow } from '../rows.js';
 
 export const diameters = [
   ['ST175/80-13', '24.1', '', 'ST-3', ''],

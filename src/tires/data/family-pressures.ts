@@ -1,5 +1,5 @@
 /** Pressure that goes with a letter in a family, whatever the size: source LR-4 and the pages named there. The molding governs. Columns: family, letter, psi, kPa as printed. */
-import type { FamilyPressureRow } from '../tables.js';
+import type { FamilyPressureRow } from '../rows.js';
 
 export const familyPressures = [
   ['ST-metric', 'B', '35', '240'],

@@ -1,5 +1,5 @@
 /** Load at pressure, LT flotation sizes. */
-import type { InflationRow } from '../tables.js';
+import type { InflationRow } from '../rows.js';
 
 /** Source LT-4, single loads. Columns: size as printed, load range or version, psi, single load lb, dual load lb a tire; empty where nothing is printed. */
 export const lt4 = [

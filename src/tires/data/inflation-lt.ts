@@ -1,5 +1,5 @@
 /** Load at pressure, LT metric and numeric, P-metric and truck sizes. */
-import type { InflationRow } from '../tables.js';
+import type { InflationRow } from '../rows.js';
 
 /** Source LT-1. Dual loads are printed for the pair; half of it is here. Columns: size as printed, load range or version, psi, single load lb, dual load lb a tire; empty where nothing is printed. */
 export const lt1 = [

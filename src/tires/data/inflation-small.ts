@@ -1,5 +1,5 @@
 /** Load at pressure, small trailer and low-platform sizes. */
-import type { InflationRow } from '../tables.js';
+import type { InflationRow } from '../rows.js';
 
 /** Source ST-3. A second copy prints 1300 for 205/65-10 D. Columns: size as printed, load range or version, psi, single load lb, dual load lb a tire; empty where nothing is printed. */
 export const st3Small = [

@@ -1,5 +1,5 @@
 /** Load at pressure, ST sizes. Disagreeing prints are all kept. */
-import type { InflationRow } from '../tables.js';
+import type { InflationRow } from '../rows.js';
 
 /** Source ST-1; R or D not stated. The 14 inch rows are printed as 195/80/14, 205/80/14 and 215/80/14 there, ST155/80R13 as ST115/80/13 (a misprint: the loads are those of 155/80). Columns: size as printed, load range or version, psi, single load lb, dual load lb a tire; empty where nothing is printed. */
 export const st1 = [

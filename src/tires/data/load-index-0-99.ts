@@ -1,5 +1,5 @@
 /** Load index and kilograms, 0 to 99: sources LI-1 to LI-10. Known misprints elsewhere: 46.5 (1), 205 (53), 165 (62), 280 (65). */
-import type { LoadIndexRow } from '../tables.js';
+import type { LoadIndexRow } from '../rows.js';
 
 export const loadIndexLow = [
   ['0', '45'],

@@ -1,5 +1,5 @@
 /** Load index and kilograms, 100 to 180: sources LI-1 to LI-10. Known misprint elsewhere: 5850 (169). */
-import type { LoadIndexRow } from '../tables.js';
+import type { LoadIndexRow } from '../rows.js';
 
 export const loadIndexMiddle = [
   ['100', '800'],

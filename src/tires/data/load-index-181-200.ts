@@ -1,5 +1,5 @@
 /** Load index and kilograms, 181 to 200: source LI-1 alone and the decade pattern; 182 and 193 also LI-7. */
-import type { LoadIndexRow } from '../tables.js';
+import type { LoadIndexRow } from '../rows.js';
 
 export const loadIndexHigh = [
   ['181', '8250'],

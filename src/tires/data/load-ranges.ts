@@ -1,5 +1,5 @@
 /** Load range and ply rating: source LR-1. There is no I and no K. */
-import type { LoadRangeRow } from '../tables.js';
+import type { LoadRangeRow } from '../rows.js';
 
 export const loadRanges = [
   ['A', '2'],

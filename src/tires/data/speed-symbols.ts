@@ -1,5 +1,5 @@
 /** Speed symbols in order of speed: source SP. Columns: symbol, km/h (governs), mph as printed, open-ended. */
-import type { SpeedSymbolRow } from '../tables.js';
+import type { SpeedSymbolRow } from '../rows.js';
 
 export const speedSymbols = [
   ['A1', '5', '3', false],

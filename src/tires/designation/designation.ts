@@ -62,7 +62,7 @@ export interface LetterSize extends Rimmed {
 
 export type TireSize = MetricSize | DiameterSize | NumericSize | LetterSize;
 
-/** `113/108L`: load index single, dual, speed symbol. `bracketed` when it stands in brackets. */
+/** `113/108L`: load index single, dual, speed symbol. `bracketed` when it is in brackets. */
 export interface ServiceDescription {
   readonly single: number;
   readonly dual: number | undefined;
@@ -83,7 +83,7 @@ export interface Designation {
     | undefined;
   /** XL extra load, LL light load, SL standard load, RF reinforced. */
   readonly version: 'XL' | 'LL' | 'SL' | 'RF' | undefined;
-  /** Markings that change nothing here: sidewall style, tubeless, a footnote star. */
+  /** Markings without effect on ratings: sidewall style, tubeless, a footnote star. */
   readonly setAside: readonly string[];
 }
 

@@ -37,7 +37,7 @@ export function readRange(scan: Scan, found: Markings, letter: string, at: numbe
   found.range = { letter: known, plyRating, from: 'load range' };
 }
 
-/** A ply rating; alone it stands for its letter. */
+/** A ply rating; alone it means its letter. */
 export function readPlyRating(scan: Scan, found: Markings, plyRating: number, at: number): void {
   const letter = letterOf(plyRating);
   if (letter === undefined) {

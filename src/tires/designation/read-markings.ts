@@ -1,4 +1,4 @@
-/** What stands behind the size: suffix, service description, load range or ply rating, load version, sidewall words. */
+/** What follows the size: suffix, service description, load range or ply rating, load version, sidewall words. */
 import { type Markings, readRange } from './markings.js';
 import { readBracket, readIndexOrPly } from './read-service.js';
 import { codeAt, fail, isDigit, isLetter, type Scan, skipSpaces, take, word } from './scan.js';
@@ -23,7 +23,7 @@ export function readMarkings(scan: Scan, found: Markings): boolean {
   }
 }
 
-/** Spaces, a comma, a slash or a hyphen between parts; but a second hyphen in a numeric size says nothing certain. */
+/** Spaces, a comma, a slash or a hyphen between parts; but a second hyphen in a numeric size is ambiguous. */
 function skipSeparators(scan: Scan, found: Markings): void {
   skipSpaces(scan);
   const at = scan.at;

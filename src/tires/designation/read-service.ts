@@ -94,7 +94,7 @@ const unknown = (scan: Scan, at: number): undefined =>
   fail(scan, 'UnknownSpeedSymbol', 'speed symbol', 'a letter B to Y without I, O and X, or A1 to A8', at);
 
 /**
- * The symbol stands at the index, or behind a space. A lone letter behind a space that could as well be a load range is
+ * The symbol follows the index directly, or after a space. A lone letter behind a space that could as well be a load range is
  * refused: `113/108 L` may mean 75 mph or a ply rating of 20.
  */
 function readSymbol(scan: Scan, found: Markings): string | undefined {

@@ -65,7 +65,7 @@ function metric(scan: Scan, prefix: Designation['prefix'], width: number, at: nu
   );
 }
 
-/** Behind the x stands a width and then a rim, or, where people write x for the hyphen, the rim itself. */
+/** After the x comes a width and then a rim; or the rim itself, where people write x for the hyphen. */
 function withDiameter(scan: Scan, prefix: Designation['prefix'], first: string, at: number): SizeRead | undefined {
   skipSpaces(scan);
   const secondAt = scan.at;

@@ -1,4 +1,4 @@
-/** An estimate between two printed rows, beside the safe answer of the lower one. Never a rating. */
+/** An estimate between two printed rows, given with the safe answer of the lower row. Never a rating. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { type Note, note } from '../../ratings/index.js';
 import {
@@ -43,7 +43,7 @@ const betweenNote = note(
  * `L = L1 + k (L2 - L1) (p - p1) / (p2 - p1)`, rounded down to 1 lb: p the cold pressure, p1 and p2 the printed pressures below
  * and above it, L1 and L2 their loads, k = 1 the assumption of a straight line.
  *
- * It stands beside the safe answer, `loadAtPressure`, and never enters a rating: no source allows a load between rows. Printed
+ * It is given with the safe answer of `loadAtPressure` and never enters a rating: no source allows a load between rows. Printed
  * loads rise ever more slowly with pressure, so a straight line claims no more than a smooth curve through the rows; rows are
  * rounded to 5 or 10 lb and lie on no curve. Nothing outside the printed rows.
  *

@@ -15,7 +15,7 @@ export function inPounds(
   return decide(pounds, '>', zeroIn('lb')).holds ? right(pounds) : left(notPositive(name, show(figure.value)));
 }
 
-/** A pressure under this name, in psi. Exact: 550 kPa is 79.77 psi, though sidewalls print it beside 80. */
+/** A pressure under this name, in psi. Exact: 550 kPa is 79.77 psi, though sidewalls print it together with 80 psi. */
 export function inPsi(
   name: string,
   pressure: Known<'psi' | 'kPa'>,

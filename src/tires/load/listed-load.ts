@@ -18,7 +18,7 @@ export interface Printed {
   readonly decisions: readonly Decision[];
 }
 
-/** The load of an index: kilograms govern, in lb by the exact conversion; beside them the pounds that lists print. */
+/** The load of an index: kilograms govern, in lb by the exact conversion; also the pounds that lists print. */
 interface IndexLoad {
   readonly load: Derived<'lb'>;
   readonly printed: Derived<'lb'>;

@@ -22,9 +22,9 @@ export interface LoadAtPressure {
 /**
  * What may one tire carry at this pressure, by the printed tables?
  *
- * The load of the printed row whose pressure is the highest not above the pressure asked for. No interpolation, nothing
- * outside the printed rows, nothing above the pressure of the tire's own load range. Where tables print different loads for
- * one pressure the lower governs, unless a table is named. The molded maximum of the tire limits it besides.
+ * The load of the printed row whose pressure is the highest not above the pressure asked for. No interpolation, no pressure
+ * outside the printed rows, none above the pressure of the tire's own load range. Where tables print different loads for
+ * one pressure the lower governs, unless a table is named. The molded maximum of the tire limits it too.
  *
  * @param designation size with load range, from the sidewall
  * @param pressure cold, in psi or kPa (converted exactly: 550 kPa is 79.77 psi, so give psi where the sidewall prints psi)

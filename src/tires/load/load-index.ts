@@ -1,4 +1,4 @@
-/** Load index: the number on the sidewall that stands for a load. */
+/** Load index: the number on the sidewall that means a load. */
 import { type Either, isLeft, left, map, right } from 'fp-ts/lib/Either.js';
 import {
   constant,
@@ -13,14 +13,15 @@ import {
 } from '../../trace/index.js';
 import { kg, lb, quantity } from '../../units/index.js';
 import { sources } from '../data/sources.js';
-import { type LoadIndexRow, loadIndexHighTable, loadIndexTable } from '../tables.js';
+import type { LoadIndexRow } from '../rows.js';
+import { loadIndexHighTable, loadIndexTable } from '../tables.js';
 
-/** The load that an index stands for. */
+/** The load that an index means. */
 export interface LoadIndex {
   readonly index: number;
   /** The figure that governs. */
   readonly kg: Derived<'kg'>;
-  /** The pounds that lists print beside it: not an exact conversion, and not the pounds molded into the tire. */
+  /** The pounds that lists print with it: not an exact conversion, and not the pounds molded into the tire. */
   readonly lb: Derived<'lb'>;
 }
 
@@ -39,7 +40,7 @@ function rowOf(index: number): Either<NotTabulated, { row: LoadIndexRow; table: 
 }
 
 /**
- * What load does this load index stand for?
+ * What load does this load index mean?
  *
  * `pounds = round(kg / 0.4536)`, halves up: the rule that reproduces the printed lists (87 is 1,201 lb, where an exact
  * conversion gives 1,202). Kilograms govern.

@@ -1,4 +1,4 @@
-/** Load range: the letter, the ply rating it stands for, and the pressure that goes with it in a family or size. */
+/** Load range: the letter, its ply rating, and its pressure in a tire family or size. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type Note, note } from '../../ratings/index.js';
 import { type Derived, findRow, fromTable, leastOf, type NotTabulated, type Source } from '../../trace/index.js';
@@ -6,7 +6,8 @@ import { kPa, psi } from '../../units/index.js';
 import { designationOf } from '../designation/cache.js';
 import type { Designation, LoadRangeLetter, TireFamily } from '../designation/designation.js';
 import type { TiresError } from '../errors.js';
-import { type FamilyPressureRow, familyPressureTable, loadRangeTable } from '../tables.js';
+import type { FamilyPressureRow } from '../rows.js';
+import { familyPressureTable, loadRangeTable } from '../tables.js';
 import { publishedRows, ratedRows } from './published-rows.js';
 
 export interface LoadRange {
@@ -16,7 +17,7 @@ export interface LoadRange {
 }
 
 /**
- * What ply rating does this load range letter stand for?
+ * What ply rating does this load range letter mean?
  *
  * A table: A is 2, each further letter two more; I and K are skipped. A ply rating is a name for strength, not a count of plies,
  * and no pressure: see `rangePressure`.
@@ -38,7 +39,7 @@ export function loadRange(letter: string): Either<NotTabulated, LoadRange> {
 
 export interface RangePressure {
   readonly pressure: Derived<'psi'>;
-  /** As printed beside it, where it is printed: not an exact conversion. */
+  /** As the table prints it, where it does: not an exact conversion. */
   readonly kPa?: Derived<'kPa'>;
   readonly notes: readonly Note[];
 }

@@ -129,7 +129,7 @@ export const familyPressureOf = (family: string, letter: string): string | undef
 const ownPressure = ({ family, size }: Designation, letter: string): string | undefined =>
   size.form === 'numeric' ? undefined : familyPressureOf(family, letter);
 
-/** A table load counts only at the pressure of its own row: rows printed above the family pressure of their letter answer nothing. */
+/** A table load counts only at the pressure of its own row: rows printed above the family pressure of their letter are not used. */
 export const answerableRows = (d: Designation, rows: readonly PublishedRow[]): readonly PublishedRow[] =>
   rows.filter((row) => row.pressure.value.value.lte(ownPressure(d, row.letter) ?? Infinity));
 

@@ -27,7 +27,7 @@ const printedFor = keptFor((d): { readonly psi: Derived<'psi'>; readonly fromKPa
 });
 
 /**
- * A pressure given as the kilopascals that are printed beside the family pressure of the load range is that pressure: a sidewall
+ * A pressure given as the kilopascals printed with the family pressure of the load range is that pressure: a sidewall
  * that says 550 kPa says 80 psi, where the conversion gives 79.77.
  */
 export function asPrinted(d: Designation, pressure: Derived<'psi'>): AtPressure {

@@ -56,7 +56,7 @@ function noRating(d: Designation, tire: Tire, fitment: Fitment, problem: TiresEr
  * with less, the row at or below that pressure. A passenger-car tire on a trailer or truck: `rating = load / 1.10`.
  *
  * Dual loads come from the molded dual load, the dual index or a dual column, never from a single load; a sidewall that shows a
- * single load only is not answered from a table, and no dual load stands above the molded single one. Speed and pressure
+ * single load only is not answered from a table, and no dual load exceeds the molded single one. Speed and pressure
  * allowances of makers and associations do not enter. The rating holds at the molded or table pressure, not below it.
  *
  * @param tire designation and molded figures, read from the sidewall; loads in lb or kg

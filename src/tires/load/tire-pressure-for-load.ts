@@ -23,7 +23,7 @@ import { inService, isDivided, passengerDivisor } from './tire-load-rating.js';
  * @param rated from `tireLoadRating`: the tire as read from its sidewall, and its service
  * @param load on one tire, in lb or kg: the heaviest that one of them sees
  * @returns psi and what the tire carries at it, in lb; Left `LoadAboveRating` when no pressure serves, else `NotPositive`, `LoadRangeNeeded` or as
- * `rangePressure` where nothing says at what pressure the rating holds
+ * `rangePressure` where the pressure of the rating is unknown
  * @example tirePressureForLoad(orThrow(tireLoadRating({ designation: 'ST225/75R15 LRD' }, { fitment: 'single', on: 'trailer' })), lb(2400)) // Right: 65 psi
  * @source as `tireLoadRating` and `pressureForLoad`
  */

@@ -16,7 +16,7 @@ export interface Tire {
   readonly table?: string;
 }
 
-/** How and on what the tire runs. `truck` stands for truck, bus and multipurpose vehicle. */
+/** How and on what the tire runs. `truck` means truck, bus and multipurpose vehicle. */
 export interface Service {
   readonly fitment: Fitment;
   readonly on: 'trailer' | 'truck' | 'passenger car';

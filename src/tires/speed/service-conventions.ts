@@ -53,7 +53,7 @@ export const serviceNotes: readonly Note[] = [notForRatings, bonus];
  * What do published conventions say about this tire at this speed?
  *
  * With a speed symbol: the symbol's speed is the limit. ST tires without one, to 65 mph: as marked; to 75 mph: 10 psi more at the
- * same load; to 85 mph: 10 psi more and 10 % less load (another print says 87; the lower is used). Above: nothing published.
+ * same load; to 85 mph: 10 psi more and 10 % less load (another print says 87; the lower is used). Above: no published convention.
  *
  * Information only: it raises no rating, and it is no advice on how fast to drive. Not for other families without a symbol.
  *

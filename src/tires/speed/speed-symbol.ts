@@ -4,21 +4,21 @@ import { type Derived, findRow, fromTable, type NotTabulated } from '../../trace
 import { kmh, mph } from '../../units/index.js';
 import { speedSymbolTable } from '../tables.js';
 
-/** The speed that a symbol stands for. */
+/** The speed that a symbol means. */
 export interface SpeedSymbol {
   readonly symbol: string;
   /** The figure that governs. */
   readonly kmh: Derived<'km/h'>;
   /** As lists print it; P is 94 and Q is 100 there, one more than the nearest. */
   readonly mph: Derived<'mph'>;
-  /** Place in the order of speed, from 0: H (210 km/h) stands between U and V. */
+  /** Place in the order of speed, from 0: H (210 km/h) is between U and V. */
   readonly rank: number;
   /** Above 300 km/h without a stated end: the maker must be asked. */
   readonly openEnded: boolean;
 }
 
 /**
- * What speed does this speed symbol stand for?
+ * What speed does this speed symbol mean?
  *
  * A table figure: km/h governs, mph is what the lists print. The symbol is a limit of the tire, never a recommended speed.
  * There is no I, O or X; ZR belongs to the size and is not a symbol.
