@@ -85,7 +85,7 @@ function payloadOf(nodes: NodeList | undefined, { payload }: Assessment): Answer
   };
 }
 
-/** A finding as data; of its comparisons nothing but what is missing. */
+/** A finding as data. Of its comparisons only the missing facts are kept. */
 function ruleOf(finding: Finding): AnswerRule {
   const { rule, id, kind, outcome, missing, topic, verify } = finding;
   return {

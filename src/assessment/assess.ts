@@ -25,7 +25,7 @@ import { knownOf } from './known.js';
 export const assess = (spec: SpecInput): Either<AssessError, Assessment> => assessJson(spec);
 
 /**
- * The same for what comes over a wire: a parsed JSON value of which nothing is known.
+ * The same for parsed JSON of unknown content.
  *
  * @param input what `JSON.parse` or `readJson` made of a text
  * @returns as `assess`

@@ -43,7 +43,7 @@ export interface Assessment {
   readonly tightest: readonly Check[];
   /** Loads that must press down, and those of them that do not. */
   readonly uplift: Uplift;
-  /** The gravest of what was found: a rating exceeded or something lifted, attention asked, all within, or nothing to check. */
+  /** The gravest finding: `over` (a rating exceeded, or something lifts), `attention`, `within`, or `unchecked`. */
   readonly verdict: AssessmentVerdict;
   /** What is not right and is no check of a rating: tongue outside its band, the machine's place, tiedowns, edges, ramps, the pull on the ball while loading, parts below the label, no brakes told, axle groups, figures that are hard to believe. */
   readonly attention: readonly Note[];
@@ -55,7 +55,7 @@ export interface Assessment {
   readonly brakes: BrakesPart;
   /** Coupler, chains, hitch and tow vehicle, the bars, the largest trailer. */
   readonly tow: TowPart;
-  /** Where each piece of cargo may stand. */
+  /** Where each piece of cargo may be placed. */
   readonly placement: PlacePart;
   /** Ramps, edges, and the lift of the tail while the machine comes on. */
   readonly loading: LoadingPart;
@@ -63,9 +63,9 @@ export interface Assessment {
   readonly jack: JackPart;
   /** The tiedowns of each piece: strong enough, and enough of them. */
   readonly tiedowns: TiedownsPart;
-  /** How the laden trailer stands: side to side, off level, and how its weight is spread along it. */
+  /** Side-to-side share, loads off level, and yaw inertia of the laden trailer. */
   readonly stance: StancePart;
-  /** What the scale tickets say beside the reckoning. */
+  /** Scale tickets compared with the calculated weights. */
   readonly scale: ScalePart;
   /** Facts, axle groups and step tables that the published rules are asked with; `ruleFindings` asks them. */
   readonly rules: LinesPart;

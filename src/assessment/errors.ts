@@ -19,7 +19,7 @@ export interface MissingFact {
   readonly question: string;
   /** The fact that is missing, in shop words. */
   readonly missing: string;
-  /** The key of the spec, or the place, that it speaks of. */
+  /** The key of the spec, or the place, at fault. */
   readonly path?: string;
 }
 
@@ -31,9 +31,9 @@ export interface NotAnAnswer {
   readonly tag: 'NotAnAnswer';
   /** Where in the answer. */
   readonly path: string;
-  /** What stands there, in short. */
+  /** What was found there, in short. */
   readonly found: string;
-  /** What must stand there. */
+  /** What is needed there. */
   readonly needed: string;
 }
 

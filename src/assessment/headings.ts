@@ -1,4 +1,4 @@
-/** The headings of an answer, each asked of its own file: first those that stand alone, then those that need the limits of the others. */
+/** Computes the headings of an answer, each in its own file: first the independent ones, then those that need the limits of the others. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { rating } from '../ratings/index.js';
 import { inPounds } from '../trace/index.js';

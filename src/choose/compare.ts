@@ -7,7 +7,7 @@ import type { SpecInput } from '../spec/index.js';
 import { type Derived, difference } from '../trace/index.js';
 import type { Unit } from '../units/index.js';
 
-/** How a figure is printed: a load up, a capacity down, a share, a pressure as it stands. */
+/** How a figure is printed: a load rounded up, a capacity down, a share, a pressure unrounded. */
 export type Print = 'load' | 'capacity' | 'share' | 'as it stands';
 
 export interface ComparedFigure {

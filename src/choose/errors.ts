@@ -6,7 +6,7 @@ export interface NotInTheSpec {
   readonly chapter: 'choose';
   /** Which error it is: programs switch on it. */
   readonly tag: 'NotInTheSpec';
-  /** The key of the spec, or the place, that it speaks of. */
+  /** The key of the spec, or the place, at fault. */
   readonly path: string;
   /** What the spec has that is written nearly so. */
   readonly nearest: readonly string[];
@@ -18,15 +18,15 @@ export interface UnusableFigure {
   readonly chapter: 'choose';
   /** Which error it is: programs switch on it. */
   readonly tag: 'UnusableFigure';
-  /** The key of the spec, or the place, that it speaks of. */
+  /** The key of the spec, or the place, at fault. */
   readonly path: string;
-  /** What stands there, in a few words. */
+  /** What was found there, in a few words. */
   readonly found: string;
-  /** What must stand there. */
+  /** What is needed there. */
   readonly needed: string;
 }
 
-/** The question has nothing to go on: no trailer in the yard, a sheet with too few figures. */
+/** The question lacks its input: no trailer in the stock, a sheet with too few figures. */
 export interface NothingToAnswer {
   /** The chapter that says so. */
   readonly chapter: 'choose';
@@ -36,7 +36,7 @@ export interface NothingToAnswer {
   readonly question: string;
   /** The fact that is missing, in shop words. */
   readonly missing: string;
-  /** The key of the spec, or the place, that it speaks of. */
+  /** The key of the spec, or the place, at fault. */
   readonly path?: string;
 }
 

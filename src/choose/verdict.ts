@@ -1,5 +1,5 @@
-/** Whether an assessment leaves nothing to put right. */
+/** Whether an assessment needs no change. */
 import type { Assessment } from '../assessment/index.js';
 
-/** Everything asked is within, and nothing asks attention. */
+/** Every check is within, and there is no attention note. */
 export const isWithin = ({ verdict }: Assessment): boolean => verdict === 'within';

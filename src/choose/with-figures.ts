@@ -20,7 +20,7 @@ function leafWith(leaf: Derived<Unit>, figure: Decimal): Derived<Unit> {
 }
 
 /**
- * The spec with other figures at some paths, in the units of the leaves that stand there. All else is shared with the spec
+ * The spec with other figures at some paths, in the units of the leaves they replace. All else is shared with the spec
  * it came from, which never changes.
  */
 export function withFigures(spec: DecodedSpec, figures: ReadonlyMap<string, Decimal>): DecodedSpec {

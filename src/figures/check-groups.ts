@@ -1,4 +1,4 @@
-/** Which part of the rig a check refers to: the order in which bars stand. */
+/** Which part of the rig a check refers to; sets the order of the bars. */
 import type { Check } from '../ratings/index.js';
 
 export const groups = ['whole trailer', 'axles and tires', 'hitch', 'truck', 'other'] as const;

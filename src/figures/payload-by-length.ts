@@ -13,7 +13,7 @@ export interface LengthsToDraw {
   readonly rows: PayloadByLength['rows'];
   /** The GVWR that empty weight and payload fill. */
   readonly gvwr: Derived<'lb'>;
-  /** Where the axles stand at each length, in words; left out where nobody says. */
+  /** The place of the axles at each length, in words; optional. */
   readonly axlePlaces?: readonly string[];
 }
 

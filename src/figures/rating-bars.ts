@@ -25,7 +25,7 @@ export interface RatingBarOptions extends FigureOptions {
   readonly sure?: readonly SureBetween[];
 }
 
-/** What stands at the right of a bar. */
+/** The text to the right of a bar. */
 function remainder({ load, limit, reserve, verdict }: Check, { units }: Setting): string {
   if (compare(load.value, lb(0)) < 0) return 'lifts';
   return verdict === 'over'
@@ -81,7 +81,7 @@ const inOrder = (checks: readonly Check[], governing: readonly Check[]): readonl
  * trailer, axles and tires, hitch, truck, other; within each by the share used, the governing one first and bold. Loads are
  * rounded up, limits and what is left down.
  *
- * Says nothing of what was not checked, nor of what asks attention without being a rating: those stand in the first page.
+ * Does not show open questions, nor warnings that are not rating checks: those are on the first page.
  *
  * @param assessment from `assess`: its checks and which of them is the tightest; @param options units, prefix of ids, width; whiskers
  * @returns the text of an SVG

@@ -1,4 +1,4 @@
-/** Which input moves a figure most: a bar an input, about the figure as it stands. */
+/** Which input moves a figure most: one bar per input, about the calculated figure. */
 import type { Bar } from '../study/index.js';
 import { box, element, label, line } from './drawing/element.js';
 import { ink, paint, pattern } from './drawing/look.js';
@@ -12,9 +12,9 @@ export interface TornadoData {
   readonly what: string;
   /** Its unit: `lb`. */
   readonly unit: string;
-  /** The figure as it stands. */
+  /** The calculated figure. */
   readonly base: number;
-  /** The bars, in the order in which they are to stand. */
+  /** The bars, in the order in which they are drawn. */
   readonly bars: readonly Bar[];
   /** Where the wall is; zero unless told: a reserve below zero is over. `none` for a figure without one. */
   readonly wall?: number | 'none';
@@ -25,7 +25,7 @@ const rounded = (value: number): string => axisText(Math.round(value));
 /**
  * Which input moves this figure most, and does any of them take it past its limit?
  *
- * A bar from the least to the greatest value of the figure while one input varies; the line through all bars is the figure as it stands; the
+ * A bar from the least to the greatest value of the figure while one input varies; the line through all bars is the calculated figure; the
  * wall is where a reserve is zero. What lies beyond the wall is cross-hatched.
  *
  * Inputs that only together cross the wall do not show: see `study`.

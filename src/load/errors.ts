@@ -1,7 +1,7 @@
 /** What can go wrong with weights and their places, ramps and tiedowns: plain data. */
 import type { Unit, WireQuantity } from '../units/index.js';
 
-/** The axles stand at the coupler or ahead of it, so there is nothing to balance on. */
+/** The axles are at the coupler or ahead of it, so the trailer cannot balance. */
 export interface AxlesNotBehindCoupler {
   readonly chapter: 'load';
   readonly tag: 'AxlesNotBehindCoupler';

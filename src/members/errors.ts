@@ -22,7 +22,7 @@ export interface ImpossibleShape {
   readonly path?: string;
 }
 
-/** A list with nothing in it has no weight and no place. */
+/** An empty list has no weight and no place. */
 export interface NothingListed {
   readonly chapter: 'members';
   readonly tag: 'NothingListed';

@@ -10,13 +10,13 @@ export interface BriefPayload {
   readonly weight: Derived<'lb'>;
   /** The tongue shares at which it holds. */
   readonly shares: { readonly from: Derived<'ratio'>; readonly to: Derived<'ratio'> };
-  /** Where the balance point of such a load stands, from the highest of these shares to the lowest. */
+  /** Places of the balance point of such a load, from the highest of these shares to the lowest. */
   readonly places?: { readonly from: Derived<'in'>; readonly to: Derived<'in'> };
   /** The limits that set it. */
   readonly setBy: readonly string[];
 }
 
-/** Where a piece of cargo may stand, by the place of its front, which a tape finds. */
+/** Where a piece of cargo may be placed, by its front, which can be measured with a tape. */
 export interface BriefPlace {
   /** The piece. */
   readonly name: string;
@@ -70,7 +70,7 @@ export interface Brief {
   readonly asked: number;
   /** What is over, the worst first; of several ways of standing the worst one. */
   readonly over: readonly Check[];
-  /** What leaves what it stands on. */
+  /** What lifts off its support. */
   readonly lifts: readonly Pressing[];
   /** What is not right and exceeds no rating. */
   readonly attention: readonly Note[];
@@ -78,7 +78,7 @@ export interface Brief {
   readonly best?: BriefPayload;
   /** What it carries at every share of the tongue band. */
   readonly anywhere?: BriefPayload;
-  /** Where each piece may stand. */
+  /** Where each piece may be placed. */
   readonly places: readonly BriefPlace[];
   /** What would put it right. */
   readonly remedies: readonly BriefRemedy[];

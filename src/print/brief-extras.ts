@@ -14,7 +14,7 @@ function remedyLines({ isWithin, anyhow, single, together: several }: Remedies):
 }
 
 /**
- * How do remedies and sureness stand on the first page?
+ * How are remedies and sureness printed on the first page?
  *
  * Remedies in the order in which they were found: what is needed anyhow, what does it alone, what does it together.
  *

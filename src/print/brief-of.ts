@@ -69,12 +69,12 @@ const crossedFirst = (a: Finding, b: Finding): number =>
   Number(b.outcome === 'crossed') - Number(a.outcome === 'crossed');
 
 /**
- * What belongs on the first page?
+ * What does the first page contain?
  *
- * The verdict, what is over and by how much, what lifts, what asks attention, what it carries, where each piece stands
+ * The verdict, what is over and by how much, what lifts, warnings, payload, where each piece is placed
  * best, what would put it right, limits crossed and duties that apply, and the open questions that would decide most.
  *
- * Nothing is computed but the middle of each window: every figure is the assessment's own, with its working.
+ * Only the middle of each window is computed here; every other figure is the assessment's own, with its working.
  *
  * @param assessment from `assess`
  * @param extras remedies and sureness, from the chapter `choose`, where they were asked for

@@ -32,7 +32,7 @@ export function verdictItems({ verdict, asked, over, lifts, open }: Brief, print
   }
 }
 
-/** What the block `Place` says by the front of the piece, a tape's figure: the places of balance points beside it would confuse. */
+/** The block `Place` gives the front of each piece, which a tape finds; balance points are left out so that the two are not confused. */
 const saidByPlace: ReadonlySet<string> = new Set(['OutsideWindow', 'NoPlace']);
 
 /** The same on a page that has the places too. */
@@ -43,7 +43,7 @@ export const attentionText = (note: Note, print: FiguresInPrint): string =>
 export const openText = ({ missing, what }: BriefOpen): string =>
   what.endsWith(` against ${missing}`) ? `${what}: no rating told` : `${what}: ${missing}`;
 
-/** A remark and the figures it speaks of, each by its name. */
+/** A remark and the figures it is about, each by its name. */
 export const noteText = ({ says, figures = [] }: Note, print: FiguresInPrint): string =>
   figures.length === 0
     ? says
@@ -72,7 +72,7 @@ export const payloadItems = ({ best, anywhere }: Brief, print: FiguresInPrint): 
         ...(anywhere ? [`${best ? 'anywhere in the band ' : ''}${payloadText(anywhere, print)}`] : []),
       ];
 
-/** Where a piece stands best, and where it stands now. */
+/** The best place of a piece, and its place now. */
 export function placeText({ name, none, from, to, best, setBy, now }: BriefPlace, { place }: FiguresInPrint): string {
   if (none) return `${name}: NO place meets every limit; ${and(setBy[0])} and ${and(setBy[1])} leave none`;
   const broken = now && (now.breaks.length === 0 ? 'inside' : `outside, breaks ${and(now.breaks)}`);
@@ -85,7 +85,7 @@ export function ruleName({ topic, outcome, rule: { jurisdiction } }: Finding): s
   return outcome === 'crossed' ? `${name}, crossed` : name;
 }
 
-/** A finding in one line: what follows where that fits, else where it stands. */
+/** A finding in one line: its consequence where that fits, else its clause. */
 export function ruleText(finding: Finding): string {
   const { rule, verify } = finding;
   const full = `${ruleName(finding)}: ${rule.effect}`;

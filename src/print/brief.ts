@@ -72,13 +72,13 @@ export function briefLines(brief: Brief, print: FiguresInPrint): readonly string
 }
 
 /**
- * What does the assessment say, in the twenty lines that get read?
+ * What is the result, on the first page?
  *
- * In this order: the verdict with what is over and by how much; what lifts; what asks attention; what it carries; where each
- * piece stands best, by its front, which a tape finds; what would put it right; how sure that is; limits crossed and
- * duties that apply; the three open questions that would decide most. What does not fit is counted, and stands in the report.
+ * In this order: the verdict with what is over and by how much; what lifts; warnings; payload; where each
+ * piece is placed best, by its front, which a tape finds; what would put it right; how sure that is; limits crossed and
+ * duties that apply; the three open questions that would decide most. What does not fit is counted, and is in the report.
  *
- * Not a certificate: the cautions stand at the end of the report and on the leaflet.
+ * Not a certificate: the cautions are printed at the end of the report and on the leaflet.
  *
  * @param assessment from `assess`
  * @param options the reader's units; remedies and sureness where they were asked for

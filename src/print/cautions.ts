@@ -1,4 +1,4 @@
-/** What stands under everything that is printed. */
+/** The cautions printed under every report and leaflet. */
 
 /** The usual cautions; every report and leaflet ends with them. */
 export const cautions: readonly string[] = [

@@ -22,7 +22,7 @@ export interface FiguresInPrint {
   readonly length: (q: Quantity<'in'>) => string;
   /** A length of several feet or metres, for reading. */
   readonly longLength: (q: Quantity<'in' | 'ft'>) => string;
-  /** A pressure that tires need, with the unit it was given in beside it. */
+  /** A pressure that tires need, also in the unit it was given in. */
   readonly pressure: (q: Quantity<'psi'>) => string;
   /** What one inch, or ten millimetres, of a machine's place is worth on the tongue. */
   readonly tongueByPlace: (q: Quantity<'lb/in'>) => string;

@@ -8,9 +8,9 @@ import { briefOf } from './brief-of.js';
 import { cautions } from './cautions.js';
 import type { Leaflet, LeafletBar, LoadingStep } from './leaflet-data.js';
 
-/** What a leaflet needs besides the assessment. */
+/** What a leaflet needs in addition to the assessment. */
 export interface LeafletOptions extends BriefExtras {
-  /** The date to be printed, as the reader writes it: nothing here knows what day it is. */
+  /** The date to print, as text. The library does not read the clock, so that the same input gives the same leaflet. */
   readonly date: string;
 }
 

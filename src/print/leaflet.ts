@@ -25,7 +25,7 @@ const verdictWords = {
   unchecked: 'NOT CHECKED. Nothing could be checked with what was told.',
 } as const;
 
-/** Between the least of the band and the least of its greatest and every tongue limit; there may be nothing between them. */
+/** From the low end of the band to the least of its high end and every tongue limit; the range may be empty. */
 const tongueText = (from: Derived<'lb'>, to: Derived<'lb'>, p: FiguresInPrint): string =>
   compare(from.value, to.value) > 0
     ? `No tongue load serves: the guideline begins at ${p.load(from.value)}, and no more than ${p.capacity(to.value)} is allowed.`
@@ -121,8 +121,8 @@ const sourceText = (sources: readonly string[]): string =>
 /**
  * What does the buyer take along, on half a page?
  *
- * Bars are drawn to scale with the limit as their whole width: `#` is load, `.` is room, `X` is beyond the limit, with the
- * figures beside them. Places are measured from the coupler rearward, as a tape shows them.
+ * Bars are drawn to scale with the limit as their whole width: `#` is load, `.` is reserve, `X` is beyond the limit, with the
+ * figures next to them. Places are measured from the coupler rearward, as a tape shows them.
  *
  * Not a certificate, a manual or a placard: those are the maker's.
  *

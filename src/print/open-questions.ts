@@ -27,7 +27,7 @@ const rankOf = ({ id }: OpenQuestion): number => {
 const inShort = (whats: readonly string[]): string =>
   whats.length <= 2 ? whats.join(', ') : `${whats.slice(0, 2).join(', ')} and ${whats.length - 2} more`;
 
-/** The same questions, those that would decide most first; what one fact would answer stands together, once. */
+/** The same questions, the most decisive first; questions that one fact answers are grouped and named once. */
 export function openOnesFirst(open: readonly OpenQuestion[]): readonly BriefOpen[] {
   const sorted = open
     .map((question, i) => ({ question, i }))

@@ -59,7 +59,7 @@ const metricOf = (q: Quantity<Unit>): string => {
   return showBrief(converted, wholeUnits.has(converted.unit) ? 0 : 1);
 };
 
-/** In kilopascals, with psi beside it where it stands at a whole psi: that is how it is molded. */
+/** In kilopascals, followed by psi where that is a whole number, as sidewalls print it. */
 function metricPressure(q: Quantity<'psi'>): string {
   const text = showBrief(convert(q, 'kPa'), 1);
   return compare(roundNearest(q, psi(1)), q) === 0 ? `${text} (${show(q)})` : text;

@@ -29,7 +29,7 @@ export interface ReportOptions extends BriefExtras {
  * The first page of `brief`, then the tables behind it. Loads are rounded up and capacities down, to whole pounds or
  * kilograms, shares of a limit up to a tenth of a percent; in print only. A published rule keeps the unit it is printed in.
  *
- * Not a certificate, and nothing to read figures back from: programs read the assessment.
+ * Not a certificate. Programs read the assessment, not this text.
  *
  * @param assessment from `assess`
  * @param options the reader's units; which rules are printed in full; remedies and sureness where they were asked for

@@ -18,7 +18,7 @@ import { wrapText } from '../units/internal.js';
 
 export const width = 80;
 
-/** A heading over its lines; nothing at all when there are no lines. */
+/** A heading over its lines; an empty list when there are no lines. */
 export const section = (heading: string, lines: readonly string[]): readonly string[] =>
   lines.length === 0 ? [] : ['', folded(heading, width, '  '), ...lines];
 
@@ -86,7 +86,7 @@ const percentOf = (q: Quantity<'ratio'>): Quantity<'%'> => convert(q, '%');
 export const capacityInPrint = (q: Quantity<'lb'>): string => show(roundCapacityDown(q, pound));
 /** A load in whole pounds, up. */
 export const loadInPrint = (q: Quantity<'lb'>): string => show(roundLoadUp(q, pound));
-/** A pressure as it was given: in psi, or in kilopascals with psi beside them, down, so that print never asks for more than is molded. */
+/** A pressure as it was given: in psi, or in kilopascals followed by psi; rounded down, so that the print never exceeds the molded pressure. */
 export function pressureInPrint(q: Quantity<'psi'>): string {
   const inPsi = roundCapacityDown(q, tenthOfPsi);
   return compare(inPsi, q) === 0 ? show(q) : `${showBrief(convert(q, 'kPa'))} (${show(inPsi)})`;

@@ -1,4 +1,4 @@
-/** A remark beside an answer: a disagreement between sources, an assumption, a caution. Never a verdict. */
+/** A remark on an answer: a disagreement between sources, an assumption, a caution. Never a verdict. */
 import type { Derived } from '../trace/index.js';
 import type { Unit } from '../units/index.js';
 

@@ -21,7 +21,7 @@ export const weightFacts = [
   'heaviest tandem',
 ] as const;
 
-/** Weights of what may not be there at all: no tandem under the rig, no cargo, nothing but heavy equipment on the deck. */
+/** Weights that may not exist in a rig: no tandem axle, no cargo, only heavy equipment on the deck. */
 export const absentFacts = [
   'cargo article weight',
   'lightest article not tied as heavy equipment',
@@ -66,7 +66,7 @@ export type FactName = WeightName | LengthFact;
  * and may bring their working. `'none'` says that there is no such thing, and a rule that asks for it does not apply. `label GCWR` is the figure on the certification label of the tow vehicle, or
  * `'not shown'` when somebody has looked and the label has none. `tow vehicle gross` is the loaded vehicle before the
  * trailer rests on it, so that the tongue load counts once. `actual weights within ratings` says that nobody is loaded
- * above a GVWR; it stands in for the two gross weights where a rule takes the greater of rating and weight.
+ * above a GVWR; it replaces the two gross weights where a rule takes the greater of rating and weight.
  */
 export type Facts = { readonly [F in Exclude<WeightFact, 'label GCWR' | AbsentFact>]?: AnyWeight | undefined } & {
   readonly 'label GCWR'?: AnyWeight | 'not shown' | undefined;

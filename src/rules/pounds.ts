@@ -18,6 +18,6 @@ export function pounds(name: string, figure: AnyWeight, basis?: Basis): Either<R
   return right(converted(name, taken, 'lb'));
 }
 
-/** Where in a spec a figure stands, when it came from one. */
+/** The key of a figure in a spec, when it came from one. */
 export const pathOf = ({ why }: Derived<UnitOf<'mass'> | UnitOf<'length'>>): string | undefined =>
   why.kind === 'given' ? why.path : undefined;

@@ -77,7 +77,7 @@ export interface Rule {
   readonly caution?: string;
 }
 
-/** Said beside every finding. */
+/** Printed with every finding. */
 export const generalCaution =
   'A finding compares the facts given with a published line as read on the date shown; the rule in force, the label and State law govern.';
 

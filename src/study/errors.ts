@@ -7,7 +7,7 @@ export interface UnknownPath {
   readonly chapter: 'study';
   /** Which error it is: programs switch on it. */
   readonly tag: 'UnknownPath';
-  /** The key of the spec, or the place, that it speaks of. */
+  /** The key of the spec, or the place, at fault. */
   readonly path: string;
   /** Keys that are written nearly so. */
   readonly nearest: readonly string[];
@@ -19,11 +19,11 @@ export interface UnusableVariation {
   readonly chapter: 'study';
   /** Which error it is: programs switch on it. */
   readonly tag: 'UnusableVariation';
-  /** The key of the spec, or the place, that it speaks of. */
+  /** The key of the spec, or the place, at fault. */
   readonly path: string;
-  /** What stands there, in a few words. */
+  /** What was found there, in a few words. */
   readonly found: string;
-  /** What must stand there. */
+  /** What is needed there. */
   readonly needed: string;
 }
 
@@ -37,7 +37,7 @@ export interface TooManyVariants {
   readonly count: number;
   /** How many there may be. */
   readonly most: number;
-  /** The key of the spec, or the place, that it speaks of. */
+  /** The key of the spec, or the place, at fault. */
   readonly path?: string;
 }
 
@@ -51,7 +51,7 @@ export interface TooManyRows {
   readonly count: number;
   /** How many there may be. */
   readonly most: number;
-  /** The key of the spec, or the place, that it speaks of. */
+  /** The key of the spec, or the place, at fault. */
   readonly path?: string;
 }
 
@@ -69,7 +69,7 @@ export interface TapeMismatch {
   readonly tape: string;
   /** What the working in decimals says. */
   readonly exact: string;
-  /** The key of the spec, or the place, that it speaks of. */
+  /** The key of the spec, or the place, at fault. */
   readonly path?: string;
 }
 
@@ -81,7 +81,7 @@ export interface Aborted {
   readonly tag: 'Aborted';
   /** How many rows were done. */
   readonly afterRows: number;
-  /** The key of the spec, or the place, that it speaks of. */
+  /** The key of the spec, or the place, at fault. */
   readonly path?: string;
 }
 
@@ -91,7 +91,7 @@ export interface NoSolution {
   readonly chapter: 'study';
   /** Which error it is: programs switch on it. */
   readonly tag: 'NoSolution';
-  /** The key of the spec, or the place, that it speaks of. */
+  /** The key of the spec, or the place, at fault. */
   readonly path: string;
   /** The reserve or the figure that was to be solved for. */
   readonly what: string;

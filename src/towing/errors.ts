@@ -44,7 +44,7 @@ export interface BarsNeedBallBehind extends Where {
   readonly overhang: WireQuantity<Unit>;
 }
 
-/** A fraction of the front axle load is to be restored, and the tongue took nothing off the front axle. */
+/** A fraction of the front axle load is to be restored, but the tongue took no load off the front axle. */
 export interface NothingToRestore extends Where {
   readonly tag: 'NothingToRestore';
   readonly offFront: WireQuantity<'lb'>;
@@ -57,7 +57,7 @@ export interface TongueAboveGross extends Where {
   readonly gross: WireQuantity<'lb'>;
 }
 
-/** The jack stands at or behind the axles. */
+/** The jack is at or behind the axles. */
 export interface JackBehindAxles extends Where {
   readonly tag: 'JackBehindAxles';
   readonly jackBehindBall: WireQuantity<'in'>;

@@ -19,7 +19,7 @@ export const plainShare = (symbol: string, figure: AnyShare): Derived<'ratio'> =
 /** Zero in a unit, for comparisons. */
 export const noneOf = <U extends Unit>(unit: U): Derived<U> => constant(quantity(0, unit));
 
-/** Where in the spec a figure stands, when it came from one. */
+/** The key of a figure in a spec, when it came from one. */
 export function pathOf(node: Node): { readonly path?: string } {
   if (node.kind === 'given') return node.path === undefined ? {} : { path: node.path };
   return node.kind === 'computed' && node.operation === 'convert' ? pathOf(node.of[0] as Node) : {};

@@ -37,7 +37,7 @@ export interface JackLoad {
 /**
  * Is the jack big enough for this tongue?
  *
- * `foot = T a / (a - j)`: the jack stands nearer to the axles than the ball does, so it lifts more than the tongue load.
+ * `foot = T a / (a - j)`: the jack is nearer to the axles than the ball is, so it lifts more than the tongue load.
  * T tongue load, lb; a ball to trailer axles, j ball to jack, in. The check compares foot x margin with the rating.
  *
  * Level and standing still; loading a machine over the ramps and lifting the truck with the jack are other questions.

@@ -16,7 +16,7 @@ export interface Decision {
   readonly left: Node;
   readonly comparison: Comparison;
   readonly right: Node;
-  /** Told when nothing but a remark hangs on it: no figure and no check changes with its outcome. */
+  /** Set when only a remark depends on it: no figure and no check changes with its outcome. */
   readonly settles?: 'a remark';
 }
 
@@ -50,7 +50,7 @@ export interface RecordedRun<A> {
  *
  * A refusal has no place for the decisions that led to it; a study needs them, to know for which rows it is refused too.
  *
- * @param run a function that waits for nothing
+ * @param run a synchronous function
  * @returns what it gave, and the decisions in the order in which they were asked; those of an inner recording are in the outer one too
  * @example recordingDecisions(() => decide(given('gross', lb(14000)), '<=', given('GVWR', lb(14000))).holds).decisions.length // 1
  */

@@ -101,7 +101,7 @@ export function derivatives<U extends Unit>(derived: Derived<U>): Derivatives {
 }
 
 /**
- * One line for each slope: where the input stands, and what one unit more of it does.
+ * One line for each slope: the input's value, and what one unit more of it does.
  *
  * @example slopesText(derivatives(grossWeight)) // trailer weight: 1 lb/lb
  */

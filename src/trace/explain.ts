@@ -14,7 +14,7 @@ export interface ExplainOptions {
 
 /** One step of a working, as data: any format can be written from it. */
 export interface WorkingLine {
-  /** What stands on this line: an input, a step on the way, or a figure that was asked for. */
+  /** The kind of line: an input, an intermediate step, or a figure that was asked for. */
   readonly group: 'given' | 'step' | 'answer';
   /** The node itself, for those who write it in another notation. */
   readonly node: Node;
@@ -28,7 +28,7 @@ export interface WorkingLine {
   /** Absent for an input, and where it would only repeat the formula or the result. */
   readonly numbers?: string;
   readonly result: string;
-  /** The source of a step or a table figure, or what an input rests on and where it stands. */
+  /** The source of a step or a table figure, or the basis of an input and its path. */
   readonly from?: string;
 }
 

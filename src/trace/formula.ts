@@ -25,7 +25,7 @@ export const byName = (units: ReaderUnits): Writer => ({ units, part: (node) => 
 export const byFigure = (units: ReaderUnits): Writer => ({ units, part: (node) => figure(node, units) });
 
 /**
- * Where a nested step stands, which decides whether it needs brackets: alone between commas, as a term of a sum, as what is
+ * The context of a nested step, which decides whether it needs brackets: alone between commas, as a term of a sum, as what is
  * taken off, as a factor, as what is divided, or close to an operator that would take its last part.
  */
 type Place = 'alone' | 'term' | 'taken off' | 'factor' | 'divided' | 'close';

@@ -8,8 +8,8 @@ import type { Source } from './source.js';
  * Takes a figure into the working under a name.
  *
  * @param symbol what it is called in formulas, in shop words: `machine weight`
- * @param basis what it rests on; `stated` when nothing better is known
- * @param path where in a spec it stands, such as `cargo.0.weight`
+ * @param basis how well it is known; `stated` when there is no better
+ * @param path its path in a spec, such as `cargo.0.weight`
  * @param between the least and the most this input may be, in any unit of its dimension; for studies
  * @example given('gross rating', lb(14000), 'label')
  */

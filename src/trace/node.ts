@@ -77,5 +77,5 @@ export interface Derived<U extends Unit> {
   readonly why: Node;
 }
 
-/** What most functions take: a figure as it stands, or one that brings its working. */
+/** What most functions take: a plain figure, or one with its working. */
 export type Known<U extends Unit> = Quantity<U> | Derived<U>;

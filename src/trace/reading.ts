@@ -54,7 +54,7 @@ export const decimalReading: Reading<Decimal> = {
   round: (a, step, mode) => roundToStep(a, step, mode),
   squareRoot: (a) => finite(a.sqrt(), 'square root'),
   power: (a, b) => finite(powerOf(a, b), 'power'),
-  // Snapped: the sine of 30 degrees is 0.5, not a figure beside it in the last digit that pi was cut to.
+  // Snapped: the sine of 30 degrees is 0.5, not a figure that differs in the last digit because pi was cut off.
   sine: (a) => snap(workedOut('sin', radians(a))),
   cosine: (a) => snap(workedOut('cos', radians(a))),
   tangent: (a) => snap(finite(workedOut('tan', radians(a)), 'tangent')),

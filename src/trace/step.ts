@@ -2,7 +2,7 @@
  * How a step is kept: a node with what was done, and a figure with its double and the bound of it at once.
  *
  * The decimal is worked out from the node when somebody reads it, by the same reading as a replay. Where the doubles do not
- * tell (a bound that is not finite), it is worked out at once, and a step without a result throws where it stands.
+ * tell (a bound that is not finite), it is worked out at once, and a step without a result throws there.
  */
 import type { Decimal } from '../units/decimal.js';
 import { begin, keep, laterFrom, openStep } from '../units/figure.js';

@@ -8,14 +8,14 @@ import type { Computed, Derived, Node, Operation } from './node.js';
 import type { Source } from './source.js';
 import { type Name, recorded, recordedOfTwo } from './step.js';
 
-/** For one unit this adds nothing to a type; for a union of units it is what no list has, and its name is the compiler's message. */
+/** `unknown` for one unit; for a union of units a property no array has, so that a mixed list fails to compile with that property's name as the message. */
 type InOneUnit<U extends Unit, V extends Unit = U> = U extends unknown
   ? [V] extends [U]
     ? unknown
     : { readonly 'not in one unit': V }
   : never;
 
-/** Figures of one unit: pounds beside feet in one list do not compile. */
+/** Figures of one unit: pounds and feet in one list do not compile. */
 export type Terms<U extends Unit> = readonly Derived<U>[] & InOneUnit<U>;
 
 /** The types say it already; a union of units could still slip two kinds in, and that must never pass in silence. */

@@ -91,7 +91,7 @@ export function greatest<U extends Unit>(first: Quantity<U>, ...others: readonly
 /**
  * Are these two figures the same, unit and every digit?
  *
- * Undefined where neither is a figure: so it serves test runners as it stands, `expect.addEqualityTesters([sameFigure])`.
+ * Undefined where neither is a figure, as test runners expect: `expect.addEqualityTesters([sameFigure])`.
  *
  * `compare` asks another question: there figures that agree to 24 digits are equal.
  *

@@ -18,7 +18,7 @@ function isWithin(small: Decimal, large: Decimal, places: number): boolean {
 const sameness = 24;
 
 /**
- * A quotient cut at 34 digits does not come back to the exact figure when multiplied again. A value that stands within
+ * A quotient cut at 34 digits does not return to the exact figure when multiplied again. A value that is within
  * 1e-30 of a figure of at most 24 digits *is* that figure; any other value is left alone.
  */
 export function snap(value: Decimal): Decimal {

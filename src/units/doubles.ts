@@ -1,5 +1,5 @@
 /**
- * Arithmetic in doubles with a bound of its error, beside the decimals of 34 digits that a figure stands for.
+ * Arithmetic in doubles with a bound of the error against the figure's decimal of 34 digits.
  *
  * A bound is the most that a double may be away from its decimal. Zero means that they are equal: then the double is a
  * multiple of 1/1024 below 2^53 and its decimal has at most 23 digits, too few to be touched by a rounding to 34 or by a
@@ -47,7 +47,7 @@ export function boundOfSum(a: number, boundA: number, b: number, boundB: number,
   return (error + (Math.abs(a) + Math.abs(b)) * snapped) * grown;
 }
 
-/** The bound of a sum of many terms: a sum that is nothing beside one of them counts as zero. `sizes` is the sum of their sizes. */
+/** The bound of a sum of many terms: a sum negligible against one of them counts as zero. `sizes` is the sum of their sizes. */
 export const boundOfTotal = (bound: number, sizes: number): number =>
   bound === 0 ? 0 : (bound + sizes * snapped) * grown;
 
@@ -85,7 +85,7 @@ export function boundOfRoot(a: number, boundA: number, root: number): number {
 }
 
 const perDegree = Math.PI / 180;
-/** What the sine, tangent and their inverses of an engine may be off, as a share of the result; the language promises nothing, so a test asks each engine. */
+/** The greatest relative error assumed for sine, tangent and their inverses; the language gives no limit, so a test measures the running engine. */
 const engineError = 1e-13;
 /** Beyond this many degrees the decimals are asked. */
 const farthest = 3600;

@@ -36,7 +36,7 @@ const vulgar: ReadonlyMap<string, readonly [top: number, bottom: number]> = new 
   ['\u2152', [1, 10]],
 ]);
 
-/** What stands between a whole number and its fraction, or between feet and inches, and is no minus. */
+/** A separator between a whole number and its fraction, or between feet and inches, that is not a minus. */
 export const isJoint = (character: string | undefined): boolean =>
   character === '-' || character === '\u2010' || character === '\u2011' || character === '\u2013';
 
@@ -87,7 +87,7 @@ export function scanMixed(cursor: Cursor): Either<UnreadableQuantity, Scanned> {
 
 const denominators = ['2', '4', '8', '16', '32', '64'];
 
-/** `whole top/bottom`; without a whole number the sign stands before the top. */
+/** `whole top/bottom`; without a whole number the sign is before the top. */
 function scanFraction(whole: Decimal, top: Decimal, begin: Cursor, slash: Cursor): Either<UnreadableQuantity, Scanned> {
   const place = { text: slash.text, at: slash.at + 1 };
   const bottom = digitsFrom(place);

@@ -1,4 +1,4 @@
-/** What is made once and stands in every answer, frozen through and through: nobody can change it for the next one. */
+/** Deep freeze for values shared by all answers, so that no caller can change them for the next one. */
 import { Decimal, frozenDecimal } from './decimal.js';
 
 /** Freezes a value made of plain records, lists and figures, and gives it back. What is frozen already is not gone through again. */

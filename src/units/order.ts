@@ -31,7 +31,7 @@ export const compareFigures = (a: Quantity<Unit>, b: Quantity<Unit>): -1 | 0 | 1
 export const exactOrder = (a: Quantity<Unit>, b: Quantity<Unit>): number =>
   a === b ? 0 : (orderOf(a, b) ?? a.value.comparedTo(b.value));
 
-/** Whether a figure stands between two others, both included, digit for digit. All in one unit. */
+/** Whether a figure is between two others, both included, digit for digit. All in one unit. */
 export const isBetween = (figure: Quantity<Unit>, least: Quantity<Unit>, most: Quantity<Unit>): boolean =>
   exactOrder(figure, least) >= 0 && exactOrder(figure, most) <= 0;
 

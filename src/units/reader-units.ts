@@ -35,7 +35,7 @@ function inMetric(q: Quantity<Unit>): Quantity<Unit> {
 /**
  * What is this figure in the units of the reader?
  *
- * Not rounded, and nothing to calculate with: pounds and inches stay as they are for `us`, and so does a figure of a kind that
+ * Not rounded, and for print only: pounds and inches stay unchanged for `us`, and so does a figure of a dimension that
  * has no metric unit here.
  *
  * @param q any figure

@@ -1,4 +1,4 @@
-/** Rounding by name. Capacities go down, loads go up, and nothing is rounded twice: do it once, at the edge. */
+/** Rounding by name. Capacities go down, loads go up, and each figure is rounded once, when it is printed. */
 import { compareDecimals, snap } from './closeness.js';
 import { Decimal } from './decimal.js';
 import { boundOfProduct, boundOfQuotient } from './doubles.js';
@@ -28,7 +28,7 @@ export function roundToStep(value: Decimal, step: Decimal, mode: RoundingMode): 
 }
 
 /**
- * How many steps a rounded figure is, as its double tells; undefined where it stands too near to where the answer turns.
+ * How many steps a rounded figure is, by its double; undefined where the double is too near to a rounding edge.
  * Exact figures are rounded exactly, halves as `roundToStep` says.
  */
 export function stepsOfDouble(steps: number, bound: number, mode: RoundingMode): number | undefined {
@@ -84,7 +84,7 @@ function rounded<U extends Unit>(q: Quantity<U>, step: Quantity<NoInfer<U>>, mod
   return made;
 }
 
-/** Throws for a step that nothing can be rounded to. */
+/** Throws for a step that is not a positive number. */
 export function mustBeStep(step: Quantity<Unit>): void {
   if (signOfFigure(step) <= 0) throw new RangeError('a rounding step is greater than zero');
 }

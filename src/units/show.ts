@@ -27,7 +27,7 @@ function digitsOfDouble(q: Quantity<Unit>): string | undefined {
 
 /**
  * The digits rounded to so many places, taken from the double; undefined where its bound reaches over the half between two
- * figures in print. Of an exact figure below 2^40 in print the double stands exactly on the half, and goes away from zero.
+ * figures in print. Of an exact figure below 2^40 in print the double lies exactly on the half, and rounds away from zero.
  */
 function roundedDigitsOfDouble(q: Quantity<Unit>, places: number): string | undefined {
   const scale = 10 ** places;
@@ -87,7 +87,7 @@ function feetInchesOfDecimal(inches: Decimal, denominator: number): string {
   return `${sign}${feet.toFixed()}' ${whole.toFixed()}${shopFraction(top, denominator)}"`;
 }
 
-/** A fraction below one, cut down as far as halves go: ` 1/2` for 8 sixteenths; nothing for none. */
+/** A fraction below one, reduced by halves: ` 1/2` for 8 sixteenths; empty for zero. */
 function shopFraction(parts: number, denominator: number): string {
   let [top, bottom] = [parts, denominator];
   while (top > 0 && top % 2 === 0) {

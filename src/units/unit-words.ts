@@ -51,16 +51,16 @@ const spellings: Readonly<Record<string, Unit>> = {
 
 const exact: ReadonlyMap<string, Unit> = new Map(allUnits.map((unit) => [unit, unit]));
 
-/** In small letters; of two units that differ in capitals only, the one that stands first in the list. */
+/** In small letters; of two units that differ in capitals only, the one first in the list. */
 const small: ReadonlyMap<string, Unit> = new Map([...allUnits].reverse().map((unit) => [unit.toLowerCase(), unit]));
 
-/** A word as it stands in the lists: one stop behind the letters taken off, a raised dot as a star. */
+/** A word in the form of the lists: without one stop after the letters, a raised dot as a star. */
 function plainWord(word: string): string {
   const stopped = /[a-zA-Z]\.$/.test(word) ? word.slice(0, -1) : word;
   return stopped.includes('\u00b7') ? stopped.replaceAll('\u00b7', '*') : stopped;
 }
 
-/** The unit a word means, or nothing. `lb\u00b7in` and `lb*in` are one; a capital `T` is no tonne. */
+/** The unit a word means, or undefined. `lb\u00b7in` and `lb*in` are one; a capital `T` is no tonne. */
 export function unitNamed(word: string): Unit | undefined {
   const plain = plainWord(word);
   const found = exact.get(plain);
@@ -70,7 +70,7 @@ export function unitNamed(word: string): Unit | undefined {
   return Object.hasOwn(spellings, lower) ? spellings[lower] : small.get(lower);
 }
 
-/** What to write instead of a word that means several units; nothing for any other word. */
+/** What to write instead of a word that means several units; undefined for any other word. */
 export function insteadOf(word: string, number: Decimal): string | undefined {
   const plain = plainWord(word);
   const pounds = (each: number): string => `"${showNumber(number.times(each))} lb"`;

@@ -58,7 +58,7 @@ const ofTiedowns = ({ pieces, attention }: TiedownsPart): readonly Note[] => [
   ...attention,
 ];
 
-/** Rear legs take it where they are set, and have a check of their own. Held by the truck, the pull on the ball is a remark; held by nothing that is known, it is more. */
+/** Rear legs, where set, carry the lift and have their own check. A lift that the truck holds down is a remark; a lift that no known weight holds down asks attention. */
 function ofTail({ tailLift, onLegs }: LoadingPart): readonly Note[] {
   if (
     tailLift === undefined ||
@@ -91,7 +91,7 @@ const ofGroups = ({ groups }: LinesPart): readonly Note[] =>
       : [],
   );
 
-/** All of it, in words. The figures stand where each was asked. */
+/** All warnings in words. The figures are in the parts they come from. */
 export const attentionTo = ({
   tongue,
   place,

@@ -1,4 +1,4 @@
-/** The ways the laden trailer stands - level, off level, with the bars set, both together, each with its heavier side - and what its axles and tires carry in each. */
+/** Axle and tire loads of the laden trailer in each attitude: level, off level, with bars set, both together, each with its heavier side. */
 import { axleLoads } from '../../axles/index.js';
 import type { Derived } from '../../trace/index.js';
 import type { Stack } from './running-gear.js';

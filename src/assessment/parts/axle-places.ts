@@ -1,4 +1,4 @@
-/** Where the axles stand: each where the spec says, or all of them shifted so that their middle stands where it says. */
+/** Axle places: each as the spec gives it, or all shifted so that their middle is where the spec gives it. */
 import type { DecodedTrailer } from '../../spec/index.js';
 import { type Derived, inInches, minus, over, plus, renamed, result } from '../../trace/index.js';
 

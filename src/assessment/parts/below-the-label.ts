@@ -1,4 +1,4 @@
-/** Parts that are weaker than the label of the trailer, whatever stands on it today: coupler, chains, ball, axles, jack; and brakes that nobody has told. */
+/** Parts weaker than the label of the trailer, whatever it carries today: coupler, chains, ball, axles, jack; and brakes the spec leaves open. */
 import type { Guideline } from '../../load/index.js';
 import { type Note, note } from '../../ratings/index.js';
 import type { DecodedSpec } from '../../spec/index.js';
@@ -81,7 +81,7 @@ function hitchParts({ trailer: { coupler, chains }, tow }: DecodedSpec): readonl
 const onAxlesAtLabel = (gvwr: Derived<'lb'>, { low }: Guideline): Derived<'lb'> =>
   result('axle load at the GVWR and the low tongue share', times(gvwr, minus(1, low)));
 
-/** Asks each part against the label; nothing is asked of a trailer without one. A stated tongue share does not narrow the band: the label speaks for every load. */
+/** Compares each part with the label; no label, no comparison. A stated tongue share does not narrow the band, because the label covers every load. */
 export function belowLabel(spec: DecodedSpec, { group, at }: Stack, band: Guideline): BelowLabel {
   const { gvwr, axles } = spec.trailer;
   if (gvwr === undefined) return { attention: [], notes: [], decisions: [] };

@@ -14,7 +14,7 @@ import { emptyPart, open, type Part } from './part-of-answer.js';
 import { axleName, type Keys, wantingOfAxles } from './wanting-keys.js';
 
 export interface BrakesPart extends Part {
-  /** Ratings against ratings: they stand with the parts, not with the loads. */
+  /** Ratings against ratings: they are listed with the parts, not with the loads. */
   readonly againstLabel: readonly Check[];
   /** What all brakes together are rated for, in lb. */
   readonly total?: Derived<'lb'>;
@@ -58,7 +58,7 @@ function againstLabel(trailer: DecodedTrailer): Either<HardwareError, BrakesPart
     const missing = 'brake ratings, if it has brakes';
     return [{ id: checkId('brakes', of), what: `${of} brakes against its GAWR`, missing, paths: [`${path}.brakes`] }];
   });
-  // An axle whose brakes nobody told is no axle without brakes: of all of them together nothing is said.
+  // An axle with unknown brakes is not an axle without brakes, so the total stays open.
   const told = unsaid.length === 0 ? checks : checks.filter(({ part }) => part !== undefined);
   return right({ ...emptyPart, againstLabel: told, notes, notChecked: unsaid, decisions, total });
 }

@@ -49,7 +49,7 @@ function partsOf(items: NonNullable<DecodedCurb['items']>): readonly PlacedItem[
   });
 }
 
-/** The empty trailer from items, frame and deck; nothing when the spec lists none of them. */
+/** The empty trailer from items, frame and deck; undefined when the spec lists none of them. */
 export function builtUp({
   items = [],
   frame = [],
@@ -86,7 +86,7 @@ function growing({ frame = [], deck = [], grows = [] }: DecodedCurb): DeckGrowth
   };
 }
 
-/** What two, four and six more feet of deck cost in payload on the GVWR; nothing when the spec does not say what grows. */
+/** What two, four and six more feet of deck cost in payload on the GVWR; undefined when the spec does not say what grows. */
 export function longer(
   { curb: spec, deck, gvwr }: DecodedTrailer,
   curb: Derived<'lb'> | undefined,

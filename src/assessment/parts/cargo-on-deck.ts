@@ -1,4 +1,4 @@
-/** Whether each piece of cargo stands on the deck, and off its neighbours. */
+/** Whether each piece of cargo is on the deck and clear of its neighbours. */
 import { type Note, note } from '../../ratings/index.js';
 import type { DecodedSpec } from '../../spec/index.js';
 import { type Decision, decide, inInches, minus, over, plus } from '../../trace/index.js';
@@ -38,7 +38,7 @@ function offDeck({ trailer: { deck }, cargo = [] }: DecodedSpec, { cargo: placed
   return { attention, notChecked, decisions };
 }
 
-/** Whether two pieces stand clear of each other across the deck: by their widths where these are told, never where both stand alike. */
+/** Whether two pieces are clear of each other across the deck: by their widths where known, never when both are at the same offset. */
 function sideBySide(
   one: Covered,
   other: Covered,

@@ -1,4 +1,4 @@
-/** The pieces of cargo apart: which of them asks most of the ramps, and all but one. The order in which they are listed decides nothing. */
+/** Single pieces of cargo: the one most demanding of the ramps, and all but one. The order of the list does not matter. */
 import type { PlacedItem } from '../../load/index.js';
 import type { DecodedCargo } from '../../spec/index.js';
 import {
@@ -53,7 +53,7 @@ export const heaviestPiece = (cargo: readonly DecodedCargo[]): Piece | undefined
 
 const noWeight = constant(lb(0));
 
-/** Whether a piece is told to weigh nothing: then nobody can say what it asks of ramps and tiedowns. */
+/** Whether a piece weighs zero in the spec: then its ramps and tiedowns cannot be checked. */
 export const weighsNothing = (cargo: DecodedCargo): Decision =>
   decide(inPounds(`${cargo.name} weight`, cargo.weight), '<=', noWeight);
 
@@ -76,7 +76,7 @@ export const pieceOfHeaviestAxle = (cargo: readonly DecodedCargo[]): Piece | und
   );
 
 /**
- * The piece that pulls the ball up most while it comes on over the deck's edge and all the others stand in their places: the
+ * The piece that pulls the ball up most while it comes on over the deck's edge, with all others in their places: the
  * greatest `weight (edge - place)`. Where a place is not told, the heaviest piece, and of several alike the one without a place:
  * its own place does not matter.
  */
@@ -116,7 +116,7 @@ export function withLeast<A extends object>(
   return { found, decisions };
 }
 
-/** Every other piece where it stands; undefined when the place of one of them is not known. */
+/** Every other piece at its place; undefined when one of the places is not known. */
 export function othersPlaced(
   placed: readonly (PlacedItem | undefined)[],
   index: number,

@@ -5,7 +5,7 @@ import { type Decision, decide, inInches } from '../../trace/index.js';
 import type { OnDeck } from './cargo-footprint.js';
 import type { OpenQuestion } from './open-questions.js';
 
-/** A piece wider than the deck, or than the clear width between the fenders where it may not stand over them. */
+/** A piece wider than the deck, or than the clear width between the fenders where it may not sit over them. */
 export function tooWide({ trailer: { deck }, cargo = [] }: DecodedSpec): OnDeck {
   const [attention, notChecked, decisions]: [Note[], OpenQuestion[], Decision[]] = [[], [], []];
   const bounds = [

@@ -9,7 +9,7 @@ import { dimensionOf, type Unit } from '../../units/index.js';
 import { emptyPart, type Part } from './part-of-answer.js';
 import { ungrouped, wantingOf } from './wanting-keys.js';
 
-/** Checks of permissible masses: they stand with the parts, not with the loads. */
+/** Checks of permissible masses: they are listed with the parts, not with the loads. */
 export interface CouplingPart extends Part {
   readonly againstLabel: readonly Check[];
 }

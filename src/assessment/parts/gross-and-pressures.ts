@@ -35,7 +35,7 @@ export interface NeededPressure {
   readonly needed: PressureForLoad;
 }
 
-/** The cold pressures the loads need; open where nothing printed or molded says so. An overload has its own check. */
+/** The cold pressures the loads need; open where neither a table nor the sidewall gives them. An overload has its own check. */
 export function pressuresFor(
   { tires }: Stack,
   onTires: readonly (Derived<'lb'> | undefined)[],

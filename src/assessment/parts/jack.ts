@@ -33,7 +33,7 @@ export function jackPart(
   return right({ ...emptyPart, checks: [check], decisions, foot });
 }
 
-/** The jack against the greatest tongue load that the label and the band allow: it stands there when the trailer is full. */
+/** The jack against the greatest tongue load that the label and the band allow, as when a full trailer is parked on it. */
 export function jackAtLabel(
   { trailer: { jack } }: DecodedSpec,
   gvwr: Derived<'lb'>,

@@ -22,7 +22,7 @@ function byJack({ spec: { trailer }, stack: { group } }: Rig): readonly Bound[] 
 
 /**
  * Bars that restore a part p of what the tongue takes off the front axle leave `T (1 - p)` to relieve it. Where they restore
- * all of it, nothing relieves an axle that is over its rating without a trailer.
+ * all of it, no tongue load can relieve an axle that is over its rating without a trailer.
  */
 function leastWithBars(vehicle: DecodedSpec['tow'], least: readonly Bound[]): FoundLimits {
   const restore = vehicle?.bars && inShare('share to restore', vehicle.bars.restore);

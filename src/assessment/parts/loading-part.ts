@@ -7,10 +7,10 @@ export interface LoadingPart extends Part {
   readonly ramps?: RampAngle & Partial<SlopeLoad>;
   /** The clearance of the low point over each edge, of the machine that clears least. */
   readonly edges?: CrestClearance;
-  /** What the tongue and the truck feel while the machine that pulls the ball up most stands on the rear edge. */
+  /** Tongue and truck loads while the machine that pulls the ball up most is on the rear edge. */
   readonly tailLift?: TailLift;
   /** True when rear legs are set before loading: they take what the ball would be pulled up by, and have a check of their own. */
   readonly onLegs?: boolean;
-  /** Between which settings the ramps may stand for every tire of the machine; of several machines the one that leaves least room. */
+  /** Ramp spacings at which every tire of the machine rides on a ramp; of several machines the one that leaves least room. */
   readonly setting?: RampSpacing;
 }

@@ -80,7 +80,7 @@ export function rampsPart(spec: DecodedSpec): Either<Problem, LoadingPart> {
   });
 }
 
-/** Between which settings the ramps may stand for every tire of a machine; of several machines the one that leaves least room. */
+/** Ramp spacings at which every tire of a machine rides on a ramp; of several machines the one that leaves least room. */
 export function settingPart({ trailer: { ramps }, cargo = [] }: DecodedSpec): Either<Problem, LoadingPart> {
   const machines = cargo.filter((machine) => machine.gauges !== undefined);
   if (ramps?.setting === undefined && machines.length === 0) return right(emptyPart);

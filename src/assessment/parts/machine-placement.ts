@@ -1,4 +1,4 @@
-/** Where each piece of cargo may stand, the others staying put, under every limit that depends on the place. */
+/** Where each piece of cargo may be placed, the others staying put, under every limit that depends on the place. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import {
   type Guideline,

@@ -14,7 +14,7 @@ export interface OpenQuestion {
   readonly piece?: number;
 }
 
-/** How often each of these stands in the list. */
+/** How often each of these is in the list. */
 function counted(ids: readonly string[]): ReadonlyMap<string, number> {
   const often = new Map<string, number>();
   for (const id of ids) often.set(id, (often.get(id) ?? 0) + 1);

@@ -1,4 +1,4 @@
-/** What a spec's build may carry, under every limit that its checks ask, and where that stands. */
+/** The payload of a trailer under every limit its checks use, and where that payload sits. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import {
   type BestPayload,
@@ -77,7 +77,7 @@ function placesFor(
   return { from: place('foremost place of the load', shares.to), to: place('rearmost place of the load', shares.from) };
 }
 
-/** The payload, best and anywhere; nothing where the empty weight is not known or nothing limits it. */
+/** The payload, best and anywhere; undefined where the empty weight or every limit is unknown. */
 export function payloadPart(
   rig: Rig,
   { gross, axles, tongue, sides }: LadenLimits,

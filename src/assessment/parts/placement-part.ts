@@ -4,7 +4,7 @@ import type { Derived } from '../../trace/index.js';
 import { compare } from '../../units/index.js';
 import type { Part } from './part-of-answer.js';
 
-/** A piece of cargo whose length and balance point are known, and where it may stand. */
+/** A piece of cargo whose length and balance point are known, and where it may be placed. */
 export interface PiecePlacement {
   /** The piece, as the spec names it. */
   readonly name: string;

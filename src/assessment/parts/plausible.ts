@@ -1,6 +1,6 @@
 /**
- * Figures that were read and are hard to believe: a GVWR or a machine of next to nothing, and a point that may have been
- * meant to part thousands. They are called to attention, never refused. A figure from a program is not doubted.
+ * Figures that are valid but implausible: a GVWR or a machine of a few pounds, and a point that may have been
+ * meant as a thousands separator. They get an attention note and are never refused. A figure from a program is not questioned.
  */
 import { type Note, note } from '../../ratings/index.js';
 import type { DecodedSpec } from '../../spec/index.js';

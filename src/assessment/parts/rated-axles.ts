@@ -30,13 +30,13 @@ function systemOf(axle: DecodedAxle, of: string, tires: RatedTires | undefined):
 }
 
 interface RatedAxles {
-  /** One an axle; undefined where nothing rates it. */
+  /** One per axle; undefined where no part of it has a rating. */
   readonly systems: readonly (AxleSystem | undefined)[];
   readonly tires: readonly (RatedTires | undefined)[];
   readonly notChecked: readonly OpenQuestion[];
 }
 
-/** Rates each axle by its parts; one of which nothing is rated leaves its question open. */
+/** Rates each axle by its parts; an axle without any rating stays an open question. */
 export function rated(axles: readonly DecodedAxle[]): Either<AxlesError | TiresError, RatedAxles> {
   const systems: (AxleSystem | undefined)[] = [];
   const tires: (RatedTires | undefined)[] = [];

@@ -9,7 +9,7 @@ import type { Weighed } from './weights.js';
 type CargoFacts = Pick<Facts, 'cargo article weight' | 'lightest article not tied as heavy equipment'>;
 type AxleFacts = Pick<Facts, 'heaviest single axle' | 'heaviest tandem'>;
 
-/** What weighs nothing is nothing that a rule can be asked of. */
+/** A weight of zero is no fact for a rule. */
 const ifPressing = (figure: Derived<'lb'>): Derived<'lb'> | undefined =>
   signOfFigure(figure.value) > 0 ? figure : undefined;
 
@@ -28,7 +28,7 @@ function cargoFacts({ cargo }: DecodedSpec): CargoFacts {
   };
 }
 
-/** A truck has two axles in a spec: with one axle under the trailer there is no tandem, wherever they stand. */
+/** A truck has two axles in a spec: with one axle under the trailer there is no tandem, wherever the axles are. */
 function axleFacts({ trailer, tow }: DecodedSpec, groups: readonly AxleGroupFinding[] | undefined): AxleFacts {
   if (groups === undefined) return tow !== undefined && trailer.axles.length === 1 ? { 'heaviest tandem': 'none' } : {};
   const single = heaviestGroup(groups, 'single');

@@ -41,7 +41,7 @@ function middleOf(trailer: DecodedTrailer): Derived<'in'> | undefined {
   return sharing === undefined ? undefined : result('axle group position', over(plus(first, ...others), axles.length));
 }
 
-/** One rate of several says nothing of how they share: it is named, and the axles are taken as without rates. */
+/** Rates of only some axles do not give the sharing: a note names this, and the axles count as without rates. */
 function unusedRates({ axles, sharing }: DecodedTrailer): readonly OpenQuestion[] {
   const missing = axles.flatMap(({ rate }, i) => (rate === undefined ? [i] : []));
   if (sharing !== 'independent' || missing.length === 0 || missing.length === axles.length) return [];

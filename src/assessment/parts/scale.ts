@@ -1,4 +1,4 @@
-/** What the scale tickets of a spec say, beside what was reckoned. */
+/** The scale tickets of a spec, compared with the calculated weights. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type Note, note } from '../../ratings/index.js';
 import type { DecodedSpec } from '../../spec/index.js';

@@ -43,7 +43,7 @@ function returnedByBars({ tow }: DecodedSpec, { at }: AxleGroup): Derived<'ratio
     return undefined;
   if (tow.overhang === undefined || tow.overhang === 'unknown') return undefined;
   const overhang = inInches('overhang', tow.overhang);
-  // Over the axle or ahead of it nothing is taken off the front axle, and there is nothing to restore.
+  // A ball over the rear axle or ahead of it takes no load off the front axle, so there is none to restore.
   if (signOfFigure(overhang.value) <= 0) return undefined;
   const restore = inShare('share to restore', tow.bars.restore);
   return result('share of the tongue load put back by the bars', over(times(restore, overhang), plus(at, overhang)));

@@ -1,4 +1,4 @@
-/** What independent axles carry with the ball off the height at which the trailer stands level. */
+/** Loads of independent axles with the ball above or below its level height. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { type AxlesError, tandemSplit } from '../../axles/index.js';
 import type { DecodedSpec } from '../../spec/index.js';
@@ -11,7 +11,7 @@ import type { Weighed } from './weights.js';
 
 type Found = Either<AxlesError | OutsideItsRange | NotAWholeCount, StancePart>;
 
-/** Independent axles with known rates, the ball off the height at which the trailer stands level. */
+/** Independent axles with known rates, the ball above or below its level height. */
 export function offLevelOf(spec: DecodedSpec, { balance }: Weighed): Found {
   const { trailer } = spec;
   const { sharing, ballAboveLevel, axles } = trailer;

@@ -1,4 +1,4 @@
-/** How the laden trailer stands: side to side, off level, and how its weight is spread along it. */
+/** Side-to-side share, loads off level, and yaw inertia of the laden trailer. */
 import type { TandemSplit } from '../../axles/index.js';
 import type { WheelShares, YawInertia } from '../../load/index.js';
 import type { Part } from './part-of-answer.js';
@@ -6,7 +6,7 @@ import type { Part } from './part-of-answer.js';
 export interface StancePart extends Part {
   /** What the left and the right wheels carry. */
   readonly sides?: WheelShares;
-  /** What each axle carries with the ball off the height at which the trailer stands level. */
+  /** What each axle carries with the ball above or below its level height. */
   readonly offLevel?: TandemSplit;
   /** The spread of weight along the trailer, for comparing layouts. */
   readonly yaw?: YawInertia;

@@ -18,7 +18,7 @@ const takenAsEven = note(
   'From side to side the empty trailer is taken to weigh alike on both sides.',
 );
 
-/** The left and the right wheels. The ball stands in the middle and takes no roll, so the axles alone hold the whole moment across. */
+/** Loads of the left and right wheels. The ball is on the centre line and takes no roll, so the axles alone resist the whole lateral moment. */
 export function sidesOf(spec: DecodedSpec, { trailer, cargo: placed, balance }: Weighed): Found {
   const { cargo = [] } = spec;
   const { track } = spec.trailer;

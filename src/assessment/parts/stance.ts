@@ -1,4 +1,4 @@
-/** How the laden trailer stands: side to side, off level on independent axles, and how its weight is spread along it. */
+/** Side-to-side share, loads off level on independent axles, and yaw inertia of the laden trailer. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { AxlesError } from '../../axles/index.js';
 import type { LoadError } from '../../load/index.js';

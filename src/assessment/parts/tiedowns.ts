@@ -19,7 +19,7 @@ import { type Keys, wantingOf } from './wanting-keys.js';
 export interface TiedownsPart extends Part {
   /** Each piece of cargo whose tiedowns are told. */
   readonly pieces: readonly { readonly name: string; readonly answer: TiedownAnswer }[];
-  /** What asks attention beside the tiedowns themselves: more ends than anchor points. */
+  /** Warnings that are not about a single tiedown: more ends than anchor points. */
   readonly attention: readonly Note[];
 }
 

@@ -24,6 +24,6 @@ export interface TowPart extends Part {
   readonly shareReturnedByBars?: Derived<'ratio'>;
   /** The heaviest trailer that this tow vehicle and hitch allow, in lb. */
   readonly largest?: LargestTrailer;
-  /** The same hitch with the ball off the height at which the trailer stands level. */
+  /** The same hitch with the ball above or below its level height. */
   readonly offLevel?: OffLevelHitch;
 }

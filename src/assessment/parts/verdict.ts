@@ -1,10 +1,10 @@
-/** One verdict on the whole: what is over, what asks attention, what is within, or that nothing could be checked. */
+/** The one verdict of an answer: `over`, `attention`, `within` or `unchecked`. */
 import type { Verdict } from '../../ratings/index.js';
 
 /**
  * `over`: a rating is exceeded, or something lifts that must press. `attention`: no rating is exceeded, but something is
- * not right. `within`: everything that was asked is within, and nothing asks attention. `unchecked`: no load could be
- * held against a rating.
+ * not right. `within`: every check is within, and there is no attention note. `unchecked`: no load could be
+ * compared with a rating.
  */
 export type AssessmentVerdict = 'over' | 'attention' | 'within' | 'unchecked';
 

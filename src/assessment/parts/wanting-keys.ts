@@ -35,13 +35,13 @@ export const wantingOfCargo = (
   ...keys: readonly (keyof DecodedCargo)[]
 ): Keys => cargo.flatMap((piece, i) => wantingOf(`cargo.${i}`, piece, ...keys));
 
-/** Where a piece stands is not known: its balance point, or its front and how far behind that it balances. */
+/** Keys of a piece whose place is unknown: its balance point, or its front and the distance from there to its balance point. */
 export const unplacedPiece = (piece: DecodedCargo, index: number): Keys =>
   piece.at !== undefined || (piece.front !== undefined && piece.balancePoint !== undefined)
     ? []
     : wantingOf(`cargo.${index}`, piece, 'at', 'front', 'balancePoint');
 
-/** Where pieces stand is not known; all of them, or all but one. */
+/** Keys of all pieces whose place is unknown; of all of them, or of all but one. */
 export const unplaced = ({ cargo = [] }: Pick<DecodedSpec, 'cargo'>, but?: number): Keys =>
   cargo.flatMap((piece, i) => (i === but ? [] : unplacedPiece(piece, i)));
 
@@ -78,7 +78,7 @@ export const unbalancedEmpty = (spec: DecodedSpec): Keys => [
 /** Whatever the balance of the laden trailer wants. */
 export const unbalanced = (spec: DecodedSpec): Keys => [...unbalancedEmpty(spec), ...unplaced(spec)];
 
-/** The axles of the tow vehicle alone, and where its ball stands: what the axles as hitched are worked out from. */
+/** Axle loads of the tow vehicle alone and the place of its ball: the inputs of the hitched axle loads. */
 export const unhitched = (
   { tow }: DecodedSpec,
   ...keys: readonly ('front' | 'rear' | 'wheelbase' | 'overhang')[]

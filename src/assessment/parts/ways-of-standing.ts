@@ -24,7 +24,7 @@ import type { Weighed } from './weights.js';
 /** A load on one tire of each axle; undefined where tires or load are not known. */
 export type OnTires = readonly (Derived<'lb'> | undefined)[];
 
-/** The way the trailer stands; level means with the bars off. */
+/** The attitude of the trailer; level means with the bars off. */
 export type How = 'level' | 'off level' | 'bars on' | 'bars on and off level';
 
 /** The qualifier of a check; none for level, bars off. */
@@ -88,7 +88,7 @@ function changed(how: How, stack: Stack, from: Standing, axles: readonly Derived
   return { how, loads, onTires, onHeavierSide };
 }
 
-/** What the bars put on the axles comes on top of what stands there off level. */
+/** The load that the bars put on the axles is added to the off-level load. */
 function together({ group }: Stack, offLevel: TandemSplit, bars: WeightDistribution): readonly Derived<'lb'>[] {
   const added = group === undefined ? [] : axleLoads(group, bars.ontoTrailer);
   return added.map((load, i) =>

@@ -28,7 +28,7 @@ export interface Weighed {
   readonly trailer?: Item;
   /** Every piece of the spec in its order; undefined where its place is not known. */
   readonly cargo: readonly (PlacedItem | undefined)[];
-  /** The trailer as its parts add up; beside the scale when there is one. */
+  /** The trailer weight as the sum of its parts; compared with the scale weight when there is one. */
   readonly built?: CurbWeight;
   /** Remarks: what was assumed, and where sources disagree. */
   readonly notes: readonly Note[];

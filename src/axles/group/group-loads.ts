@@ -3,7 +3,7 @@ import { type AnyLineWeight, type Derived, leastOf, over, result, times } from '
 import type { AxleSystem } from '../axle-parts.js';
 import { bySpring, type SpringShares, sharing, whenOneCarries } from './spring-shares.js';
 
-/** An axle system and where it stands, in inches behind the coupler. */
+/** An axle system and its distance behind the coupler, in. */
 export interface StandingAxle {
   readonly system: AxleSystem;
   readonly at: Derived<'in'>;

@@ -1,4 +1,4 @@
-/** Axles that stand together and share a load. How they share it is an argument, never a default. */
+/** A group of axles that share a load. How they share it is an argument, never a default. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type Bound, type Note, note } from '../../ratings/index.js';
 import {
@@ -84,7 +84,7 @@ function byRate(
  * Alike: `capacity = count x least axle rating`, each axle carries `load / count`, acting at the mean position.
  * By rate (independent, level): axle i carries `load x k_i / sum k`.
  *
- * Not for a bound rocker, brake torque, a trailer that does not stand level, or a lift axle.
+ * Not for a bound rocker, brake torque, a trailer that is not level, or a lift axle.
  *
  * @param axles from the front; positions in inches behind the coupler
  * @param sharing read it off the suspension: rockers or walking beams are equalised, torsion axles are independent

@@ -14,7 +14,7 @@ export interface UnequalRockers {
   readonly rearArm: AnyLength;
 }
 
-/** Independent axles of one kind on a trailer that stands level: no rates needed for one or two. */
+/** Equal independent axles on a level trailer: no spring rates needed for one or two. */
 export interface IndependentLevel {
   readonly suspension: 'independent, level';
   readonly axles: number;

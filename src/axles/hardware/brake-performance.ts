@@ -100,7 +100,7 @@ export interface BrakingCheck extends BrakingAsked {
  *
  * `reserve = F there - p W / 100`.
  *
- * The force is measured, on a brake tester, with everything hitched and loaded: nothing on a label tells it.
+ * The force is measured on a brake tester, hitched and loaded; no label prints it.
  *
  * @param force at the road, all wheels of both together
  * @param combination as for `brakingAsked`

@@ -66,8 +66,8 @@ function pairChecks({ of, gawr, brakes }: Pair): readonly Check[] {
  * `sum of brake ratings >= sum of GAWRs`; on each axle `left + right >= GAWR`, and each brake >= GAWR / 2: a strong brake
  * does not make up for a weak one on the other side. lb throughout.
  *
- * What a brake is rated for says nothing of adjustment, magnets, controller or heat; whether brakes are required is asked
- * of the rules chapter.
+ * A brake rating does not cover adjustment, magnets, controller or heat. Whether brakes are required is a question
+ * for the `rules` chapter.
  *
  * @param axles from the front; GAWR from the label, brake ratings from the brake maker's sheet (drum size does not give them)
  * @returns lb. Left `NoBrakes` when not one axle has a pair, `HardwareNotAboveZero`

@@ -98,7 +98,7 @@ export function wheelNutTorque(wheel: string, stud?: string): Either<NotTabulate
 }
 
 /**
- * Which bolt circle do these studs stand on, measured between two neighbours?
+ * Which bolt circle do these studs have, measured between two neighbours?
  *
  * `D = chord / sin(180 deg / n)`. chord centre to centre of two studs side by side, in; n studs. With an even number one can
  * measure straight across; with five one cannot.

@@ -1,4 +1,4 @@
-/** Where must the axles stand, so that the tongue stays in its band empty, at the rating, and with every machine? */
+/** Where must the axles be, so that the tongue share stays in its band empty, at the rating, and with every machine? */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type AssessError, assessJson } from '../../assessment/index.js';
 import { guideline, guidelineFor } from '../../load/index.js';
@@ -51,7 +51,7 @@ function intervalOf(spec: unknown, { moving, machines = [] }: AxleDesign): Eithe
 }
 
 /**
- * Where must the axles stand for each deck length, so that the tongue stays in its band empty, at the rating, and with every machine?
+ * Where must the axles be for each deck length, so that the tongue share stays in its band empty, at the rating, and with every machine?
  *
  * W the weight and M the moment about the coupler of one way of loading with the axles at the coupler, Wm what moves with the
  * axles: `T = W - Wm - M / a`, so `a >= M / (W - Wm - low W)` and `a <= M / (W - Wm - high W)`. The interval runs from the

@@ -1,7 +1,7 @@
 /** What is to be designed, and the interval that answers it. */
 import type { AnyLength, AnyWeight, Derived } from '../../trace/index.js';
 
-/** A machine and where its balance point stands. */
+/** A machine and the place of its balance point. */
 export interface DesignMachine {
   /** Its name. */
   readonly name: string;
@@ -17,7 +17,7 @@ export interface AxleDesign {
   readonly spec: unknown;
   /** Names of the lines that move with the axles: axles, springs, wheels, fenders. */
   readonly moving: readonly string[];
-  /** Deck lengths to ask, `"18 ft"`; the one of the spec when nothing is said. Others need `curb.grows`. */
+  /** Deck lengths to compare, `"18 ft"`; by default the one of the spec. Others need `curb.grows`. */
   readonly decks?: readonly string[];
   /** The machines that must ride. */
   readonly machines?: readonly DesignMachine[];
@@ -27,9 +27,9 @@ export interface AxleDesign {
 export interface AxleLimit {
   /** How it is loaded: `empty`, `loaded to its GVWR over the whole deck`, or the name of a machine. */
   readonly name: string;
-  /** The axles must not stand nearer to the coupler, by the low end of the band. */
+  /** The axles must not be nearer to the coupler, by the low end of the band. */
   readonly from: Derived<'in'>;
-  /** The axles must not stand farther from the coupler, by the high end of the band. */
+  /** The axles must not be farther from the coupler, by the high end of the band. */
   readonly to: Derived<'in'>;
 }
 
@@ -39,9 +39,9 @@ export interface AxleInterval {
   readonly deck: Derived<'in'>;
   /** Weight of the empty trailer. */
   readonly empty: Derived<'lb'>;
-  /** The nearest the middle of the axles may stand to the coupler. */
+  /** The least distance of the middle of the axles behind the coupler. */
   readonly from: Derived<'in'>;
-  /** The farthest it may stand. */
+  /** The greatest distance. */
   readonly to: Derived<'in'>;
   /** What sets the near end. */
   readonly fromSetBy: readonly string[];

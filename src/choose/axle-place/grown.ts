@@ -1,4 +1,4 @@
-/** A spec with a longer or shorter deck: the lines that grow, what stands at the tail, the end of the deck. */
+/** A spec with a longer or shorter deck: the lines that grow, the items at the tail, the end of the deck. */
 import { isLeft } from 'fp-ts/lib/Either.js';
 import { changed } from '../../study/index.js';
 import { parseLength } from '../../units/index.js';
@@ -21,7 +21,7 @@ const longer = (figure: unknown, by: number): unknown => {
 const partOf = (part: unknown, key: string): unknown => (part as Json | undefined)?.[key];
 const listOf = (part: unknown): readonly Json[] => (Array.isArray(part) ? (part as readonly Json[]) : []);
 
-/** What stands within so many inches of the end of the deck moves with it. */
+/** Items within so many inches of the end of the deck move with it. */
 const tail = 12;
 
 /** The spec with the deck longer by so many inches; a negative figure makes it shorter. */

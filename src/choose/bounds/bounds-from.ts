@@ -33,7 +33,7 @@ export interface Bounds {
   readonly unknown: readonly UnknownFact[];
   /** Every check that can be made when they are known. */
   readonly checks: readonly BoundedCheck[];
-  /** Where the one fact to find out next would stand: the one on which the open checks hang most. Absent when nothing is open. */
+  /** The key of the one fact to find out next: the one that most of the open checks depend on. Absent when no check is open. */
   readonly ask?: string;
 }
 
@@ -81,12 +81,12 @@ function answerOf(answers: readonly Sureness['checks'][number][]): BoundedCheck[
 }
 
 /**
- * What can be said already, from half a spec?
+ * What does an incomplete spec already tell?
  *
- * Every fact of weight and place that is not told stands as a range of what is built; every check is asked over all of
- * them: within whatever the rest is, over whatever the rest is, or it depends, and then the one fact is named on which most hangs.
+ * Every unknown weight and place is taken as a range of usual builds; every check is evaluated over all of
+ * them. It is within for all of them, over for all of them, or it depends; then the fact that matters most is named.
  *
- * Not for ratings: one that is not told is not asked. A rig outside the ranges in `unknown` is outside the answer.
+ * Not for ratings: an unknown rating has no check. A rig outside the ranges in `unknown` is outside the answer.
  *
  * @param spec a spec as JSON, as far as it is known
  * @returns each check with the least and the most of its reserve in lb; Left as `assess`

@@ -4,7 +4,7 @@ import { convert, type Quantity, type Unit } from '../../units/index.js';
 
 /** A fact that is not told, and the least and the most it can be. */
 export interface UnknownFact {
-  /** Where it would stand in the spec. */
+  /** Its key in the spec. */
   readonly path: string;
   /** What it is, in shop words. */
   readonly what: string;

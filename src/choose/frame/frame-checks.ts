@@ -29,12 +29,12 @@ function underWheel(wheel: AnyWeight, span: AnyLength, member: BeamMember): Eith
 }
 
 /**
- * What do a rail, a crossmember and a board of this trailer bear under what stands on it?
+ * Are a rail, a crossmember and a board of this trailer strong enough for its load?
  *
- * A rail stands on the coupler and on the middle of the axles; each rail bears its share of the empty trailer, spread over its
- * length, and of every piece where it stands. A crossmember and a board stand on two supports with the wheel at the middle.
+ * A rail is supported at the coupler and at the middle of the axles. Each rail bears its share of the empty trailer, spread over its
+ * length, and of every piece at its place. A crossmember and a board have two supports, with the wheel at the middle.
  *
- * One member, static, alone: see the caution. The empty weight is spread evenly, axles included, which is a little more than the rails feel.
+ * One member, static, alone: see the caution. The empty weight is spread evenly, axles included, which is a little more than the rails bear.
  *
  * @param question the spec, the members, the wheel, the stress allowed
  * @returns stations, greatest moment and bending check of each; Left as `assess` and `beam`, `NothingToAnswer`

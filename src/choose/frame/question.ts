@@ -2,7 +2,7 @@
 import type { Allowable, BeamAnswer } from '../../members/index.js';
 import type { AnyLength, AnyPressure, AnyWeight, Known } from '../../trace/index.js';
 
-/** What the frame is made of, beside the spec. */
+/** What the frame is made of, in addition to the spec. */
 export interface FrameQuestion {
   /** The trailer with its cargo as a spec. */
   readonly spec: unknown;

@@ -24,7 +24,7 @@ function spread(name: string, weight: Derived<'lb'>, rails: number, from: Derive
   return { kind: 'spread', name, perLength, from, to };
 }
 
-/** A piece of cargo where it stands, from its front to its rear; on its balance point where its length is not told. */
+/** A piece of cargo as a load from its front to its rear; as a point load at its balance point where its length is unknown. */
 function cargoLoad(piece: DecodedCargo, rails: number): Load | undefined {
   const weight = inPounds(`${piece.name} weight`, piece.weight);
   if (piece.front !== undefined && piece.length !== undefined) {

@@ -10,7 +10,7 @@ export interface Flat {
   readonly at: Float64Array;
   /** The input a leaf belongs to, by its number; -1 for all other nodes. */
   readonly input: Int32Array;
-  /** Where each input stands as recorded, by its number. */
+  /** The recorded value of each input, by its number. */
   readonly now: readonly (number | undefined)[];
   /** The operation; undefined for a leaf or a step that moves with no input. */
   readonly operation: readonly (Operation | undefined)[];

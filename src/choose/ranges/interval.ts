@@ -8,7 +8,7 @@ export interface Interval {
   readonly high: number;
 }
 
-/** Stands for "no end known"; finite, so that nothing becomes not-a-number. */
+/** Means "no end known". Finite, so that no difference or product becomes NaN. */
 export const endless = 1e250;
 const radian = Math.PI / 180;
 

@@ -59,7 +59,7 @@ function fallsOut(
   return left;
 }
 
-/** The ends of an answer that goes straight with every input: where it stands, and what each input adds and takes. */
+/** The ends of an answer that is linear in every input: its recorded value, and what each input adds and takes. */
 function straightEnds(
   flat: Flat,
   now: number,
@@ -83,8 +83,8 @@ const recorded = (flat: Flat, ends: Ends): number =>
 /**
  * What can this answer be?
  *
- * Where the answer goes one way with an input all the way through, that input stands at its ends; the others stay ranges. What
- * comes out holds the true range, and is the true range where the answer goes one way with every input.
+ * An input in which the answer is monotone is set to its ends; the others stay ranges. The result
+ * contains the true range, and is the true range where the answer is monotone in every input.
  *
  * @param at what every node can be: from `forward` with the same inputs
  */

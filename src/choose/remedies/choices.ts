@@ -27,7 +27,7 @@ export function pressure({ trailer: { axles } }: DecodedSpec): readonly Choice[]
       ];
 }
 
-/** The same size of tire in the next load ranges, on every axle. Their wheels are checked as they stand. */
+/** The same size of tire in the next load ranges, on every axle. Their wheels are checked unchanged. */
 export function tires({ trailer: { axles } }: DecodedSpec): readonly Choice[] {
   const letters = ['C', 'D', 'E', 'F', 'G', 'H'];
   const designation = axles[0]?.tires?.designation;

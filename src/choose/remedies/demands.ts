@@ -63,7 +63,7 @@ export interface Demands {
   readonly idOf: (demand: number) => string;
   /** The figure of a demand with other figures at the inputs, in the units asked for. */
   readonly at: (demand: number, inputs: readonly number[]) => number;
-  /** How a demand moves with each input where it stands; zero for an input that does not come in. */
+  /** The slope of a demand with each input at its recorded value; zero for an input it does not depend on. */
   readonly slopes: (demand: number) => readonly number[];
 }
 

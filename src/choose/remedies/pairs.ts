@@ -89,7 +89,7 @@ function partAnd(part: Part, other: Part, from: From): Both | undefined {
   return need && after(part, need, other, from);
 }
 
-/** The two levers pulled together, as little as puts the rig right; undefined when they do not. `start` is the rig with `beside` made. */
+/** The least pull of two levers together that puts the rig right; undefined when none does. `start` is the rig with the changes in `beside` made. */
 export function pullBoth(
   a: AnyLever,
   b: AnyLever,

@@ -24,7 +24,7 @@ const wordFor = (path: string): string => {
   return word === 'rating' ? '' : ` ${word}`;
 };
 
-/** The least ratings, in steps, at which nothing that this part can ease is short; undefined when it eases nothing. */
+/** The least ratings, in steps, at which every check that this part can ease is met; undefined when it eases none. */
 export function needOf(assessment: Assessment, part: Part): Need | undefined {
   const demands = demandsOfPart(assessment, part);
   const leaves = leavesOf(assessment.spec);

@@ -1,4 +1,4 @@
-/** One lever pulled as far as it must be, beside what has been changed already. */
+/** One lever pulled as far as needed, on top of the changes made already. */
 import type { Assessment } from '../../assessment/index.js';
 import { type Asking, type Changes, putsRight } from './asking.js';
 import type { AnyLever, Choice, Part, Slide } from './lever.js';
@@ -32,7 +32,7 @@ function pullPart(part: Part, start: Assessment, beside: Changes, asking: Asking
   return putsRight(asking.ask({ ...beside, ...changes })) ? { says: more.says, changes } : undefined;
 }
 
-/** The least pull of one lever that puts the rig right; undefined when none does. `start` is the rig with `beside` made. */
+/** The least pull of one lever that puts the rig right; undefined when none does. `start` is the rig with the changes in `beside` made. */
 export function pull(lever: AnyLever, start: Assessment, beside: Changes, asking: Asking): Pulled | undefined {
   switch (lever.kind) {
     case 'slide': {

@@ -45,7 +45,7 @@ function pairsOf(levers: readonly AnyLever[]): readonly (readonly [AnyLever, Any
   return all.sort(([a, b], [c, d]) => a.cost + b.cost - c.cost - d.cost);
 }
 
-/** Legs and tiedowns first: nothing else hangs on them. */
+/** Legs and tiedowns first: no other check depends on them. */
 function prepared(now: Assessment, spec: unknown, asked: Asking, isWanted: Wanted): Prepared {
   let prepared: Prepared = { start: now, steps: [], changes: {} };
   for (const choice of neededAnyhow(now, spec).filter(isWanted)) {
@@ -111,8 +111,8 @@ function search(
  * Not a judgement that the change is safe to make: the maker's limits and the label govern.
  *
  * @param spec a spec as JSON
- * @param levers those that may be pulled, by their words; all of them when nothing is said
- * @returns single levers, then pairs; none when it is within already or nothing does it. Left as `assess`, `UnusableFigure` for a lever that
+ * @param levers those that may be pulled, by their words; all of them by default
+ * @returns single levers, then pairs; none when it is within already or no lever helps. Left as `assess`, `UnusableFigure` for a lever that
  * there is not
  * @example orThrow(remedies(spec)).isWithin // false
  * @source the working of `assess`, solved for each lever

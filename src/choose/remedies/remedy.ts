@@ -23,9 +23,9 @@ export interface Remedy {
 
 /** What would put a rig right. */
 export interface Remedies {
-  /** The rig as it stands. */
+  /** The rig as given. */
   readonly now: Assessment;
-  /** True when nothing needs putting right; then there is no proposal. */
+  /** True when the rig needs no change; then there is no proposal. */
   readonly isWithin: boolean;
   /** What has to be done whatever else is: legs under the tail while loading, more tiedowns. Where these are enough, there is no other proposal. */
   readonly anyhow: readonly RemedyStep[];

@@ -63,7 +63,7 @@ function halve(asking: Asking, along: (k: number) => Changes, from: number, to: 
   return high;
 }
 
-/** The fewest steps one way that put it right, beside changes made already. */
+/** The fewest steps one way that put it right, on top of the changes made already. */
 export function slideOneWay(
   slide: Slide,
   way: 1 | -1,

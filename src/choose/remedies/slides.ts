@@ -14,7 +14,7 @@ function stretchOf({ front, length }: DecodedCargo): Stretch | undefined {
   return { front: at, rear: at + inchesOf(length) };
 }
 
-/** How far a piece can be moved: on the deck, and not over another piece that stands ahead of it or behind it. */
+/** How far a piece can be moved: on the deck, and not over a piece ahead of it or behind it. */
 function roomFor(
   { trailer: { deck }, cargo = [] }: DecodedSpec,
   index: number,

@@ -70,14 +70,14 @@ function conflictsIn(
 /**
  * Can all figures of this sheet be true?
  *
- * Each printed figure stands for every figure that rounds to it: `printed - r/2` to `printed + r/2`, r what it was rounded to.
+ * Each printed figure means any figure that rounds to it: `printed - r/2` to `printed + r/2`, r what it was rounded to.
  * Relations between them: empty weight + payload = GVWR; axles bear the GVWR less the greatest tongue share; the tires of
  * an axle bear its rating; printed totals; the coupler is rated for the GVWR; tongue + deck = overall length; flat + dovetail = deck.
  * A set of figures conflicts when no true figures behind them meet all relations.
  *
  * Not a proof that a sheet is right: figures that agree may all be wrong. The label on the trailer governs.
  *
- * @param sheet figures as printed; a pound or an inch is taken as the rounding where nothing is said
+ * @param sheet figures as printed; rounded to a pound or an inch by default
  * @returns every smallest set that cannot be true, with its arithmetic; Left `UnusableFigure`, `NothingToAnswer` when no relation has all its figures
  * @example orThrow(auditSheet({ gvwr: '14,000 lb', emptyWeight: '3,650 lb', payload: '10,500 lb' })).conflicts.length // 1
  * @source each relation carries its own

@@ -24,7 +24,7 @@ export interface Sheet {
   readonly tireCapacity?: PrintedFigure;
   /** Gross rating of the coupler. */
   readonly coupler?: PrintedFigure;
-  /** Greatest share of the gross weight that the maker allows on the tongue, in percent; 15 % when nothing is said. */
+  /** Greatest share of the gross weight that the maker allows on the tongue, in percent; 15 % by default. */
   readonly tongueShareMost?: string;
   /** Overall length, coupler to tail. */
   readonly overallLength?: PrintedFigure;
@@ -44,7 +44,7 @@ export interface Sheet {
 
 /** A figure that was read: its name, its path, and the ends between which the true figure lies. */
 export interface ReadFigure {
-  /** Where it stands on the sheet: `axles.0`. */
+  /** Its key on the sheet: `axles.0`. */
   readonly path: string;
   /** Its name: `axle 1`. */
   readonly name: string;
@@ -87,7 +87,7 @@ function numberIn(text: unknown, dimension: Measured): number | undefined {
   return value >= 0 ? value : undefined;
 }
 
-/** Half of what it was rounded to, either way; a pound or an inch when nothing is said. */
+/** Half of what it was rounded to, either way; a pound or an inch by default. */
 function readOne(
   figure: PrintedFigure,
   path: string,

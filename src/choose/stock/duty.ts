@@ -49,9 +49,9 @@ function tripOf({ name, count }: Trip, { tightest }: Assessment, most: number): 
  *
  * Each load is assessed at its own best place; the share is of the counted trips. Ask the same of the trailer one class up, and compare.
  *
- * Not a fatigue life: it counts how often a limit is near, and nothing else.
+ * Not a fatigue life: it only counts how often a limit is near.
  *
- * @param question the trailer as a spec, the tow vehicle, the trips, and the share of a limit asked about (0.9 when nothing is said)
+ * @param question the trailer as a spec, the tow vehicle, the trips, and the share of a limit asked about (0.9 by default)
  * @returns the share of the trips above it; Left as `assess`, `NothingToAnswer` without trips, `UnusableFigure` for a count that is not above zero
  * @example orThrow(dutyOf({ trailer: spec, tow: spec.tow, trips: [{ name: 'excavator', cargo: spec.cargo, count: 40 }] })).share // 1
  * @source the checks of `assess`; nine tenths is common practice, no source

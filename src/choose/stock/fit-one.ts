@@ -12,7 +12,7 @@ import { withFigures } from '../with-figures.js';
 import { bestPlace } from './places.js';
 import { deckJobOf, rowsOn } from './rows.js';
 
-/** A job: what tows, and the pieces; where they stand is asked. */
+/** A job: what tows, and the pieces, whose places are to be found. */
 export interface Job {
   readonly tow?: unknown;
   readonly cargo: readonly unknown[];
@@ -23,7 +23,7 @@ export interface Fitted {
   readonly assessment: Assessment;
   /** The spec that was assessed. */
   readonly spec: unknown;
-  /** The front of each piece behind the coupler, in; absent where deck or lengths are not told and the pieces stand as given. */
+  /** The front of each piece behind the coupler, in; absent where deck or lengths are unknown and the pieces stay as given. */
   readonly fronts?: readonly number[];
   /** The pieces are longer than the deck. */
   readonly tooLong: boolean;

@@ -86,14 +86,14 @@ const grave = ({ verdict }: StockTrailer): number => ['within', 'attention', 'un
 /**
  * Which of our trailers take this job, and why not the others?
  *
- * Each trailer is asked with the pieces at its own best place, in whole inches from the front of its deck. Two pieces are tried at
- * every pair of places. Three stand in every order with gaps in steps of 6 in, four and more in the order given with equal gaps: for
- * those a better place can be missed. Best is the middle of the widest stretch at which everything asked is met. The
+ * Each trailer is assessed with the pieces at its own best place, in whole inches from the front of its deck. Two pieces are tried at
+ * every pair of places, three in every order with gaps in steps of 6 in, four and more in the order given with equal gaps: for
+ * those a better place can be missed. Best is the middle of the widest stretch at which every check is met. The
  * payload is the one at the tongue share that this place gives. It fits when the verdict there is `within` and what is wanted is met.
  *
  * Not for stock without specs: what a spec leaves out is not checked there, and each answer says so.
  *
- * @param question stock, tow vehicle, cargo, and what is wanted beside
+ * @param question stock, tow vehicle, cargo, and further wishes
  * @returns those that fit, smallest first; the others with one reason each; the unreadable by name. Left `NothingToAnswer` without stock
  * @example orThrow(fitStock({ stock: { fourteen: spec }, tow: spec.tow, cargo: spec.cargo })).others[0].verdict // 'attention'
  * @source the checks and payload of `assess`

@@ -7,7 +7,7 @@ import { type Decimal, ofDecimal } from '../../units/internal.js';
 
 /** The most that one weight of the spec may be. */
 export interface MostOf {
-  /** Where it stands in the spec: `cargo.0.weight`, `trailer.gvwr`. */
+  /** Its key in the spec: `cargo.0.weight`, `trailer.gvwr`. */
   readonly path: string;
   /** Its name. */
   readonly name: string;

@@ -58,7 +58,7 @@ function widest(asked: Asked, rows: readonly Row[], leftOut: LeftOut): readonly 
   return best && slidBy(best.row, Math.round((best.from + best.to) / 2));
 }
 
-/** So many rows and places of each are looked at for the reason why nothing fits. */
+/** So many rows and places of each are looked at for the reason why no place fits. */
 const [mostRows, placesEach] = [24, 12];
 
 /** The place at which the worst demand is least short. */

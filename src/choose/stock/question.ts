@@ -2,7 +2,7 @@
 import type { AssessError, Assessment, AssessmentVerdict } from '../../assessment/index.js';
 import type { AnyWeight, Derived } from '../../trace/index.js';
 
-/** What is wanted of a trailer beside carrying the job. */
+/** What is wanted of a trailer in addition to carrying the job. */
 export interface Want {
   /** Payload wanted, at the tongue share that the place gives. */
   readonly payload?: AnyWeight;

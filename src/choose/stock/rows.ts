@@ -1,4 +1,4 @@
-/** Where the pieces of a job can stand on one trailer: in a row, in whole inches from the front of the deck. */
+/** Where the pieces of a job can be placed on one trailer: in a row, in whole inches from the front of the deck. */
 import type { DecodedSpec } from '../../spec/index.js';
 import { convert, type Quantity, type Unit } from '../../units/index.js';
 
@@ -17,7 +17,7 @@ export interface Row {
   readonly room: number;
 }
 
-/** Two pieces stand at every pair of whole inches; of three and more the gaps go in these steps. */
+/** Two pieces are tried at every pair of whole inches; for three and more the gaps go in these steps. */
 const gapStep = 6;
 
 const inchesOf = (length: { readonly value: Quantity<Unit> } | undefined): number | undefined =>
@@ -32,7 +32,7 @@ export function deckJobOf({ trailer: { deck }, cargo = [] }: DecodedSpec): DeckJ
     : { front, rear, lengths: lengths as number[] };
 }
 
-/** Every order of a few pieces; more than three stand in the order given. */
+/** Every order of up to three pieces; more stay in the order given. */
 export function ordersOf(count: number): readonly (readonly number[])[] {
   const given = Array.from({ length: count }, (_, i) => i);
   if (count > 3) return [given];

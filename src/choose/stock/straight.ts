@@ -15,7 +15,7 @@ export interface Straightened {
   readonly others: readonly number[];
 }
 
-/** A demand is straight when the far corner and the middle stand where its slopes say. */
+/** A demand is linear when its values at the far corner and at the middle are those its slopes predict. */
 function lineOf(demands: Demands, demand: number, { front, rear, lengths }: DeckJob): Line | undefined {
   const start = demands.at(
     demand,

@@ -40,6 +40,6 @@ export interface Sureness {
   readonly weighNext: readonly WeighNext[];
   /** Where inside the tolerances the spec could not be answered at all. */
   readonly refused: readonly AssessError[];
-  /** False when so many comparisons may turn that not all were followed: then nothing is called sure. */
+  /** False when too many comparisons may turn to follow them all; then no check is called sure. */
   readonly complete: boolean;
 }

@@ -100,7 +100,7 @@ export function surenessOver(assessment: Assessment, inputs: readonly Unsure[], 
  * Not for what the spec leaves out: what was not checked stays unchecked. Remarks that are no ratings are not asked.
  *
  * @param assessment from `assess`
- * @param tolerances beside or in place of the usual ones
+ * @param tolerances in addition to the usual ones, or in their place
  * @returns each check with the least and the most of its reserve in lb, and the inputs to weigh next; Left `NotInTheSpec`
  * for a path that the spec does not have, `UnusableFigure` for a tolerance that cannot be read or is below zero
  * @example orThrow(sureness(orThrow(assess(spec)))).sure // 'not sure'

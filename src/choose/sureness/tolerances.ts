@@ -22,7 +22,7 @@ export interface Tolerance {
   readonly source: string;
 }
 
-/** What to put beside or in place of the usual tolerances. */
+/** Tolerances in addition to the usual ones, or in their place. */
 export interface Tolerances {
   /** By what a figure rests on and what it measures; each outranks the usual one of its kind. */
   readonly byBasis?: readonly Tolerance[];
@@ -32,7 +32,7 @@ export interface Tolerances {
 
 const practice = 'common practice, no source';
 
-/** Tolerances when nobody tells others. Labels and published figures are taken as they stand; a scale is off by its division. */
+/** Default tolerances. Labels and published figures count as exact; a scale is off by its division. */
 export const usualTolerances: readonly Tolerance[] = [
   { basis: 'scale', dimension: 'mass', amount: '20 lb', source: `the usual division of a truck scale; ${practice}` },
   { basis: 'scale', dimension: 'length', amount: '0.25 in', source: `a tape read along the frame; ${practice}` },
@@ -46,7 +46,7 @@ export const usualTolerances: readonly Tolerance[] = [
 
 /** An input of a spec and how far it may be off. */
 export interface Unsure {
-  /** Where it stands in the spec. */
+  /** Its key in the spec. */
   readonly path: string;
   /** Its name in formulas. */
   readonly symbol: string;

@@ -1,6 +1,6 @@
 /**
  * The ways an assessment can go while its inputs may be off: where a recorded comparison can turn out otherwise, the spec is
- * assessed again at the corner that turns it, and its formulas are asked besides.
+ * assessed again at the corner that turns it, and its formulas are evaluated too.
  */
 import { isLeft } from 'fp-ts/lib/Either.js';
 import { type AssessError, type Assessment, assessSpec } from '../../assessment/index.js';

@@ -7,7 +7,7 @@ import type { Unsure } from './tolerances.js';
 
 /** An input that is worth weighing or measuring. */
 export interface WeighNext {
-  /** Where it stands in the spec. */
+  /** Its key in the spec. */
   readonly path: string;
   /** Its name in formulas. */
   readonly symbol: string;

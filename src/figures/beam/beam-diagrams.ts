@@ -51,7 +51,7 @@ const greatest = (stations: readonly BeamStation[], size: (station: BeamStation)
     undefined,
   );
 
-/** A figure beside its point, kept inside the picture. */
+/** A label next to its point, kept inside the picture. */
 function named(text: string, at: number, y: number, width: number, bold: boolean): string {
   const half = textWidth(text) / 2 + 2;
   return label(Math.max(half, Math.min(width - half, at)), y, text, { anchor: 'middle', bold });
@@ -63,7 +63,7 @@ function named(text: string, at: number, y: number, width: number, bold: boolean
  * Loads and reactions, shear and moment under one another on one axis; sagging moments up; the greatest moment marked. Shear is straight
  * and moment a parabola between stations.
  *
- * A static check of one member: nothing of road loads, buckling, welds, fatigue.
+ * A static check of one member: no road loads, buckling, welds or fatigue.
  *
  * @param data what was asked of `beam` and what it answered; @param options units (lbf and lbf·in, or kN and N·m), prefix, width
  * @returns the text of an SVG

@@ -15,7 +15,7 @@ const unprintable = /[\p{Cc}\p{Cs}\uFFFE\uFFFF\u202A-\u202E\u2066-\u2069]/gu;
 export const escaped = (text: string): string =>
   text.replace(unprintable, ' ').replace(/[&<>"']/g, (sign) => entities[sign] ?? sign);
 
-/** A name that may stand in an `id`: letters, digits, hyphen, underscore, a letter first. */
+/** A name allowed in an `id`: letters, digits, hyphen, underscore, a letter first. */
 export function safeId(prefix: string): string {
   const kept = prefix.replace(/[^A-Za-z0-9_-]/g, '');
   return /^[A-Za-z]/.test(kept) ? kept : `figure${kept}`;

@@ -32,7 +32,7 @@ export const loadText = (load: Quantity<'lb'>, units: FigureUnits): string => ro
 export const capacityText = (limit: Quantity<'lb'>, units: FigureUnits): string =>
   rounded(limit, units, roundCapacityDown);
 
-/** Without its unit, where the unit stands beside it. */
+/** Without its unit, where the unit is printed next to it. */
 export const bare = (printed: string): string => printed.replace(/ (lb|kg)$/, '');
 
 /**

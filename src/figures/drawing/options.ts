@@ -17,7 +17,7 @@ export interface FigureOptions {
   readonly standalone?: boolean;
 }
 
-/** The options with nothing left open. */
+/** The options with every default filled in. */
 export interface Setting {
   readonly units: FigureUnits;
   readonly prefix: string;

@@ -1,4 +1,4 @@
-/** Labels side by side in their order, in as few rows as hold them, so that none stands on another. */
+/** Labels side by side in their order, in as few rows as possible, so that none overlaps another. */
 
 export interface Placeable {
   /** Where its middle should be. */

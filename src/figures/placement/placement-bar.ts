@@ -1,4 +1,4 @@
-/** Where on the deck a machine may stand: the window of its balance point, each end named by the limit that sets it. */
+/** Where on the deck a machine may be placed: the window of its balance point, each end named by the limit that sets it. */
 import type { Assessment } from '../../assessment/index.js';
 import { type AnyLength, inInches } from '../../trace/index.js';
 import { inch, multiply } from '../../units/index.js';
@@ -35,7 +35,7 @@ export function windowStory({ machine, window, now }: DeckWindow, { units }: Set
       ];
 }
 
-/** The limits that come next, each a tick where it stands. */
+/** The next limits, each a tick at its place. */
 function ticks({ window }: DeckWindow, x: (place: number) => number, y: number): string {
   return window.limits
     .map(({ at, end }) => {
@@ -88,7 +88,7 @@ function picture(
 }
 
 /**
- * Where on the deck may each machine stand?
+ * Where on the deck may each machine be placed?
  *
  * The deck from end to end; the band is where its balance point may be, solid; the line where it is now; ticks the other limits. An empty
  * window is the gap between the two ends that contradict each other, cross-hatched. Both ends below in words, each with its limit.

@@ -1,4 +1,4 @@
-/** Sections side by side at one scale: a rolled channel beside a plate bent to the same depth. */
+/** Sections side by side at one scale: a rolled channel next to a plate bent to the same depth. */
 import type { Member, Outline } from '../../members/index.js';
 import type { Derived } from '../../trace/index.js';
 import { convert, inch, showBrief } from '../../units/index.js';
@@ -21,7 +21,7 @@ export interface DrawnSection extends Member {
 const sizeText = (inches: number, units: FigureUnits): string =>
   units === 'metric' ? showBrief(convert(inch(inches.toFixed(6)), 'mm'), 1) : showBrief(inch(inches.toFixed(6)), 3);
 
-/** Weight and modulus stay in the units of the tables; metric readers get kg/m beside them. */
+/** Weight and modulus stay in the units of the tables; metric readers get kg/m as well. */
 function lines(section: DrawnSection, { sizes }: Contours, units: FigureUnits): readonly string[] {
   const weight =
     units === 'metric'
@@ -35,7 +35,7 @@ function lines(section: DrawnSection, { sizes }: Contours, units: FigureUnits): 
 }
 
 /**
- * What does this section look like beside that one?
+ * How do these sections compare in shape?
  *
  * Outlines at one scale, which is drawn below; under each its dimensions, weight and section modulus.
  *

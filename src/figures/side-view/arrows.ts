@@ -16,7 +16,7 @@ export interface Row {
   readonly width: number;
 }
 
-/** The colour of a state; the word beside it says the same. */
+/** The colour of a state; a word next to it says the same, so that colour alone carries no meaning. */
 const colour = ({ state }: LoadArrow): string => (state === 'load' ? paint('load') : paint(state));
 
 /** Name and figure of each load, in rows that do not touch. */
@@ -92,6 +92,6 @@ export function reactionsUp(
   });
 }
 
-/** From the coupler down to the ground, where its arrow stands. */
+/** From the coupler down to the ground, where its arrow is drawn. */
 export const plumb = (x: number, from: number, to: number): string =>
   line(x, from, x, to, { stroke: ink, 'stroke-width': 1, 'stroke-dasharray': '2 3' });

@@ -8,7 +8,7 @@ import { type DeckWindow, setBy } from '../placement/windows.js';
 import type { Measured } from './scene.js';
 import type { Paper } from './shape.js';
 
-/** Height of a dimension line and its figure: beside the line, or below it in a narrow picture. */
+/** Height of a dimension line and its label: next to the line, or below it in a narrow picture. */
 export const dimensionHeight = ({ narrow }: Setting): number => (narrow ? 32 : 22);
 
 /** A line a measure, from the coupler. */

@@ -38,7 +38,7 @@ export interface Scene {
   readonly up: readonly LoadArrow[];
   readonly measures: readonly Measured[];
   readonly windows: readonly DeckWindow[];
-  /** Ball above the height at which the trailer stands level. */
+  /** Height of the ball above its level height. */
   readonly ballAboveLevel: Derived<'in'> | undefined;
 }
 

@@ -51,7 +51,7 @@ const describe = (scene: Scene, { units }: Setting): string =>
     ...scene.measures.map(({ name, at }) => `${lengthText(at.value, units)} from the coupler ${name}`),
   ].join('. ');
 
-/** The scale of the arrows: a round weight and the length that stands for it. */
+/** The scale of the arrows: a round weight and the length that shows it. */
 function arrowScale(y: number, pixels: (pounds: number) => number, most: number, { units }: Setting): string {
   const unit = weightUnit(units);
   const round = roundStep(most / unit.pounds, 4);
@@ -63,7 +63,7 @@ function arrowScale(y: number, pixels: (pounds: number) => number, most: number,
 }
 
 /**
- * Where does everything stand, what does it weigh, and what do tongue and axles bear?
+ * Where is each item, what does it weigh, and what do tongue and axles carry?
  *
  * The trailer from the side, lengths to one scale, arrows of load to another that is stated: weights down, tongue and axles up. The
  * window is a band on the deck. Off level the frame is drawn tilted, five times as much as it is. Heights of cargo are not known

@@ -22,7 +22,7 @@ export interface Layout {
   readonly items: readonly SpreadItem[];
 }
 
-/** Yaw inertia and tongue load of one layout, beside the first layout. */
+/** Yaw inertia and tongue load of one layout, compared with the first layout. */
 export interface ComparedLayout extends YawInertia {
   readonly name: string;
   readonly tongue: Derived<'lb'>;

@@ -34,8 +34,8 @@ const nothing = constant(lb(0));
  *
  * A part missing from the list is missing from the answer. Use a scale weight instead when the trailer exists.
  *
- * @param items every part with its weight and where its centre of gravity stands, measured from the coupler rearward
- * @returns weight in lb, place in inches, and one line a part for the report; Left `NothingWeighed` when the list is empty or comes to nothing
+ * @param items every part with its weight and the place of its centre of gravity, measured from the coupler rearward
+ * @returns weight in lb, place in inches, and one line a part for the report; Left `NothingWeighed` when the list is empty or weighs zero
  * @example orThrow(curbWeight([{ name: 'frame', weight: lb(1000), at: inch(150) }, { name: 'axles', weight: lb(500), at: inch(180) }])).at // 160 in
  * @source static equilibrium, derived
  */

@@ -31,7 +31,7 @@ export interface Guideline {
 /** Whose practice a band is: what is usual for a ball hitch differs between these places. */
 export type TonguePractice = 'US and Canada' | 'Europe' | 'Australia';
 
-/** The row of the guidance that stands for a practice; a gooseneck has one everywhere. */
+/** The row of the guidance for a practice; a gooseneck has one everywhere. */
 const rowsByPractice: Readonly<Record<TonguePractice, string>> = {
   'US and Canada': 'ball hitch',
   Europe: 'EU and UK nose weight, never below 25 kg',
@@ -112,7 +112,7 @@ function verdictOf(tongue: Derived<'lb'>, least: Derived<'lb'>, most: Derived<'l
  *
  * @param balanced from `balance`
  * @param band from `guidelineFor` or `guideline`
- * @returns lb: the ends of the band, how far the tongue load stands from each, and on which side
+ * @returns lb: the ends of the band, how far the tongue load is from each, and on which side
  * @example tongueAdvice(orThrow(balance([{ name: 'trailer', weight: lb(3200), tongue: lb(480) }, { name: 'machine', weight: lb(9200), at: inch(171) }], { axlesAt: inch(190) })), guidelineFor('ball')).verdict // inside
  * @source the guideline carries its own
  */

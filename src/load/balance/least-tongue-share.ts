@@ -16,11 +16,11 @@ import {
 import { ratio } from '../../units/index.js';
 
 /**
- * What share must at least stand on the tongue, so that the axles carry the rest?
+ * What is the least tongue share at which the axles can carry the rest?
  *
  * `least = (W - C) / W`, and not below zero; W gross weight, C what the axles carry together.
  *
- * The tongue has limits of its own: coupler, hitch and truck are asked besides, and the band that the maker asks for.
+ * The tongue has its own limits, checked elsewhere: coupler, hitch, truck, and the band the maker asks for.
  *
  * @param gross the whole laden trailer, or its GVWR
  * @param axles what they carry together at the ground, by GAWR, parts or tires, whichever is least

@@ -20,7 +20,7 @@ export interface PayloadBy {
 
 /** The most at the best share of the band. */
 export interface BestPayload extends PayloadBy {
-  /** The shares at which it holds; absent when nothing may be loaded. */
+  /** The shares at which it holds; absent when the payload is zero or less. */
   readonly shares?: { readonly from: Derived<'ratio'>; readonly to: Derived<'ratio'> };
 }
 

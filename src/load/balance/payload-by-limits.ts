@@ -24,7 +24,7 @@ export const hardEnd = ({ on }: LadenLimit, { low, high }: ShareBand): Derived<'
   on === 'axles' ? low : high;
 export const easyEnd = ({ on }: LadenLimit, { low, high }: ShareBand): Derived<'ratio'> =>
   on === 'axles' ? high : low;
-/** Limits of the axles in one way of standing: they differ in nothing but their figure, and the least of them counts. */
+/** Limits of the axles in one attitude: they differ only in their figure, and the least of them governs. */
 function byStanding(limits: readonly LadenLimit[]): readonly (readonly LadenLimit[])[] {
   const groups: LadenLimit[][] = [];
   for (const limit of limits) {

@@ -1,4 +1,4 @@
-/** The claim that adds the tongue load to the payload, beside its check. */
+/** The claim that adds the tongue load to the payload, with its check. */
 import { type Check, checkLoad, type Rating, weight } from '../../ratings/index.js';
 import { type Derived, minus, plus, result, times } from '../../trace/index.js';
 

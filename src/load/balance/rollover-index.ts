@@ -1,4 +1,4 @@
-/** How wide a trailer stands for the height of its load. */
+/** Width of the track compared with the height of the load. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import {
   type AnyLength,
@@ -20,9 +20,9 @@ const stability: Source = {
 };
 
 /**
- * How wide does it stand for the height of its centre?
+ * How wide is the track for the height of the centre of gravity?
  *
- * `index = (track / 2) / h`. An index to compare loads with: the higher, the wider it stands.
+ * `index = (track / 2) / h`. An index to compare loads with: the higher, the harder to tip.
  *
  * Never a speed: springs, tires, a load that shifts and the way of driving are not in it. No figure is safe.
  *

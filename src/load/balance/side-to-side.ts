@@ -96,7 +96,7 @@ export interface LateralCentre {
  *
  * `y = sum of (w_i y_i) / sum of w_i`.
  *
- * @param items everything that stands on the trailer, and the trailer itself (at 0 when it is alike on both sides)
+ * @param items everything on the trailer, and the trailer itself (at 0 when both sides are equal)
  * @returns in, positive to the right. Left `NothingGiven`, `OutsideItsRange` for a total of zero
  * @example orThrow(lateralCentre([{ name: 'trailer', weight: lb(3000), rightOfMiddle: inch(0) }, { name: 'bucket', weight: lb(1000), rightOfMiddle: inch(20) }])).rightOfMiddle // 5 in
  * @source static equilibrium, derived

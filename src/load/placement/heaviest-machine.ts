@@ -37,7 +37,7 @@ function crossings(pairs: readonly LimitPair[], allows: LimitPair['allows']): re
   return found;
 }
 
-/** Of limits whose lines start at one place the one with the strictest moment counts, at every weight: it stands for all. */
+/** Of limits whose lines start at one place, the one with the strictest moment governs at every weight. */
 function strictest(limits: readonly PlacementLimit[]): readonly PlacementLimit[] {
   const alike = new Map<Derived<'in'>, PlacementLimit[]>();
   for (const limit of limits) {
@@ -89,10 +89,10 @@ function heaviestOf(
  *
  * Each limit is a line `x = base + moment / P`. A front limit and a rear limit leave room while
  * `(base_f - base_r) P <= moment_r - moment_f`, so each pair that closes has its own greatest P, exactly; the least of
- * them governs. Limits with one base differ in their moment only: the strictest stands for all. Hitch against guideline, for one: `P = (Tmax - f W0) / f`. With an uncertainty u of the balance point the
+ * them governs. Limits with one base differ in their moment only: the strictest governs. Hitch against guideline, for one: `P = (Tmax - f W0) / f`. With an uncertainty u of the balance point the
  * weight limits close in by u on both sides first.
  *
- * Limits on the whole or on the load itself bound P as they stand, where the trailer brings them (`limits`).
+ * Limits on the gross weight or on the load itself bound P directly, where the trailer has them (`limits`).
  *
  * @param trailer as in `placementWindow`, in inches behind the coupler
  * @param machine length, balance point behind its front face, uncertainty (in); the weight is the answer

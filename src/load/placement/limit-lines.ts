@@ -34,7 +34,7 @@ export interface Lines {
   readonly balancePoint: Derived<'in'>;
   readonly uncertainty: Derived<'in'>;
   readonly limits: readonly PlacementLimit[];
-  /** What limits the machine's weight wherever it stands. */
+  /** What limits the machine's weight at any place. */
   readonly weights: readonly Bound[];
   readonly decisions: readonly Decision[];
 }

@@ -21,7 +21,7 @@ export interface TrailerForPlacing {
   readonly items: readonly Item[];
   /** Coupler to the centre of the axle group. */
   readonly axlesAt: AnyLength;
-  /** Front and rear end of the deck a machine may stand on. */
+  /** Front and rear end of the usable deck. */
   readonly deck: { readonly front: AnyLength; readonly rear: AnyLength };
   /** The tongue shares to keep to, with their source; or the plain statement that none is used. */
   readonly guideline: Guideline | 'no guideline';

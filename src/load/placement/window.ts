@@ -54,7 +54,7 @@ export interface PlacementWindow extends Span<PlacedLimit> {
 }
 
 /**
- * Where on the deck may this machine stand?
+ * Where on the deck may this machine be placed?
  *
  * With a coupler to axles, W0 and T0 weight and tongue load without the machine, P the machine weight, x its balance point
  * behind the coupler: hitch `x >= a [1 - (Tmax - T0)/P]`; guideline share f `x = a [1 - f - (f W0 - T0)/P]`; axles

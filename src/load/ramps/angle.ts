@@ -35,14 +35,14 @@ export interface RampAngle {
 }
 
 /**
- * How steep does this ramp stand?
+ * How steep is this ramp?
  *
  * `angle = arcsin(h / L)`; h height of the deck edge the ramp hangs on, L ramp length along its surface.
  *
  * Level ground. Makers' limits on the angle (15 degrees in mower manuals, a ramp over four times the height in a carrier
  * manual) are guidance for their machines, not part of the answer.
  *
- * @param height ground to the top of the ramp, trailer loaded as it stands
+ * @param height ground to the top of the ramp, with the trailer loaded as it is when the ramp is used
  * @param length along the surface, ground to deck edge
  * @returns deg. Left `OutsideItsRange`; `RampTooShort` when the deck is higher than the ramp is long
  * @example orThrow(rampAngle(inch(34), inch(96))).angle // 20.74 deg

@@ -28,7 +28,7 @@ export interface AxleRead {
   readonly tire: Derived<'in'>;
 }
 
-/** How far the tire may stand off the middle of its ramp, and the settings that keep it on. */
+/** How far the tire may be off the middle of its ramp, and the settings that keep it on. */
 export function playOf({ name, gauge, tire }: AxleRead, width: Derived<'in'>, margin: Derived<'in'>): Play {
   const play = result(`play of the ${name} tire on its ramp`, minus(width, plus(tire, times(2, margin))), geometry);
   return {

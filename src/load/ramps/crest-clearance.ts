@@ -42,7 +42,7 @@ export interface Crest {
 export interface CrestCheck {
   readonly crest: string;
   readonly lowPoint: string;
-  /** How high the edge stands above the line through the tires' feet when it passes below the low point. */
+  /** Height of the edge above the line through the tires' feet as it passes below the low point. */
   readonly rise: Derived<'in'>;
   /** Height of the low point minus that rise. Zero touches. */
   readonly clearance: Derived<'in'>;
@@ -71,7 +71,7 @@ export interface CrestClearance {
  * worst in the middle of the wheelbase: give that point. Tire deflection is ignored. Zero clearance touches.
  *
  * @param wheelbase in
- * @param lowPoints at least one; height above the plane the tires stand on
+ * @param lowPoints at least one; height above the plane of the tires' feet
  * @param crests from `crestsOf`, or any edges with their angles
  * @returns Left `NothingGiven`, `OutsideItsRange`; a machine that touches is an answer
  * @example orThrow(crestClearance(inch(100), [{ name: 'belly', behindFrontAxle: inch(50), height: inch(12) }], crests)).sharpest // 26.99 deg

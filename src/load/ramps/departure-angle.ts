@@ -16,7 +16,7 @@ import {
 /**
  * How steep may a drive be before the tail touches?
  *
- * `angle = arctan(height / behind)`, from the point where the last tire stands to the lowest point of the tail.
+ * `angle = arctan(height / behind)`, from the foot of the last tire to the lowest point of the tail.
  *
  * A little less than the truth, on the safe side: the line that just clears the tail touches the tire behind that point. Springs and
  * tires that give are not in it.

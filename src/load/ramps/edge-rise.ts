@@ -1,4 +1,4 @@
-/** How high does an edge stand above the line through the wheels on both sides of it? */
+/** Height of an edge above the line through the wheels on both sides of it. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import {
   type AnyAngle,
@@ -32,7 +32,7 @@ export const geometry: Source = Object.freeze({
 });
 
 /**
- * How high does an edge stand above the line through the wheels on both sides of it?
+ * How high is an edge above the line through the wheels on both sides of it?
  *
  * `u v sin b / sqrt(u2 + v2 + 2 u v cos b)`; u and v along the surfaces from the edge to the front and rear wheels' feet,
  * b the angle the surface turns by. The plus sign is right: the angle inside the triangle is 180 degrees minus b.
@@ -67,7 +67,7 @@ export function edgeRise(
 }
 
 /**
- * The rise of the edge when it stands p behind the front axle and q ahead of the rear one, p + q = B: the h that makes
+ * The rise of the edge when it is p behind the front axle and q ahead of the rear one, p + q = B: the h that makes
  * `arctan(h/p) + arctan(h/q) = b`, so `h = 2 p q tan b / (B + sqrt(B2 + 4 p q tan2 b))`.
  */
 export function riseBelow(name: string, p: Derived<'in'>, base: Derived<'in'>, turns: Derived<'deg'>): Derived<'in'> {

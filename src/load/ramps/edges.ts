@@ -37,7 +37,7 @@ export interface Crests {
  *
  * Straight deck: one edge, the ramp angle. Dovetail: deck to dovetail turns by the dovetail angle, dovetail to ramp by the
  * ramp angle minus that. A wheelbase longer than the dovetail straddles both edges at once; then the edge that deck and
- * ramp would make without the dovetail is added, with the whole ramp angle: it stands above both, so it is on the safe side.
+ * ramp would make without the dovetail is added, with the whole ramp angle: it lies above both, so it is on the safe side.
  *
  * @param ramp angle of the ramp from level, deck level
  * @param dovetail angle and length, or `'straight deck'`

@@ -25,7 +25,7 @@ export interface RampLength {
 }
 
 /**
- * How long must the ramp be to stand no steeper than this?
+ * How long must the ramp be to be no steeper than this?
  *
  * `L = h / sin(angle)`, along the surface. Not rounded: a shop rounds up.
  *

@@ -20,7 +20,7 @@ import { belowUpright } from './angle.js';
 
 /** What a slope asks of the machine on it. */
 export interface SlopeLoad {
-  /** Friction the tires or tracks must find to stand on the ramp. */
+  /** Friction needed to hold the machine on the ramp. */
   readonly grip: Derived<'ratio'>;
   /** What pulls the machine down along the ramp; what a winch must hold, without rolling resistance. */
   readonly pull: Derived<'lb'>;

@@ -1,4 +1,4 @@
-/** How far apart must the ramps stand so that every tire of the machine rides on them? */
+/** Ramp spacing at which every tire of the machine rides on a ramp. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { Note } from '../../ratings/index.js';
 import {
@@ -49,13 +49,13 @@ export interface RampSpacing extends Span {
 }
 
 /**
- * Between which settings may the ramps stand?
+ * Which ramp spacings keep every tire on a ramp?
  *
  * For each axle `G - (r - w - 2 m) <= s <= G + (r - w - 2 m)`; s spacing and G gauge middle to middle, r ramp width, w tire
  * width, m margin on each side; then what the slots allow. All axles must fit one setting.
  *
- * One middle wheel (gauge 0) runs over the gap and must stand on both ramps: `s <= r + w - 2 m`, m how much of the tire is to
- * stand on each. Where the outer wheels ask for wider, no setting serves: a third ramp, or another way on.
+ * One middle wheel (gauge 0) runs over the gap and must rest on both ramps: `s <= r + w - 2 m`, m how much of the tire is to
+ * rest on each. Where the outer wheels need a wider spacing, no setting works: use a third ramp, or another way on.
  *
  * Straight tires driven straight. The ramps are taken square to the deck.
  *

@@ -1,4 +1,4 @@
-/** How high the tail stands above ground that slopes. */
+/** Height of the tail above sloping ground. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import {
   type AnyAngle,
@@ -21,12 +21,12 @@ import {
 import { degree } from '../../units/index.js';
 
 /**
- * How high does the tail stand when the ground behind the wheels rises or falls?
+ * How high is the tail when the ground behind the wheels rises or falls?
  *
  * `height = h - b tan(slope)`; h on level ground, b behind the middle of the last axle, slope above zero where the ground rises
  * rearward from there, as at a drive. Below zero the tail would be in the ground.
  *
- * The trailer rides level; springs and tires that give are not in it. `departureAngle` is the slope at which nothing is left.
+ * The trailer is level; deflection of springs and tires is ignored. `departureAngle` is the slope at which the height is zero.
  *
  * @param level height of the tail on level ground, loaded
  * @param behind from the middle of the last axle to the tail

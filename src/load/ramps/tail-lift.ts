@@ -72,7 +72,7 @@ function verdictOf(
 }
 
 /**
- * What happens at the ball while the machine stands on the ramps?
+ * Does the tongue lift while the machine drives up the ramps?
  *
  * With the whole machine weight P on the deck edge xe: `T = T0 - P (xe - a)/a`. The truck holds down `D (b / (b + o))`, D
  * its rear axle alone, b wheelbase, o overhang: with that pull its rear axle carries nothing. A gooseneck (o below zero)

@@ -18,7 +18,7 @@ export const count = (digits: number): Derived<'ratio'> => constant(ratio(digits
 const tenths = (symbol: string, length: Derived<'ft'>): Derived<'ratio'> =>
   roundedUp(symbol, over(length, constant(foot(10))), ratio(1));
 
-/** 393.110: by length and weight when nothing blocks the article, by length alone when something does. */
+/** 393.110: by length and weight for an article that is not blocked, by length alone for one that is. */
 export function generalCount(
   weight: Derived<'lb'>,
   length: Derived<'ft'>,

@@ -18,7 +18,7 @@ import { type Direction, type SecurementBasis, securementForces } from '../data/
 
 const downward: Source = Object.freeze({ ...securementForces.source, clause: '(b)' });
 
-/** The forces to stand, for one of the two tests. */
+/** The forces to resist, for one of the two tests. */
 export interface SecurementNeed<B extends SecurementBasis> {
   readonly basis: B;
   readonly forces: Readonly<Record<Direction, Derived<'lb'>>>;
@@ -41,7 +41,7 @@ function forceToward(direction: Direction, basis: SecurementBasis, weight: Deriv
 }
 
 /**
- * What forces must the securement stand?
+ * What forces must the securement resist?
  *
  * Breaking strength: 0.8 of the weight forward, 0.5 rearward, 0.5 sideways. Working load limit: 0.435, 0.5, 0.25. Each
  * direction by itself. Downward 0.2 of the weight when the vehicle does not contain the cargo.

@@ -51,7 +51,7 @@ export interface Securement {
 }
 
 /**
- * Does what is offered stand the forces?
+ * Do the tiedowns resist the forces?
  *
  * Each direction by itself: the force must not exceed what is offered there. Compiles only when both are on one basis.
  *

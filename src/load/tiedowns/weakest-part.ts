@@ -118,7 +118,7 @@ function limitOf(
  * The least of its parts: chain, webbing or rope, binder, hooks, anchor points. A marking outranks the table.
  *
  * @param parts every part the pull goes through, the anchor on the trailer too
- * @returns lb. Left `NothingGiven`, `OutsideItsRange` (a marking of nothing), `NotTabulated` with the nearest rows
+ * @returns lb. Left `NothingGiven`, `OutsideItsRange` (a marking of zero), `NotTabulated` with the nearest rows
  * @example orThrow(tiedownWll([{ part: 'chain', size: '3/8', grade: '70' }, { part: 'other', name: 'binder', marked: lb(5400) }])).wll // 5,400 lb
  * @source 49 CFR 393.108(a), reproduction, undated
  */

@@ -11,7 +11,7 @@ export interface BeamMember {
   readonly I: Known<'in4'>;
   readonly S: Known<'in3'>;
   readonly allowable: Allowable;
-  /** Places, from the left end, at which figures are wanted besides the points that matter. */
+  /** Further stations, measured from the left end, in addition to supports, loads and peaks. */
   readonly alsoAt?: readonly AnyLength[];
 }
 

@@ -14,7 +14,7 @@ import {
 } from '../../trace/index.js';
 import { compare, inch } from '../../units/index.js';
 
-/** What a deflection comes to beside its limit. */
+/** A deflection compared with its limit. */
 export interface DeflectionCheck {
   /** The most it may bend, in. */
   readonly limit: Derived<'in'>;

@@ -1,4 +1,4 @@
-/** Shear on either side of a place, and the places inside a spread load where it is nothing. */
+/** Shear on either side of a station, and the stations inside a spread load where it is zero. */
 import { type Derived, decide, minus, over, plus, result, times, zeroIn } from '../../trace/index.js';
 import { beyond } from './brackets.js';
 import type { Placed, Spread } from './loads.js';
@@ -6,11 +6,11 @@ import type { Reactions } from './reactions.js';
 import type { Supports } from './spans.js';
 import type { Keep, Station } from './stations.js';
 
-/** What of a spread load stands left of a place. */
+/** The part of a spread load to the left of a station. */
 const leftOf = ({ intensity, from, to }: Spread, x: Derived<'in'>): Derived<'lbf'> =>
   times(intensity, minus(beyond(x, from), beyond(x, to)));
 
-/** A shear diagram: `V = R - P - w <x - s>`, counting what stands left of the place; up on the left part is positive. */
+/** A shear diagram: `V = R - P - w <x - s>`, counting what is left of the station; up on the left part is positive. */
 export function shearDiagram(
   loads: readonly Placed[],
   supports: Supports,
@@ -35,7 +35,7 @@ export function shearDiagram(
   };
 }
 
-/** The load per inch between two neighbouring places: all spread loads that cover the gap; nothing when there is none. */
+/** The load per inch between two neighbouring places: all spread loads that cover the gap; undefined when there is none. */
 function intensityBetween(
   from: Derived<'in'>,
   to: Derived<'in'>,
@@ -51,7 +51,7 @@ function intensityBetween(
   return keep(decide(intensity, '=', zeroIn('lbf/in'))) ? undefined : intensity;
 }
 
-/** Places between neighbours where the shear passes through nothing under a spread load: `x = x1 + V1 / q`. The moment may peak there. */
+/** Stations between neighbours where the shear passes through zero under a spread load: `x = x1 + V1 / q`. The moment may peak there. */
 export function zeroShear(
   stations: readonly Station[],
   shear: (station: Station, side: 'left' | 'right') => Derived<'lbf'>,

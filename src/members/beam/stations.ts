@@ -17,7 +17,7 @@ import type { Supports } from './spans.js';
 export interface Station {
   readonly name: string;
   readonly at: Derived<'in'>;
-  /** A support: nothing moves here. */
+  /** A support: the deflection is zero here. */
   readonly held?: true;
 }
 

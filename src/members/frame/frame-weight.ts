@@ -19,7 +19,7 @@ import type { MembersError } from '../errors.js';
 import type { CutLine, CutList, SpacedLine } from './cut-list.js';
 import { countOf, placeOf } from './spacing.js';
 
-/** One line of a weight list: it feeds curb weight and balance as it stands. */
+/** One line of a weight list: an item for `curbWeight` and `balance`. */
 export interface WeightLine {
   readonly name: string;
   readonly weight: Derived<'lb'>;
@@ -101,7 +101,7 @@ function weigh(line: CutLine): Either<MembersError, Weighed> {
   });
 }
 
-/** Weighs each of a list and adds them up; the error of the first that cannot be weighed, with where it stands. */
+/** Weighs each of a list and adds them up; or the error of the first that cannot be weighed, with its path. */
 export function weighAll<L>(
   of: string,
   list: readonly L[],

@@ -47,7 +47,7 @@ function figures(
   table: Table<AnyShapeRow>,
 ): <U extends Unit>(name: string, digits: string, unit: U) => Derived<U> {
   const from = { table: table.name, key: row.designation, source: table.source };
-  Object.freeze(row); // it stands in every answer that names the section
+  Object.freeze(row); // shared by every answer that names the section
   return (name, digits, unit) => fromTable(`${row.designation} ${name}`, quantity(digits, unit), from);
 }
 

@@ -1,4 +1,4 @@
-/** Whether a designation that was read names a printed row, and how far it stands from one. */
+/** Whether a designation that was read names a printed row, and how far it is from one. */
 import { isLeft } from 'fp-ts/lib/Either.js';
 import { compare, type Quantity, ratio, roundNearest } from '../../units/index.js';
 import { type ReadDesignation, readSectionName } from './designation.js';
@@ -9,7 +9,7 @@ const thousandth = ratio('0.001');
 const toThousandths = (a: Quantity<'ratio'>): Quantity<'ratio'> =>
   a.value.decimalPlaces() > 3 ? roundNearest(a, thousandth) : a;
 
-/** Equal as they stand, or once the longer of the two is cut to the three places of print. */
+/** Equal, or equal once the longer of the two is cut to the three places of print. */
 function sameFigure(a: Quantity<'ratio'>, b: Quantity<'ratio'>): boolean {
   return compare(a, b) === 0 || compare(toThousandths(a), b) === 0 || compare(a, toThousandths(b)) === 0;
 }

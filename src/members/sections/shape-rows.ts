@@ -1,4 +1,4 @@
-/** The columns of the tables of shapes. Figures are text; the unit of each column is named beside it. */
+/** The columns of the tables of shapes. Figures are text; each column names its unit. */
 
 /** What every shape table prints: weight lb/ft; area in2; Ix, Iy in4; Sx, Sy in3; most also print rx, ry in. */
 interface ShapeRow {

@@ -7,7 +7,7 @@ import type { Part } from './parts.js';
 /** An outline taken apart. The parts are made only when the guards are met. */
 export interface Taken {
   readonly guards: readonly Guard<MembersError>[];
-  /** Guards that stand on figures which only make sense when the first ones are met. */
+  /** Guards on figures that only exist when the first guards are met. */
   readonly further?: () => readonly Guard<MembersError>[];
   readonly parts: () => readonly Part[];
   /** The parts whose area is weighed, when it is not that of the properties: the nominal wall of a tube. */

@@ -1,7 +1,7 @@
 /**
  * The parts that sections are put together from: rectangles, wedges, fillets, quarter rings.
  *
- * A part knows its area, its own second moments and how far its centre of gravity stands from the two reference lines. `x` runs
+ * A part has its area, its own second moments and the distances of its centre of gravity from the two reference lines. `x` runs
  * across, `y` up; a part without x or y has its centre of gravity on that line. A hole is taken off.
  */
 import { type Derived, minus, over, plus, result, times } from '../../trace/index.js';
@@ -50,7 +50,7 @@ export function disc(name: string, diameter: Derived<'in'>, place: Place): Part 
   return { ...place, area: result(`${name} area`, over(times(pi, diameter, diameter), 4)), Ix: own, Iy: own };
 }
 
-/** A quarter of a ring: a bend. `fromCentre` is how far its centre of gravity stands from the bend centre, in x and in y. */
+/** A quarter of a ring: a bend. `fromCentre` is how far its centre of gravity is from the bend centre, in x and in y. */
 export interface QuarterRing {
   readonly area: Derived<'in2'>;
   readonly fromCentre: Derived<'in'>;

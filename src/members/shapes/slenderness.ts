@@ -79,7 +79,7 @@ function judge(
 /**
  * Are the flats of this bent channel too thin for what they bear?
  *
- * `w / t` of each flat, beside the greatest that is allowed (60 for a flange with a free edge, 200 for a web) and beside the one up
+ * `w / t` of each flat, compared with the greatest that is allowed (60 for a flange with a free edge, 200 for a web) and with the one up
  * to which it counts in full: `0.673 / 1.052 sqrt(k E / f)`, k 0.43 for the flange, 24 for a web in bending, E 29,500 ksi, f the
  * stress at its edge.
  *

@@ -5,7 +5,7 @@ import { inch, lbPerFt2 } from '../../units/index.js';
 import { sheetGauges } from '../data/sheet-gauges.js';
 import type { MembersError } from '../errors.js';
 
-/** The gauge systems of steel sheet. Gauge 10 is 5.624, 5.492, 5.779 or 5.625 lb/ft2: the number alone says nothing. */
+/** The gauge systems of steel sheet. Gauge 10 is 5.624, 5.492, 5.779 or 5.625 lb/ft2, so the number alone gives no weight. */
 export const gaugeSystems = {
   "manufacturers' standard": ['standard', 'standardWeight'],
   "manufacturers' standard, 490 lb/ft3": ['standard', 'weightAt490'],

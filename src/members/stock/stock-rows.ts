@@ -1,4 +1,4 @@
-/** The columns of the tables of plate, sheet, mesh, wood and strength. Figures are text; the unit of each column is named beside it. */
+/** The columns of the tables of plate, sheet, mesh, wood and strength. Figures are text; each column names its unit. */
 import type { Source } from '../../trace/index.js';
 
 /** Thickness in, weights lb/ft2. */

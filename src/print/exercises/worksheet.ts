@@ -37,7 +37,7 @@ const exact = (node: Node, units: ReaderUnits): string => {
  * The learner's explanation with the figures of chosen steps left blank; the key lists them. The proof and what changes the
  * answer most are left out of the sheet: they would give it away.
  *
- * Not an exam: the names of the steps and their formulas stand there.
+ * Not an exam: it prints the names of the steps and their formulas.
  *
  * @param answer a figure with its working
  * @param options the names of the steps to leave blank, and the words and units of `lesson`
@@ -73,7 +73,7 @@ export interface LessonPages {
 
 /** What the two pages may be asked for. */
 export interface LessonPagesOptions {
-  /** How many exercises stand on the second page; five when left out, and no more than eight. */
+  /** Number of exercises on the second page; five by default, eight at most. */
   readonly count?: number;
 }
 

@@ -9,7 +9,7 @@ export interface Place {
   readonly column: number;
 }
 
-/** How a spreadsheet writes a reference and what stands between two arguments. */
+/** How a spreadsheet writes a reference and separates two arguments. */
 export interface Dialect {
   readonly at: (place: Place, from: string) => string;
   readonly separator: string;
@@ -31,7 +31,7 @@ export const fixed =
   () =>
     text;
 
-/** A double that stands a hair beside a whole number of steps counts as that number, as the library's own decimals do. */
+/** A double very close to a whole number of steps counts as that number, as the library's own decimals do. */
 export const hair = '0.000000001';
 const roundings = {
   down: (steps: Formula): Formula => call('INT', join('+', steps, fixed(hair))),

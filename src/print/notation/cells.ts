@@ -28,7 +28,7 @@ export interface SheetContent {
 const text = (words: string): Cell => ({ kind: 'text', text: plainText(words) });
 const heading = (...words: readonly string[]): readonly Cell[] => words.map(text);
 
-/** Where each node stands; a node without a place is written inside the formula that uses it. */
+/** The cell of each node; a node without a cell is written inside the formula that uses it. */
 type Places = ReadonlyMap<Node, Place>;
 
 /** The formula of a node for a cell of `sheet`: a reference where the node has a cell of its own. */

@@ -45,7 +45,7 @@ function stepItem({ node, symbol, from }: WorkingLine): string {
  * How did this figure come about, for a page written in Markdown?
  *
  * Inputs once, as a table with what each rests on; then the steps, each as formula, figures and result. Names are escaped
- * altogether: whatever a spec calls a thing, it stands there as text.
+ * completely, so that any name in a spec is shown as plain text.
  *
  * Not for reading figures back: they are cut to two decimals for reading.
  *

@@ -1,4 +1,4 @@
-/** What a notation is: how it writes names, figures and operations; and the words that stand in a formula. */
+/** What a notation is: how it writes names, figures, operations and the words of a formula. */
 import type { Computed, Node } from '../../trace/index.js';
 import { showBrief, showUnit, type Unit } from '../../units/index.js';
 
@@ -10,7 +10,7 @@ export interface Notation {
   readonly sum: (terms: readonly string[]) => string;
   readonly difference: (a: string, b: string) => string;
   readonly product: (a: string, b: string) => string;
-  /** Written with a bar, it needs no brackets around what stands above and below. */
+  /** A quotient written with a bar needs no brackets above and below it. */
   readonly quotient: (a: string, b: string) => string;
   readonly bar: boolean;
   /** `least`, `greatest`, `sin`, `arctan`: a word and what it is taken of. */

@@ -1,4 +1,4 @@
-/** A recorded step written in some notation: the notation says how each operation looks, this file where brackets stand. */
+/** Writes a recorded step in some notation: the notation gives the look of each operation, this file puts the brackets. */
 import type { Computed, Node } from '../../trace/index.js';
 import { showUnit } from '../../units/index.js';
 import { digitsAndUnit, type Notation, roundingInWords, unitInWords } from './notation.js';
@@ -86,7 +86,7 @@ export const byFigureIn =
     return { text, holds: digits.startsWith('-') ? 'loose' : 'atom' };
   };
 
-/** A part by its name; a number of the formula has none and stands as it is. */
+/** A part by its name; a number of the formula has no name and is written as the number. */
 export const byNameIn =
   (notation: Notation) =>
   (node: Node): Written =>

@@ -33,7 +33,7 @@ export function buildLines(
   ];
 }
 
-/** What the tickets say beside the calculation. */
+/** The scale tickets compared with the calculation. */
 export function scaleLines({ scale: { reading, gaps } }: Assessment, p: FiguresInPrint): readonly string[] {
   if (reading === undefined) return [];
   const { tongue, gross, restored, closures } = reading;

@@ -24,7 +24,7 @@ const cells = (texts: readonly string[]): string =>
   texts.map((cell, i) => ` ${cell}`.padStart(columns[i] ?? 9)).join('');
 
 function checkRow(check: Check, tightest: boolean, p: FiguresInPrint): string {
-  // A load below zero uses nothing of its limit, and is not well either.
+  // A load below zero uses no share of its limit, but it means uplift.
   const lifts = compare(check.load.value, lb(0)) < 0;
   const well = lifts ? 'LIFT' : '  ok';
   const name = `${check.verdict === 'over' ? 'OVER' : well}${tightest ? '* ' : '  '}${shortName(check.what)}`;

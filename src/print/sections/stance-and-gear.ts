@@ -1,10 +1,10 @@
-/** The report's sections on how the laden trailer stands, and on jack, ramps and tiedowns. */
+/** The report's sections on side-to-side share, level and yaw, and on jack, ramps and tiedowns. */
 import type { Assessment } from '../../assessment/index.js';
 import { show, showBrief } from '../../units/index.js';
 import type { FiguresInPrint } from '../figures-in-print.js';
 import { entry, remark } from '../text-layout.js';
 
-/** How the laden trailer stands. */
+/** Side-to-side share, level and yaw of the laden trailer. */
 export function stanceLines(
   { stance: { sides, offLevel, yaw }, tow: { offLevel: hitch } }: Assessment,
   p: FiguresInPrint,

@@ -3,7 +3,7 @@ import type { Assessment, PiecePlacement } from '../../assessment/index.js';
 import type { FiguresInPrint } from '../figures-in-print.js';
 import { entry, namesOf, remark } from '../text-layout.js';
 
-/** What the brakes of both must do; nothing in a spec tells what they do. */
+/** What the brakes of both must do; a spec does not contain what they can do. */
 const brakingLines = ({ brakes: { asked } }: Assessment, p: FiguresInPrint): readonly string[] =>
   asked === undefined
     ? []
@@ -48,7 +48,7 @@ export function towLines(assessment: Assessment, p: FiguresInPrint): readonly st
   ];
 }
 
-/** Where the machine may stand. Places are rounded into the window: what the tape shows then keeps the limit. */
+/** Where the machine may be placed. Places are rounded into the window, so that the printed place keeps the limit. */
 export function placeLines({ name, window, heaviest, now }: PiecePlacement, p: FiguresInPrint): readonly string[] {
   const { lower, upper, width, sure, poundsPerInch, tongueUncertainty } = window;
   const end = (

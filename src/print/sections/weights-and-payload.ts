@@ -16,7 +16,7 @@ function guidelineLines(tongue: TonguePart | undefined, p: FiguresInPrint): read
   ];
 }
 
-/** Weights, axle loads, pressures, and the tongue beside its guideline. */
+/** Weights, axle loads, pressures, and the tongue load compared with its guideline. */
 export function weightLines(
   { weights: { curb, gross }, tongue, axleLoads, pressures }: Assessment,
   p: FiguresInPrint,

@@ -44,7 +44,7 @@ const singleSpread = constant(inch(40), 'spread of a single axle', bridgeLaw);
 const tandemSpread = constant(inch(96), 'spread of a tandem', bridgeLaw);
 const exceptionLength = constant(foot(36), 'length of the two-tandem exception', bridgeLaw);
 
-/** Single up to 40 in between the extremes, tandem above that and up to 96 in, whatever stands in between. */
+/** Single up to 40 in between the extremes, tandem above that and up to 96 in, whatever axles are in between. */
 export function spreadKind(spread: Derived<'in'>, decisions: Decision[]): 'single' | 'tandem' | 'group' {
   const single = decide(spread, '<=', singleSpread);
   decisions.push(single);
@@ -58,7 +58,7 @@ export function spreadKind(spread: Derived<'in'>, decisions: Decision[]): 'singl
  * How much may this group of consecutive axles weigh?
  *
  * `W = 500 (L N / (N - 1) + 12 N + 36)` to the nearest 500 lb, N axles, L ft from the first to the last; not above the caps:
- * 20,000 lb when they stand within 40 in, 34,000 lb within 96 in, 80,000 lb at all. Two consecutive tandems, 36 ft or more
+ * 20,000 lb when they are within 40 in, 34,000 lb within 96 in, 80,000 lb in all. Two consecutive tandems, 36 ft or more
  * from first to last axle, may carry 34,000 lb each.
  *
  * Interstate system; State tables differ above four axles, and grandfathered weights are not in it. Caps and exception look

@@ -19,7 +19,7 @@ import { pathOf, pounds } from '../pounds.js';
 import { type AxleGroupOptions, bridgeLaw } from './axle-group-formula.js';
 import { type AxleGroupLimit, limitOf, spreadKind } from './axle-groups.js';
 
-/** One axle: how far it stands behind any fixed point, and what a scale read under it, when one did. */
+/** One axle: its distance behind any fixed point, and its load on a scale when there is one. */
 export interface PlacedAxle {
   readonly behind: AnyLength;
   readonly weight?: AnyWeight;

@@ -12,7 +12,7 @@ export interface VehicleWeights {
   readonly gross: AnyWeight | 'not above GVWR';
 }
 
-/** A power unit and what it tows; an empty list when nothing is towed. */
+/** A power unit and what it tows; an empty list for a power unit alone. */
 export interface CombinationWeights {
   readonly powerUnit: VehicleWeights;
   readonly towed: readonly VehicleWeights[];
@@ -24,9 +24,9 @@ export interface CombinationWeights {
 export interface CombinationRating {
   /** The greater of GVWR and gross, of the power unit. */
   readonly powerUnit: Derived<'lb'>;
-  /** The same, summed over everything towed; zero when nothing is. */
+  /** The same, summed over everything towed; zero for a power unit alone. */
   readonly towed: Derived<'lb'>;
-  /** With nothing towed the label figure is left out, and this is the power unit alone. */
+  /** For a power unit alone the label figure is left out, and this is its own figure. */
   readonly gcwr: Derived<'lb'>;
   readonly decisions: readonly Decision[];
 }
@@ -91,7 +91,7 @@ export function gcwrByDefinition({
   return right({ powerUnit: power.right, towed: towedSum, gcwr: figure as Derived<'lb'>, decisions });
 }
 
-/** The label GCWR in lb, when it is not below the GVWR beside it. */
+/** The label GCWR in lb, when it is not below the GVWR of the same label. */
 function labelAbove(labelGcwr: AnyWeight, gvwr: AnyWeight, decisions: Decision[]): Either<RulesError, Derived<'lb'>> {
   const shown = pounds('label GCWR', labelGcwr, 'label');
   if (isLeft(shown)) return shown;

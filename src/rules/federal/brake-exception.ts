@@ -16,7 +16,7 @@ import { pounds } from '../pounds.js';
 import type { Rule } from '../rule.js';
 import { federalRule, printedLine, printedShare } from './federal.js';
 
-/** A semitrailer rests partly on the towing vehicle; a full trailer stands on its own axles. */
+/** A semitrailer rests partly on the towing vehicle; a full trailer rests on its own axles. */
 export type LightTrailer =
   | {
       readonly kind: 'semitrailer';
@@ -50,7 +50,7 @@ export interface BrakeException {
  *
  * Binds commercial motor vehicles only: private towing follows State law, which starts anywhere from 1,500 to 5,000 lb.
  *
- * @param trailer gross weight as it stands, laden or empty; what rests on the hitch (may be below zero); the axle weights of
+ * @param trailer gross weight as weighed, laden or empty; what rests on the hitch (may be below zero); the axle weights of
  * the tow vehicle as coupled, from a ticket. Any unit of weight.
  * @returns lb. Left `OutOfRange`.
  * @example brakeException({ kind: 'semitrailer', gross: lb(3000), weightOnTowVehicle: lb(300), towingAxleWeights: lb(5000) }) // Right: excepted

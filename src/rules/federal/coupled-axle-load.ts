@@ -41,7 +41,7 @@ export interface CoupledAxleLoad {
  * `tongue = share x GVWR`, `axle load = GVWR - tongue`, and the axle load must not exceed the sum of the GAWRs. The sum may
  * be below the GVWR, because part of the trailer rests on the tow vehicle.
  *
- * For a trailer whose hitch carries load; not for a full trailer or a truck, which stand on their own axles. The sum speaks
+ * For a trailer whose hitch carries load; not for a full trailer or a truck, which rest on their own axles. The sum holds
  * for each axle only when they share equally; single axles are checked where their loads are known.
  *
  * @param trailer GVWR and the sum of the GAWRs from the label; the share of the gross weight that the hitch carries, as

@@ -9,7 +9,7 @@ import { type Operator, type Rule, sourceOfRule } from '../rule.js';
 /**
  * The federal lines for a trailer and its combination.
  *
- * Rows whose text was read in a regulation or an agency page stand as they are; rows from secondary copies or from memory
+ * Rows whose text was read in a regulation or an agency page carry no mark; rows from secondary copies or from memory
  * carry a verify mark in every finding.
  *
  * @example screen(facts, federalRules)

@@ -5,11 +5,11 @@
 import { type Derived, greatestOf, sum, type Terms } from '../../trace/index.js';
 import type { Unit } from '../../units/index.js';
 
-/** A figure, and the facts it still lacks. With facts missing it is a lower bound; with no figure nothing is known. */
+/** A figure, and the facts it still lacks. With facts missing it is a lower bound; without a figure it is unknown. */
 export interface Partly<U extends Unit> {
   readonly figure: Derived<U> | undefined;
   readonly missing: readonly string[];
-  /** There is no such thing: nothing is missing, and there is no figure. */
+  /** The thing does not exist: no fact is missing, and there is no figure. */
   readonly absent?: true;
 }
 

@@ -19,7 +19,7 @@ const questionOf = (rule: Rule): { readonly id: string; readonly topic: string }
  * A rule that has no alternative is a question by itself, under its own id.
  *
  * @param rules `federalRules`, or any others
- * @returns the questions, each where its first rule stands
+ * @returns the questions, in the order of their first rules
  * @example rulesByQuestion(federalRules).length < federalRules.length // true
  * @source how rules are put together is our own
  */
@@ -38,7 +38,7 @@ const federalGroups = rulesByQuestion(federalRules);
 /** Questions by id: those asked, and the federal ones that they may lean on. */
 export type Book = ReadonlyMap<string, RulesOfQuestion>;
 
-/** The questions asked, each by its id, and beside them the federal ones. */
+/** The questions asked, each by its id, and the federal ones. */
 export const bookOf = (asked: readonly RulesOfQuestion[]): Book =>
   new Map([...federalGroups, ...asked].map((group) => [group.id, group]));
 

@@ -10,7 +10,7 @@ import type { Finding } from './finding.js';
 import { findingsOf } from './judge.js';
 import { bookOf, type RulesOfQuestion, rulesByQuestion, soundGroups } from './questions.js';
 
-/** The findings, and every comparison of figures they rest on: while these stand, so do the findings. */
+/** The findings, and every comparison of figures they depend on: while its outcomes hold, so do the findings. */
 export interface Screening {
   readonly findings: readonly Finding[];
   readonly decisions: readonly Decision[];
@@ -51,8 +51,8 @@ export interface Askable {
 /**
  * Can these rules be asked of these facts?
  *
- * Nothing is judged: facts must agree with each other, each rule must stand in a unit that its facts have, and lean on a
- * duty that is known and does not lean on it in turn.
+ * Checks the input only: facts must agree with each other, each rule must use a unit that its facts have, and refer to a
+ * duty that is known and does not refer back to it.
  *
  * @returns the questions with their rules; Left as `screen`
  * @example askable({ 'trailer GVWR': lb(10000) }, federalRules)._tag // Right

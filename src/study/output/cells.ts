@@ -14,7 +14,7 @@ function plainDigits(x: number): string {
   return text.includes('e') ? x.toFixed(12).replace(/\.?0+$/, '') : text;
 }
 
-/** The cells of one column of figures. A figure that stands in many rows one behind the other is written once. */
+/** The cells of one column of figures. A figure repeated in consecutive rows is formatted once. */
 export function figureCells(decimalComma: boolean): (x: number) => string {
   let last = Number.NaN;
   let text = '';

@@ -24,7 +24,7 @@ export interface ColumnTable {
   readonly verdict: Uint8Array;
   /** The verdicts, in the order of their index. */
   readonly verdictNames: readonly AssessmentVerdict[];
-  /** What asks attention, as bits: bit k stands for `attentionNames[k]`. */
+  /** The attention notes, as bits: bit k is `attentionNames[k]`. */
   readonly attention: Uint32Array;
   /** The tags of what asks attention, in the order of their bits. */
   readonly attentionNames: readonly string[];

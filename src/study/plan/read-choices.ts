@@ -44,7 +44,7 @@ const listAt = (part: unknown, keys: readonly string[]): readonly unknown[] | un
   return Array.isArray(found) ? found : undefined;
 };
 
-/** The spec with one more item: in the list of a built-up trailer, or beside the weight of a weighed one. */
+/** The spec with one more item: in the list of a built-up trailer, or added to the weight of a weighed one. */
 function withOption(spec: unknown, name: string, { weight, at }: AddedOption): unknown {
   const items = listAt(spec, ['trailer', 'curb', 'items']);
   const list = items === undefined ? 'added' : 'items';

@@ -48,7 +48,7 @@ export interface Linked {
   readonly figures: Readonly<Record<string, Levels | Range | Chance>>;
 }
 
-/** An option that adds weight to the empty trailer: what it weighs and where its balance point stands. */
+/** An option that adds weight to the empty trailer: its weight and the place of its balance point. */
 export interface AddedOption {
   /** A weight as text, `"62 lb"`. */
   readonly weight: string;

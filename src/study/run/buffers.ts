@@ -16,7 +16,7 @@ export interface Chunk {
   readonly figures: readonly Float64Array[];
   /** For each row, an index into `verdictNames`: over, attention, within, unchecked. */
   readonly verdict: Uint8Array;
-  /** For each row, what asks attention as bits: bit k stands for `attentionNames[k]`. */
+  /** For each row, the attention notes as bits: bit k is `attentionNames[k]`. */
   readonly attention: Uint32Array;
   /** The tags of what asks attention, in the order of their bits. */
   readonly attentionNames: readonly string[];
@@ -24,7 +24,7 @@ export interface Chunk {
   readonly governs: Uint16Array;
   /** The checks closest to their limit, in the order of their index. */
   readonly governNames: readonly string[];
-  /** For each row, an index into `reasonNames`: 0 for a row with an answer, else why it has none. Its figures then mean nothing. */
+  /** For each row, an index into `reasonNames`: 0 for a row with an answer, else why it has none. Its figures are then meaningless. */
   readonly reasons: Uint16Array;
   /** Why rows have no answer, in the order of their index. */
   readonly reasonNames: readonly string[];

@@ -1,4 +1,4 @@
-/** Outcomes of decisions that rest on one varied input: the same figure gives the same outcome, on however many rows it stands. */
+/** Cache of the outcomes of decisions that depend on one varied input: the same figure gives the same outcome on every row. */
 import { type Decision, type Node, nodesOf } from '../../trace/index.js';
 import type { Decimal } from '../../units/index.js';
 

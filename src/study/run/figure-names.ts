@@ -13,7 +13,7 @@ export interface NamedFigure {
  * Name and unit of every figure, in the order they are first met.
  *
  * @param alternatives every alternative with the spec's own figures
- * @param rows recordings of single rows, made one by one: asked only where no alternative has an answer as it stands
+ * @param rows recordings of single rows, made one by one: used only where no alternative has an answer at the spec's own figures
  * @returns Left with the error of the first alternative when none of them has an answer
  */
 export function figureNames(

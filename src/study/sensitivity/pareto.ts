@@ -28,7 +28,7 @@ const atLeastAsGood = (a: readonly number[], b: readonly number[]): boolean =>
   a.every((score, k) => score >= (b[k] as number));
 const alike = (a: readonly number[], b: readonly number[]): boolean => a.every((score, k) => score === b[k]);
 
-/** The rows that stand against a new one; the new one itself when nothing beats it. Rows that are alike stay side by side. */
+/** The rows that a new row does not beat, and the new row unless one of them beats it. Equal rows are all kept. */
 function joinedBy(front: readonly Candidate[], next: Candidate): readonly Candidate[] {
   for (const { scores } of front) if (atLeastAsGood(scores, next.scores) && !alike(scores, next.scores)) return front;
   return [...front.filter(({ scores }) => alike(scores, next.scores) || !atLeastAsGood(next.scores, scores)), next];
@@ -42,7 +42,7 @@ function joinedBy(front: readonly Candidate[], next: Candidate): readonly Candid
  *
  * @param study any study; all of its rows are run
  * @param goals figures by name or inputs by path, the most or the least of each
- * @param verdicts which rows may be among them: those within, if nothing is said
+ * @param verdicts which rows may be among them; those within by default
  * @returns the rows in the order of the study; Left `UnknownPath` for a goal that is no figure, `UnusableVariation` for none at all
  * @example orThrow(pareto(s, [{ of: 'payload', want: 'most' }, { of: 'gross weight', want: 'least' }], ['attention', 'within'])).length // 2; two rows that are alike
  * @source the usual meaning of a Pareto front; any textbook of decisions; from memory

@@ -45,7 +45,7 @@ export function solveFor(
 /**
  * At which value of this input does this figure meet a target?
  *
- * As `solveFor`, for `figure - target` instead of a reserve: where must the machine stand for a tongue share of 12 %?
+ * As `solveFor`, for `figure - target` instead of a reserve: where must the machine be for a tongue share of 12 %?
  *
  * @param base a spec as JSON
  * @param path the input, such as `cargo.0.front`

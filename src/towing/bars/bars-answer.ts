@@ -39,7 +39,7 @@ export interface WeightDistribution {
   readonly ontoTrailer: Derived<'lb'>;
   readonly ontoFront: Derived<'lb'>;
   readonly offRear: Derived<'lb'>;
-  /** Share of what the tongue took off the front axle that came back; absent when it took nothing. */
+  /** Share of the load the tongue took off the front axle that the bars return; absent when it took none. */
   readonly restored?: Derived<'ratio'>;
   readonly barsOff: RigLoads;
   readonly barsOn: RigLoads;

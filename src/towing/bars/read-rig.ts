@@ -23,7 +23,7 @@ export interface RigRead {
   readonly decisions: readonly Decision[];
 }
 
-/** Reads the figures of the rig; refuses what cannot stand so. */
+/** Reads the figures of the rig; refuses an impossible geometry. */
 export function readRig(question: WeightDistributionQuestion): Either<TowingError, RigRead> {
   const [front, rear, tongue, gross] = [
     inPounds('front axle, truck alone', question.front),

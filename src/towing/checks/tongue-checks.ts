@@ -19,7 +19,7 @@ export interface AskedOfTongue {
   readonly placard: Asked;
 }
 
-/** Asks them, each under `how` the trailer stands. */
+/** Makes the checks; `how` names the attitude of the trailer. */
 export function askedOfTongue(
   vehicle: TowVehicle,
   { front, rear, hardware, alone, lever }: TowFacts,

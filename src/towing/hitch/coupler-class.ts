@@ -53,7 +53,7 @@ function strength(
 }
 
 /**
- * Which class must the coupler be for a trailer of this gross weight, and what must such a coupler stand?
+ * Which class must the coupler be for a trailer of this gross weight, and what test forces must such a coupler withstand?
  *
  * Class 1 to 2,000 lb, 2 to 3,500, 3 to 5,000, 4 to 10,000, ends included. Classes 1 to 3 print forces; class 4 prints factors
  * of the maximum gross trailer weight. Static test strengths, not ratings to load up to.

@@ -1,4 +1,4 @@
-/** Where the ball stands from the tow vehicle's axles, and what that leverage does with a load on the ball. */
+/** The place of the ball relative to the tow vehicle's axles, and the axle loads that a load on the ball causes. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type Note, note } from '../../ratings/index.js';
 import {
@@ -24,10 +24,10 @@ import { publishedOverhangBound } from '../data/sources.js';
 import type { HitchKind, TowingError } from '../errors.js';
 import { allAboveZero, noneOf, plainShare } from '../figures.js';
 
-/** How far the ball stands behind the rear axle: a length (negative for a gooseneck), or that length over the wheelbase. */
+/** How far the ball is behind the rear axle: a length (negative for a gooseneck), or that length over the wheelbase. */
 export type Overhang = AnyLength | { readonly ofWheelbase: AnyShare };
 
-/** Where the ball stands. An overhang nobody measured is `'unknown'`; that is a choice, and it uses the stated bound. */
+/** The place of the ball. For an overhang not measured, `'unknown'` explicitly chooses the stated bound. */
 export type HitchPlace =
   | { readonly hitch: HitchKind; readonly overhang: AnyLength; readonly wheelbase: AnyLength }
   | {
@@ -59,7 +59,7 @@ const overAxle = note(
   'The ball stands right over the rear axle: the front axle neither gains nor loses. Make sure that the overhang was measured.',
 );
 
-/** The sign of an overhang must fit the hitch, and a gooseneck ball stands behind the front axle. */
+/** The sign of an overhang must fit the hitch, and a gooseneck ball is behind the front axle. */
 function placed<U extends Unit>(
   hitch: HitchKind,
   overhang: Derived<U>,

@@ -101,7 +101,7 @@ export interface JackSpot {
   readonly decisions: readonly Decision[];
 }
 
-/** Reads where a jack stands: behind the ball and ahead of the axles. */
+/** Reads the place of a jack: behind the ball and ahead of the axles. */
 export function jackSpot(place: {
   readonly jackBehindBall: AnyLength;
   readonly axlesAt: AnyLength;

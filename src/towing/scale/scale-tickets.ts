@@ -36,7 +36,7 @@ export interface CannotTell {
   readonly needs: string;
 }
 
-/** What the tickets say; a figure that they do not contain is absent and stands in `cannotTell`. */
+/** What the tickets give; a figure that they do not contain is absent and is named in `cannotTell`. */
 export interface TicketReading extends TicketFigures {
   readonly closures: readonly Closure[];
   readonly cannotTell: readonly CannotTell[];

@@ -57,7 +57,7 @@ const coupled = ({ steer, drive, trailer }: CoupledPass, when: string): CoupledR
   trailer: inPounds(`trailer axles, ${when}`, trailer, 'scale'),
 });
 
-/** Reads the passes. Left `BelowZero`: a platform never shows less than nothing. */
+/** Reads the passes. Left `BelowZero`: a platform never shows less than zero. */
 export function readTickets(tickets: Tickets): Either<TowingError, Readings> {
   const { barsOn, barsOff, truckAlone, trailerAlone } = tickets;
   const readings = {

@@ -9,7 +9,7 @@ import { passesOf } from './tickets.js';
 /**
  * What is the tongue load by these tickets, or why can they not tell?
  *
- * The same reading as `readScaleTickets`, for those who want nothing but the tongue.
+ * The same reading as `readScaleTickets`, for the tongue load only.
  *
  * @returns lb; Left `TicketsCannotTell` for a coupled ticket alone or one with bars on, and the errors of `readScaleTickets`
  * @example tongueFromTickets({ tickets: { barsOff: { steer: lb(2740), drive: lb(2820), trailer: lb(5140) } }, division: scaleDivision }) // Left TicketsCannotTell

@@ -15,7 +15,7 @@ import type { TowingError } from '../errors.js';
 import { noneBelowZero, noneOf } from '../figures.js';
 import { type HitchPlace, hitchLever, type Lever, takenOffFront } from '../hitch/hitch-lever.js';
 
-/** The tow vehicle as scaled alone, where its ball stands, and what the trailer puts on it. */
+/** The tow vehicle as weighed alone, the place of its ball, and the tongue load on it. */
 export type HitchedQuestion = HitchPlace & {
   readonly front: AnyWeight;
   readonly rear: AnyWeight;

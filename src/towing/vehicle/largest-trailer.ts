@@ -57,7 +57,7 @@ const noRoom = (bounds: readonly TrailerBound[]): Note =>
 /**
  * How heavy a trailer do these limits allow?
  *
- * Each limit gives a weight, and the least governs: gross ratings as they stand; `GCWR - truck`; tongue ratings over f;
+ * Each limit gives a weight, and the least governs: gross ratings directly; `GCWR - truck`; tongue ratings over f;
  * `(GVWR - truck) / f`; `(rear GAWR - rear) b / ((b + o) f)`; `(placard - people - cargo) / f`. f tongue share of the
  * trailer gross, b wheelbase, o overhang. A gooseneck also loads the front axle: `(front GAWR - front) b / (-o f)`.
  *

@@ -21,7 +21,7 @@ export function resting({ front, rear, hardware, lever }: TowFacts): {
     : hitchedBy(lever, front, rear, parts, 'with hitch hardware');
 }
 
-/** A gooseneck that stands ahead of the rear axle loads the front axle; any other ball does not. */
+/** A gooseneck ball ahead of the rear axle loads the front axle; any other ball does not. */
 export function loadsFront(hitch: TowVehicle['hitch'], lever: TowFacts['lever']): Decision | undefined {
   if (hitch !== 'gooseneck' || 'missing' in lever) return undefined;
   return lever.by === 'share' ? decide(lever.share, '<', noneOf('ratio')) : decide(lever.overhang, '<', noneOf('in'));

@@ -18,7 +18,7 @@ interface Route {
   readonly allows: (rating: Derived<'lb'>) => LoadOrMissing;
 }
 
-/** Every bound there are facts for. At or below zero where the tow vehicle is full without a trailer. Left `NotAboveZero` for a rating of nothing. */
+/** Every bound with known inputs. At or below zero where the tow vehicle is full without a trailer. Left `NotAboveZero` for a rating of zero. */
 export function towBounds(
   vehicle: TowVehicle,
   coupler: HitchPart | undefined,

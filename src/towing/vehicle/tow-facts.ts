@@ -14,7 +14,7 @@ export type Facts = Readonly<Record<string, Derived<'lb'> | undefined>>;
 export interface TowFacts {
   readonly front: Derived<'lb'> | undefined;
   readonly rear: Derived<'lb'> | undefined;
-  /** Hitch parts not yet scaled, under their name; nothing when none were given. */
+  /** Hitch parts not included in the scale weights, under their name; undefined when none were given. */
   readonly hardware: Facts;
   /** The truck alone, hitch parts and all. */
   readonly alone: LoadOrMissing;

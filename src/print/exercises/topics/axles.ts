@@ -1,9 +1,9 @@
-/** Exercises on what stands on the axles, on the tires and on the tongue. */
+/** Exercises on the loads of axles, tires and tongue. */
 import { given, inShare, minus, over, plus, result, times } from '../../../trace/index.js';
 import { lb } from '../../../units/index.js';
 import { type Topic, written } from '../topic.js';
 
-/** The share of the gross weight that stands on the tongue. */
+/** The share of the gross weight on the tongue. */
 export const tongueShare: Topic = {
   title: 'the tongue share',
   draw: (draw) => {
