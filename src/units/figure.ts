@@ -4,25 +4,10 @@
  * Steps and comparisons use the double as long as the bound lets them. The decimal of 34 digits is worked out when somebody
  * reads it, and kept. All fields are private: nothing can be overwritten from outside, and no figure has to be frozen.
  */
-import type { Branded } from 'io-ts';
 import { Decimal, decimalOf, frozenDecimal } from './decimal.js';
 import { boundOfDigits, digitsOf, nearestDouble } from './doubles.js';
+import type { Quantity } from './quantity-type.js';
 import type { Unit } from './unit-list.js';
-
-interface QuantityBrand {
-  readonly Quantity: unique symbol;
-}
-
-interface Plain<U extends Unit> {
-  readonly unit: U;
-  readonly value: Decimal;
-}
-
-/**
- * A figure: its `unit` and its `value`, a decimal of 34 digits that is worked out when it is first read. Only this library's
- * functions can make one, and nothing can change one. Two figures are compared by `compare`, or by `sameFigure`, digit for digit.
- */
-export type Quantity<U extends Unit> = Branded<Plain<U>, QuantityBrand>;
 
 /** What a decimal is made of when it is read: its digits, or a step that is recorded elsewhere. */
 type Origin = string | number | object;

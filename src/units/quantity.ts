@@ -3,10 +3,12 @@
  * weight.
  */
 import { type Decimal, decimalOf } from './decimal.js';
-import { ofDecimal, ofDigits, ofNumber, type Quantity } from './figure.js';
+import { ofDecimal, ofDigits, ofNumber } from './figure.js';
+import type { Quantity } from './quantity-type.js';
 import type { Unit } from './unit-list.js';
 
-export { ofDecimal, type Quantity } from './figure.js';
+export { ofDecimal } from './figure.js';
+export type { Quantity } from './quantity-type.js';
 
 /** What a constructor reads: a number by its shortest printed decimal, or text by its digits. */
 export type Digits = number | string | Decimal;
