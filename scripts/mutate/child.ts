@@ -43,6 +43,13 @@ function goesOn(): void {
   process.send?.('goes on');
 }
 
+/** The comparisons that a reading of the tests adds to the matchers; they hold on to the whole reading. */
+function forgetEarlierReadings(): void {
+  const matchers = Symbol.for('$$jest-matchers-object') as unknown as keyof typeof globalThis;
+  const known = globalThis[matchers] as { readonly customEqualityTesters: unknown[] } | undefined;
+  if (known !== undefined) known.customEqualityTesters.length = 0;
+}
+
 /** One run of the tests with the mutant on. */
 async function run({ mutant, tests, anew }: Question): Promise<Said> {
   state.on = mutant;
@@ -50,6 +57,7 @@ async function run({ mutant, tests, anew }: Question): Promise<Said> {
   try {
     if (anew || state.run === undefined) {
       delete state.run;
+      forgetEarlierReadings();
       places();
       const module = { exports: {} };
       read(createRequire(bundle), module, module.exports);

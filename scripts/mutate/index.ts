@@ -19,7 +19,7 @@ import { asker } from './ask.js';
 import { bundleOf, testsOf } from './bundle.js';
 import type { Mutant } from './instrument.js';
 import { noDifferenceBecause } from './reasons.js';
-import type { Ran } from './said.js';
+import type { Question, Ran, Said } from './said.js';
 import { keepSurvivors, keyOf } from './survivors.js';
 
 const [chapter = '', count, seed = '1'] = process.argv.slice(2);
@@ -70,16 +70,26 @@ const kills = new Map<string, number>();
 const worth = (name: string): number => ((kills.get(name) ?? 0) + 0.2) / ((took.get(name) ?? 0) + 0.5);
 const byWorth = (names: readonly string[]): readonly string[] => [...names].sort((a, b) => worth(b) - worth(a));
 
-async function lives({ id }: Mutant): Promise<boolean> {
+/** Silence alone is no proof on a machine that is busy: the mutant is asked once more, in a new process with more time. */
+async function askTwice(question: Question): Promise<Said | 'too long'> {
+  const said = await ask(question, limit);
+  return said === 'too long' ? ask({ ...question, anew: true }, 4 * limit) : said;
+}
+
+async function lives(mutant: Mutant): Promise<boolean> {
+  const { id, file, line, what } = mutant;
   const early = atLoad.has(id);
   const tests = byWorth(early ? [...took.keys()] : (reachedBy.get(id) ?? []));
-  let said = await ask({ mutant: id, tests, anew: early }, limit);
+  let said = await askTwice({ mutant: id, tests, anew: early });
   // What was worked out once, before the mutant was on, hides it: those that seem to live are asked in a fresh reading,
   // by the tests of the chapter itself.
   const own = tests.filter((name) => name.startsWith(`tests/${chapter}/`));
   if (!early && own.length > 0 && said !== 'too long' && said.failed === undefined)
-    said = await ask({ mutant: id, tests: own, anew: true }, limit);
-  if (said === 'too long') return false;
+    said = await askTwice({ mutant: id, tests: own, anew: true });
+  if (said === 'too long') {
+    console.log(`killed by its silence: ${file}:${line} ${what}`);
+    return false;
+  }
   if (said.failed !== undefined) kills.set(said.failed, (kills.get(said.failed) ?? 0) + 1);
   else if (tests.length === 0) console.log('no test reaches:');
   return said.failed === undefined;

@@ -35,7 +35,8 @@ const asArgs = (row: unknown): readonly unknown[] => (Array.isArray(row) ? row :
 /** A name is a test's own: its file, its groups, its title, and a number where that is taken. */
 const taken = new Map<string, number>();
 const shared = (globalThis as unknown as { readonly __switch: { readonly file: string } }).__switch;
-const add = (title: string, body: () => unknown): void => {
+const add = (title: string, ...more: readonly unknown[]): void => {
+  const body = more.find((each) => typeof each === 'function') as () => unknown; // options may stand before it
   const name = [shared.file, ...where, title].join(' > ');
   const before = taken.get(name) ?? 0;
   taken.set(name, before + 1);

@@ -77,11 +77,9 @@ export type Facts = { readonly [F in Exclude<WeightFact, 'label GCWR' | AbsentFa
 const lengths: ReadonlySet<string> = new Set(lengthFacts);
 const given: ReadonlySet<string> = new Set([...weightFacts, ...lengthFacts]);
 const questions: ReadonlySet<string> = new Set(yesNoFacts);
-const weights: ReadonlySet<string> = new Set([...weightFacts, ...computedWeights]);
 
 /** Whether a word names a figure that somebody has to tell us. */
 export const isGivenFact = (text: string): text is WeightFact | LengthFact => given.has(text);
-export const isWeightName = (text: string): text is WeightName => weights.has(text);
 export const isYesNoFact = (text: string): text is YesNoFact => questions.has(text);
 
 /** What a fact measures. */

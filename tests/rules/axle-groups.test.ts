@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { tightest } from '../../src/ratings/index.js';
 import { axleGroupLimit, axleGroups, type PlacedAxle } from '../../src/rules/index.js';
-import type { Derived } from '../../src/trace/index.js';
+import { type Derived, explain } from '../../src/trace/index.js';
 import { foot, inch, lb, mm, show, type Unit } from '../../src/units/index.js';
 import { expectReplays } from '../helpers/working.js';
 import { leftOf, orFail } from './helpers.js';
@@ -112,6 +112,20 @@ describe('every consecutive group', () => {
     );
     expect([short?.kind, short && show(short.limit.value)]).toEqual(['group', '66,000 lb']);
   });
+  it.each([
+    ['a tandem, then axles too far apart', [0, 48, 300, 440], 'group'],
+    ['axles too far apart, then a tandem', [0, 140, 392, 440], 'group'],
+    ['a tandem, then one axle', [0, 48, 440], 'group'],
+    ['one axle, then a tandem', [0, 392, 440], 'group'],
+    ['three axles as the first tandem', [0, 48, 96, 392, 440], 'two tandems'],
+    ['three axles as the second', [0, 48, 344, 392, 440], 'two tandems'],
+    ['two axles that count as one, then a tandem', [0, 33, 392, 440], 'group'],
+    ['two that count as one before the tandem is whole', [0, 33, 66, 392, 440], 'two tandems'],
+    ['three pairs', [0, 48, 200, 248, 392, 440], 'group'],
+  ])('is it two tandems? %s: %s', (_, places, kind) => {
+    const { groups } = orFail(axleGroups(layout(...places.map((at) => [at] as const)), plain));
+    expect(groups.find(({ first, last }) => first === 1 && last === places.length)?.kind).toBe(kind);
+  });
   it('sees a tandem of three axles, and axles that count as one', () => {
     const { groups } = orFail(axleGroups(layout([0], [48], [96]), plain));
     expect(
@@ -130,6 +144,33 @@ describe('every consecutive group', () => {
   it('gives limits without checks when an axle was not weighed', () => {
     const { groups } = orFail(axleGroups(layout([0, 9000], [200]), plain));
     expect(groups.map(({ check }) => check === undefined)).toEqual([false, true, true]);
+  });
+  it('names the axles of each group in its working, from 1 at the front', () => {
+    const { groups } = orFail(axleGroups(layout([0, 9000], [200, 17000], [250, 17000]), plain));
+    const [front, , , , pair] = groups;
+    expect([front?.check?.part, pair?.check?.part]).toEqual(['axle 1', 'axles 2 to 3']);
+    expect(explain(pair?.length as Derived<Unit>)).toBe(
+      [
+        'axle 3 position = 250 in  [stated]',
+        'axle 2 position = 200 in  [stated]',
+        'spread of axles 2 to 3',
+        '  = axle 3 position - axle 2 position',
+        '  = 250 in - 200 in',
+        '  = 50 in',
+        'length of axles 2 to 3',
+        '  = spread of axles 2 to 3 in feet',
+        '  = 50 in in feet',
+        '  = 4.17 ft',
+      ].join('\n'),
+    );
+    expect(explain(pair?.check?.load as Derived<Unit>)).toContain('weight of axles 2 to 3\n  = axle 2 weight + axle 3');
+    expect(explain(front?.limit as Derived<Unit>)).toContain('= least of (line of single axle weight, Interstate)');
+  });
+  it('asks the groups of 24 axles, and of no more', () => {
+    const rig = (count: number) =>
+      axleGroups(layout(...Array.from({ length: count }, (_, i) => [60 * i] as const)), plain);
+    expect(orFail(rig(24)).groups).toHaveLength((24 * 25) / 2);
+    expect(leftOf(rig(25))).toMatchObject({ what: 'axles', found: '25', needed: 'at most 24' });
   });
   it('takes positions in any unit of length', () => {
     const { groups } = orFail(axleGroups([{ behind: foot(0) }, { behind: mm(1016) }], plain));

@@ -139,13 +139,31 @@ describe('what is not there', () => {
     expect(found.outcome).toBe('does not apply');
     expect(found.answers.map((answer) => answer.text)).toContain(text);
   });
+  it('names what the line lacks beside what the figure lacks', () => {
+    const rule: Rule = {
+      ...(federalRules.find(({ id }) => id === 'gross-80') as Rule),
+      all: [{ test: 'combined gross', operator: '<=', line: { times: '2', of: 'heaviest tandem' }, unit: 'lb' }],
+    };
+    const lacks = (given: string): readonly string[] => ask('gross-80', facts(given), [rule]).missing;
+    expect(lacks('')).toEqual(['tow vehicle gross', 'trailer gross', 'heaviest tandem']);
+    expect(lacks('trailer gross: 9000 lb')).toEqual(['tow vehicle gross', 'heaviest tandem']);
+    expect(lacks('trailer gross: 9000 lb, tow vehicle gross: 7000 lb')).toEqual(['heaviest tandem']);
+    expect(lacks('trailer gross: 9000 lb, heaviest tandem: 8000 lb')).toEqual(['tow vehicle gross']);
+  });
   it('is no line to compare with either', () => {
     const rule: Rule = {
       ...(federalRules.find(({ id }) => id === 'gross-80') as Rule),
       all: [{ test: 'trailer gross', operator: '<=', line: { times: '2', of: 'heaviest tandem' }, unit: 'lb' }],
     };
     const given = facts('trailer gross: 9000 lb, heaviest tandem: none');
-    expect(ask('gross-80', given, [rule])).toMatchObject({ outcome: 'does not apply', missing: [] });
+    expect(ask('gross-80', given, [rule])).toMatchObject({
+      outcome: 'does not apply',
+      missing: [],
+      answers: [{ text: 'trailer gross <= 2 x heaviest tandem (none)' }],
+    });
+    expect(ask('gross-80', facts('trailer gross: 9000 lb'), [rule]).answers[0]?.text).toBe(
+      'trailer gross 9,000 lb <= 2 x heaviest tandem (not known): cannot be told',
+    );
     const least: Rule = {
       ...rule,
       all: [

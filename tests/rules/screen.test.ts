@@ -235,6 +235,11 @@ describe('facts that cannot be', () => {
   it.each([
     ['tow vehicle GVWR: 14000 lb, label GCWR: 13999 lb', 'tow vehicle GVWR', 'label GCWR'],
     ['trailer unloaded: 3000 lb, trailer gross: 2999 lb', 'trailer unloaded', 'trailer gross'],
+    [
+      'actual weights within ratings: yes, trailer unloaded: 3000 lb, trailer gross: 2999 lb',
+      'trailer unloaded',
+      'trailer gross',
+    ],
     ['weight on tow vehicle: 3001 lb, trailer gross: 3000 lb', 'weight on tow vehicle', 'trailer gross'],
     [
       'actual weights within ratings: yes, trailer GVWR: 10000 lb, trailer gross: 10001 lb',
@@ -287,7 +292,7 @@ describe('facts that cannot be', () => {
       needed: 'length',
     });
     expect(describeError(leftOf(screen({ 'overal width': foot(3) } as never, federalRules)))).toMatch(
-      /^overal width: there is no fact "overal width"; write one of trailer GVWR/,
+      /^overal width: there is no fact "overal width"; write one of trailer GVWR.*, overall width, overall length,/,
     );
   });
   it('refuses a rule that binds where no rule is, or that measures a weight in inches', () => {
@@ -308,11 +313,13 @@ describe('facts that cannot be', () => {
       ...rule,
       all: [{ test: 'trailer GVWR', operator: '>', line: { value: '3' }, unit: 'in' as Unit }],
     } as unknown as Rule;
-    expect(leftOf(screen({}, [wrong]))).toMatchObject({
-      tag: 'WrongRuleUnit',
-      fact: 'trailer GVWR',
-      found: 'in',
-      path: 'tracking',
-    });
+    const range = { ...rule, where: wrong.all } as Rule;
+    for (const misfit of [wrong, range])
+      expect(leftOf(screen({}, [misfit]))).toMatchObject({
+        tag: 'WrongRuleUnit',
+        fact: 'trailer GVWR',
+        found: 'in',
+        path: 'tracking',
+      });
   });
 });

@@ -16,6 +16,7 @@ describe('light-trailer exception', () => {
       }),
     );
     expect(show(found.shareLimit.value)).toBe('1,360 lb');
+    expect(found.rule.clause).toBe('49 CFR 393.42(b)(4)');
     expect(found.excepted).toBe(false);
     expectReplays(found.shareLimit, ...found.distances);
   });
@@ -29,6 +30,7 @@ describe('light-trailer exception', () => {
       }),
     );
     expect(show(found.shareLimit.value)).toBe('2,000 lb');
+    expect(found.rule.clause).toBe('49 CFR 393.42(b)(3)');
     expect(found.excepted).toBe(true);
     expectReplays(...found.distances);
   });
@@ -93,6 +95,7 @@ describe('surge brakes', () => {
   ])('trailer %i behind %i: %s', (trailer, tow, accepted) => {
     const found = orFail(surgeBrakes({ gvwr: lb(trailer), gross: 'not above GVWR' }, lb(tow)));
     expect(found.accepted).toBe(accepted);
+    expect(found.rule.clause).toBe(trailer <= 12000 ? '49 CFR 393.48(d)(1)(i)' : '49 CFR 393.48(d)(1)(ii)');
     expectReplays(found.distance, ...(found.limit === undefined ? [] : [found.limit]));
   });
   it('takes the gross where it is above the GVWR, (d)(3) (from memory)', () => {

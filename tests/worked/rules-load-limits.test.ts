@@ -6,7 +6,9 @@ import {
   gvwrLowerBound,
   largestRatedCargo,
   placardLoadLeft,
+  showsCapacity,
 } from '../../src/rules/index.js';
+import { given } from '../../src/trace/index.js';
 import { convert, kg, lb, percent, show, showBrief } from '../../src/units/index.js';
 import { expectReplays } from '../helpers/working.js';
 import { leftOf, orFail } from '../rules/helpers.js';
@@ -95,6 +97,10 @@ describe('axle load at GVWR, coupled (rule of letter nht76-3.20)', () => {
       orFail(coupledAxleLoad({ gvwr: lb(15400), tongueShare: percent(9), sumOfGawrs: lb(14000) })).check.verdict,
     ).toBe('over');
   });
+  it('takes a trailer that rests on its axles alone', () => {
+    const found = orFail(coupledAxleLoad({ gvwr: lb(7000), tongueShare: percent(0), sumOfGawrs: lb(7000) }));
+    expect([show(found.axleLoad.value), found.check.verdict]).toEqual(['7,000 lb', 'within']);
+  });
   it.each(['-1', '100'])('refuses a share of %s percent', (share) => {
     expect(
       leftOf(coupledAxleLoad({ gvwr: lb(7000), tongueShare: percent(share), sumOfGawrs: lb(7000) })),
@@ -107,10 +113,12 @@ describe('added weight limit: least of 1.5 percent and 100 lb (final rule of 200
     [5000, '75 lb'],
     [7000, '100 lb'],
     [10000, '100 lb'],
+    [10001, '100 lb'],
     [6666, '99.99 lb'],
     [6667, '100 lb'],
   ])('%i lb: %s', (gvwr, limit) => {
     const found = orFail(addedWeightLimit(lb(gvwr)));
+    expect(showsCapacity(given('GVWR', lb(gvwr), 'label')).holds).toBe(gvwr <= 10000);
     expect(showBrief(found.value)).toBe(limit);
     expectReplays(found);
   });

@@ -97,6 +97,12 @@ export function axleGroupLimit(run: AxleRun, options: AxleGroupOptions): Either<
   return right(limitOf(run.count, converted('group length', taken, 'ft'), kind, run.twoTandems, options, decisions));
 }
 
+function isLong(length: Derived<'ft'>, decisions: Decision[]): boolean {
+  const long = decide(length, '>=', exceptionLength);
+  decisions.push(long);
+  return long.holds;
+}
+
 /** The least of the formula and the caps, or the exception where it helps. */
 export function limitOf(
   count: number,
@@ -120,9 +126,7 @@ export function limitOf(
       exact,
       decisions,
     };
-  const long = decide(length, '>=', exceptionLength);
-  if (twoTandems) decisions.push(long);
-  if (!twoTandems || !long.holds)
+  if (!twoTandems || !isLong(length, decisions))
     return {
       kind: 'group',
       limit: leastOf('axle group limit', [byFormula, gross], bridgeLaw),

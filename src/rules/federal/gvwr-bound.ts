@@ -2,7 +2,6 @@
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import {
   type AnyWeight,
-  asDerived,
   constant,
   type Derived,
   difference,
@@ -120,7 +119,7 @@ export function placardLoadLeft(placard: AnyWeight, people: readonly AnyWeight[]
   if (isLeft(load)) return load;
   const each: Derived<'lb'>[] = [];
   for (const [i, person] of people.entries()) {
-    const weighed = pounds(`occupant ${i + 1}`, asDerived(`occupant ${i + 1}`, person));
+    const weighed = pounds(`occupant ${i + 1}`, person);
     if (isLeft(weighed)) return weighed;
     each.push(weighed.right);
   }

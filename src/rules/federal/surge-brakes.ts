@@ -48,7 +48,6 @@ export function surgeBrakes(trailer: VehicleWeights, towVehicleGvwr: AnyWeight):
   const tow = pounds('tow vehicle GVWR', towVehicleGvwr, 'label');
   if (isLeft(tow)) return tow;
   const [lower, upper] = [printedLine('surge-1', 0, 'where'), printedLine('surge-2')];
-  const light = decide(heavier, lower.operator, lower.line);
   const inRange = decide(heavier, upper.operator, upper.line);
   if (!inRange.holds) {
     const distance = difference('distance to the end of the surge range', heavier, upper.line);
@@ -57,9 +56,10 @@ export function surgeBrakes(trailer: VehicleWeights, towVehicleGvwr: AnyWeight):
       rule: federalRule('surge-2'),
       limit: undefined,
       distance,
-      decisions: [light, inRange],
+      decisions: [inRange],
     });
   }
+  const light = decide(heavier, lower.operator, lower.line);
   const { operator, share } = light.holds ? printedShare('surge-1', 0) : printedShare('surge-2', 1);
   const limit = product('most of the trailer for surge brakes', share, tow.right);
   const fits = decide(heavier, operator, limit);

@@ -103,8 +103,10 @@ function judge(group: RulesOfQuestion, facts: Facts, findingOf: (id: string) => 
     verify: speaking.some(toBeVerified),
     caution: rule.caution === undefined ? generalCaution : `${rule.caution} ${generalCaution}`,
     decisions: [
-      ...speaking.flatMap((row) => row.bases.flatMap(({ decisions }) => decisions)),
-      ...answers.flatMap(({ decision }) => (decision === undefined ? [] : [decision])),
+      ...rows.flatMap((row) => row.bases.flatMap(({ decisions }) => decisions)),
+      ...unlike(rows.flatMap((row) => row.answers)).flatMap(({ decision }) =>
+        decision === undefined ? [] : [decision],
+      ),
     ],
   };
 }

@@ -2,14 +2,7 @@
 import { asDerived, converted, type Derived } from '../../trace/index.js';
 import type { UnitOf } from '../../units/index.js';
 import { largestCombination } from '../definitions/gcwr.js';
-import {
-  type FactName,
-  type Facts,
-  isWeightName,
-  type LengthFact,
-  type WeightFact,
-  type WeightName,
-} from '../facts.js';
+import type { FactName, Facts, LengthFact, WeightFact, WeightName } from '../facts.js';
 import { greatestKnown, lacking, notThere, type Partly, sumKnown, wholly } from './partly-known.js';
 
 const ratings: ReadonlySet<FactName> = new Set<FactName>(['trailer GVWR', 'tow vehicle GVWR', 'label GCWR']);
@@ -72,9 +65,6 @@ export function weightOf(facts: Facts, name: WeightName): Partly<'lb'> {
   const { figure, ...known } = resolve(facts, name);
   return {
     ...known,
-    figure:
-      figure === undefined || !isWeightName(name)
-        ? undefined
-        : converted(name, figure as Derived<UnitOf<'mass'>>, 'lb'),
+    figure: figure === undefined ? undefined : converted(name, figure as Derived<UnitOf<'mass'>>, 'lb'),
   };
 }
