@@ -9,11 +9,13 @@ import {
   rangePressure,
   serviceNotes,
   speedInformation,
+  tireLoadRating,
 } from '../../src/tires/index.js';
 import { inch, kg, kPa, lb, mm, mph, psi, show } from '../../src/units/index.js';
 import { leftOf, rightOf } from '../helpers/either.js';
 import { expectReplays } from '../helpers/working.js';
 
+const single = { fitment: 'single', on: 'trailer' } as const;
 const tags = ({ notes }: { notes: readonly { tag: string }[] }): string[] => notes.map(({ tag }) => tag);
 
 describe('loadAtPressure', () => {
@@ -159,6 +161,23 @@ describe('rangePressure', () => {
   it('is not tabulated for a letter that the size does not have', () => {
     expect(leftOf(rangePressure('small trailer', 'G', '4.80-12'))).toMatchObject({ tag: 'NotTabulated' });
     expect(leftOf(rangePressure('small trailer', 'B', '9.99-9'))).toMatchObject({ tag: 'NotTabulated' });
+  });
+  it('names the first sizes and letters that are printed, where it finds none', () => {
+    const nearest = ['4.80-12 B at 60 psi', '4.80-12 C at 90 psi'];
+    expect(leftOf(rangePressure('small trailer', 'G', '4.80-12'))).toMatchObject({ nearest });
+    expect(leftOf(tireLoadRating({ designation: '4.80-12 LRG' }, single))).toMatchObject({ nearest });
+    expect(leftOf(loadAtPressure('4.80-12 LRA', psi(30), 'single'))).toMatchObject({ nearest });
+    expect(leftOf(rangePressure('ST-metric', 'A', 'ST225/75R15'))).toMatchObject({
+      nearest: ['ST225/75R15 at 15 psi', 'ST225/75R15 at 20 psi', 'ST225/75R15 at 25 psi'],
+    });
+  });
+  it('names the table that was asked for', () => {
+    const table = (choice?: string) =>
+      leftOf(loadAtPressure('4.80-12 LRB', psi(30), 'single', choice === undefined ? {} : { table: choice }));
+    expect(table('LT-1')).toMatchObject({ table: 'tire load and pressure table LT-1' });
+    expect(leftOf(loadAtPressure('9.99-9 LRB', psi(30), 'single'))).toMatchObject({
+      table: 'tire load and pressure tables',
+    });
   });
 });
 

@@ -148,6 +148,12 @@ describe('mixedTires', () => {
     expect(tags(found)).toEqual(['MixedTires']);
     expect(found.decisions).toHaveLength(1);
   });
+  it('says so of one designation with two ratings, and of two designations with one', () => {
+    const molded = (designation: string, pounds: number) => rate({ designation, molded: { single: lb(pounds) } });
+    expect(tags(rightOf(mixedTires([weak, molded('ST225/75R15 LRD', 2500)])))).toEqual(['MixedTires']);
+    expect(tags(rightOf(mixedTires([weak, molded('ST225/75R15 LRE', 2540)])))).toEqual(['MixedTires']);
+    expect(tags(rightOf(mixedTires([weak, weak, molded('ST225/75R15 LRE', 2540)])))).toEqual(['MixedTires']);
+  });
   it('has nothing to say of equal tires, and refuses none', () => {
     expect(rightOf(mixedTires([weak, weak])).notes).toEqual([]);
     expect(rightOf(mixedTires([weak])).each.value.value.toNumber()).toBe(2540);

@@ -1,6 +1,6 @@
 /** The load of a tire by its index and by printed tables, for a designation alone. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { converted, type Decision, type Derived, decide, notTabulated } from '../../trace/index.js';
+import { converted, type Derived, decide, notTabulated } from '../../trace/index.js';
 import { show } from '../../units/index.js';
 import { keptFor } from '../designation/cache.js';
 import type { Designation } from '../designation/designation.js';
@@ -8,14 +8,20 @@ import { showDesignation } from '../designation/show-designation.js';
 import type { TiresError } from '../errors.js';
 import { loadIndex } from './load-index.js';
 import { pressureSteps } from './pressure-steps.js';
-import { answerableRows, type Fitment, governing, publishedRows, ratedRows, tableLetter } from './published-rows.js';
+import {
+  answerableRows,
+  type Fitment,
+  governing,
+  printedSizes,
+  publishedRows,
+  ratedRows,
+  tableLetter,
+} from './published-rows.js';
 
-/** Loads printed for a size and letter: all of them, the least, and whether they differ. */
+/** Loads printed for a size and letter: all of them, and the least. */
 export interface Printed {
   readonly loads: readonly Derived<'lb'>[];
   readonly least: Derived<'lb'> | undefined;
-  readonly differ: boolean;
-  readonly decisions: readonly Decision[];
 }
 
 /** The load of an index: kilograms govern, in lb by the exact conversion; also the pounds that lists print. */
@@ -42,17 +48,15 @@ export function belowMolded(
 ): Either<TiresError, Printed> {
   const found = pressureSteps(d, fitment, table);
   if (isLeft(found)) return found;
-  const reached = found.right.steps.map((step) => ({ step, decision: decide(step.pressure, '<=', molded) }));
-  const last = reached.filter(({ decision }) => decision.holds).at(-1)?.step;
-  const decisions = reached.map(({ decision }) => decision);
+  const last = found.right.steps.filter((step) => decide(step.pressure, '<=', molded).holds).at(-1);
   if (last === undefined)
     return left(
       notTabulated(table ?? 'tire load and pressure tables', `${showDesignation(d)} at ${show(molded.value)}`, []),
     );
-  return right({ loads: last.rows.flatMap((row) => row[fitment] ?? []), least: last.load, differ: false, decisions });
+  return right({ loads: last.rows.flatMap((row) => row[fitment] ?? []), least: last.load });
 }
 
-/** The table load of a tire: at the pressure of its load range, or at the pressure molded into it when that is lower. */
+/** The table load of a tire: at the pressure of its load range, or at the pressure molded into it when that is lower. Its decisions are for whoever records them: a refusal hands none on. */
 export function tableLoads(
   d: Designation,
   fitment: Fitment,
@@ -61,10 +65,10 @@ export function tableLoads(
 ): Either<TiresError, Printed> {
   const found = table === undefined ? ratedByAllTables[fitment](d) : ratedFor(d, fitment, table);
   if (isLeft(found)) return found;
-  const { letter, pressures, printed, loads, least, differ } = found.right;
-  const decisions = molded === undefined ? [] : pressures.map((pressure) => decide(pressure, '<=', molded));
-  if (molded !== undefined && decisions.some(({ holds }) => !holds)) return belowMolded(d, fitment, table, molded);
-  if (loads.length > 0) return right({ loads, least, differ, decisions });
+  const { letter, pressures, printed, loads, least } = found.right;
+  const counted = molded === undefined ? [] : pressures.map((pressure) => decide(pressure, '<=', molded));
+  if (molded !== undefined && counted.some(({ holds }) => !holds)) return belowMolded(d, fitment, table, molded);
+  if (loads.length > 0) return right({ loads, least });
   if (fitment === 'dual' && pressures.length > 0)
     return left({ chapter: 'tires', tag: 'NoDualRating', designation: showDesignation(d) });
   return left({
@@ -102,11 +106,9 @@ export function ratedFor(d: Designation, fitment: Fitment, table: string | undef
   return right({
     letter,
     pressures: rated.map(({ pressure }) => pressure),
-    printed: [...new Set(rows.right.map((row) => row.key))].slice(0, 3),
+    printed: printedSizes(rows.right),
     loads: Object.freeze(loads),
     least: governing('least of the printed loads', loads),
-    differ: new Set(loads.map((load) => load.value.value.toFixed())).size > 1,
-    decisions: [],
   });
 }
 

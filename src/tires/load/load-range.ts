@@ -8,7 +8,7 @@ import type { Designation, LoadRangeLetter, TireFamily } from '../designation/de
 import type { TiresError } from '../errors.js';
 import type { FamilyPressureRow } from '../rows.js';
 import { familyPressureTable, loadRangeTable } from '../tables.js';
-import { publishedRows, ratedRows } from './published-rows.js';
+import { printedSizes, publishedRows, ratedRows } from './published-rows.js';
 
 export interface LoadRange {
   readonly letter: LoadRangeLetter;
@@ -44,7 +44,8 @@ export interface RangePressure {
   readonly notes: readonly Note[];
 }
 
-function ofFamily([family, letter, inPsi, inKPa]: FamilyPressureRow, notes: readonly Note[]): RangePressure {
+/** The pressure printed for a family and letter. */
+export function ofFamily([family, letter, inPsi, inKPa]: FamilyPressureRow, notes: readonly Note[]): RangePressure {
   const from = { table: familyPressureTable.name, key: `${family} ${letter}`, source: familyPressureTable.source };
   return {
     pressure: fromTable(`pressure of ${family} ${letter}`, psi(inPsi), from),
@@ -115,12 +116,11 @@ const familyOnly = (family: string, letter: string): TiresError => ({
 function publishedLetter(designation: Designation, letter: string): Either<TiresError, never> {
   const rows = publishedRows(designation);
   if (isLeft(rows)) return rows;
-  const nearest = [...new Set(rows.right.map((row) => row.key))].slice(0, 3);
   return left({
     chapter: 'trace',
     tag: 'NotTabulated',
     table: 'tire load and pressure tables',
     asked: `${rows.right[0]?.size ?? ''} load range ${letter}`,
-    nearest,
+    nearest: printedSizes(rows.right),
   });
 }

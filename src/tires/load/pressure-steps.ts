@@ -13,6 +13,7 @@ import {
   familyPressureOf,
   governing,
   type PublishedRow,
+  printedSizes,
   publishedRows,
   ratedRows,
   tableLetter,
@@ -101,11 +102,7 @@ export const pressureSteps = (
   tableName === undefined ? ofAllTables[fitment](d) : stepsFor(d, fitment, tableName);
 
 const noRows = (d: Designation, rows: readonly PublishedRow[]): NotTabulated =>
-  notTabulated(
-    'tire load and pressure tables',
-    showDesignation(d),
-    [...new Set(rows.map((row) => row.key))].slice(0, 3),
-  );
+  notTabulated('tire load and pressure tables', showDesignation(d), printedSizes(rows));
 
 function notesOn(d: Designation): readonly Note[] {
   const notes = [...designationNotes(d)];

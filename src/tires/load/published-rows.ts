@@ -141,6 +141,10 @@ export function ratedRows(rows: readonly PublishedRow[], letter: string): readon
   );
 }
 
+/** Some of the sizes and letters that are printed, for whoever finds none of them. */
+export const printedSizes = (rows: readonly PublishedRow[]): readonly string[] =>
+  [...new Set(rows.map((row) => row.key))].slice(0, 3);
+
 /** Loads of several prints: the least governs, as a recorded step when there is more than one. */
 export const governing = (name: string, loads: readonly Derived<'lb'>[]): Derived<'lb'> | undefined =>
   loads.length <= 1 ? loads[0] : leastOf(name, loads);

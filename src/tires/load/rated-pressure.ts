@@ -8,7 +8,7 @@ import { showDesignation } from '../designation/show-designation.js';
 import type { TiresError } from '../errors.js';
 import { familyPressureTable } from '../tables.js';
 import { inPsi } from './known-figures.js';
-import { rangePressure } from './load-range.js';
+import { ofFamily, rangePressure } from './load-range.js';
 import { tableLetter } from './published-rows.js';
 import type { Tire } from './tire.js';
 
@@ -21,9 +21,7 @@ export interface AtPressure<P extends Derived<'psi'> | undefined = Derived<'psi'
 const printedFor = keptFor((d): { readonly psi: Derived<'psi'>; readonly fromKPa: Derived<'psi'> } | undefined => {
   const letter = tableLetter(d);
   const row = familyPressureTable.rows.find(([family, at]) => family === d.family && at === letter);
-  const range = row === undefined || letter === undefined ? undefined : rangePressure(d.family, letter);
-  if (row === undefined || range === undefined || isLeft(range)) return undefined;
-  return { psi: range.right.pressure, fromKPa: inUnit(constant(kPa(row[3])), 'psi') };
+  return row && { psi: ofFamily(row, []).pressure, fromKPa: inUnit(constant(kPa(row[3])), 'psi') };
 });
 
 /**

@@ -1,7 +1,7 @@
 /** What one tire may carry in service: molded load, then load index, then size and load range. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { note } from '../../ratings/index.js';
-import { constant, type Derived, leastOf, quotient } from '../../trace/index.js';
+import { constant, type Derived, leastOf, quotient, recordingDecisions } from '../../trace/index.js';
 import { ratio } from '../../units/index.js';
 import { sources } from '../data/sources.js';
 import { designationOf } from '../designation/cache.js';
@@ -78,10 +78,11 @@ export function tireLoadRating(tire: Tire, service: Service): Either<TiresError,
   const indexed = byIndex[fitment](designation);
   if (isLeft(indexed)) return indexed;
   const { pressure } = ownPressure.right;
-  const listed =
+  const { result: listed, decisions: ofTables } = recordingDecisions(() =>
     tire.table === undefined && pressure === undefined
       ? byAllTables[fitment](designation)
-      : tableLoads(designation, fitment, tire.table, pressure);
+      : tableLoads(designation, fitment, tire.table, pressure),
+  );
   if (isLeft(listed) && tire.table !== undefined) return listed;
   const table = isLeft(listed) || showsSingleOnly(tire, fitment) ? undefined : listed.right.least;
   const capped = (load: Derived<'lb'> | undefined): Derived<'lb'> | undefined =>
@@ -107,9 +108,9 @@ export function tireLoadRating(tire: Tire, service: Service): Either<TiresError,
       ),
     );
   const { notes, decisions } = disagreements(governs, others);
-  if (table !== undefined && !isLeft(listed) && listed.right.differ) {
-    notes.push(note('TablesDisagree', 'printed tables give different loads; the lowest is taken', listed.right.loads));
-  }
+  const prints = isLeft(listed) ? [] : listed.right.loads;
+  if (table !== undefined && prints.some(({ value }) => !value.value.eq(table.value.value)))
+    notes.push(note('TablesDisagree', 'printed tables give different loads; the lowest is taken', prints));
   if (isDivided(designation, service))
     notes.push(note('PassengerTire', 'a passenger-car tire on a trailer or truck: its load is divided by 1.10'));
   return right({
@@ -119,11 +120,6 @@ export function tireLoadRating(tire: Tire, service: Service): Either<TiresError,
     rating: inService(designation, service, governs.load),
     from: governs.from,
     notes: [...designationNotes(designation), ...notes],
-    decisions: [
-      ...molded.right.decisions,
-      ...ownPressure.right.decisions,
-      ...(isLeft(listed) ? [] : listed.right.decisions),
-      ...decisions,
-    ],
+    decisions: [...molded.right.decisions, ...ownPressure.right.decisions, ...ofTables, ...decisions],
   });
 }

@@ -51,10 +51,17 @@ describe('the construction', () => {
   it.each([
     ['23x8.50B12', 'B'],
     ['7.50B16', 'B'],
+    ['31x10.50D15', 'D'],
+    ['7.50D16', 'D'],
+    ['175ZR14', 'ZR'],
     ['255/40ZR17', 'ZR'],
     ['ST205/75/15', 'unstated'],
   ])('of %s is %s', (text, construction) => {
     expect(rightOf(readTireDesignation(text)).size.construction).toBe(construction);
+  });
+  it('of a size without aspect or letters in front is R or ZR', () => {
+    expect(leftOf(readTireDesignation('175-14'))).toMatchObject({ fault: 'MissingAspect', at: 3 });
+    expect(leftOf(readTireDesignation('ST175R14'))).toMatchObject({ fault: 'MissingAspect', at: 5 });
   });
   it('of a bias tire is shown with a D behind a prefix, with a hyphen without one', () => {
     const shown = (text: string): string => showDesignation(rightOf(readTireDesignation(text)));
@@ -76,6 +83,15 @@ describe('the construction', () => {
     expect(rightOf(readTireDesignation('195/75R14C'))).toMatchObject({ family: 'commercial', suffix: 'C' });
     expect(rightOf(readTireDesignation('255/40ZR17C'))).toMatchObject({ family: 'commercial', suffix: 'C' });
     expect(rightOf(readTireDesignation('195/75-14 C'))).toMatchObject({ suffix: '', range: { letter: 'C' } });
+  });
+});
+
+describe('the letter of a size', () => {
+  it('is A to N, with an R for radial', () => {
+    for (const text of ['A78-13', 'N78-15', 'NR78-15', 'AR78-13'])
+      expect(rightOf(readTireDesignation(text)).size.form, text).toBe('letter');
+    for (const text of ['O78-15', 'OR78-15', 'Z78-15', 'HH78-15', 'HRR78-15'])
+      expect(leftOf(readTireDesignation(text)), text).toMatchObject({ fault: 'BadPrefix', at: 0 });
   });
 });
 
