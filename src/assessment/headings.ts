@@ -48,7 +48,7 @@ export function headingsOf({ spec, stack, weighed, share }: Known): Either<Asses
   if (isLeft(jack)) return jack;
   const loading = loadingPart(spec, weighed, stack.at);
   if (isLeft(loading)) return loading;
-  const tiedowns = tiedownsPart(spec);
+  const tiedowns = tiedownsPart(spec, weighed);
   if (isLeft(tiedowns)) return tiedowns;
   const coupling = couplingPart(spec, stack.group);
   if (isLeft(coupling)) return coupling;

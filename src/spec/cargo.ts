@@ -52,7 +52,7 @@ export const cargoCodec: Coded<DecodedCargo, CargoInput> = record(
     wheelbase: lengthOf('wheelbase of the machine', 1),
     lowPoint,
     gauges: list('axles of the machine on the ramps', machineAxle, 12),
-    axles: list('axle loads of the machine', weightOf('axle load of the machine'), 12),
+    axles: list('axle loads of the machine', weightOf('axle load of the machine', 'stated', 1), 12),
     tiedowns: list('tiedowns', tiedown, 100),
     section: choice('general', 'heavy equipment', 'light vehicle'),
     blockedForward: yesOrNo,

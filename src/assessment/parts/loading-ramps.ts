@@ -11,15 +11,20 @@ import {
 import { rating } from '../../ratings/index.js';
 import type { DecodedSpec } from '../../spec/index.js';
 import { inPounds, type OutsideItsRange } from '../../trace/index.js';
-import { heaviestPiece, pieceOfHeaviestAxle, weighsNothing, withLeast } from './cargo-pieces.js';
+import { heaviestPiece, type Piece, pieceOfHeaviestAxle, withLeast } from './cargo-pieces.js';
 import type { LoadingPart } from './loading-part.js';
 import { emptyPart, open } from './part-of-answer.js';
 import { wantingOf, wantingOfCargo } from './wanting-keys.js';
+import type { Weighed } from './weights.js';
 
 type Problem = LoadError | OutsideItsRange;
 
 /** By machine the heaviest piece is asked; by axle the heaviest axle of any, and the axles of every piece that tells none stay open. */
-function rampRatingOf({ trailer: { ramps }, cargo = [] }: DecodedSpec): Either<Problem, LoadingPart> {
+function rampRatingOf(
+  { trailer: { ramps }, cargo = [] }: DecodedSpec,
+  { weightless }: Weighed,
+  heaviest: Piece,
+): Either<Problem, LoadingPart> {
   const asked = { id: 'ramps/rating', what: 'ramps against the machine' };
   if (ramps?.rating === undefined || ramps.basis === undefined)
     return right(
@@ -40,13 +45,13 @@ function rampRatingOf({ trailer: { ramps }, cargo = [] }: DecodedSpec): Either<P
           missing: `axle loads of ${untold.map(({ name }) => name).join(', ')}, which the rating is by`,
           paths: untold.map(({ i }) => `cargo.${i}.axles`),
         });
-  const piece = byAxle ? pieceOfHeaviestAxle(cargo) : heaviestPiece(cargo);
+  const piece = byAxle ? pieceOfHeaviestAxle(cargo) : heaviest;
   if (piece === undefined) return right(still);
-  const weightless = weighsNothing(piece.cargo);
-  if (weightless.holds) {
+  const chosen = byAxle ? piece.decisions : [];
+  if (weightless[piece.index]?.holds === true) {
     const paths = [`cargo.${piece.index}.weight`];
     const unasked = open({ ...asked, missing: `a weight above zero of ${piece.cargo.name}`, paths });
-    return right({ ...unasked, decisions: [...piece.decisions, weightless] });
+    return right({ ...unasked, decisions: chosen });
   }
   const { weight, axles } = piece.cargo;
   const strong = rampCapacity(byAxle ? rating('ramp pair, axle', rated) : rating('ramp pair, machine', rated), {
@@ -55,11 +60,11 @@ function rampRatingOf({ trailer: { ramps }, cargo = [] }: DecodedSpec): Either<P
   });
   if (isLeft(strong)) return left({ ...strong.left, path: 'trailer.ramps' });
   const { check, decisions } = strong.right;
-  return right({ ...still, checks: [check], decisions: [...piece.decisions, weightless, ...decisions] });
+  return right({ ...still, checks: [check], decisions: [...chosen, ...decisions] });
 }
 
 /** Asks how steep the ramps are, and whether they carry what climbs them. */
-export function rampsPart(spec: DecodedSpec): Either<Problem, LoadingPart> {
+export function rampsPart(spec: DecodedSpec, weighed: Weighed): Either<Problem, LoadingPart> {
   const { trailer, cargo = [] } = spec;
   const { ramps } = trailer;
   if (ramps === undefined && cargo.length === 0) return right(emptyPart);
@@ -71,7 +76,7 @@ export function rampsPart(spec: DecodedSpec): Either<Problem, LoadingPart> {
   const decisions = [...angle.right.decisions, ...(piece?.decisions ?? [])];
   if (piece === undefined) return right({ ...emptyPart, decisions, ramps: angle.right });
   const climb = frictionNeeded(piece.cargo.weight, angle.right.angle);
-  const strong = rampRatingOf(spec);
+  const strong = rampRatingOf(spec, weighed, piece);
   if (isLeft(strong)) return strong;
   return right({
     ...strong.right,

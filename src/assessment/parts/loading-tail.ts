@@ -4,7 +4,7 @@ import { balance, type LoadError, tailLift } from '../../load/index.js';
 import { checkLoad, rating, weight } from '../../ratings/index.js';
 import type { DecodedSpec } from '../../spec/index.js';
 import { type Derived, inPounds, type OutsideItsRange } from '../../trace/index.js';
-import { heaviestPiece, othersPlaced, pieceThatLiftsMost, weighsNothing } from './cargo-pieces.js';
+import { heaviestPiece, othersPlaced, pieceThatLiftsMost } from './cargo-pieces.js';
 import type { LoadingPart } from './loading-part.js';
 import { emptyPart, open } from './part-of-answer.js';
 import { type Keys, unbalancedEmpty, unhitched, unplaced, wantingOf } from './wanting-keys.js';
@@ -23,15 +23,15 @@ export function tailPart(
   const piece = deck === undefined ? heaviestPiece(cargo) : pieceThatLiftsMost(cargo, weighed.cargo, deck.rear);
   if (piece === undefined) return right(emptyPart);
   const { cargo: machine, index } = piece;
-  const weightless = weighsNothing(machine);
   const unasked = (missing: string, paths: Keys): Either<never, LoadingPart> => {
     const what = `lifting the tongue while ${machine.name} climbs`;
     return right({
       ...open({ id: 'loading/uplift', what, missing, paths, piece: index }),
-      decisions: [...piece.decisions, weightless],
+      decisions: piece.decisions,
     });
   };
-  if (weightless.holds) return unasked(`a weight above zero of ${machine.name}`, [`cargo.${index}.weight`]);
+  if (weighed.weightless[index]?.holds === true)
+    return unasked(`a weight above zero of ${machine.name}`, [`cargo.${index}.weight`]);
   if (deck === undefined || axlesAt === undefined || weighed.trailer === undefined)
     return unasked('rear end of the deck and balance of the empty trailer', [
       ...wantingOf('trailer', trailer, 'deck'),
@@ -81,6 +81,6 @@ export function tailPart(
     tailLift: lift.right,
     notes: lift.right.notes,
     notChecked: unknown,
-    decisions: [...piece.decisions, weightless, ...empty.right.decisions, ...lift.right.decisions],
+    decisions: [...piece.decisions, ...empty.right.decisions, ...lift.right.decisions],
   });
 }

@@ -16,7 +16,7 @@ export function loadingPart(
   weighed: Weighed,
   axlesAt: Derived<'in'> | undefined,
 ): Either<LoadError | OutsideItsRange, LoadingPart> {
-  const climbed = rampsPart(spec);
+  const climbed = rampsPart(spec, weighed);
   if (isLeft(climbed)) return climbed;
   const crossed = edgesPart(spec);
   if (isLeft(crossed)) return crossed;

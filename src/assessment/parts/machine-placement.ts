@@ -20,7 +20,7 @@ import {
   renamed,
 } from '../../trace/index.js';
 import { inch } from '../../units/index.js';
-import { othersPlaced, weighsNothing } from './cargo-pieces.js';
+import { othersPlaced } from './cargo-pieces.js';
 import type { LadenLimits } from './laden-limits.js';
 import { sidesOfPiece } from './lean-of-cargo.js';
 import { emptyPart, open, type Part, together } from './part-of-answer.js';
@@ -50,9 +50,7 @@ function trailerFor(
   const { name } = piece;
   const unasked = (missing: string, paths: Keys): Part =>
     open({ id: 'placement', what: `where ${name} may stand`, missing, paths, piece: index });
-  const weightless = weighsNothing(piece);
-  if (weightless.holds)
-    return { ...unasked('a weight above zero', [`cargo.${index}.weight`]), decisions: [weightless] };
+  if (weighed.weightless[index]?.holds === true) return unasked('a weight above zero', [`cargo.${index}.weight`]);
   if (deck === undefined) return unasked('ends of the deck', ['trailer.deck']);
   if (stack.group === undefined || weighed.trailer === undefined)
     return unasked('balance of the empty trailer', unbalancedEmpty(spec));
@@ -69,7 +67,7 @@ function trailerFor(
       axleLimits: [],
       limits: [...tongue.limits, ...axles, ...sides(sidesOfPiece(spec, index)), ...gross, ...ramps.limits],
     },
-    decisions: [weightless, ...tongue.decisions, ...ramps.decisions],
+    decisions: [...tongue.decisions, ...ramps.decisions],
   };
 }
 

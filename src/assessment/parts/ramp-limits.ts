@@ -1,9 +1,9 @@
 /** What the ramps allow on them, as a limit on the load. */
 import type { LadenLimit } from '../../load/index.js';
 import type { DecodedSpec } from '../../spec/index.js';
-import { type Derived, inPounds, over, result, sum, times } from '../../trace/index.js';
+import { type Derived, decide, inPounds, over, result, sum, times } from '../../trace/index.js';
 import { heaviestAxle, heaviestPiece, pieceOfHeaviestAxle } from './cargo-pieces.js';
-import type { FoundLimits } from './rig.js';
+import { type FoundLimits, nothing } from './rig.js';
 
 const none: FoundLimits = { limits: [], decisions: [] };
 
@@ -11,7 +11,7 @@ const onLoad = (limit: Derived<'lb'>): readonly LadenLimit[] => [{ name: 'ramps'
 
 /**
  * The ramps bear the heaviest piece, or the heaviest machine axle. The load is taken as the cargo of the spec in its
- * proportions, or as one piece: `rating x cargo / heaviest`.
+ * proportions, or as one piece: `rating x cargo / heaviest`. Cargo of no weight has no proportions.
  */
 export function rampLimits({ trailer: { ramps }, cargo = [] }: DecodedSpec): FoundLimits {
   if (ramps?.rating === undefined || ramps.basis === undefined) return none;
@@ -24,10 +24,10 @@ export function rampLimits({ trailer: { ramps }, cargo = [] }: DecodedSpec): Fou
     'cargo',
     cargo.map((each) => inPounds(`${each.name} weight`, each.weight)),
   );
+  const weighs = decide(loaded, '>', nothing);
+  const decisions = [...piece.decisions, weighs];
+  if (!weighs.holds) return { limits: byMachine ? onLoad(rated) : [], decisions };
   const heaviest = inPounds(`${piece.cargo.name} weight`, piece.cargo.weight);
   const bearing = byMachine ? heaviest : (heaviestAxle(piece.cargo) ?? heaviest);
-  return {
-    limits: onLoad(result('load by ramps', times(rated, over(loaded, bearing)))),
-    decisions: piece.decisions,
-  };
+  return { limits: onLoad(result('load by ramps', times(rated, over(loaded, bearing)))), decisions };
 }

@@ -12,9 +12,9 @@ import { type Note, note } from '../../ratings/index.js';
 import type { DecodedCargo, DecodedSpec, DecodedTiedown, DecodedTrailer } from '../../spec/index.js';
 import { type AnyWeight, constant, type Decision, decide, type TraceError } from '../../trace/index.js';
 import { ratio } from '../../units/index.js';
-import { weighsNothing } from './cargo-pieces.js';
 import { emptyPart, open, type Part, together } from './part-of-answer.js';
 import { type Keys, wantingOf } from './wanting-keys.js';
+import type { Weighed } from './weights.js';
 
 export interface TiedownsPart extends Part {
   /** Each piece of cargo whose tiedowns are told. */
@@ -57,18 +57,22 @@ function endsAgainst({ trailer: { anchors }, cargo = [] }: DecodedSpec): {
   return { attention: enough.holds ? [] : [note('FewAnchors', says)], decisions: [enough] };
 }
 
-function tiedOf(cargo: DecodedCargo, index: number, anchors: Anchors): Either<Problem, TiedownsPart> {
+function tiedOf(
+  cargo: DecodedCargo,
+  index: number,
+  anchors: Anchors,
+  { weightless }: Weighed,
+): Either<Problem, TiedownsPart> {
   const { name, length, tiedowns: given, section } = cargo;
   const path = `cargo.${index}`;
-  const unasked = (missing: string, paths: Keys, decisions: readonly Decision[] = []): Either<never, TiedownsPart> => {
+  const unasked = (missing: string, paths: Keys): Either<never, TiedownsPart> => {
     const question = { id: 'tiedowns', what: `tiedowns of ${name}`, missing, paths, piece: index };
-    return right({ ...open(question), decisions, pieces: [], attention: [] });
+    return right({ ...open(question), pieces: [], attention: [] });
   };
   if (given === undefined) return unasked('tiedowns', [`${path}.tiedowns`]);
   if (length === undefined || section === undefined)
     return unasked('length and the section it is tied by', wantingOf(path, cargo, 'length', 'section'));
-  const weightless = weighsNothing(cargo);
-  if (weightless.holds) return unasked('a weight above zero', [`${path}.weight`], [weightless]);
+  if (weightless[index]?.holds === true) return unasked('a weight above zero', [`${path}.weight`]);
   const fitted: Tiedown[] = [];
   for (const [place, each] of given.entries()) {
     const read = tiedownOf(each, anchors);
@@ -88,18 +92,18 @@ function tiedOf(cargo: DecodedCargo, index: number, anchors: Anchors): Either<Pr
   return right({
     ...emptyPart,
     notes: answer.right.notes,
-    decisions: [weightless, ...answer.right.decisions],
+    decisions: answer.right.decisions,
     pieces: [{ name, answer: answer.right }],
     attention: [],
   });
 }
 
 /** Asks the tiedowns of every piece; a remark that several share is told once. */
-export function tiedownsPart(spec: DecodedSpec): Either<Problem, TiedownsPart> {
+export function tiedownsPart(spec: DecodedSpec, weighed: Weighed): Either<Problem, TiedownsPart> {
   const { cargo = [], trailer } = spec;
   const all: TiedownsPart[] = [];
   for (const [index, piece] of cargo.entries()) {
-    const part = tiedOf(piece, index, trailer.anchors);
+    const part = tiedOf(piece, index, trailer.anchors, weighed);
     if (isLeft(part)) return part;
     all.push(part.right);
   }

@@ -13,6 +13,7 @@ import type { Note } from '../../ratings/index.js';
 import type { DecodedCargo, DecodedSpec } from '../../spec/index.js';
 import type { TowingError } from '../../towing/index.js';
 import { type Decision, type Derived, inInches, inPounds, renamed, sum } from '../../trace/index.js';
+import { weighsNothing } from './cargo-pieces.js';
 import { asItStands, emptyTrailer } from './empty-trailer.js';
 import type { OpenQuestion } from './open-questions.js';
 import { unplacedPiece } from './wanting-keys.js';
@@ -28,6 +29,8 @@ export interface Weighed {
   readonly trailer?: Item;
   /** Every piece of the spec in its order; undefined where its place is not known. */
   readonly cargo: readonly (PlacedItem | undefined)[];
+  /** For every piece whether it is told to weigh nothing: then nobody can say what it asks of place, ramps and tiedowns. */
+  readonly weightless: readonly Decision[];
   /** The trailer weight as the sum of its parts; compared with the scale weight when there is one. */
   readonly built?: CurbWeight;
   /** Remarks: what was assumed, and where sources disagree. */
@@ -79,11 +82,13 @@ export function weigh(
       piece: index,
     })),
   ];
+  const weightless = pieces.map(weighsNothing);
   const base = {
     cargo,
+    weightless,
     notes: empty.notes,
     notChecked,
-    decisions: empty.decisions,
+    decisions: [...empty.decisions, ...weightless],
     ...(empty.built && { built: empty.built }),
   };
   if (empty.curb === undefined) return right(base);
@@ -104,6 +109,6 @@ export function weigh(
     ...known,
     gross: balanced.right.gross,
     balance: balanced.right,
-    decisions: [...empty.decisions, ...balanced.right.decisions],
+    decisions: [...base.decisions, ...balanced.right.decisions],
   });
 }
