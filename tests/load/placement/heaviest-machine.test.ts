@@ -34,6 +34,27 @@ describe('heaviestMachine', () => {
     expect(answer.governedBy.map(({ front, rear }) => [front, rear])).toEqual([['deck front', 'deck rear']]);
     expect(answer.exists).toBe(false);
   });
+  it('is refused where nothing limits the weight but the doubt about the balance point', () => {
+    // A tongue band alone opens ever wider with the weight; 2 in of doubt close it, but name no machine that is too heavy without them.
+    const press = {
+      name: 'tongue presses',
+      on: 'tongue',
+      limit: given('least', lb(100), 'stated'),
+      atLeast: true,
+    } as const;
+    const trailer = {
+      ...r1,
+      guideline: 'no guideline',
+      tongueLimits: [rating('receiver tongue', lb(1400))],
+      axleLimits: [],
+      limits: [press],
+    } as const;
+    const wide = { front: inch(-1000), rear: inch(1000) };
+    for (const uncertainty of [inch(0), inch(2)])
+      expect(leftOf(heaviestMachine({ ...trailer, deck: wide }, { ...machine, uncertainty })).tag).toBe(
+        'NothingLimits',
+      );
+  });
   it('names a lightest machine when one must relieve the tongue from behind the axles', () => {
     const heavyNose = {
       ...r1,

@@ -61,6 +61,15 @@ describe('answers', () => {
     for (const i of [1, 2, 3, 4]) expect(names).toContain(`counted for tiedown ${i}`);
     expect(names).not.toContain('counted for tiedown 0');
   });
+  it('names the tiedown of no strength, counted from one', () => {
+    const [good, none] = [...chain(1, 4700), ...chain(1, 0)];
+    if (good === undefined || none === undefined) throw new Error('no tiedowns');
+    expect(leftOf(tiedowns(article(10), [good, none]))).toMatchObject({ what: 'working load limit of tiedown 2' });
+  });
+  it('how many comes with what the count says, and whom it binds', () => {
+    const { notes } = rightOf(howManyTiedowns(article(10000, 'heavy equipment'), { wll: lb(4700), runs: 'direct' }));
+    expect(notes.map(({ tag }) => tag)).toEqual(['BothSectionsAtTenThousand', 'LowerAndLock', 'CommercialCarriers']);
+  });
   it('how many is the least number that is enough, and one fewer is not', () => {
     fc.assert(
       fc.property(
