@@ -73,6 +73,13 @@ const questions: Readonly<Record<string, () => { readonly decisions: readonly De
   'surge brakes beyond their range': () => orFail(surgeBrakes({ gvwr: lb(20001), gross: lb(9000) }, lb(30000))),
   'a step table': () => orFail(weightClassFor(table, lb(19800))),
   'a step table, from the facts of a job': () => orFail(weightClassForFacts(table, job)),
+  'a rule that leans on others': () =>
+    orFail(
+      screen(
+        { ...job, ...facts('commercial: yes, interstate: yes, trailer GVWR: 14000 lb, full trailer: no') },
+        federalRules.filter(({ id }) => id === 'breakaway'),
+      ),
+    ),
   'a screening': () =>
     orFail(
       screen(

@@ -50,6 +50,7 @@ describe('alternatives of one question are one finding', () => {
     expectReplays(...workings(found));
   });
   it('compares both groups where neither applies, and each line once', () => {
+    expect(ask('cdl', facts(pair(11500, 14000))).rule.id).toBe('cdl-A');
     expect(ask('cdl', facts(pair(11500, 14000))).answers.map(({ text }) => text)).toEqual([
       'GCWR 25,500 lb >= 26,001 lb: no',
       'towed GVWR or gross 14,000 lb > 10,000 lb: yes',

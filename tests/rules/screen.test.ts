@@ -53,6 +53,7 @@ describe('what a finding says', () => {
   it('carries a caution, and the mark of the rule whose reach it shares', () => {
     for (const { caution, verify, rule } of orFail(screen({}, federalRules)).findings) {
       expect(caution).toMatch(/State law govern\.$/);
+      expect(caution.startsWith(rule.caution ?? 'A finding compares')).toBe(true);
       if (rule.bindsWhere === 'cmv-390') expect(verify, rule.id).toBe(true);
     }
     expect(ask('cdl', {}).verify).toBe(false);
