@@ -76,23 +76,44 @@ async function askTwice(question: Question): Promise<Said | 'too long'> {
   return said === 'too long' ? ask({ ...question, anew: true }, 4 * limit) : said;
 }
 
-async function lives(mutant: Mutant): Promise<boolean> {
-  const { id, file, line, what } = mutant;
+/** The first of these tests, as many as take a few seconds together. */
+function soon(names: readonly string[]): readonly string[] {
+  let time = 0;
+  return names.filter((name) => {
+    time += took.get(name) ?? 0;
+    return time < 3000;
+  });
+}
+
+/**
+ * Whether every test passes with the mutant on. First those that are most likely to see it; then all of the chapter itself
+ * in a fresh reading, as what was worked out before the mutant was on would hide it; then the others.
+ */
+async function lives({ id, file, line, what }: Mutant): Promise<boolean> {
   const early = atLoad.has(id);
   const tests = byWorth(early ? [...took.keys()] : (reachedBy.get(id) ?? []));
-  let said = await askTwice({ mutant: id, tests, anew: early });
-  // What was worked out once, before the mutant was on, hides it: those that seem to live are asked in a fresh reading,
-  // by the tests of the chapter itself.
   const own = tests.filter((name) => name.startsWith(`tests/${chapter}/`));
-  if (!early && own.length > 0 && said !== 'too long' && said.failed === undefined)
-    said = await askTwice({ mutant: id, tests: own, anew: true });
-  if (said === 'too long') {
-    console.log(`killed by its silence: ${file}:${line} ${what}`);
+  const first = soon(tests);
+  const rest = tests.filter((name) => !first.includes(name) && !own.includes(name));
+  const rounds = early
+    ? [{ mutant: id, tests, anew: true }]
+    : [
+        { mutant: id, tests: first, anew: false },
+        { mutant: id, tests: own, anew: true },
+        { mutant: id, tests: rest, anew: false },
+      ];
+  if (tests.length === 0) console.log('no test reaches:');
+  for (const round of rounds.filter((each) => each.tests.length > 0)) {
+    const said = await askTwice(round);
+    if (said === 'too long') {
+      console.log(`killed by its silence: ${file}:${line} ${what}`);
+      return false;
+    }
+    if (said.failed === undefined) continue;
+    kills.set(said.failed, (kills.get(said.failed) ?? 0) + 1);
     return false;
   }
-  if (said.failed !== undefined) kills.set(said.failed, (kills.get(said.failed) ?? 0) + 1);
-  else if (tests.length === 0) console.log('no test reaches:');
-  return said.failed === undefined;
+  return true;
 }
 
 const lived: Mutant[] = [];

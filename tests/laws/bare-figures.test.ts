@@ -4,6 +4,16 @@ import { describe, expect, it } from 'vitest';
 import { axleSystem, brakeCapacity } from '../../src/axles/index.js';
 import { capacity, checkPart, rating } from '../../src/ratings/index.js';
 import {
+  addedWeightLimit,
+  coupledAxleLoad,
+  federalRules,
+  gcwrByDefinition,
+  largestRatedCargo,
+  placardLoadLeft,
+  screen,
+  surgeBrakes,
+} from '../../src/rules/index.js';
+import {
   checkRimPressure,
   estimateLoadAtPressure,
   placard,
@@ -14,6 +24,7 @@ import {
   couplerChecks,
   europeanCoupling,
   hitchedAxleLoads,
+  hitchTestForces,
   jackLoad,
   largestTrailer,
   readScaleTickets,
@@ -55,7 +66,19 @@ const questions: readonly (readonly [string, () => unknown, Readonly<Record<stri
   [
     'a molded tire as it is run',
     () => right(tireLoadAsRun(tire, { fitment: 'single', on: 'trailer' }, psi(80))),
-    { 'molded load, single': 'label' },
+    { 'molded load, single': 'label', 'molded pressure': 'label' },
+  ],
+  [
+    'a molded tire on a dual wheel',
+    () =>
+      right(
+        tireLoadAsRun(
+          { ...tire, molded: { ...tire.molded, dual: lb(2470) } },
+          { fitment: 'dual', on: 'trailer' },
+          psi(80),
+        ),
+      ),
+    { 'molded load, dual': 'label' },
   ],
   [
     'an estimate between printed pressures',
@@ -115,7 +138,13 @@ const questions: readonly (readonly [string, () => unknown, Readonly<Record<stri
           tongue: lb(200),
         }),
       ),
-    { 'S on the plate': 'label' },
+    {
+      'S on the plate': 'label',
+      'D on the plate': 'label',
+      'T, tow vehicle': 'label',
+      'R, trailer': 'label',
+      'tongue load': 'stated',
+    },
   ],
   [
     'a tow vehicle',
@@ -165,7 +194,62 @@ const questions: readonly (readonly [string, () => unknown, Readonly<Record<stri
           division: scaleDivision,
         }),
       ),
-    { 'steer, alone': 'scale', 'drive, alone': 'scale' },
+    {
+      'steer, alone': 'scale',
+      'drive, alone': 'scale',
+      'steer, bars off': 'scale',
+      'drive, bars off': 'scale',
+      'trailer axles, bars off': 'scale',
+    },
+  ],
+  [
+    'the test forces of a hitch',
+    () => right(hitchTestForces(lb(5000), 'weight carrying')),
+    { 'trailer gross weight rating': 'label' },
+  ],
+  [
+    'the rating of a combination',
+    () =>
+      right(
+        gcwrByDefinition({
+          powerUnit: { gvwr: lb(9900), gross: lb(9000) },
+          towed: [{ gvwr: lb(7000), gross: lb(7600) }],
+          labelGcwr: lb(17000),
+        }),
+      ),
+    {
+      'tow vehicle GVWR': 'label',
+      'tow vehicle gross': 'stated',
+      'trailer GVWR': 'label',
+      'trailer gross': 'stated',
+      'label GCWR': 'label',
+    },
+  ],
+  [
+    'surge brakes',
+    () => right(surgeBrakes({ gvwr: lb(10500), gross: lb(9000) }, lb(6000))),
+    { 'trailer GVWR': 'label', 'tow vehicle GVWR': 'label' },
+  ],
+  ['added weight', () => right(addedWeightLimit(lb(5000))), { 'trailer GVWR': 'label' }],
+  [
+    'a coupled trailer',
+    () => right(coupledAxleLoad({ gvwr: lb(7000), tongueShare: ratio('0.1'), sumOfGawrs: lb(7000) })),
+    { GVWR: 'label', 'sum of GAWRs': 'label', 'tongue share': 'stated' },
+  ],
+  [
+    'the cargo a trailer is rated for',
+    () => right(largestRatedCargo({ gvwr: lb(15000), unloaded: lb(8600), seats: 0 })),
+    { GVWR: 'label', 'unloaded weight': 'stated', seats: 'published' },
+  ],
+  [
+    'what a placard leaves',
+    () => right(placardLoadLeft(lb(1400), [lb(150)])),
+    { 'placard load': 'label', 'occupant 1': 'stated' },
+  ],
+  [
+    'a screening',
+    () => right(screen({ 'trailer GVWR': lb(12000), 'trailer gross': lb(9000) }, federalRules)),
+    { 'trailer GVWR': 'label', 'trailer gross': 'stated' },
   ],
 ];
 

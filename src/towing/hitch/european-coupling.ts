@@ -39,7 +39,7 @@ export function europeanCoupling(question: CouplingQuestion): Either<TowingError
   const tow = massOf('T, tow vehicle', question.towVehicle);
   const trailer = massOf('R, trailer', question.trailer);
   const onAxles = massOf('C, on the axles', question.onAxles);
-  const tongue = massOf('tongue load', question.tongue);
+  const tongue = question.tongue && inPounds('tongue load', question.tongue);
   const deck = question.deckLength && inInches('X, loading area', question.deckLength);
   const drawbar = question.drawbar && inInches('L, coupling to axles', question.drawbar);
   const called: readonly (readonly [string, Derived<'lb' | 'in'> | undefined])[] = [
