@@ -86,20 +86,21 @@ function soon(names: readonly string[]): readonly string[] {
 }
 
 /**
- * Whether every test passes with the mutant on. First those that are most likely to see it; then all of the chapter itself
- * in a fresh reading, as what was worked out before the mutant was on would hide it; then the others.
+ * Whether every test passes with the mutant on. First those that are most likely to see it; then those of the chapter itself
+ * in a fresh reading, as what was worked out before the mutant was on would hide it; then the others and the slow ones.
  */
 async function lives({ id, file, line, what }: Mutant): Promise<boolean> {
   const early = atLoad.has(id);
   const tests = byWorth(early ? [...took.keys()] : (reachedBy.get(id) ?? []));
   const own = tests.filter((name) => name.startsWith(`tests/${chapter}/`));
   const first = soon(tests);
-  const rest = tests.filter((name) => !first.includes(name) && !own.includes(name));
+  const ownQuick = own.filter((name) => (took.get(name) ?? 0) < 2000);
+  const rest = tests.filter((name) => !first.includes(name) && !ownQuick.includes(name));
   const rounds = early
     ? [{ mutant: id, tests, anew: true }]
     : [
         { mutant: id, tests: first, anew: false },
-        { mutant: id, tests: own, anew: true },
+        { mutant: id, tests: ownQuick, anew: true },
         { mutant: id, tests: rest, anew: false },
       ];
   if (tests.length === 0) console.log('no test reaches:');
