@@ -55,11 +55,15 @@ describe('an honest answer', () => {
     const unasked = verified(resealed(bare as Answer));
     expect(unasked.follows && unasked.cannotKnow.join(' ')).toContain('The answer holds no spec');
     expect(unasked.follows && unasked.fromSpec).toBe(0);
+    expect(unasked.follows && unasked.taken).toContain('excavator weight');
   });
   it('of other tables follows, and its looked-up figures are not compared', () => {
     const found = verified(resealed({ ...sent(tiltDeck()), tables: '12345678', library: '9.9.9' }));
     expect(found).toMatchObject({ follows: true, fromTables: 0 });
     expect(found.follows && found.cannotKnow.join(' ')).toMatch(/9\.9\.9.*other tables/s);
+    const looked = found.follows ? found.taken : [];
+    expect(looked.length).toBeGreaterThan(5);
+    for (const name of looked) expect(name).toMatch(/^\S.* \(\S.*, \S.*\)$/);
   });
 });
 
