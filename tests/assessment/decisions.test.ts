@@ -1,6 +1,5 @@
 /**
- * What the answers to the example rigs turn on, as they hand it on: one line a comparison, one number a rig, how often it is
- * asked. A comparison that is lost leaves a study, and the question how sure an answer is, without it.
+ * What the answers to the example rigs turn on, as they hand it on: one line a comparison, an x under each rig that asks it. A comparison that is lost leaves a study, and the question how sure an answer is, without it.
  *
  * `UPDATE=1 npx vitest run tests/assessment/decisions.test.ts` writes the list anew; read the difference.
  */
@@ -23,18 +22,16 @@ const named = ({ left, comparison, right }: Decision): string =>
     .replace(/\d[\d.]*/g, 'N');
 
 function listed(specs: readonly unknown[]): string {
-  const counts = new Map<string, number[]>();
+  const asked = new Map<string, Set<number>>();
   for (const [rig, spec] of specs.entries()) {
     const answer = assessJson(spec);
     for (const decision of isLeft(answer) ? [] : answer.right.decisions) {
       const name = named(decision);
-      const row = counts.get(name) ?? specs.map(() => 0);
-      row[rig] = (row[rig] ?? 0) + 1;
-      counts.set(name, row);
+      asked.set(name, (asked.get(name) ?? new Set()).add(rig));
     }
   }
-  const lines = [...counts].map(([name, row]) => `${name}: ${row.join(' ')}`);
-  return `${lines.sort().join('\n')}\n`;
+  const lines = [...asked].map(([name, by]) => `${specs.map((_, rig) => (by.has(rig) ? 'x' : '.')).join('')} ${name}`);
+  return `${lines.sort((a, b) => (a.slice(specs.length) < b.slice(specs.length) ? -1 : 1)).join('\n')}\n`;
 }
 
 it('every rig hands on what its answer turns on', () => {
