@@ -1,5 +1,6 @@
 /**
- * What the answers to the example rigs turn on, as they hand it on: one line a comparison, an x under each rig that asks it. A comparison that is lost leaves a study, and the question how sure an answer is, without it.
+ * What the answers to the example rigs turn on, as they hand it on: one line a comparison, an x under each rig
+ * that asks it. A comparison that is lost leaves a study, and the question how sure an answer is, without it.
  *
  * `UPDATE=1 npx vitest run tests/assessment/decisions.test.ts` writes the list anew; read the difference.
  */
