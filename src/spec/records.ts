@@ -18,7 +18,7 @@ function recordsBelow({ says }: AnyCoded, path: string, form?: string): readonly
     case 'list':
       return recordsBelow(says.each, `${path}[]`);
     case 'forms':
-      return says.forms.flatMap((each) => recordsBelow(each, path, titleOf(each)));
+      return says.forms.flatMap((each) => recordsBelow(each, path, each.name));
     case 'record': {
       const inside = Object.entries({ ...says.required, ...says.optional });
       const here: PlacedRecord = form === undefined ? { path, says } : { path, form, says };
@@ -28,8 +28,6 @@ function recordsBelow({ says }: AnyCoded, path: string, form?: string): readonly
       return [];
   }
 }
-
-const titleOf = ({ says, name }: AnyCoded): string => (says.kind === 'record' ? says.title : name);
 
 let found: readonly PlacedRecord[] | undefined;
 

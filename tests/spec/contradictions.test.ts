@@ -58,6 +58,16 @@ describe('contradictions at their keys', () => {
       'trailer.axles.1.springs',
     ]);
   });
+  it('says whether two figures may be equal', () => {
+    expect(problems(['trailer.axles.0.at', '221 in'])).toEqual([
+      'trailer.axles.0.at: 221 in; less than 221 in, where axle 2 stands',
+      'trailer.axles.1.at: 221 in; more than 221 in, where axle 1 stands',
+    ]);
+    expect(problems(['cargo.0.balancePoint', '169 in'])).toEqual([
+      'cargo.0.balancePoint: 169 in; at most 168 in, its length',
+      'cargo.0.length: 168 in; at least 169 in, its balance point',
+    ]);
+  });
   it('axles out of order, and two at one place', () => {
     const both = ['trailer.axles.0.at', 'trailer.axles.1.at'];
     expect(paths(['trailer.axles.0.at', '222 in'])).toEqual(both);

@@ -192,6 +192,15 @@ describe('what cannot be read', () => {
     expect(error.problems.map((problem) => [problem.path, problem.fault])).toEqual([[path, fault]]);
     expect(describeError(error)).toMatch(/^frame[^:]*: .+/);
   });
+  it.each([
+    ['spacing', ['frame.0.over', 'frame.0.from', 'frame.0.rule']],
+    ['over', ['frame.0.spacing', 'frame.0.from', 'frame.0.rule']],
+    ['rule', ['frame.0.spacing', 'frame.0.over', 'frame.0.from']],
+  ] as const)('a line with %s alone stands at a spacing, and lacks the rest', (key, missing) => {
+    const { name, member, length } = frame[1] as Record<string, unknown>;
+    const bare = { name, member, length, [key]: (frame[1] as Record<string, unknown>)[key] };
+    expect(leftOf(decodeCutList([bare], 'frame')).problems.map(({ path }) => path)).toEqual(missing);
+  });
   it('is told line by line, key by key', () => {
     const bad = [
       { ...frame[0], length: '20', member: 'C6x9' },
