@@ -7,10 +7,10 @@ const src = (file: string): string => fileURLToPath(new URL(`src/${file}`, impor
 const slow = [
   'tests/package/tarball.test.ts',
   'tests/package/form.test.ts',
-  'tests/study/run/agrees.test.ts',
+  'tests/study/run/rows-on-tape.test.ts',
   'tests/study/run/other-ways.test.ts',
-  'tests/study/run/ties.test.ts',
-  'tests/assessment/fuzz.test.ts',
+  'tests/study/run/exact-rows.test.ts',
+  'tests/fuzz/assess.test.ts',
   'tests/browser/**',
 ];
 

@@ -9,8 +9,8 @@ import {
   type Compared,
   nothingCompared,
   together,
-} from '../tests/study/oracle/against.js';
-import { plainDesign, type RoundDesign, wholeDesign } from '../tests/study/oracle/round-designs.js';
+} from '../tests/oracle/studies/against.js';
+import { plainDesign, type RoundDesign, wholeDesign } from '../tests/oracle/studies/round-designs.js';
 import { record } from './proof/record.js';
 
 const [seed = 1, fractions = 1_000_000, assessed = 30_000] = process.argv.slice(2).map(Number);

@@ -1,6 +1,6 @@
-/** Arrows between chapters point down the list only; decimal.js and io-ts stay where they belong. */
-import { readdirSync, readFileSync } from 'node:fs';
-import { dirname, join, normalize } from 'node:path';
+/** Arrows between chapters point down the list only, files do not import each other in circles, tests stand where src has their file. */
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { basename, dirname, join, normalize } from 'node:path';
 import { describe, expect, it } from 'vitest';
 
 const root = join(import.meta.dirname, '../src');
@@ -109,5 +109,30 @@ describe('files', () => {
     const lines = (file: string): number => readFileSync(join(root, file), 'utf8').split('\n').length - 1;
     const long = files.filter((file) => !listed.test(file) && lines(file) > 150);
     expect(long.map((file) => `${file}: ${lines(file)}`)).toEqual([]);
+  });
+});
+
+/** Tests of a whole chapter that no single file of src answers for: their name in any chapter, and the reason. */
+const ofAChapter: Readonly<Record<string, string>> = {
+  decisions: 'asks every function of the chapter for its decisions',
+  ids: 'ids of checks are a promise of the whole answer',
+  'missing-facts': 'takes each key of the spec away in turn',
+};
+
+describe('tests', () => {
+  it('stand at the path of the file or folder of src that they test', () => {
+    const tests = readdirSync(join(root, '../tests'), { recursive: true, encoding: 'utf8' })
+      .map((file) => file.replaceAll('\\', '/'))
+      .filter((file) => file.endsWith('.test.ts') && layer[chapterOf(file)] !== undefined)
+      .map((file) => file.replace(/\.test\.ts$/, ''));
+    const names = (path: string): boolean => existsSync(join(root, path));
+    const astray = tests.filter((test) => {
+      const folder = dirname(test);
+      const wholeFolder = basename(test) === basename(folder) && names(folder); // figures/figures: all of the folder
+      const partOfFile = names(`${folder}.ts`); // units/read/forms: one of several tests of one file
+      const wholeChapter = folder === chapterOf(test) && Object.hasOwn(ofAChapter, basename(test));
+      return !(names(`${test}.ts`) || names(test) || wholeFolder || partOfFile || wholeChapter);
+    });
+    expect(astray).toEqual([]);
   });
 });
