@@ -7,6 +7,8 @@ const src = (file: string): string => fileURLToPath(new URL(`src/${file}`, impor
 const slow = [
   'tests/package/tarball.test.ts',
   'tests/package/form.test.ts',
+  'tests/package/compilers.test.ts',
+  'tests/package/bundlers.test.ts',
   'tests/study/run/rows-on-tape.test.ts',
   'tests/study/run/other-ways.test.ts',
   'tests/study/run/exact-rows.test.ts',
@@ -21,6 +23,7 @@ export default defineConfig(({ mode }) => ({
     isolate: mode !== 'quick', // one reading of src for all files halves the time
     setupFiles: ['tests/helpers/figures-in-tests.ts'],
     testTimeout: 60_000,
+    hookTimeout: 120_000,
     pool: 'threads',
     coverage: {
       include: ['src/**/*.ts'],

@@ -1,28 +1,18 @@
 /** The packed tarball, installed in a scratch folder: what users get, not what stands in the working tree. */
-import { execFileSync } from 'node:child_process';
-import {
-  mkdirSync,
-  mkdtempSync,
-  readdirSync,
-  readFileSync,
-  realpathSync,
-  rmSync,
-  statSync,
-  writeFileSync,
-} from 'node:fs';
-import { tmpdir } from 'node:os';
+import { readdirSync, readFileSync, rmSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { gzipSync } from 'node:zlib';
+import { publint } from 'publint';
+import { formatMessage } from 'publint/utils';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { chapters } from '../../scripts/chapters.js';
-import { install, tarball } from '../helpers/packed.js';
+import { installPackage, nodeIn, scratchFolder } from '../helpers/consumer.js';
 
 const project = join(import.meta.dirname, '../..');
-const scratch = realpathSync(mkdtempSync(join(tmpdir(), 'trailer-ratings-')));
+const scratch = scratchFolder('tarball');
 const installed = join(scratch, 'node_modules/trailer-ratings');
-const node = (...args: readonly string[]): string =>
-  execFileSync(process.execPath, args, { cwd: scratch, encoding: 'utf8', stdio: ['ignore', 'pipe', 'pipe'] });
+const node = (...args: readonly string[]): string => nodeIn(scratch, ...args);
 interface Manifest {
   exports: Record<string, unknown>;
   dependencies: Record<string, string>;
@@ -37,9 +27,7 @@ function filesUnder(folder: string): readonly string[] {
     .map((file) => file.replaceAll('\\', '/'));
 }
 
-beforeAll(async () => {
-  install(await tarball(), scratch, Object.keys(manifest.dependencies));
-}, 900_000); // a machine that builds other things beside takes minutes
+beforeAll(() => installPackage(scratch), 900_000); // a machine that builds other things beside takes minutes
 afterAll(() => rmSync(scratch, { recursive: true, force: true }));
 
 /** The names a subpath exports, as a child process of Node sees them. */
@@ -121,6 +109,11 @@ describe('the tarball', () => {
     expect(node('--input-type=module', '-e', program)).toBe('12,400 lb true\n');
   });
 
+  it('gives a package linter nothing to say', async () => {
+    const { messages, pkg } = await publint({ pkgDir: installed, strict: true });
+    expect(messages.map((message) => formatMessage(message, pkg))).toEqual([]);
+  });
+
   it('calls itself free of side effects', () => expect(manifest.sideEffects).toBe(false));
 
   it('prints its size', () => {
@@ -133,60 +126,4 @@ describe('the tarball', () => {
     expect(js).toBeGreaterThan(1000);
     expect(js).toBeLessThan(400_000);
   });
-});
-
-/** Figures and a check through the types; `x` sees that a wrong unit is refused in the consumer's own compiler. */
-const consumer = `
-import { add, foot, lb, type Quantity } from 'trailer-ratings/units';
-import { given, explain, type Derived } from 'trailer-ratings/trace';
-import { checkLoad, rating, weight, type Check } from 'trailer-ratings/ratings';
-import { orThrow, type TrailerError } from 'trailer-ratings/errors';
-import { units } from 'trailer-ratings';
-${chapters.map(({ name }) => `import * as ${name}Chapter from 'trailer-ratings/${name}';`).join('\n')}
-export const gross: Quantity<'lb'> = add(lb(3200), units.lb(9200));
-export const working: Derived<'lb'> = given('gross', gross);
-export const answer: Check = checkLoad(rating('GVWR', lb(14000)), weight('gross', working));
-export const text: string = explain(answer.reserve);
-export const read: Quantity<'lb'> = orThrow(units.parseQuantity('9,200 lb', 'lb'));
-export type Problem = TrailerError;
-// @ts-expect-error feet are not pounds
-export const wrong = add(lb(1), foot(1));
-export const all = [${chapters.map(({ name }) => `${name}Chapter`).join(', ')}];
-`;
-
-describe('the declarations', () => {
-  const kinds = [
-    { title: 'Node ESM', file: 'consumer.mts', module: 'node16', moduleResolution: 'node16' },
-    { title: 'Node CJS', file: 'consumer.cts', module: 'node16', moduleResolution: 'node16' },
-    { title: 'a bundler', file: 'consumer.ts', module: 'esnext', moduleResolution: 'bundler' },
-  ];
-  it.each(kinds)(
-    'compile for a consumer: $title',
-    ({ file, module, moduleResolution }) => {
-      const folder = join(scratch, `types-${file.replaceAll('.', '-')}`);
-      mkdirSync(folder);
-      writeFileSync(join(folder, file), consumer);
-      const compilerOptions = {
-        module,
-        moduleResolution,
-        target: 'es2022',
-        lib: ['es2022', 'dom'],
-        types: [],
-        strict: true,
-        noEmit: true,
-        skipLibCheck: false,
-        exactOptionalPropertyTypes: true,
-      };
-      writeFileSync(join(folder, 'tsconfig.json'), JSON.stringify({ compilerOptions, files: [file] }));
-      const outcome = (() => {
-        try {
-          return node(join(project, 'node_modules/typescript/bin/tsc'), '-p', folder);
-        } catch (problem) {
-          return (problem as { stdout: string }).stdout;
-        }
-      })();
-      expect(outcome).toBe('');
-    },
-    120_000,
-  );
 });
