@@ -60,7 +60,7 @@ describe('contradictions at their keys', () => {
   });
   it('says whether two figures may be equal', () => {
     expect(problems(['trailer.axles.0.at', '221 in'])).toEqual([
-      'trailer.axles.0.at: 221 in; less than 221 in, where axle 2 stands',
+      'trailer.axles.0.at: 221 in; less than 221 in, where axle 2 stands; list the axles from the front',
       'trailer.axles.1.at: 221 in; more than 221 in, where axle 1 stands',
     ]);
     expect(problems(['cargo.0.balancePoint', '169 in'])).toEqual([
