@@ -75,6 +75,16 @@ const passes = {
   truckAlone: { steer: lb(4300), drive: lb(3100) },
 };
 const truck = { hitch: 'ball behind', front: lb(3100), rear: lb(3100) } as const;
+const bars = {
+  front: lb(3200),
+  rear: lb(2600),
+  gross: lb(7000),
+  tongue: lb(1000),
+  wheelbase: inch(130),
+  overhang: inch(65),
+  axlesAt: inch(200),
+  ratings: { front: lb(3400), rear: lb(4000), trailerAxles: lb(6100) },
+};
 const heavy = { weight: lb(20000), length: foot(18), blockedForward: false, section: 'heavy equipment' } as const;
 const general = { weight: lb(2000), length: foot(12), blockedForward: false, section: 'general' } as const;
 
@@ -108,6 +118,7 @@ const loading = (overhang: ReturnType<typeof inch>): TailLoading => ({
 
 const questions: Readonly<Record<string, () => Either<unknown, { readonly decisions: readonly Decision[] }>>> = {
   axleSystem: () => axleSystem({ gawr: lb(5200), beam: lb(5300), tires: { each: lb(2700), count: 2 } }, 'axle 1'),
+  'axleSystem without a label': () => axleSystem({ beam: lb(5300), tires: { each: lb(2700), count: 2 } }, 'axle 1'),
   brakeCapacity: () => brakeCapacity([{ of: 'axle 1', gawr: given('GAWR', lb(7000)), brakes: [lb(3500), lb(3400)] }]),
   brakingAsked: () => brakingAsked({ towAxles: 2, trailerGvwr: lb(14000), weight: lb(20000) }),
   brakingCheck: () => brakingCheck(lbf(9000), { towAxles: 2, trailerGvwr: lb(14000), weight: lb(20000) }),
@@ -187,17 +198,22 @@ const questions: Readonly<Record<string, () => Either<unknown, { readonly decisi
       tongueToScale: foot(2),
       tongueRestsAt: 'coupler',
     }),
-  weightDistribution: () =>
-    weightDistribution({
-      front: lb(3200),
-      rear: lb(2600),
-      gross: lb(7000),
-      tongue: lb(1000),
-      wheelbase: inch(130),
-      overhang: inch(65),
-      axlesAt: inch(200),
-      bars: { restore: percent(50) },
-      ratings: { front: lb(3400), rear: lb(4000), trailerAxles: lb(6100) },
+  'leverScale at a jack': () =>
+    leverScale({
+      reading: lb(220),
+      beamTare: lb(20),
+      pipeToTongue: foot(1),
+      tongueToScale: foot(2),
+      tongueRestsAt: { jackBehindBall: inch(20), axlesAt: inch(200) },
+    }),
+  weightDistribution: () => weightDistribution({ ...bars, bars: { restore: percent(50) } }),
+  'weightDistribution by the load on the bars': () =>
+    weightDistribution({ ...bars, hitchHardware: lb(90), bars: { barLoad: lb(1000), barLength: inch(30) } }),
+  'largestTrailer behind a gooseneck': () =>
+    largestTrailer({
+      vehicle: { ...truck, hitch: 'gooseneck', overhang: inch(-8), wheelbase: inch(150), frontGawr: lb(4200) },
+      coupler: { gross: lb(14000), tongue: lb(3500) },
+      tongueShare: percent(20),
     }),
   largestTrailer: () =>
     largestTrailer({ vehicle: { ...truck, overhang: 'unknown', rearGawr: lb(4000) }, tongueShare: percent(10) }),
