@@ -112,6 +112,6 @@ export function readFigure<D extends Dimension>(input: unknown, dimension: D): Q
   if (typeof input === 'string') return fromText(input, dimension);
   if (isQuantity(input)) return fromAnyUnit(quantity(input.value, input.unit), dimension);
   if (isRecord(input) && Object.keys(input).sort().join() === 'unit,value') return fromWire(input, dimension);
-  if (typeof input === 'number' && Number.isFinite(input)) return withUnit(String(input), dimension);
+  if (typeof input === 'number') return withUnit(String(input), dimension);
   return { fault: 'wrong kind', needed: `${writtenFigure(dimension)}: ${dimension}` };
 }

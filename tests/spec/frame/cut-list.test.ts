@@ -100,6 +100,12 @@ describe('cut list', () => {
       expect(plain(weight) / (byHand[i] as number), name).toBeCloseTo(1, 3);
     expectReplays(weighed.total, ...weighed.lines.map(({ at }) => at));
   });
+  it('names every figure by its line', () => {
+    const given = nodesOf([weighed.total.why]).flatMap((node) => (node.kind === 'given' ? [node.symbol] : []));
+    const name = (frame[0] as { readonly name: string }).name;
+    for (const symbol of [`${name} length`, `number of ${name}`]) expect(given).toContain(symbol);
+    expect(given.join()).not.toMatch(/undefined/);
+  });
   it('gives every figure its place in the spec, and its basis', () => {
     const paths = nodesOf([weighed.total.why, ...weighed.lines.map(({ at }) => at.why)]).flatMap((node) =>
       node.kind === 'given' ? [node.path] : [],

@@ -76,6 +76,22 @@ describe('a file that is wrong', () => {
       leftOf(decodeLocalRules(changed(undeclared, 'stepTables.0.id', 'rig'))).problems.map(({ path }) => path),
     ).toEqual(['rules.0.jurisdiction', 'stepTables.0.id', 'rules.1.bindsWhere']);
   });
+  it('does not let a file speak for the federal rules', () => {
+    const posing = changed(changed(file, 'jurisdictions.0.id', 'federal'), 'rules.0.jurisdiction', 'federal');
+    expect(leftOf(decodeLocalRules(posing)).problems.map(({ path }) => path)).toContain('rules.0.jurisdiction');
+  });
+  it('lets a rule bind by one of the file that stands on its own, not by one that leans, nor by a limit', () => {
+    const told = rightOf(decodeLocalRules(file)).rules.map(({ id }) => id);
+    const leaning = changed(file, 'rules.1.bindsWhere', told[0]);
+    expect(rightOf(decodeLocalRules(leaning)).rules[1]?.bindsWhere).toBe(told[0]);
+    const chain = changed(leaning, 'rules.0.bindsWhere', told[1]);
+    const [first] = leftOf(decodeLocalRules(chain)).problems;
+    expect(first).toMatchObject({ path: 'rules.0.bindsWhere', got: `"${told[1]}"` });
+    expect(first?.needed).not.toContain(told[0]);
+    expect(leftOf(decodeLocalRules(changed(leaning, 'rules.0.kind', 'limit'))).problems).toMatchObject([
+      { path: 'rules.1.bindsWhere', fault: 'contradiction' },
+    ]);
+  });
   it.each([[null], ['rules'], [[]], [{}], [42], [undefined]])('%j is no rule file', (input) => {
     expect(leftOf(decodeLocalRules(input))).toMatchObject({ chapter: 'spec', tag: 'UndecodableSpec' });
   });
