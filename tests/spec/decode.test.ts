@@ -82,6 +82,13 @@ describe('keys nobody knows', () => {
       expect(({} as Record<string, unknown>)['gvwr']).toBeUndefined();
     },
   );
+  it('are told back to their fortieth character', () => {
+    const key = 'k'.repeat(60);
+    expect(problem(`trailer.${key}`, '1 lb').path).toBe(`trailer.${'k'.repeat(40)}`);
+    expect(problem('trailer.gvwr', { text: '14,000 lb', [key]: 1 }).needed).toBe(
+      `a known key: text, basis (there is "${'k'.repeat(40)}")`,
+    );
+  });
   it('beside a text are refused too', () => {
     expect(problem('trailer.gvwr', { text: '14,000 lb', bassis: 'label' })).toMatchObject({
       path: 'trailer.gvwr',
@@ -121,6 +128,12 @@ describe('figures that are none', () => {
   ])('%s = %j', (path, value, got) => {
     const found = problem(path, value);
     expect([found.path, found.got, found.needed.length > 5]).toEqual([path, got, true]);
+  });
+  it('a plain number that was meant as a percentage is told with its sign', () => {
+    const share = (value: string) => problem('tongueShare', { value, unit: 'ratio' }).needed;
+    expect(share('12')).toBe('a percentage: 12 is 1,200 %; write 12 %');
+    expect(share('100')).toBe('a figure from 0.1 % to 99.9 %');
+    expect(share('0')).toBe('a figure from 0.1 % to 99.9 %');
   });
   it('points at the character', () => expect(problem('trailer.gvwr', '14,0x0 lb').needed).toContain('at character'));
 });

@@ -33,11 +33,13 @@ export interface Field<U extends Unit> {
   readonly most: Quantity<U>;
 }
 
-/** The leaf behind a figure that was read: itself, or what it was converted from. */
-export const givenBehind = (why: Node): Given | undefined => {
-  if (why.kind === 'given') return why;
-  return why.kind === 'computed' && why.operation === 'convert' ? givenBehind(why.of[0] as Node) : undefined;
-};
+/** The leaf behind a figure that was read: itself, or what it was converted from. None behind what is no node. */
+export function givenBehind(why: unknown): Given | undefined {
+  if (!isRecord(why)) return undefined;
+  const node = why as unknown as Partial<Node>;
+  if (node.kind === 'given') return node as Given;
+  return node.kind === 'computed' && node.operation === 'convert' ? givenBehind(node.of?.[0]) : undefined;
+}
 
 const inOther = (end: Quantity<Unit>, unit: Unit): Quantity<Unit> => convert(end, unit as never) as Quantity<Unit>;
 
@@ -66,8 +68,8 @@ function endsIn(
 function isFigure(input: unknown, says: FigureKind, ends: ReturnType<typeof endsIn>): boolean {
   if (!isRecord(input)) return false;
   const [value, why] = [own(input, 'value'), own(input, 'why')];
-  if (!wireQuantity(says.dimension).is(value) || !isRecord(why)) return false;
-  const leaf = givenBehind(why as unknown as Node);
+  if (!wireQuantity(says.dimension).is(value)) return false;
+  const leaf = givenBehind(why);
   if (leaf === undefined || !wireQuantity(says.dimension).is(leaf.value)) return false;
   return (says.unit === undefined || value.unit === says.unit) && isBetween(leaf.value, ...ends(leaf.value.unit));
 }

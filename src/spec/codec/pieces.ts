@@ -2,9 +2,9 @@
 import { isLeft } from 'fp-ts/lib/Either.js';
 import * as t from 'io-ts';
 import type { Derived, Given } from '../../trace/index.js';
-import { parseQuantity, quantity } from '../../units/index.js';
+import { parseQuantity, quantity, wireQuantity } from '../../units/index.js';
 import type { PiecesInput } from '../types/figures.js';
-import { failed, isRecord, pathOf } from './fault.js';
+import { failed, isRecord, own, pathOf } from './fault.js';
 import { givenBehind } from './figure.js';
 import { type Coded, coded } from './kind.js';
 import { type Naming, symbolAt } from './naming.js';
@@ -27,8 +27,8 @@ export function pieceCount(symbol: Naming): Coded<Derived<'ratio'>, PiecesInput>
   const codec = new t.Type<Derived<'ratio'>, PiecesInput, unknown>(
     neededByKind(says),
     (input): input is Derived<'ratio'> => {
-      const leaf = isRecord(input) && Object.hasOwn(input, 'why') ? givenBehind(input['why'] as Given) : undefined;
-      return leaf?.value.unit === 'ratio' && isCount(leaf.value.value.toNumber());
+      const leaf = isRecord(input) ? givenBehind(own(input, 'why')) : undefined;
+      return leaf !== undefined && wireQuantity('ratio').is(leaf.value) && isCount(leaf.value.value.toNumber());
     },
     (input, context) => {
       const figure = said(input);

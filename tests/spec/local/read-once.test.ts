@@ -23,6 +23,22 @@ it('reads a file anew that was changed in place', () => {
   expect(orThrow(decodeLocalRules(mine)).rules[0]?.topic).toBe('another topic');
 });
 
+it('reads a file anew that was changed in place at the end of a list, longer or shorter', () => {
+  const mine = file() as { rules: { id: string }[] };
+  const before = orThrow(decodeLocalRules(mine)).rules.length;
+  mine.rules.push({ ...(mine.rules[0] as { id: string }), id: 'one-more' });
+  expect(orThrow(decodeLocalRules(mine)).rules.map(({ id }) => id)).toContain('one-more');
+  mine.rules.pop();
+  expect(orThrow(decodeLocalRules(mine)).rules).toHaveLength(before);
+});
+
+it('takes no record for a list, though it has the same places', () => {
+  const mine = file() as { rules: unknown[] };
+  orThrow(decodeLocalRules(mine));
+  const posing = { ...mine, rules: { ...mine.rules, length: mine.rules.length } };
+  expect(isLeft(decodeLocalRules(posing))).toBe(true);
+});
+
 it('tells the fault of a key that was added, taken away, or inherited', () => {
   orThrow(decodeLocalRules(file()));
   expect(isLeft(decodeLocalRules({ ...file(), another: 1 }))).toBe(true);
