@@ -54,6 +54,18 @@ describe('the front end of the window (statics)', () => {
   });
 });
 
+describe('a balance point without an uncertainty', () => {
+  it('is taken as exact, with a note, and has the window of one that is known to 0 in', () => {
+    const [untold, exact] = [change(['cargo.0.uncertainty', undefined]), change(['cargo.0.uncertainty', '0 in'])];
+    for (const { placement } of [untold, exact]) {
+      const { tongueUncertainty, sure, lower } = placement.pieces[0]!.window;
+      expect([plain(tongueUncertainty), plain(sure.lower.at)]).toEqual([0, plain(lower.at)]);
+    }
+    expect(untold.placement.notes.map(({ tag }) => tag)).toContain('BalancePointTakenAsSure');
+    expect(exact.placement.notes.map(({ tag }) => tag)).not.toContain('BalancePointTakenAsSure');
+  });
+});
+
 describe('the heaviest machine', () => {
   it('is told under every limit, the whole weight among them', () => {
     expect(report(change()).replace(/\s+/g, ' ')).toMatch(/heaviest excavator that has a place \.+ [\d,]+ lb/);
