@@ -70,6 +70,18 @@ describe('what was read', () => {
     }
     expect(cutListCodec.is(counting(given('number of rails', lb(2))))).toBe(false);
   });
+  it('is no list of more or fewer than can be read', () => {
+    const [place] = file.jurisdictions;
+    const places = (count: number): unknown => ({ ...file, jurisdictions: Array.from({ length: count }, () => place) });
+    expect([0, 1, 1000, 1001].map((count) => localRulesCodec.is(places(count)))).toEqual([true, true, true, false]);
+    const [table] = file.stepTables;
+    const [step] = table?.steps ?? [];
+    const steps = (count: number): unknown => ({
+      ...file,
+      stepTables: [{ ...table, steps: Array.from({ length: count }, () => step) }],
+    });
+    expect([0, 1, 1000, 1001].map((count) => localRulesCodec.is(steps(count)))).toEqual([false, true, true, false]);
+  });
   it('is no condition without its line', () => {
     const [condition] = file.rules[0]?.all ?? [];
     expect(localRulesCodec.is(testing(condition))).toBe(true);

@@ -15,7 +15,7 @@ function nameAround(context: t.Context): string {
   for (let i = context.length - 2; i >= 0; i -= 1) {
     const around = context[i]?.actual;
     const name = isRecord(around) ? own(around, 'name') : undefined;
-    if (typeof name === 'string') return name.slice(0, 200);
+    if (typeof name === 'string') return name;
   }
   return 'piece';
 }
