@@ -18,7 +18,7 @@ import { knownOf } from './known.js';
  * @param spec what is known of the trailer, its cargo and what tows it: an editor offers the keys, each with where it is read;
  * figures as people write them, `'9,200 lb'`, or as quantities, `lb(9200)`
  * @returns checks, payload and its governing limit, tongue and axle loads in lb, open questions; Left `UndecodableSpec` with every
- * fault at its key, or what cannot be answered (`TongueAboveWeight`, `NothingWeighed`, `OutsideItsRange`, ...); an overload is an answer
+ * fault at its key, or an empty trailer that weighs nothing (`NothingWeighed`); an overload is an answer, and so is a heading whose figures cannot be so
  * @example isLeft(assess({ trailer: { hitch: 'ball', axles: [] } })) // true
  * @source each check and figure carries its own
  */
@@ -55,8 +55,7 @@ export function assessSpec(spec: DecodedSpec): Either<AssessError, Assessment> {
   const known = knownOf(spec);
   if (isLeft(known)) return known;
   const headings = headingsOf(known.right);
-  if (isLeft(headings)) return headings;
-  const limited = limitHeadingsOf(known.right, headings.right);
+  const limited = limitHeadingsOf(known.right, headings);
   if (isLeft(limited)) return limited;
-  return right(joinHeadings(known.right, headings.right, limited.right, contradictions.decisions));
+  return right(joinHeadings(known.right, headings, limited.right, contradictions.decisions));
 }

@@ -1,9 +1,10 @@
 /** Computes the headings of an answer, each in its own file: first the independent ones, then those that need the limits of the others. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { rating } from '../ratings/index.js';
+import { checkId, rating } from '../ratings/index.js';
 import { inPounds } from '../trace/index.js';
 import type { AssessError } from './errors.js';
 import type { Known } from './known.js';
+import { answered } from './parts/answered.js';
 import { type AxleLoad, axleLoadsOf } from './parts/axle-and-tire-loads.js';
 import { type BrakesPart, brakesPart } from './parts/brakes.js';
 import { type Longer, longer } from './parts/built-up-weight.js';
@@ -13,7 +14,7 @@ import { ladenLimits } from './parts/laden-limits.js';
 import { loadingPart } from './parts/loading.js';
 import type { LoadingPart } from './parts/loading-part.js';
 import { placePart } from './parts/machine-placement.js';
-import { offLevelHitchPart } from './parts/off-level-hitch.js';
+import { type OffLevelHitchPart, offLevelHitchPart } from './parts/off-level-hitch.js';
 import type { Part } from './parts/part-of-answer.js';
 import { type Carry, payloadPart } from './parts/payload.js';
 import type { PlacePart } from './parts/placement-part.js';
@@ -40,39 +41,53 @@ export interface Headings {
   readonly stance: StancePart;
 }
 
-export function headingsOf({ spec, stack, weighed, share }: Known): Either<AssessError, Headings> {
+/** None of them refuses the rest: where its figures cannot be so, it stays open and says so. */
+export function headingsOf({ spec, stack, weighed, share }: Known): Headings {
   const { balance, gross } = weighed;
-  const tow = towPart(spec, gross, balance?.tongue, stack.group, share);
-  if (isLeft(tow)) return tow;
-  const jack = jackPart(spec, balance?.tongue, stack.at);
-  if (isLeft(jack)) return jack;
-  const loading = loadingPart(spec, weighed, stack.at);
-  if (isLeft(loading)) return loading;
-  const tiedowns = tiedownsPart(spec, weighed);
-  if (isLeft(tiedowns)) return tiedowns;
-  const coupling = couplingPart(spec, stack.group);
-  if (isLeft(coupling)) return coupling;
-  const brakes = brakesPart(spec.trailer, tow.right.combination);
-  if (isLeft(brakes)) return brakes;
-  const scale = scalePart(spec, weighed, stack.at);
-  if (isLeft(scale)) return scale;
-  const stance = stancePart(spec, weighed);
-  if (isLeft(stance)) return stance;
-  const offLevel = offLevelHitchPart(spec, weighed, stance.right, tow.right);
-  if (isLeft(offLevel)) return offLevel;
-  const { hitch } = offLevel.right;
-  return right({
-    coupling: coupling.right,
-    brakes: brakes.right,
-    tow: tow.right,
-    hitch: hitch === undefined ? tow.right : { ...tow.right, offLevel: hitch },
-    offLevel: offLevel.right,
-    jack: jack.right,
-    loading: loading.right,
-    tiedowns: tiedowns.right,
-    scale: scale.right,
-    stance: stance.right,
-  });
+  const tow = answered(
+    towPart(spec, gross, balance?.tongue, stack.group, share),
+    { id: 'tow', what: 'coupler, chains and tow vehicle', path: 'tow' },
+    (part): TowPart => part,
+  );
+  const stance = answered(
+    stancePart(spec, weighed),
+    { id: 'side-to-side', what: 'how the trailer stands', path: 'trailer' },
+    (part): StancePart => part,
+  );
+  const offLevel = answered(
+    offLevelHitchPart(spec, weighed, stance, tow),
+    { id: 'off-level', what: 'the hitch off level', path: 'trailer.ballAboveLevel' },
+    (part): OffLevelHitchPart => part,
+  );
+  const { hitch } = offLevel;
+  return {
+    coupling: answered(
+      couplingPart(spec, stack.group),
+      { id: checkId('coupling D'), what: 'the coupling by its plate', path: 'trailer.coupler' },
+      (part) => ({ ...part, againstLabel: [] }),
+    ),
+    brakes: answered(
+      brakesPart(spec.trailer, tow.combination),
+      { id: checkId('brake capacity'), what: 'brakes against the GAWRs', path: 'trailer.axles' },
+      (part) => ({ ...part, againstLabel: [] }),
+    ),
+    tow,
+    hitch: hitch === undefined ? tow : { ...tow, offLevel: hitch },
+    offLevel,
+    jack: answered(
+      jackPart(spec, balance?.tongue, stack.at),
+      { id: 'jack', what: 'jack against tongue', path: 'trailer.jack' },
+      (part): JackPart => part,
+    ),
+    loading: loadingPart(spec, weighed, stack.at),
+    tiedowns: tiedownsPart(spec, weighed),
+    scale: answered(
+      scalePart(spec, weighed, stack.at),
+      { id: 'tickets', what: 'scale tickets', path: 'tickets' },
+      (part) => ({ ...part, gaps: [] }),
+    ),
+    stance,
+  };
 }
 
 export interface LimitHeadings {
@@ -93,8 +108,6 @@ export function limitHeadingsOf(known: Known, { tow, hitch, stance }: Headings):
   const limits = ladenLimits(rig);
   const payload = payloadPart(rig, limits, weighed, share);
   if (isLeft(payload)) return payload;
-  const placement = placePart(rig, limits, weighed, band);
-  if (isLeft(placement)) return placement;
   const rules = linesPart({ spec, weighed, group: stack.group, axleLoads, tow });
   if (isLeft(rules)) return rules;
   const growth = longer(trailer, weighed.curb);
@@ -103,7 +116,7 @@ export function limitHeadingsOf(known: Known, { tow, hitch, stance }: Headings):
     gvwr,
     axleLoads,
     payload: payload.right,
-    placement: placement.right,
+    placement: placePart(rig, limits, weighed, band),
     rules: rules.right,
     deckGrowth: growth.right,
   });

@@ -65,7 +65,17 @@ export function joinHeadings(
   const doubts = doubtsIn(spec);
   const label = belowLabel(spec, stack, band);
   const onDeck = cargoOnDeck(spec, weighed);
-  const attention = attentionTo({ tongue, place: placement, tiedowns, loading, lines: rules, label, onDeck, doubts });
+  const attention = attentionTo({
+    tongue,
+    place: placement,
+    tiedowns,
+    loading,
+    lines: rules,
+    label,
+    onDeck,
+    told: [...weighed.attention, ...parts.attention],
+    doubts,
+  });
   return {
     spec,
     runningGear: stack,

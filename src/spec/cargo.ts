@@ -1,5 +1,5 @@
 /** What lies on the trailer, piece by piece, and what ties it down. */
-import { lengthOf, weightOf } from './codec/figures.js';
+import { lengthOf, ratingOf, weightOf } from './codec/figures.js';
 import type { Coded } from './codec/kind.js';
 import { choice, list, shortText, yesOrNo } from './codec/plain.js';
 import { record } from './codec/record.js';
@@ -11,7 +11,7 @@ const tiedown = record(
   'a tiedown',
   { runs: choice('direct', 'same side', 'other side') },
   {
-    marked: weightOf('marked working load limit', 'label'),
+    marked: ratingOf('marked working load limit'),
     chain: record(
       'Chain',
       'chain by size and grade',

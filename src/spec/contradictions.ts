@@ -2,6 +2,7 @@
 import { axleContradictions, orderOfAxles } from './contradictions/axles.js';
 import { cargoContradictions } from './contradictions/cargo.js';
 import type { Found, Partly } from './contradictions/found.js';
+import { towContradictions } from './contradictions/tow.js';
 import { trailerContradictions } from './contradictions/trailer.js';
 import { type UndecodableSpec, undecodable } from './errors.js';
 import type { DecodedSpec } from './types/spec.js';
@@ -35,6 +36,7 @@ export function contradictionsIn(spec: Partly<DecodedSpec>): Contradictions {
     orderOfAxles(axles),
     trailerContradictions(spec.trailer ?? {}),
     cargoContradictions(spec.cargo ?? []),
+    towContradictions(spec.trailer?.hitch, spec.tow ?? {}, spec.rules ?? {}),
   ];
   const problems = found.flatMap((each) => each.problems);
   const decisions = found.flatMap((each) => each.decisions);

@@ -19,7 +19,7 @@ const pass = record(
 export const ticketsCodec: Coded<DecodedTickets, TicketsInput> = record(
   'Tickets',
   'scale tickets',
-  { division: weightOf('division of the scale', 'label') },
+  { division: weightOf('division of the scale', 'label', 0.1) },
   {
     barsOn: pass,
     barsOff: pass,

@@ -99,7 +99,7 @@ describe('contradictions at their keys', () => {
   });
   it('decide what they are told by, for studies', () => {
     const { decisions } = contradictionsIn(rightOf(decodeSpec(tiltDeck())));
-    expect(decisions.map(({ comparison }) => comparison)).toEqual(['<', '<=', '<', '<=']);
+    expect(decisions.map(({ comparison }) => comparison)).toEqual(['<', '<=', '<', '<=', '<=']);
     expect(decisions.every(({ holds }) => holds)).toBe(true);
   });
 });

@@ -19,6 +19,8 @@ interface Asked {
   readonly lines: LinesPart;
   readonly label: BelowLabel;
   readonly onDeck: OnDeck;
+  /** What headings say themselves. */
+  readonly told: readonly Note[];
   readonly doubts: Doubts;
 }
 
@@ -42,8 +44,8 @@ const ofPlaces = ({ pieces }: PlacePart): readonly Note[] =>
     return [{ ...note('OutsideWindow', says, [now.at, ...ends]), paths }];
   });
 
-const ofTiedowns = ({ pieces, attention }: TiedownsPart): readonly Note[] => [
-  ...pieces.flatMap(({ name, answer: { verdict } }) =>
+const ofTiedowns = ({ pieces }: TiedownsPart): readonly Note[] =>
+  pieces.flatMap(({ name, answer: { verdict } }) =>
     verdict === 'enough'
       ? []
       : [
@@ -54,9 +56,7 @@ const ofTiedowns = ({ pieces, attention }: TiedownsPart): readonly Note[] => [
               : `tiedowns of ${name} enough by one reading of the rule and not by another`,
           ),
         ],
-  ),
-  ...attention,
-];
+  );
 
 /** Rear legs, where set, carry the lift and have their own check. A lift that the truck holds down is a remark; a lift that no known weight holds down asks attention. */
 function ofTail({ tailLift, onLegs }: LoadingPart): readonly Note[] {
@@ -100,15 +100,18 @@ export const attentionTo = ({
   lines,
   label,
   onDeck,
+  told,
   doubts,
 }: Asked): readonly Note[] => [
   ...ofTongue(tongue),
   ...ofPlaces(place),
   ...onDeck.attention,
+  ...told,
   ...ofTiedowns(tiedowns),
   ...ofRamps(loading),
   ...ofTail(loading),
   ...ofGroups(lines),
+  ...lines.attention,
   ...label.attention,
   ...doubts.attention,
 ];

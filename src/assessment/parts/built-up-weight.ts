@@ -66,7 +66,9 @@ export function builtUp({
   }
   if (lines.length === 0) return right(undefined);
   const curb = curbWeight(lines);
-  return isLeft(curb) ? curb : right({ curb: curb.right, decisions: [...decisions, ...curb.right.decisions] });
+  // Parts that weigh nothing together say nothing of the trailer: its weight stays open.
+  if (isLeft(curb)) return curb.left.tag === 'NothingWeighed' ? right(undefined) : curb;
+  return right({ curb: curb.right, decisions: [...decisions, ...curb.right.decisions] });
 }
 
 /** The lines of cut list and deck that grow when the deck does, by the names the spec gives. */

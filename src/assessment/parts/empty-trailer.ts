@@ -5,45 +5,26 @@ import type { MembersError } from '../../members/index.js';
 import { type Note, note } from '../../ratings/index.js';
 import type { DecodedCurb, DecodedTrailer } from '../../spec/index.js';
 import { leverScale, type TowingError } from '../../towing/index.js';
-import { type Decision, type Derived, decide, inPounds, minus, result } from '../../trace/index.js';
-import { toWire } from '../../units/index.js';
+import { type Decision, type Derived, inPounds, minus, result } from '../../trace/index.js';
 import { axlesMoved } from './axle-places.js';
 import { builtUp } from './built-up-weight.js';
 import type { OpenQuestion } from './open-questions.js';
 import { weighedElsewhere, withOptions } from './options-added.js';
 import { againstScale, type Lb } from './scale-against-list.js';
+import { withPossibleTongue } from './tongue-of-empty.js';
 
 export interface Empty {
   readonly curb?: Lb;
   readonly item?: Item;
   readonly built?: CurbWeight;
   readonly notes: readonly Note[];
+  readonly attention: readonly Note[];
   readonly notChecked: readonly OpenQuestion[];
   readonly decisions: readonly Decision[];
 }
 
 /** The scale outranks the list; when there are both, the difference is told. */
 export function emptyTrailer(curb: DecodedCurb | undefined): Either<MembersError | BalanceError | TowingError, Empty> {
-  const known = emptyFrom(curb);
-  if (isLeft(known)) return known;
-  const { item, decisions } = known.right;
-  if (item === undefined || !('tongue' in item)) return known;
-  const [weight, tongue] = [item.weight as Lb, item.tongue as Lb];
-  const possible = decide(tongue, '<=', weight);
-  return possible.holds
-    ? right({ ...known.right, decisions: [...decisions, possible] })
-    : left({
-        chapter: 'load',
-        tag: 'TongueAboveWeight',
-        of: item.name,
-        tongue: toWire(tongue.value),
-        weight: toWire(weight.value),
-        path: 'trailer.curb.tongue',
-      });
-}
-
-/** What is known of the empty trailer by scale, by list or by both. */
-function emptyFrom(curb: DecodedCurb | undefined): Either<MembersError | BalanceError | TowingError, Empty> {
   const found = builtUp(curb ?? {});
   if (isLeft(found)) return found;
   const built = found.right?.curb;
@@ -61,6 +42,7 @@ function emptyFrom(curb: DecodedCurb | undefined): Either<MembersError | Balance
       : againstScale(weight, built, curb?.tolerance);
   const base = {
     notes: told.notes,
+    attention: [],
     notChecked: [],
     decisions: [...decisions, ...told.decisions, ...(lever?.right.decisions ?? [])],
     ...(built && { built }),
@@ -106,9 +88,10 @@ function emptyFrom(curb: DecodedCurb | undefined): Either<MembersError | Balance
 }
 
 /** The empty trailer with its options, and with its axles moved where that is told. */
-export function asItStands(read: Empty, trailer: DecodedTrailer, axlesAt: Derived<'in'> | undefined): Empty {
+export function asItStands(told: Empty, trailer: DecodedTrailer, axlesAt: Derived<'in'> | undefined): Empty {
   const moved = axlesMoved(trailer);
   const were = moved && axlesAt && result('place of the axles when it was weighed', minus(axlesAt, moved));
+  const read = withPossibleTongue(told, trailer.curb);
   const placed = weighedElsewhere(read.item, were);
   const { item: _item, ...rest } = read;
   const empty: Empty = { ...rest, ...(placed.item && { item: placed.item }), notes: [...read.notes, ...placed.notes] };
@@ -116,11 +99,12 @@ export function asItStands(read: Empty, trailer: DecodedTrailer, axlesAt: Derive
   const options = curb && withOptions({ curb, item: empty.item }, trailer.curb ?? {}, trailer, axlesAt);
   if (options === undefined) return empty;
   const { item: _before, ...others } = empty;
-  return {
+  const fitted: Empty = {
     ...others,
     curb: options.curb,
     ...(options.item && { item: options.item }),
     notes: [...empty.notes, ...options.notes],
     decisions: [...empty.decisions, ...options.decisions],
   };
+  return withPossibleTongue(fitted, trailer.curb);
 }

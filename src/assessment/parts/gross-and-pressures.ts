@@ -35,7 +35,7 @@ export interface NeededPressure {
   readonly needed: PressureForLoad;
 }
 
-/** The cold pressures the loads need; open where neither a table nor the sidewall gives them. An overload has its own check. */
+/** The cold pressures the loads need; open where neither a table nor the sidewall gives them. An overload has its own check, and an axle without a load is told as lifted. */
 export function pressuresFor(
   { tires }: Stack,
   onTires: readonly (Derived<'lb'> | undefined)[],
@@ -46,7 +46,7 @@ export function pressuresFor(
     const load = onTires[index];
     if (each?.rating === undefined || load === undefined) continue;
     const needed = tirePressureForLoad(each.rating, load);
-    if (isLeft(needed) && needed.left.tag === 'LoadAboveRating') continue;
+    if (isLeft(needed) && (needed.left.tag === 'LoadAboveRating' || needed.left.tag === 'NotPositive')) continue;
     const { id, path } = axleName(index);
     if (isLeft(needed))
       notChecked.push({

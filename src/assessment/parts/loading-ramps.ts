@@ -3,15 +3,15 @@ import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import {
   frictionNeeded,
   type LoadError,
+  type RampAngle,
   type RampSpacing,
-  rampAngle,
   rampCapacity,
   rampSpacing,
 } from '../../load/index.js';
 import { rating } from '../../ratings/index.js';
 import type { DecodedSpec } from '../../spec/index.js';
 import { inPounds, type OutsideItsRange } from '../../trace/index.js';
-import { heaviestPiece, type Piece, pieceOfHeaviestAxle, withLeast } from './cargo-pieces.js';
+import { type Piece, pieceOfHeaviestAxle, withLeast } from './cargo-pieces.js';
 import type { LoadingPart } from './loading-part.js';
 import { emptyPart, open } from './part-of-answer.js';
 import { wantingOf, wantingOfCargo } from './wanting-keys.js';
@@ -20,13 +20,14 @@ import type { Weighed } from './weights.js';
 type Problem = LoadError | OutsideItsRange;
 
 /** By machine the heaviest piece is asked; by axle the heaviest axle of any, and the axles of every piece that tells none stay open. */
-function rampRatingOf(
+export function rampRatingPart(
   { trailer: { ramps }, cargo = [] }: DecodedSpec,
   { weightless }: Weighed,
-  heaviest: Piece,
+  heaviest: Piece | undefined,
 ): Either<Problem, LoadingPart> {
   const asked = { id: 'ramps/rating', what: 'ramps against the machine' };
-  if (ramps?.rating === undefined || ramps.basis === undefined)
+  if (ramps === undefined || heaviest === undefined) return right(emptyPart);
+  if (ramps.rating === undefined || ramps.basis === undefined)
     return right(
       open({
         ...asked,
@@ -58,31 +59,19 @@ function rampRatingOf(
     weight,
     axleLoads: axles ?? 'unknown',
   });
-  if (isLeft(strong)) return left({ ...strong.left, path: 'trailer.ramps' });
+  if (isLeft(strong)) return left({ ...strong.left, path: `cargo.${piece.index}.${byAxle ? 'axles' : 'weight'}` });
   const { check, decisions } = strong.right;
   return right({ ...still, checks: [check], decisions: [...chosen, ...decisions] });
 }
 
-/** Asks how steep the ramps are, and whether they carry what climbs them. */
-export function rampsPart(spec: DecodedSpec, weighed: Weighed): Either<Problem, LoadingPart> {
-  const { trailer, cargo = [] } = spec;
-  const { ramps } = trailer;
-  if (ramps === undefined && cargo.length === 0) return right(emptyPart);
-  if (ramps === undefined)
-    return right(open({ id: 'ramps', what: 'ramps', missing: 'length and height', paths: ['trailer.ramps'] }));
-  const angle = rampAngle(ramps.height, ramps.length);
-  if (isLeft(angle)) return left({ ...angle.left, path: 'trailer.ramps' });
-  const piece = heaviestPiece(cargo);
-  const decisions = [...angle.right.decisions, ...(piece?.decisions ?? [])];
-  if (piece === undefined) return right({ ...emptyPart, decisions, ramps: angle.right });
-  const climb = frictionNeeded(piece.cargo.weight, angle.right.angle);
-  const strong = rampRatingOf(spec, weighed, piece);
-  if (isLeft(strong)) return strong;
-  return right({
-    ...strong.right,
-    decisions: [...decisions, ...strong.right.decisions],
-    ramps: isLeft(climb) ? angle.right : { ...angle.right, ...climb.right },
-  });
+/** How steep the ramps are, and what the heaviest piece asks of grip and pull. */
+export function slopePart(angle: RampAngle, heaviest: Piece | undefined): LoadingPart {
+  const climb = heaviest && frictionNeeded(heaviest.cargo.weight, angle.angle);
+  return {
+    ...emptyPart,
+    decisions: angle.decisions,
+    ramps: climb === undefined || isLeft(climb) ? angle : { ...angle, ...climb.right },
+  };
 }
 
 /** Ramp spacings at which every tire of a machine rides on a ramp; of several machines the one that leaves least room. */

@@ -1,38 +1,49 @@
 /** Getting on: ramps, edges, and the lift of the tail while the machine climbs. */
-import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
-import type { LoadError } from '../../load/index.js';
-import type { DecodedSpec } from '../../spec/index.js';
-import type { Derived, OutsideItsRange } from '../../trace/index.js';
+import { isLeft } from 'fp-ts/lib/Either.js';
+import { rampAngle } from '../../load/index.js';
+import type { DecodedCargo, DecodedSpec, DecodedTrailer } from '../../spec/index.js';
+import type { Derived } from '../../trace/index.js';
+import { answered } from './answered.js';
+import { heaviestPiece, type Piece } from './cargo-pieces.js';
 import { edgesPart } from './loading-edges.js';
 import type { LoadingPart } from './loading-part.js';
-import { rampsPart, settingPart } from './loading-ramps.js';
+import { rampRatingPart, settingPart, slopePart } from './loading-ramps.js';
 import { tailPart } from './loading-tail.js';
-import { together } from './part-of-answer.js';
+import { emptyPart, open, together } from './part-of-answer.js';
 import type { Weighed } from './weights.js';
 
-/** Asks ramps, edges, tail lift and the setting of the ramps. */
-export function loadingPart(
-  spec: DecodedSpec,
-  weighed: Weighed,
-  axlesAt: Derived<'in'> | undefined,
-): Either<LoadError | OutsideItsRange, LoadingPart> {
-  const climbed = rampsPart(spec, weighed);
-  if (isLeft(climbed)) return climbed;
-  const crossed = edgesPart(spec);
-  if (isLeft(crossed)) return crossed;
-  const lifted = tailPart(spec, weighed, axlesAt);
-  if (isLeft(lifted)) return lifted;
-  const set = settingPart(spec);
-  if (isLeft(set)) return set;
-  const { ramps } = climbed.right;
-  const { edges } = crossed.right;
-  const { tailLift, onLegs } = lifted.right;
-  const { setting } = set.right;
-  return right({
-    ...together([climbed.right, crossed.right, lifted.right, set.right]),
-    ...(ramps && { ramps }),
-    ...(edges && { edges }),
-    ...(tailLift && { tailLift, onLegs: onLegs === true }),
-    ...(setting && { setting }),
-  });
+const path = 'trailer.ramps';
+const alone = (part: LoadingPart): LoadingPart => part;
+
+/** How steep the ramps are and whether a machine hangs up on them; ramps that do not reach the ground leave both open. */
+function climbed(
+  ramps: NonNullable<DecodedTrailer['ramps']>,
+  cargo: readonly DecodedCargo[],
+  heaviest: Piece | undefined,
+): LoadingPart {
+  const angle = rampAngle(ramps.height, ramps.length);
+  if (isLeft(angle)) return answered(angle, { id: 'ramps', what: 'ramps', path: `${path}.length` }, alone);
+  const [slope, edges] = [slopePart(angle.right, heaviest), edgesPart(ramps, angle.right, cargo)];
+  return { ...slope, ...edges, ...together([slope, edges]) };
+}
+
+/** Asks ramps, edges, tail lift and the setting of the ramps, each by itself. */
+export function loadingPart(spec: DecodedSpec, weighed: Weighed, axlesAt: Derived<'in'> | undefined): LoadingPart {
+  const { trailer, cargo = [] } = spec;
+  const { ramps } = trailer;
+  const untold =
+    cargo.length === 0 ? emptyPart : open({ id: 'ramps', what: 'ramps', missing: 'length and height', paths: [path] });
+  const heaviest = ramps && heaviestPiece(cargo);
+  const chosen = { ...emptyPart, decisions: heaviest?.decisions ?? [] };
+  const climb = ramps === undefined ? untold : climbed(ramps, cargo, heaviest);
+  const asked = { id: 'ramps/rating', what: 'ramps against the machine', path };
+  const rated = answered(rampRatingPart(spec, weighed, heaviest), asked, alone);
+  const lift = { id: 'loading/uplift', what: 'lifting the tongue while a machine climbs', path: 'trailer.deck' };
+  const lifted = answered(tailPart(spec, weighed, axlesAt), lift, alone);
+  const set = answered(
+    settingPart(spec),
+    { id: 'ramps/setting', what: 'where to set the ramps', path: `${path}.setting` },
+    alone,
+  );
+  return { ...climb, ...lifted, ...set, ...together([chosen, rated, climb, lifted, set]) };
 }

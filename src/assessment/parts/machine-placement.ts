@@ -1,5 +1,5 @@
 /** Where each piece of cargo may be placed, the others staying put, under every limit that depends on the place. */
-import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
+import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import {
   type Guideline,
   heaviestMachine,
@@ -20,6 +20,7 @@ import {
   renamed,
 } from '../../trace/index.js';
 import { inch } from '../../units/index.js';
+import { answered } from './answered.js';
 import { othersPlaced } from './cargo-pieces.js';
 import type { LadenLimits } from './laden-limits.js';
 import { sidesOfPiece } from './lean-of-cargo.js';
@@ -92,7 +93,7 @@ function placeOf(
   };
   const weight = inPounds(`${name} weight`, renamed(`${name} weight`, asDerived('weight', piece.weight)));
   const window = placementWindow(on.trailer, { ...shape, weight });
-  if (isLeft(window)) return left({ ...window.left, path: `cargo.${index}` });
+  if (isLeft(window)) return window;
   const heaviest = heaviestMachine(on.trailer, shape);
   const item = weighed.cargo[index];
   const unsure = `The balance point of ${name} is taken as exact: no uncertainty was given.`;
@@ -114,12 +115,7 @@ function placeOf(
 }
 
 /** Finds the window of each piece whose shape is known, and the heaviest piece of that shape that has one. */
-export function placePart(
-  rig: Rig,
-  limits: LadenLimits,
-  weighed: Weighed,
-  band: Guideline,
-): Either<Problem, PlacePart> {
+export function placePart(rig: Rig, limits: LadenLimits, weighed: Weighed, band: Guideline): PlacePart {
   const { cargo = [] } = rig.spec;
   const known = cargo.some(({ length, balancePoint }) => length !== undefined && balancePoint !== undefined);
   if (!known) {
@@ -132,13 +128,11 @@ export function placePart(
             missing: 'length and balance point of a piece of cargo',
             paths: wantingOfCargo({ cargo }, 'length', 'balancePoint'),
           });
-    return right({ ...unasked, pieces: [] });
+    return { ...unasked, pieces: [] };
   }
-  const parts: Placed[] = [];
-  for (const index of cargo.keys()) {
-    const placed = placeOf(rig, limits, weighed, band, index);
-    if (isLeft(placed)) return placed;
-    parts.push(placed.right);
-  }
-  return right({ ...together(parts), pieces: parts.flatMap(({ piece }) => piece ?? []) });
+  const parts = cargo.map(({ name }, index): Placed => {
+    const asked = { id: 'placement', what: `where ${name} may stand`, path: `cargo.${index}`, piece: index };
+    return answered(placeOf(rig, limits, weighed, band, index), asked, (part): Placed => part);
+  });
+  return { ...together(parts), pieces: parts.flatMap(({ piece }) => piece ?? []) };
 }

@@ -9,13 +9,15 @@ export interface Part {
   readonly checks: readonly Check[];
   /** Remarks: what was assumed, and where sources disagree. */
   readonly notes: readonly Note[];
+  /** What is not right and is no check of a rating. */
+  readonly attention: readonly Note[];
   /** What could not be asked, for want of which fact. */
   readonly notChecked: readonly OpenQuestion[];
   /** Where the program went one way because of a figure; for studies. */
   readonly decisions: readonly Decision[];
 }
 
-export const emptyPart: Part = frozen({ checks: [], notes: [], notChecked: [], decisions: [] });
+export const emptyPart: Part = frozen({ checks: [], notes: [], attention: [], notChecked: [], decisions: [] });
 
 /** A part that only says what is missing. */
 export const open = (question: OpenQuestion): Part => ({ ...emptyPart, notChecked: [question] });
@@ -31,6 +33,7 @@ export function joined<A>(lists: readonly (readonly A[])[]): readonly A[] {
 export const together = (parts: readonly Part[]): Part => ({
   checks: joined(parts.map(({ checks }) => checks)),
   notes: joined(parts.map(({ notes }) => notes)),
+  attention: joined(parts.map(({ attention }) => attention)),
   notChecked: joined(parts.map(({ notChecked }) => notChecked)),
   decisions: joined(parts.map(({ decisions }) => decisions)),
 });

@@ -1,5 +1,5 @@
 /** Which published lines the combination of a spec crosses, its axle groups, and its place in the user's step tables. */
-import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
+import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { type Note, note } from '../../ratings/index.js';
 import {
   type AxleGroupFinding,
@@ -15,7 +15,9 @@ import {
   weightClassForFacts,
 } from '../../rules/index.js';
 import type { DecodedSpec } from '../../spec/index.js';
+import { answered } from './answered.js';
 import type { OpenQuestion } from './open-questions.js';
+import { emptyPart, type Part } from './part-of-answer.js';
 import { type AxlesOfRig, rigAxleGroups } from './rig-axle-groups.js';
 import { ruleFacts } from './rule-facts.js';
 import { unhitched } from './wanting-keys.js';
@@ -33,6 +35,8 @@ export interface LinesPart {
   readonly groups: readonly AxleGroupFinding[];
   /** The place of the rig in each step table that the spec brings. */
   readonly steps: readonly { readonly topic: string; readonly finding: StepFinding }[];
+  /** What is not right and is no check of a rating: axles of truck and trailer that cannot stand so. */
+  readonly attention: readonly Note[];
   /** What could not be asked, for want of which fact. */
   readonly notChecked: readonly OpenQuestion[];
 }
@@ -115,19 +119,27 @@ export function linesPart(rig: Rig): Either<RulesError, LinesPart> {
   const { rules } = rig.spec;
   const local = rules?.local;
   const grouped = rigAxleGroups(rig);
-  if (isLeft(grouped)) return left({ ...grouped.left, path: grouped.left.path ?? 'rules.axleGroups' });
-  const groups = grouped.right;
+  const crossed = isLeft(grouped)
+    ? answered(
+        grouped,
+        { id: 'axle-groups', what: 'axle groups', path: 'trailer.axles' },
+        (part): Pick<Part, 'attention' | 'notChecked'> => part,
+      )
+    : emptyPart;
+  const groups = isLeft(grouped) ? undefined : grouped.right;
   const facts = ruleFacts(rig.spec, rig.weighed, groups);
   const own = local?.rules ?? [];
   const screened = factsThatAgree(facts, own);
   if (isLeft(screened)) return screened;
   const { steps, notChecked } = stepsOf(local, facts);
-  const unasked = rules?.axleGroups !== undefined && groups === undefined ? [axlesNotKnown(rig.spec)] : [];
+  const asked = rules?.axleGroups !== undefined;
+  const unasked = asked && !isLeft(grouped) && groups === undefined ? [axlesNotKnown(rig.spec)] : [];
   return right({
     ...screened.right,
     asked: [...federalRules, ...own],
-    groups: groups ?? [],
+    groups: asked ? (groups ?? []) : [],
+    attention: crossed.attention,
     steps,
-    notChecked: [...notChecked, ...unasked],
+    notChecked: [...notChecked, ...crossed.notChecked, ...unasked],
   });
 }

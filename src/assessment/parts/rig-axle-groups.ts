@@ -1,7 +1,7 @@
 /** Every run of consecutive axles of a rig, where places and loads of all are known; and the heaviest of a kind. */
 import { type Either, right } from 'fp-ts/lib/Either.js';
 import type { AxleGroup } from '../../axles/index.js';
-import { type AxleGroupFinding, axleGroups, type RulesError } from '../../rules/index.js';
+import { type AxleGroupFinding, type AxleGroupOptions, axleGroups, type RulesError } from '../../rules/index.js';
 import type { DecodedSpec } from '../../spec/index.js';
 import { constant, type Derived, decide, greatestOf, inInches, plus } from '../../trace/index.js';
 import { inch, lb } from '../../units/index.js';
@@ -18,7 +18,10 @@ export interface AxlesOfRig {
 
 const nothing = constant(lb(0));
 
-/** Axles from the front of the truck to the rear of the trailer; undefined where a place or a load is not known, or nobody asked. */
+/** Which axles count as one, and what stands on them, does not depend on how a State rounds: any way of counting tells it. */
+const anyCounting: AxleGroupOptions = { tie: 'down', lengthRounding: 'none' };
+
+/** Every run of axles from the front of the truck to the rear of the trailer; undefined where a place or a load is not known. */
 export function rigAxleGroups({
   spec: { tow, rules },
   group,
@@ -27,7 +30,6 @@ export function rigAxleGroups({
 }: AxlesOfRig): Either<RulesError, readonly AxleGroupFinding[] | undefined> {
   const { overhang, wheelbase } = tow ?? {};
   if (
-    rules?.axleGroups === undefined ||
     hitched === undefined ||
     group === undefined ||
     wheelbase === undefined ||
@@ -44,7 +46,7 @@ export function rigAxleGroups({
   ];
   // A lifted axle is told by the checks; it has no group to be weighed in.
   if (axles.some(({ weight }) => !decide(weight, '>', nothing).holds)) return right(undefined);
-  const found = axleGroups(axles, rules.axleGroups);
+  const found = axleGroups(axles, rules?.axleGroups ?? anyCounting);
   return found._tag === 'Left' ? found : right(found.right.groups);
 }
 

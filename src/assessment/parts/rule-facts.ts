@@ -58,10 +58,14 @@ export function ruleFacts(
   const truck =
     tow?.front === undefined || tow.rear === undefined
       ? undefined
-      : sum('tow vehicle gross', [
-          inPounds('tow vehicle front axle', tow.front),
-          inPounds('tow vehicle rear axle', tow.rear),
-        ]);
+      : ifPressing(
+          sum('tow vehicle gross', [
+            inPounds('tow vehicle front axle', tow.front),
+            inPounds('tow vehicle rear axle', tow.rear),
+          ]),
+        );
+  // With the axles in the air nobody can say what rests where.
+  const onAxles = balance && ifPressing(balance.axleLoad);
   const chain = trailer.chains && inPounds('breaking strength of a chain', trailer.chains.each);
   return {
     'trailer GVWR': trailer.gvwr,
@@ -70,8 +74,7 @@ export function ruleFacts(
     'tow vehicle GVWR': tow?.gvwr,
     'tow vehicle gross': truck,
     'towing axle weights': truck,
-    'weight on tow vehicle': balance?.tongue,
-    'trailer axle weights': balance?.axleLoad,
+    ...(onAxles && { 'weight on tow vehicle': balance?.tongue, 'trailer axle weights': onAxles }),
     'safety device strength': trailer.chains?.count === 2 && chain ? sum('chains together', [chain, chain]) : chain,
     'overall width': trailer.width,
     'overall length': trailer.length,

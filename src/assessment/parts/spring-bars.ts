@@ -58,13 +58,18 @@ export function barsPart(
 ): Either<TowingError, TowPart> {
   const shareReturnedByBars = group && returnedByBars(spec, group);
   const presses = tongue && decide(tongue, '>', nothing);
+  const rests = tongue && decide(tongue, '<=', gross);
   const base: TowPart = {
     ...emptyPart,
-    decisions: presses === undefined ? [] : [presses],
+    decisions: [presses, rests].flatMap((each) => each ?? []),
     ...(shareReturnedByBars && { shareReturnedByBars }),
   };
   const bars =
-    tongue === undefined || group === undefined || shareReturnedByBars === undefined || presses?.holds !== true
+    tongue === undefined ||
+    group === undefined ||
+    shareReturnedByBars === undefined ||
+    presses?.holds !== true ||
+    rests?.holds !== true
       ? right(undefined)
       : barsOf(spec, gross, tongue, group);
   if (isLeft(bars)) return left({ ...bars.left, path: bars.left.path ?? 'tow.bars' });
@@ -77,9 +82,13 @@ export function barsPart(
       decisions: [...base.decisions, ...bars.right.decisions],
     });
   if (spec.tow?.bars === undefined) return right(base);
-  const missing =
-    shareReturnedByBars !== undefined && presses?.holds === false
+  const impossible =
+    presses?.holds === false
       ? 'a tongue load that presses on the ball'
+      : rests?.holds === false && 'a tongue load that is not above the gross weight';
+  const missing =
+    shareReturnedByBars !== undefined && impossible
+      ? impossible
       : 'axles alone, wheelbase and a measured overhang behind the rear axle';
   const paths = unhitched(spec, 'front', 'rear', 'wheelbase', 'overhang');
   return right({ ...base, notChecked: [{ id: 'bars', what: 'weight distributing bars', missing, paths }] });

@@ -12,6 +12,7 @@ import { type Note, note } from '../../ratings/index.js';
 import type { DecodedCargo, DecodedSpec, DecodedTiedown, DecodedTrailer } from '../../spec/index.js';
 import { type AnyWeight, constant, type Decision, decide, type TraceError } from '../../trace/index.js';
 import { ratio } from '../../units/index.js';
+import { answered } from './answered.js';
 import { emptyPart, open, type Part, together } from './part-of-answer.js';
 import { type Keys, wantingOf } from './wanting-keys.js';
 import type { Weighed } from './weights.js';
@@ -19,8 +20,6 @@ import type { Weighed } from './weights.js';
 export interface TiedownsPart extends Part {
   /** Each piece of cargo whose tiedowns are told. */
   readonly pieces: readonly { readonly name: string; readonly answer: TiedownAnswer }[];
-  /** Warnings that are not about a single tiedown: more ends than anchor points. */
-  readonly attention: readonly Note[];
 }
 
 type Problem = LoadError | TraceError;
@@ -67,7 +66,7 @@ function tiedOf(
   const path = `cargo.${index}`;
   const unasked = (missing: string, paths: Keys): Either<never, TiedownsPart> => {
     const question = { id: 'tiedowns', what: `tiedowns of ${name}`, missing, paths, piece: index };
-    return right({ ...open(question), pieces: [], attention: [] });
+    return right({ ...open(question), pieces: [] });
   };
   if (given === undefined) return unasked('tiedowns', [`${path}.tiedowns`]);
   if (length === undefined || section === undefined)
@@ -88,32 +87,30 @@ function tiedOf(
     { weight: cargo.weight, length, blockedForward: cargo.blockedForward ?? false, section },
     fitted,
   );
-  if (isLeft(answer)) return left({ ...answer.left, path });
+  if (isLeft(answer))
+    return left({ ...answer.left, path: answer.left.tag === 'SectionNotForThisWeight' ? `${path}.section` : path });
   return right({
     ...emptyPart,
     notes: answer.right.notes,
     decisions: answer.right.decisions,
     pieces: [{ name, answer: answer.right }],
-    attention: [],
   });
 }
 
 /** Asks the tiedowns of every piece; a remark that several share is told once. */
-export function tiedownsPart(spec: DecodedSpec, weighed: Weighed): Either<Problem, TiedownsPart> {
+export function tiedownsPart(spec: DecodedSpec, weighed: Weighed): TiedownsPart {
   const { cargo = [], trailer } = spec;
-  const all: TiedownsPart[] = [];
-  for (const [index, piece] of cargo.entries()) {
-    const part = tiedOf(piece, index, trailer.anchors, weighed);
-    if (isLeft(part)) return part;
-    all.push(part.right);
-  }
-  const { notes, decisions, ...rest } = together(all);
+  const all = cargo.map((piece, index) => {
+    const asked = { id: 'tiedowns', what: `tiedowns of ${piece.name}`, path: `cargo.${index}.tiedowns`, piece: index };
+    return answered(tiedOf(piece, index, trailer.anchors, weighed), asked, (part) => ({ ...part, pieces: [] }));
+  });
+  const { notes, decisions, attention, ...rest } = together(all);
   const ends = endsAgainst(spec);
-  return right({
+  return {
     ...rest,
-    attention: ends.attention,
+    attention: [...attention, ...ends.attention],
     decisions: [...decisions, ...ends.decisions],
     notes: notes.filter((each, i) => notes.findIndex(({ says }) => says === each.says) === i),
     pieces: all.flatMap(({ pieces }) => pieces),
-  });
+  };
 }

@@ -12,7 +12,7 @@ import {
   towChecks,
 } from '../../towing/index.js';
 import type { Derived } from '../../trace/index.js';
-import { open, together } from './part-of-answer.js';
+import { emptyPart, open, together } from './part-of-answer.js';
 import { barsPart } from './spring-bars.js';
 import { openChecks } from './tow-facts.js';
 import type { TowPart } from './tow-part.js';
@@ -28,7 +28,7 @@ function couplerAlone(spec: DecodedSpec, trailer: TowedTrailer): Either<TowingEr
   if (isLeft(coupled)) return left({ ...coupled.left, path: coupled.left.path ?? 'trailer' });
   const { checks, notes, decisions, notChecked } = coupled.right;
   const unknown = { id: 'tow', what: 'tow vehicle', missing: 'its label, its axle loads, its hitch', paths: ['tow'] };
-  return right({ checks, notes, decisions, notChecked: [...openChecks(notChecked, spec), unknown] });
+  return right({ ...emptyPart, checks, notes, decisions, notChecked: [...openChecks(notChecked, spec), unknown] });
 }
 
 /** Asks the tow side everything the spec lets us ask. */
@@ -53,7 +53,7 @@ export function towPart(
   if (vehicle === undefined) return couplerAlone(spec, trailer);
   const chain = towChecks(vehicle, trailer);
   if (isLeft(chain)) return left({ ...chain.left, path: chain.left.path ?? 'tow' });
-  const level = { ...chain.right, notChecked: openChecks(chain.right.notChecked, spec) };
+  const level = { ...emptyPart, ...chain.right, notChecked: openChecks(chain.right.notChecked, spec) };
   const bars = barsPart(spec, gross, tongue, group);
   if (isLeft(bars)) return bars;
   const largest = largestTrailer({ vehicle, coupler, tongueShare: share.high });

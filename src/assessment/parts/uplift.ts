@@ -6,7 +6,7 @@ import type { OffLevelHitch, TowPart } from './tow-part.js';
 import type { Weighed } from './weights.js';
 
 export interface Pressing {
-  /** What presses: the tongue, an axle, a side, in shop words. */
+  /** What presses: the tongue, the axles, an axle, a side, in shop words. */
   readonly what: string;
   /** What it presses with, in lb; below zero it lifts. */
   readonly load: Derived<'lb'>;
@@ -52,7 +52,12 @@ export function upliftPart(
 ): Uplift & { readonly decisions: readonly Decision[] } {
   const { sides, offLevel } = stance;
   const mustPress: readonly Pressing[] = [
-    ...(balance ? [{ what: 'tongue', load: balance.tongue }] : []),
+    ...(balance
+      ? [
+          { what: 'tongue', load: balance.tongue },
+          { what: 'axle group', load: balance.axleLoad },
+        ]
+      : []),
     ...(hitched ? axlesOf(hitched) : []),
     ...(sides
       ? [

@@ -35,6 +35,8 @@ export interface Weighed {
   readonly built?: CurbWeight;
   /** Remarks: what was assumed, and where sources disagree. */
   readonly notes: readonly Note[];
+  /** What is not right and is no check of a rating: a tongue load of the empty trailer that cannot be so. */
+  readonly attention: readonly Note[];
   /** What could not be asked, for want of which fact. */
   readonly notChecked: readonly OpenQuestion[];
   /** Where the program went one way because of a figure; for studies. */
@@ -87,6 +89,7 @@ export function weigh(
     cargo,
     weightless,
     notes: empty.notes,
+    attention: empty.attention,
     notChecked,
     decisions: [...empty.decisions, ...weightless],
     ...(empty.built && { built: empty.built }),
@@ -100,11 +103,7 @@ export function weigh(
   const known = { ...base, curb: empty.curb, gross, ...(empty.item && { trailer: empty.item }) };
   if (axlesAt === undefined || empty.item === undefined || unplaced.length > 0) return right(known);
   const balanced = balance([empty.item, ...cargo.filter((item) => item !== undefined)], { axlesAt });
-  if (isLeft(balanced))
-    return left({
-      ...balanced.left,
-      path: balanced.left.tag === 'TongueAboveWeight' ? 'trailer.curb.tongue' : 'trailer',
-    });
+  if (isLeft(balanced)) return left({ ...balanced.left, path: 'trailer' });
   return right({
     ...known,
     gross: balanced.right.gross,

@@ -63,8 +63,10 @@ export const rateOf = (symbol: Naming): Coded<Derived<'lb/in'>, WeightPerLengthI
 
 /** Sizes and weights of a cut list and a deck keep the unit they were written in: the members chapter converts them. */
 export const cutLength = (symbol: Naming) => figureAsWritten('length', { symbol, least: inch(-120), most: longest });
+/** A size of a line of a cut list or a deck: above zero. */
+export const cutSize = (symbol: Naming) => figureAsWritten('length', { symbol, least: inch('0.01'), most: longest });
 /** The weight of a line of a cut list. */
-export const cutWeight = (symbol: Naming) => figureAsWritten('mass', { symbol, least: lb(0), most: heaviest });
+export const cutWeight = (symbol: Naming) => figureAsWritten('mass', { symbol, least: lb('0.01'), most: heaviest });
 /** A weight per foot of a member. */
 export const weightPerFootOf = (symbol: Naming): Coded<Derived<'lb/ft' | 'lb/in' | 'kg/m'>, WeightPerLengthInput> =>
   figureAsWritten('weight per length', { symbol, least: lbPerFt(0), most: lbPerFt(5000) });

@@ -1,4 +1,4 @@
-/** Contradictions of a piece of cargo: a place told twice, a balance point beyond its rear end. */
+/** Contradictions of a piece of cargo: a place told twice, a balance point beyond its rear end, a low point behind its rear axle. */
 import type { Problem } from '../errors.js';
 import type { DecodedCargo } from '../types/cargo.js';
 import { contradiction, type Found, inOrder, nothingFound, type Partly } from './found.js';
@@ -28,7 +28,15 @@ export function cargoContradictions(cargo: readonly (Cargo | undefined)[]): Foun
       'its length',
       piece.length,
     ]);
-    return { problems: [...placedTwice(piece, path), ...inside.problems], decisions: inside.decisions };
+    const between = inOrder(
+      [`${path}.lowPoint.behindFrontAxle`, 'its low point', piece.lowPoint?.behindFrontAxle],
+      '<',
+      [`${path}.wheelbase`, 'its wheelbase', piece.wheelbase],
+    );
+    return {
+      problems: [...placedTwice(piece, path), ...inside.problems, ...between.problems],
+      decisions: [...inside.decisions, ...between.decisions],
+    };
   });
   return {
     problems: found.flatMap(({ problems }) => problems),

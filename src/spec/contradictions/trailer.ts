@@ -31,6 +31,11 @@ export function trailerContradictions({ curb, deck, guideline, ramps }: Partly<D
       'the weight of the empty trailer',
       curb?.weight,
     ]),
+    inOrder(['trailer.curb.tongueByLever.beamTare', 'the beam alone', curb?.tongueByLever?.beamTare], '<=', [
+      'trailer.curb.tongueByLever.reading',
+      'the reading with the tongue on it',
+      curb?.tongueByLever?.reading,
+    ]),
     inOrder(['trailer.deck.front', 'the front end', deck?.front], '<', [
       'trailer.deck.rear',
       'the rear end',

@@ -1,7 +1,7 @@
 /** Cut list and deck in a spec: pieces, their places, how many; areas of deck. */
 import { isLeft, right } from 'fp-ts/lib/Either.js';
 import { isRecord, own, pathOf } from '../codec/fault.js';
-import { cutLength, cutWeight } from '../codec/figures.js';
+import { cutLength, cutSize, cutWeight } from '../codec/figures.js';
 import { forms, made } from '../codec/forms.js';
 import type { Coded } from '../codec/kind.js';
 import { pieceCount } from '../codec/pieces.js';
@@ -13,7 +13,7 @@ import type { DecodedDeckArea } from '../types/made.js';
 import { memberCodec } from './member.js';
 import { surfaceCodec, surfaceOf } from './surface.js';
 
-const pieces = { name: shortText, member: memberCodec, length: cutLength({ item: 'length' }) };
+const pieces = { name: shortText, member: memberCodec, length: cutSize({ item: 'length' }) };
 
 const lines = {
   weighed: record(
@@ -27,8 +27,8 @@ const lines = {
     'pieces at a spacing',
     {
       ...pieces,
-      spacing: cutLength({ item: 'spacing' }),
-      over: cutLength({ item: 'run' }),
+      spacing: cutSize({ item: 'spacing' }),
+      over: cutSize({ item: 'run' }),
       from: cutLength({ item: 'start' }),
       rule: choice('first at the start', 'first at the start, last at the end', 'none at either end'),
     },
@@ -74,8 +74,8 @@ const areaForm: Coded<DeckAreaForm, DeckAreaInput> = record(
   'an area of deck',
   {
     name: shortText,
-    length: cutLength({ item: 'length' }),
-    width: cutLength({ item: 'width' }),
+    length: cutSize({ item: 'length' }),
+    width: cutSize({ item: 'width' }),
     from: cutLength({ item: 'front edge' }),
     surface: surfaceCodec,
   },

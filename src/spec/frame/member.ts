@@ -9,7 +9,7 @@ import {
   statedMember,
 } from '../../members/index.js';
 import { has, isRecord, own, pathOf } from '../codec/fault.js';
-import { cutLength, weightPerFootOf } from '../codec/figures.js';
+import { cutLength, cutSize, weightPerFootOf } from '../codec/figures.js';
 import { forms, made, type Refusal } from '../codec/forms.js';
 import type { Coded } from '../codec/kind.js';
 import { shortText } from '../codec/plain.js';
@@ -23,17 +23,17 @@ const kinds = {
   flatBar: record(
     'FlatBar',
     'a flat bar',
-    { thickness: cutLength('bar thickness'), width: cutLength('bar width'), material },
+    { thickness: cutSize('bar thickness'), width: cutSize('bar width'), material },
     {},
   ),
-  roundBar: record('RoundBar', 'a round bar', { diameter: cutLength('bar diameter'), material }, {}),
+  roundBar: record('RoundBar', 'a round bar', { diameter: cutSize('bar diameter'), material }, {}),
   formedChannel: record(
     'FormedChannel',
     'a channel bent from plate',
     {
-      depth: cutLength('depth'),
-      flangeWidth: cutLength('flange width'),
-      thickness: cutLength('thickness'),
+      depth: cutSize('depth'),
+      flangeWidth: cutSize('flange width'),
+      thickness: cutSize('thickness'),
       insideRadius: cutLength('inside bend radius'),
       material,
     },

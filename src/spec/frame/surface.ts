@@ -11,7 +11,7 @@ import {
 } from '../../members/index.js';
 import type { AnyAreaWeight } from '../../trace/index.js';
 import { has } from '../codec/fault.js';
-import { cutLength, weightPerAreaOf } from '../codec/figures.js';
+import { cutSize, weightPerAreaOf } from '../codec/figures.js';
 import { forms, type Refusal } from '../codec/forms.js';
 import type { Coded } from '../codec/kind.js';
 import { choice, count, shortText } from '../codec/plain.js';
@@ -22,7 +22,7 @@ import { boardCodec, boardOf, densityOfMaterial, materialCodec, orRefused } from
 
 const kinds = {
   boards: boardCodec,
-  plate: record('Plate', 'plain plate', { thickness: cutLength('thickness'), material: materialCodec }, {}),
+  plate: record('Plate', 'plain plate', { thickness: cutSize('thickness'), material: materialCodec }, {}),
   sheet: record(
     'Sheet',
     'sheet by its gauge',

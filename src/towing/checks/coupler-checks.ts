@@ -1,8 +1,7 @@
 /** The trailer's own side of the hitch: its coupler and chains, whatever tows it. */
-import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
+import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import type { Note } from '../../ratings/index.js';
-import { type Decision, type Derived, decide, inPounds } from '../../trace/index.js';
-import { toWire } from '../../units/index.js';
+import { type Decision, type Derived, inPounds } from '../../trace/index.js';
 import type { TowingError } from '../errors.js';
 import { allAboveZero } from '../figures.js';
 import { safetyChains } from '../hitch/safety-chains.js';
@@ -25,8 +24,8 @@ export interface CouplerChecks extends Findings {
  * Not the truck's side of the hitch: ball, mount and receiver are asked by `towChecks`, which asks these too.
  *
  * @param trailer gross weight and tongue load, the stamping of the coupler, the breaking strength of the chains
- * @returns checks in lb, and by name what could not be checked. Left `NotAboveZero` (gross, a rating), `TongueAboveGross`;
- * a tongue that pulls up is an answer with a note
+ * @returns checks in lb, and by name what could not be checked. Left `NotAboveZero` (gross, a rating); a tongue that pulls up, or
+ * presses with more than the whole trailer weighs, is an answer with a note
  * @example couplerChecks({ gross: lb(12400), tongue: lb(1400), coupler: { gross: lb(14000), tongue: lb(1250) } }) // Right 'over' -150 lb
  * @source common practice, no source (coupler stampings are limits); chains: see safetyChains
  */
@@ -35,14 +34,6 @@ export function couplerChecks(trailer: TowedTrailer): Either<TowingError, Couple
   const above = allAboveZero([['trailer gross', gross]]);
   if (isLeft(above)) return above;
   const tongue = trailer.tongue === undefined ? undefined : inPounds('tongue load', trailer.tongue);
-  const possible = tongue && decide(tongue, '<=', gross);
-  if (tongue !== undefined && possible?.holds === false)
-    return left({
-      chapter: 'towing',
-      tag: 'TongueAboveGross',
-      tongue: toWire(tongue.value),
-      gross: toWire(gross.value),
-    });
   const chains = trailer.chains && safetyChains(trailer.chains, gross);
   if (chains !== undefined && isLeft(chains)) return chains;
   const found = gathered([
@@ -51,15 +42,9 @@ export function couplerChecks(trailer: TowedTrailer): Either<TowingError, Couple
     chains ?? ask('safety chains', 'gross', undefined, gross),
   ]);
   if (isLeft(found)) return found;
-  const remark = tongue === undefined ? { notes: [], decisions: [] } : tongueRemark(tongue);
+  const remark = tongue === undefined ? { notes: [], decisions: [] } : tongueRemark(tongue, gross);
   const { checks, notChecked } = found.right;
   const notes = [...remark.notes, ...(chains?.right.notes ?? [])];
-  const decisions = [
-    ...above.right,
-    ...(possible === undefined ? [] : [possible]),
-    ...found.right.decisions,
-    ...(chains?.right.decisions ?? []),
-    ...remark.decisions,
-  ];
+  const decisions = [...above.right, ...found.right.decisions, ...(chains?.right.decisions ?? []), ...remark.decisions];
   return right({ checks, notChecked, gross, ...(tongue && { tongue }), notes, decisions });
 }

@@ -31,7 +31,7 @@ export interface TowChecks extends Findings {
  *
  * @param vehicle ratings from the door label, the owner's manual and the stampings; axles from a scale, truck alone
  * @param trailer gross weight, tongue load, coupler stamping, chains
- * @returns checks in lb. Left `NotAboveZero` (gross, a rating, wheelbase), `BelowZero`, `HitchContradicts`, `TongueAboveGross`
+ * @returns checks in lb. Left `NotAboveZero` (gross, a rating, wheelbase), `BelowZero`, `HitchContradicts`
  * @example towChecks({ hitch: 'ball behind', gcwr: lb(11000), front: lb(2400), rear: lb(2100) }, { gross: lb(7500) }) // Right -1,000 lb, 'over'
  * @source vehicle owner manuals, trailer worked example, 2008-2010; 49 CFR 567.4 for GVWR and GAWR; chains: see safetyChains
  */

@@ -37,15 +37,34 @@ export interface HitchedAxleLoads {
 const frontLifts = (front: Derived<'lb'>): Note =>
   note('FrontAxleLifts', 'By this arithmetic the front wheels leave the ground.', [front]);
 
-/** A tongue that pulls up is an answer, with a note. */
-export function tongueRemark(tongue: Derived<'lb'>): Pick<HitchedAxleLoads, 'notes' | 'decisions'> {
+/** A tongue that pulls up, or that carries more than the whole trailer, is an answer, with a note. */
+export function tongueRemark(
+  tongue: Derived<'lb'>,
+  gross?: Derived<'lb'>,
+): Pick<HitchedAxleLoads, 'notes' | 'decisions'> {
   const pullsUp = decide(tongue, '<', noneOf('lb'));
-  const remark = note(
-    'NegativeTongue',
-    'The tongue pulls up on the ball: the trailer is loaded tail-heavy, the rear axle gets lighter, and such a trailer is not stable.',
-    [tongue],
-  );
-  return { notes: pullsUp.holds ? [remark] : [], decisions: [pullsUp] };
+  const tips = gross && decide(tongue, '>', gross);
+  const notes = [
+    ...(pullsUp.holds
+      ? [
+          note(
+            'NegativeTongue',
+            'The tongue pulls up on the ball: the trailer is loaded tail-heavy, the rear axle gets lighter, and such a trailer is not stable.',
+            [tongue],
+          ),
+        ]
+      : []),
+    ...(gross && tips?.holds
+      ? [
+          note(
+            'TongueAboveGross',
+            'The tongue load is above the gross weight: the trailer tips over its ball and its axles lift, or a figure is wrong.',
+            [tongue, gross],
+          ),
+        ]
+      : []),
+  ];
+  return { notes, decisions: [pullsUp, ...(tips === undefined ? [] : [tips])] };
 }
 
 /** The axles with a load on the ball, by a lever that was read already; `as` names them in the working. */

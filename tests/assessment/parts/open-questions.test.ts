@@ -64,6 +64,21 @@ describe('spring bars', () => {
   });
 });
 
+describe('what no table has, and what weighs nothing', () => {
+  it('leaves the tiedowns of a piece open', () => {
+    const answer = rightOf(
+      assess(changed(tiltDeck(), 'cargo.0.tiedowns', [{ chain: { size: '9/9', grade: '70' }, runs: 'direct' }])),
+    );
+    expect(answer.notChecked.map(({ id }) => id)).toContain('tiedowns');
+    expect(tags(answer)).toEqual(['LoadingLiftsTruck']);
+  });
+  it('leaves the weight of a trailer open whose parts are told to weigh nothing', () => {
+    const answer = run([axle(200)], { curb: { items: [{ name: 'frame', weight: '0 lb', at: '100 in' }] } });
+    expect(answer.weights.gross).toBeUndefined();
+    expect(open(answer)).toContain('gross weight and payload: weight of the empty trailer');
+  });
+});
+
 describe('cargo', () => {
   const deck = { deck: { front: '20 in', rear: '240 in' } };
   const at = (...cargo: readonly object[]): Assessment => run([axle(200)], deck, { cargo });

@@ -58,8 +58,8 @@ const keys: Readonly<Record<string, readonly string[]>> = {
   'overall length': ['trailer.length'],
   'cargo article weight': ['cargo'],
   'lightest article not tied as heavy equipment': ['cargo'],
-  'heaviest single axle': ['rules.axleGroups'],
-  'heaviest tandem': ['rules.axleGroups'],
+  'heaviest single axle': ['tow.wheelbase', 'tow.overhang', 'tow.rear', 'trailer.axles.1.at'],
+  'heaviest tandem': ['tow.wheelbase', 'tow.overhang', 'tow.rear', 'trailer.axles.1.at'],
   // Part of every trailer that a spec can tell of rests on the truck.
   'full trailer': [],
 };
