@@ -1,27 +1,17 @@
 /** The empty trailer of a spec: by scale, by its list of parts, or by both. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import type { BalanceError, CurbWeight, Item } from '../../load/index.js';
+import type { BalanceError } from '../../load/index.js';
 import type { MembersError } from '../../members/index.js';
-import { type Note, note } from '../../ratings/index.js';
+import { note } from '../../ratings/index.js';
 import type { DecodedCurb, DecodedTrailer } from '../../spec/index.js';
 import { leverScale, type TowingError } from '../../towing/index.js';
-import { type Decision, type Derived, inPounds, minus, result } from '../../trace/index.js';
+import { type Derived, inPounds, minus, result } from '../../trace/index.js';
 import { axlesMoved } from './axle-places.js';
 import { builtUp } from './built-up-weight.js';
-import type { OpenQuestion } from './open-questions.js';
+import type { Empty } from './empty-as-told.js';
 import { weighedElsewhere, withOptions } from './options-added.js';
-import { againstScale, type Lb } from './scale-against-list.js';
+import { againstScale } from './scale-against-list.js';
 import { withPossibleTongue } from './tongue-of-empty.js';
-
-export interface Empty {
-  readonly curb?: Lb;
-  readonly item?: Item;
-  readonly built?: CurbWeight;
-  readonly notes: readonly Note[];
-  readonly attention: readonly Note[];
-  readonly notChecked: readonly OpenQuestion[];
-  readonly decisions: readonly Decision[];
-}
 
 /** The scale outranks the list; when there are both, the difference is told. */
 export function emptyTrailer(curb: DecodedCurb | undefined): Either<MembersError | BalanceError | TowingError, Empty> {

@@ -2,7 +2,7 @@
 import { note } from '../../ratings/index.js';
 import type { DecodedCurb } from '../../spec/index.js';
 import { type Derived, decide } from '../../trace/index.js';
-import type { Empty } from './empty-trailer.js';
+import type { Empty } from './empty-as-told.js';
 
 type Lb = Derived<'lb'>;
 

@@ -40,13 +40,13 @@ describe('rows without an answer', () => {
     expect(wrongRows(made).wrong).toEqual([]);
   });
 
-  it('are told where the facts of the rules contradict each other', () => {
+  it('are told where the label of the truck contradicts itself', () => {
     const labelled = changed(wholeDeck, 'rules.labelGcwr', '20,000 lb');
     const made = grid(labelled, {
       'rules.labelGcwr': range('9,000 lb', '14,000 lb', 26),
       'tow.gvwr': levels('9,900 lb', '10,000 lb', '11,500 lb'),
     });
-    expect(Object.keys(told(made).reasons)).toContain('ContradictoryFacts: rules.labelGcwr');
+    expect(Object.keys(told(made).reasons)).toContain('contradiction: tow.gvwr');
     const { wrong, answered, compared } = wrongRows(made);
     expect({ wrong, compared }).toEqual({ wrong: [], compared: 78 });
     expect(answered).toBeGreaterThan(0);
