@@ -2,10 +2,12 @@ import { describe, expect, it } from 'vitest';
 import { assessJson } from '../../src/assessment/index.js';
 import {
   arcSine,
+  arcTangent,
   constant,
   cosine,
   type Derived,
   derivatives,
+  fromTable,
   given,
   greatestOf,
   leastOf,
@@ -15,10 +17,11 @@ import {
   sine,
   slopesText,
   squareRoot,
+  statics,
   sum,
   tangent,
 } from '../../src/trace/index.js';
-import { degree, inch, inch2, lb, ratio } from '../../src/units/index.js';
+import { degree, inch, inch2, lb, quantity, ratio } from '../../src/units/index.js';
 import { rightOf } from '../helpers/either.js';
 import { changed, tiltDeck } from '../helpers/specs.js';
 import { proveDerivatives } from '../proofs/derivatives.js';
@@ -86,11 +89,31 @@ describe('pieces, ties and steps without a slope', () => {
   it.each([
     ['sine', derivatives(sine('y', given('x', degree(60)))), (Math.cos(Math.PI / 3) * Math.PI) / 180],
     ['cosine', derivatives(cosine('y', given('x', degree(30)))), (-Math.sin(Math.PI / 6) * Math.PI) / 180],
-    ['tangent', derivatives(tangent('y', given('x', degree(45)))), (2 * Math.PI) / 180],
+    ['tangent', derivatives(tangent('y', given('x', degree(60)))), (4 * Math.PI) / 180],
     ['arc sine', derivatives(arcSine('y', given('x', ratio('0.6')))), 180 / Math.PI / 0.8],
+    ['arc tangent', derivatives(arcTangent('y', given('x', ratio(2)))), 180 / Math.PI / 5],
     ['root', derivatives(squareRoot('y', given('x', inch2(16)))), 1 / 8],
     ['power', derivatives(power('y', given('x', ratio(4)), constant(ratio('1.5')))), 3],
+    ['exponent', derivatives(power('y', constant(ratio(4)), given('x', ratio('1.5')))), 8 * Math.log(4)],
+    ['power of zero', derivatives(power('y', given('x', ratio(0)), constant(ratio(1)))), 1],
   ])('%s', (_, { slopes }, slope) => expect(slopes[0]?.slope.toNumber()).toBeCloseTo(slope, 12));
+  it('has no slope by an exponent of a base of zero, nor by a base to the power of zero', () => {
+    expect(derivatives(power('y', constant(ratio(0)), given('x', ratio(2)))).slopes).toEqual([]);
+    expect(derivatives(power('y', given('x', ratio(3)), constant(ratio(0)))).slopes).toEqual([]);
+  });
+  it('names an input by its path, or by its name where it has none', () => {
+    const load = fromTable('tire load', lb(3), { table: 'tires', key: 'D', source: statics });
+    const whole = sum('whole', [given('trailer', lb(1), 'scale', 'trailer.weight'), given('machine', lb(2)), load]);
+    expect(slopesText(derivatives(whole))).toBe('trailer.weight: 1 lb/lb\nmachine: 1 lb/lb\ntire load: 1 lb/lb');
+    expect(slopesText(derivatives(sum('whole', [leastOf([a, b]), load])))).toContain('tie in a step: a, b');
+  });
+  it('of a product of inputs with a unit over another has that unit in brackets', () => {
+    const rate = given('rate', quantity(3, 'lb/in'), 'stated', 'rate');
+    expect(derivatives(product('load', rate, given('way', inch(2)))).slopes.map(({ unit }) => unit)).toEqual([
+      'lb/(lb/in)',
+      'lb/in',
+    ]);
+  });
   it('writes the unit of each slope', () => {
     const length = given('x', inch(3), 'stated', 'x');
     expect(derivatives(sine('y', given('x', degree(60)))).slopes[0]?.unit).toBe('1/deg');

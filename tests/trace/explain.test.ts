@@ -8,6 +8,7 @@ import {
   commonPractice,
   constant,
   converted,
+  cosine,
   type Derived,
   difference,
   explain,
@@ -39,6 +40,7 @@ import { expectReplays } from '../helpers/working.js';
 const yearbook = { id: 'invented', title: 'Invented yearbook', grade: 'B', edition: '2020', clause: 'page 7' } as const;
 const [a, b, c] = [given('a', lb(9)), given('b', lb(4)), given('c', lb(2))];
 const [x, two] = [given('x', ratio('0.5')), constant(ratio(2))];
+const slope = given('angle', degree(30));
 
 describe('explain', () => {
   it('writes inputs with what they rest on, then each step once', () => {
@@ -91,6 +93,24 @@ reserve of an axle
 
   it.each([
     [sum('s', [a, b, c]), 'a + b + c'],
+    [sum('s', [a, product(null, b, x), quotient(null, c, x)]), 'a + b x x + c / x'],
+    [sum('s', [a, leastOf([b, c]), greatestOf([b, c])]), 'a + least of (b, c) + greatest of (b, c)'],
+    [sum('s', [x, squareRoot(null, two), power(null, x, two)]), 'x + square root of (2) + x ^ 2'],
+    [
+      sum('s', [x, sine(null, slope), cosine(null, slope), tangent(null, slope)]),
+      'x + sin angle + cos angle + tan angle',
+    ],
+    [sum('s', [slope, arcSine(null, x), arcTangent(null, x)]), 'angle + arcsin x + arctan x'],
+    [difference('s', a, product(null, b, x)), 'a - b x x'],
+    [difference('s', a, leastOf([b, c])), 'a - least of (b, c)'],
+    [difference('s', x, sine(null, slope)), 'x - (sin angle)'],
+    [product('s', leastOf([a, b]), product(null, x, two)), 'least of (a, b) x x x 2'],
+    [product('s', quotient(null, a, b), x), '(a / b) x x'],
+    [product('s', power(null, x, two), squareRoot(null, x)), 'x ^ 2 x square root of (x)'],
+    [quotient('s', leastOf([a, b]), greatestOf([b, c])), 'least of (a, b) / greatest of (b, c)'],
+    [quotient('s', a, product(null, x, two)), 'a / (x x 2)'],
+    [quotient('s', power(null, x, two), squareRoot(null, x)), 'x ^ 2 / square root of (x)'],
+    [power('s', x, product(null, x, two)), 'x ^ (x x 2)'],
     [difference('s', a, sum(null, [b, c])), 'a - (b + c)'],
     [difference('s', sum(null, [a, b]), c), 'a + b - c'],
     [difference('s', a, difference(null, b, c)), 'a - (b - c)'],
@@ -122,6 +142,47 @@ reserve of an axle
 
   it('uses the new name of a figure that was named again', () => {
     expect(explain(difference('rest', renamed('gross weight', a), b))).toContain('  = gross weight - b\n');
+  });
+  it('tells inputs, steps and answers apart, and an input that is asked for', () => {
+    const step = sum('step', [a, b]);
+    const groups = (...asked: readonly Derived<Unit>[]) =>
+      workingLines(asked.map(({ why }) => why)).map(({ symbol, group }) => `${symbol}: ${group}`);
+    expect(groups(difference('rest', step, c))).toEqual([
+      'a: given',
+      'b: given',
+      'step: step',
+      'c: given',
+      'rest: answer',
+    ]);
+    expect(groups(step, c)).toEqual(['a: given', 'b: given', 'step: answer', 'c: answer']);
+  });
+  it('names the source of a constant that has one, and leaves out a constant without a name', () => {
+    const line = (figure: Derived<Unit>) => workingLines([figure.why]).map(({ node: _, ...rest }) => rest);
+    const plain = { group: 'answer', unit: 'ratio', symbol: 'divisor', result: '1.1' };
+    expect(line(constant(ratio('1.10'), 'divisor'))).toEqual([plain]);
+    expect(line(constant(ratio('1.10'), 'divisor', yearbook))).toEqual([
+      { ...plain, from: 'Invented yearbook, 2020, page 7' },
+    ]);
+    expect(line(two)).toEqual([]);
+  });
+  it('has a step without numbers where they would only say the formula or the result again', () => {
+    const numbersOf = (figure: Derived<Unit>) => workingLines([figure.why]).at(-1);
+    expect(numbersOf(sum('whole', [a]))).toMatchObject({ formula: 'a', result: '9 lb' });
+    expect(numbersOf(sum('whole', [a]))).not.toHaveProperty('numbers');
+    expect(numbersOf(sum('whole', [a, b]))).toMatchObject({ numbers: '9 lb + 4 lb' });
+    expect(numbersOf(sum('whole', [a, b]))).not.toHaveProperty('from');
+  });
+  it('writes four decimals below one, two from one on', () => {
+    const shown = (figure: string) => explain(given('x', ratio(figure))).split(' ')[2];
+    expect(['0.123456', '0.99994', '1', '1.00004', '1.23456', '-0.123456', '-1.23456'].map(shown)).toEqual([
+      '0.1235',
+      '0.9999',
+      '1',
+      '1',
+      '1.23',
+      '-0.1235',
+      '-1.23',
+    ]);
   });
   it('says what is from memory, and asks for it to be looked up', () => {
     const thumb = fromTable('thumb figure', lb(60), {

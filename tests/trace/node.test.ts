@@ -16,6 +16,7 @@ import {
   holdsFor,
   leastOf,
   nodesOf,
+  pathsBehind,
   power,
   product,
   quotient,
@@ -220,6 +221,16 @@ describe('weakestInputs', () => {
       }),
       { numRuns: 100 },
     );
+  });
+});
+
+describe('pathsBehind', () => {
+  it('names each key of a spec once, in the order of the working', () => {
+    const machine = given('machine', lb(9200), 'stated', 'cargo.0.weight');
+    const trailer = given('trailer', lb(3200), 'scale', 'trailer.weight');
+    const gross = sum('gross', [machine, trailer, given('hand load', lb(1))]);
+    expect(pathsBehind([gross, difference('rest', gross, machine)])).toEqual(['cargo.0.weight', 'trailer.weight']);
+    expect(pathsBehind([constant(lb(1))])).toEqual([]);
   });
 });
 

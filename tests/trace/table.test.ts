@@ -9,6 +9,7 @@ import {
   fromMemory,
   isBasis,
   needsVerification,
+  notTabulated,
   statics,
   type Table,
 } from '../../src/trace/index.js';
@@ -53,6 +54,12 @@ describe('tables', () => {
       'channel',
     ]);
     for (const key of ['__proto__', 'constructor', '', 'D'.repeat(1_000_000)]) expect(isLeft(find(key))).toBe(true);
+  });
+  it('say what to do instead where there is something, and repeat no more than 120 characters', () => {
+    const plain = { chapter: 'trace', tag: 'NotTabulated', table: 't', asked: 'x', nearest: ['y'] };
+    expect(notTabulated('t', 'x', ['y'])).toStrictEqual(plain);
+    expect(notTabulated('t', 'x', ['y'], 'ask')).toStrictEqual({ ...plain, instead: 'ask' });
+    expect(notTabulated('t', 'x'.repeat(121), []).asked).toBe('x'.repeat(120));
   });
   it('say so when they are empty', () => {
     const none = findRow({ ...letters, rows: [] }, () => '', 'D');
