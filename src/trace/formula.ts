@@ -1,13 +1,10 @@
 /** A step as people write it: `gross weight - axle load`, `12,400 lb - 10,848.42 lb`. */
-import { boundOf, doubleOf } from '../units/figure.js';
+import { doubleOf } from '../units/figure.js';
 import { inReaderUnits, type Quantity, type ReaderUnits, showBrief, showUnit, type Unit } from '../units/index.js';
 import type { Computed, Node, Operation } from './node.js';
 
-/** Whether a figure is smaller than one: its double says so, save where its bound reaches over one. */
-function isBelowOne(value: Quantity<Unit>): boolean {
-  const [size, bound] = [Math.abs(doubleOf(value)), boundOf(value)];
-  return size + 2 * bound < 1 || (size - 2 * bound <= 1 && value.value.abs().lt(1));
-}
+/** Whether a figure is smaller than one, by its double: where that is in doubt, two decimals and four print the same. */
+const isBelowOne = (value: Quantity<Unit>): boolean => Math.abs(doubleOf(value)) < 1;
 
 /** How a figure is written for reading: two decimals, four below one; in the units of the reader. */
 export function figure(node: Node, units: ReaderUnits = 'us'): string {

@@ -13,6 +13,7 @@ import {
   leastOf,
   power,
   product,
+  quotient,
   rounded,
   sine,
   slopesText,
@@ -66,6 +67,17 @@ describe('pieces, ties and steps without a slope', () => {
     const answer = derivatives(leastOf('least', [a, b]));
     expect(answer.taken[0]?.tied.map(({ symbol }) => symbol)).toEqual(['a', 'b']);
     expect(slopesText(answer)).toBe('a: 1 lb/lb\ntie in least: a, b');
+  });
+  it('tells no tie where there is none, and four decimals of a slope', () => {
+    const c = given('c', lb(12));
+    expect(slopesText(derivatives(greatestOf('most', [a, c])))).toBe('c: 1 lb/lb');
+    expect(slopesText(derivatives(quotient('third', c, constant(ratio(3)))))).toBe('c: 0.3333 lb/lb');
+  });
+  it('leaves out steps that do not reach the answer: roundings and ties of a part that does not govern', () => {
+    const far = rounded('far', sum(null, [greatestOf('tie', [a, b]), given('c', lb(12))]), lb(5), 'up');
+    const answer = derivatives(leastOf('least', [given('near', lb(1)), far]));
+    expect(answer.rounded).toEqual([]);
+    expect(answer.taken.map(({ step }) => step.symbol)).toEqual(['least']);
   });
   it('says where it rounded, and takes the slope before', () => {
     const answer = derivatives(rounded('printed', product(null, a, constant(ratio(3))), lb(5), 'nearest'));

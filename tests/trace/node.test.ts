@@ -121,6 +121,19 @@ describe('a working', () => {
       }
     }
   });
+  it('keeps the first of what ties as least and as greatest, replayed too', () => {
+    const whole = given('whole', lb(7000));
+    const again = product('again', quotient(null, whole, constant(ratio(3))), constant(ratio(3)));
+    expect(again.value.value.eq(7000)).toBe(false);
+    for (const terms of [
+      [whole, again],
+      [again, whole],
+    ])
+      for (const picked of [leastOf('least', terms), greatestOf('greatest', terms)]) {
+        expect(picked.value).toBe(terms[0]?.value);
+        expectReplays(picked);
+      }
+  });
   it('throws for the slips that a caller must rule out, and lets no NaN or Infinity through', () => {
     const [zero, minus] = [constant(ratio(0)), constant(ratio(-2))];
     const slips = [
