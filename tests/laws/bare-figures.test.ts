@@ -13,13 +13,7 @@ import {
   screen,
   surgeBrakes,
 } from '../../src/rules/index.js';
-import {
-  checkRimPressure,
-  estimateLoadAtPressure,
-  placard,
-  tireGeometry,
-  tireLoadAsRun,
-} from '../../src/tires/index.js';
+import { estimateLoadAtPressure, tireLoadAsRun } from '../../src/tires/index.js';
 import {
   couplerChecks,
   europeanCoupling,
@@ -32,15 +26,10 @@ import {
   towChecks,
   weakestHitchPart,
 } from '../../src/towing/index.js';
-import { given, nodesOf } from '../../src/trace/index.js';
+import { given } from '../../src/trace/index.js';
 import { inch, lb, psi, quantity, ratio } from '../../src/units/index.js';
-import { workingsIn } from '../helpers/specs.js';
+import { basesIn } from '../helpers/bases.js';
 
-/** The basis of every figure that was given, by its name. */
-function basesIn(answer: unknown): Readonly<Record<string, string>> {
-  const nodes = nodesOf(workingsIn(answer).map(({ why }) => why));
-  return Object.fromEntries(nodes.flatMap((node) => (node.kind === 'given' ? [[node.symbol, node.basis]] : [])));
-}
 const tire = { designation: 'ST225/75R15 117/112N LRE', molded: { single: lb(2830), pressure: psi(80) } };
 const right = (asked: Either<unknown, unknown>): unknown => {
   if (isLeft(asked)) throw new Error(JSON.stringify(asked.left));
@@ -89,24 +78,6 @@ const questions: readonly (readonly [string, () => unknown, Readonly<Record<stri
       'load-pressure exponent': 'estimated',
       'cold pressure': 'stated',
     },
-  ],
-  ['a wheel', () => right(checkRimPressure(psi(80), psi(65))), { 'greatest pressure of the wheel': 'label' }],
-  [
-    'the size of a tire',
-    () => right(tireGeometry('ST225/75R15')),
-    { 'section width': 'label', 'rim diameter': 'label' },
-  ],
-  [
-    'a placard',
-    () =>
-      right(
-        placard({
-          gvwr: lb(7000),
-          unloaded: lb(2450),
-          tires: [{ where: 'axle 1', designation: 'ST205/75R15 LRD', coldPressure: psi(65) }],
-        }),
-      ),
-    { GVWR: 'label' },
   ],
   [
     'coupler and chains',
@@ -190,6 +161,7 @@ const questions: readonly (readonly [string, () => unknown, Readonly<Record<stri
           tickets: {
             barsOff: { steer: lb(3845), drive: lb(4955), trailer: lb(11000) },
             truckAlone: { steer: lb(4300), drive: lb(3100) },
+            trailerAlone: lb(12400),
           },
           division: scaleDivision,
         }),
@@ -199,6 +171,7 @@ const questions: readonly (readonly [string, () => unknown, Readonly<Record<stri
       'drive, alone': 'scale',
       'steer, bars off': 'scale',
       'drive, bars off': 'scale',
+      'trailer alone': 'scale',
       'trailer axles, bars off': 'scale',
     },
   ],
@@ -250,6 +223,22 @@ const questions: readonly (readonly [string, () => unknown, Readonly<Record<stri
     'a screening',
     () => right(screen({ 'trailer GVWR': lb(12000), 'trailer gross': lb(9000) }, federalRules)),
     { 'trailer GVWR': 'label', 'trailer gross': 'stated' },
+  ],
+  [
+    'a front axle over its rating',
+    () => {
+      const vehicle = {
+        hitch: 'ball behind',
+        front: lb(3500),
+        rear: lb(3100),
+        overhang: inch(50),
+        wheelbase: inch(130),
+      } as const;
+      return right(
+        largestTrailer({ vehicle: { ...vehicle, frontGawr: lb(3400), gcwr: lb(15000) }, tongueShare: ratio('0.1') }),
+      );
+    },
+    { 'tow vehicle front GAWR': 'label' },
   ],
 ];
 

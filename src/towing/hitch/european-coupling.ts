@@ -27,7 +27,7 @@ const asked = <V, A>(value: V | undefined, question: (value: V) => A): readonly 
  * V is asked for centre-axle trailers above 3.5 t only. Not for drawbars, turntables or fifth wheels, and no approval: the
  * plate, the maker and the regulation in force decide.
  *
- * @param question what the plate prints; masses from the plates of vehicle and trailer; deck and drawbar by tape
+ * @param question what the plate prints; masses from the plates of vehicle and trailer; tongue load by scale, deck and drawbar by tape
  * @returns a check for each value that is marked, in lb, and what is missing for it; Left `NotAboveZero`
  * @example orThrow(europeanCoupling({ plate: { d: quantity('17.2', 'kN') }, towVehicle: kg(3500), trailer: kg(3500) })).checks[0].verdict // within
  * @source UN Regulation No. 55, from memory: to be verified
