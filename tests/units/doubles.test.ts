@@ -1,7 +1,26 @@
 /** The bound of a double: nothing where the result is exact, and never less than the plain worst case. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { boundOfProduct, boundOfQuotient, boundOfSum, boundOfTotal } from '../../src/units/doubles.js';
+import { boundOfProduct, boundOfQuotient, boundOfSum, boundOfTotal, nearestDouble } from '../../src/units/doubles.js';
+import { Decimal } from '../../src/units/internal.js';
+
+describe('the double of a decimal', () => {
+  it('is the nearest one, of any size and any number of digits', () => {
+    const text = fc
+      .tuple(fc.bigInt({ min: -(10n ** 24n), max: 10n ** 24n }), fc.integer({ min: -40, max: 40 }))
+      .map(([digits, power]) => `${digits}e${power}`);
+    fc.assert(
+      fc.property(text, (each) => {
+        expect(nearestDouble(new Decimal(each))).toBe(Number(each) + 0);
+      }),
+      { numRuns: 500, seed: 4 },
+    );
+    for (let power = -45; power <= 45; power += 1)
+      for (const each of [`1e${power}`, `-12345678e${power}`, `12345678901234e${power}`, `123456789012345e${power}`])
+        expect(nearestDouble(new Decimal(each))).toBe(Number(each));
+    expect(nearestDouble(new Decimal(0))).toBe(0);
+  });
+});
 
 describe('a bound is nothing', () => {
   it('for sums, products and quotients that are exact in doubles', () => {

@@ -13,7 +13,7 @@ import {
   showBrief,
   showFeetInches,
 } from '../../src/units/index.js';
-import { roundToStep } from '../../src/units/rounding.js';
+import { roundToStep, stepsOfDouble } from '../../src/units/rounding.js';
 import { decimals } from '../helpers/arbitraries.js';
 
 describe('rounding', () => {
@@ -76,6 +76,24 @@ describe('rounding', () => {
     );
   });
 
+  it('in doubles is what it is in decimals, for every mode, at halves and beside them', () => {
+    const modes = ['down', 'up', 'nearest', 'nearest-down'] as const;
+    for (const mode of modes) {
+      for (let eighths = -40; eighths <= 40; eighths += 1) {
+        const steps = roundToStep(lb(eighths / 8).value, lb(1).value, mode).toNumber();
+        expect(stepsOfDouble(eighths / 8, 0, mode), `${mode} ${eighths / 8}`).toBe(steps === 0 ? 0 : steps);
+      }
+      // Near an edge an uncertain double does not tell; clear of it, it does.
+      const edge = mode === 'down' || mode === 'up' ? 3 : 3.5;
+      for (const off of [-1e-9, 0, 1e-9]) expect(stepsOfDouble(edge + off, 1e-8, mode)).toBeUndefined();
+      for (const off of [-0.25, 0.25])
+        expect(stepsOfDouble(edge + off, 1e-8, mode)).toBe(
+          roundToStep(lb(edge + off).value, lb(1).value, mode).toNumber(),
+        );
+      expect(stepsOfDouble(2 ** 41, 0, mode)).toBeUndefined();
+      expect(stepsOfDouble(Number.NaN, 0, mode)).toBeUndefined();
+    }
+  });
   it('refuses a step that is not greater than zero', () => {
     for (const step of ['0', '-1', '-0']) expect(() => roundNearest(lb(1), lb(step))).toThrow(RangeError);
   });
@@ -92,6 +110,16 @@ describe('printing', () => {
     ['1234567.1', '1,234,567.1 lb'],
     ['12.30', '12.3 lb'],
   ])('showBrief of %s', (figure, text) => expect(showBrief(lb(figure))).toBe(text));
+  it('showBrief rounds by the digits where the double stands on the half', () => {
+    const nines = '9'.repeat(17);
+    expect(
+      [`0.124${nines}`, `0.1250${'0'.repeat(16)}1`, '0.125', `-0.124${nines}`].map((text) => showBrief(lb(text))),
+    ).toEqual(['0.12 lb', '0.13 lb', '0.13 lb', '-0.12 lb']);
+    expect([`1234567.4${nines}`, '1234567.5'].map((text) => showBrief(lb(text), 0))).toEqual([
+      '1,234,567 lb',
+      '1,234,568 lb',
+    ]);
+  });
   it('showBrief prints figures that no double holds', () => {
     const [zeros, groups] = ['0'.repeat(399), ',000'.repeat(133)];
     expect(showBrief(lb(`1${zeros}`))).toBe(`1${groups} lb`);

@@ -138,6 +138,14 @@ describe('reading figures', () => {
     }
   });
 
+  it('reads two hundred characters, and tells back no more than sixty of them', () => {
+    const text = (length: number) => `${' '.repeat(length - 4)}5 lb`;
+    expect(shown(parseQuantity(text(200), 'lb'))).toBe('5 lb');
+    const refused = parseAny(text(201));
+    expect(isLeft(refused) && refused.left).toMatchObject({ at: 200, text: text(201).slice(0, 60) });
+    const stones = parseAny(`12 ${'stones '.repeat(20)}`);
+    expect(isLeft(stones) && [stones.left.text.length, stones.left.found]).toEqual([60, 'stones stone']);
+  });
   it('answers any text whatever without an exception, and what it reads it prints and reads again', () => {
     const texts = fc.oneof(
       fc.string({ unit: 'binary' }),
