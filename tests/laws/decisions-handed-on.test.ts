@@ -12,6 +12,7 @@ import {
 } from '../../src/axles/index.js';
 import {
   balance,
+  breakingStrengths,
   type ComparedLayout,
   compareLayouts,
   crestClearance,
@@ -33,6 +34,7 @@ import {
   rampLength,
   rampSpacing,
   type SpreadItem,
+  securementCheck,
   securementNeed,
   type TailLoading,
   type Tiedown,
@@ -172,6 +174,10 @@ const questions: Readonly<Record<string, () => Either<unknown, { readonly decisi
   'tailLift with a truck': () => tailLift(loading(inch(52))),
   'tailLift with a gooseneck': () => tailLift(loading(inch(-20))),
   securementNeed: () => securementNeed(lb(10000), 'breaking strength', 'not contained'),
+  securementCheck: () => {
+    const need = rightOf(securementNeed(lb(10000), 'breaking strength', 'not contained'));
+    return securementCheck(need, breakingStrengths({ forward: lb(7999), rearward: lb(5000), sideways: lb(5000) }));
+  },
   wheelShares: () => wheelShares(lb(6000), inch(44), inch(80)),
   guideline: () => guideline(percent(12), percent(14), commonPractice),
   placeForTongueShare: () =>

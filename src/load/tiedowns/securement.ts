@@ -76,18 +76,19 @@ export function securementCheck<B extends SecurementBasis>(
     offered.map(({ direction, offered: figure }) => notNegative(`${offer.basis} offered ${direction}`, figure)),
   );
   if (isLeft(guarded)) return guarded;
+  const resists = offered.map(({ force, offered: figure }) => decide(force, '<=', figure));
   const checks = offered.map(
-    (one): SecurementCheck => ({
+    (one, i): SecurementCheck => ({
       ...one,
       reserve: result(`reserve ${one.direction}`, minus(one.offered, one.force)),
-      verdict: decide(one.force, '<=', one.offered).holds ? 'within' : 'over',
+      verdict: resists[i]?.holds ? 'within' : 'over',
     }),
   );
   return right({
     basis: need.basis,
     checks,
     verdict: checks.every(({ verdict }) => verdict === 'within') ? 'within' : 'over',
-    decisions: [...need.decisions, ...guarded.right],
+    decisions: [...need.decisions, ...guarded.right, ...resists],
     notes: [
       note(
         'OneTestOfTwo',
