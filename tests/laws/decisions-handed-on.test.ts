@@ -172,6 +172,7 @@ const questions: Readonly<Record<string, () => Either<unknown, { readonly decisi
     }),
   whichTiedownSize: () => whichTiedownSize(heavy, 4, 'direct', { part: 'chain', grade: '70' }),
   'tailLift with a truck': () => tailLift(loading(inch(52))),
+  'tailLift with an unknown truck': () => tailLift({ ...loading(inch(52)), machineWeight: lb(9200), truck: 'unknown' }),
   'tailLift with a gooseneck': () => tailLift(loading(inch(-20))),
   securementNeed: () => securementNeed(lb(10000), 'breaking strength', 'not contained'),
   securementCheck: () => {

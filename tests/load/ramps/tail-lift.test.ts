@@ -35,6 +35,13 @@ describe('tailLift', () => {
         .lt('1e-20'),
     ).toBe(true);
   });
+  it('a deck that ends over the axles or ahead of them takes nothing off the ball, and legs nothing', () => {
+    const at = (deckRear: number) => rightOf(tailLift({ ...r1, deckRear: inch(deckRear) }));
+    expect([at(190), at(171)].map(({ ball, legs, verdict }) => [show(ball.value), show(legs.value), verdict])).toEqual([
+      ['480 lb', '0 lb', 'presses on the ball'],
+      ['1,400 lb', '0 lb', 'presses on the ball'],
+    ]);
+  });
   it('a light machine is held by the truck, a lighter one needs nothing', () => {
     expect(rightOf(tailLift({ ...r1, machineWeight: lb(3000) })).verdict).toBe('held by the truck');
     const light = rightOf(tailLift({ ...r1, machineWeight: lb(500) }));
