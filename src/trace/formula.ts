@@ -78,8 +78,8 @@ function rounding({ rounding: how, value }: Computed): string {
 const spelled: Partial<Record<Unit, string>> = { in: 'inches', ft: 'feet' };
 
 /** A conversion between two units that this reader sees as one. */
-const sameForReader = ({ of: [from], value }: Computed, { units }: Writer): boolean =>
-  from !== undefined && units !== 'us' && inReaderUnits(from.value, units).unit === inReaderUnits(value, units).unit;
+const sameForReader = ({ of, value }: Computed, { units }: Writer): boolean =>
+  inReaderUnits((of[0] as Node).value, units).unit === inReaderUnits(value, units).unit;
 
 /** The right-hand side of a step; unnamed steps are written inside. */
 export function formula(node: Computed, write: Writer): string {

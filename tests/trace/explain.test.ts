@@ -252,6 +252,19 @@ describe('in metric units', () => {
     expect(explain(tongue, { units: 'us' })).toBe(explain(tongue));
     expect(explain(tongue)).toContain('machine, as told in lb');
   });
+  it('tells a conversion that this reader sees as one, and no other', () => {
+    const [x, deck] = [given('x', ratio('0.5')), given('deck', lb(2000))];
+    const written = (figure: Derived<Unit>, units: 'us' | 'metric') =>
+      workingLines([figure.why], { units }).at(-1)?.formula;
+    expect([written(converted('s', x, '%'), 'metric'), written(converted('s', x, '%'), 'us')]).toEqual([
+      'x in %',
+      'x in %',
+    ]);
+    expect([written(converted('s', deck, 'kg'), 'metric'), written(converted('s', deck, 'kg'), 'us')]).toEqual([
+      'deck',
+      'deck in kg',
+    ]);
+  });
   it('leaves no pound, inch or psi in the workings of a whole answer, but where a step rounds by one', () => {
     const { checks, pressures } = orThrow(assessJson(tiltDeck()));
     const figures = [...checks.map(({ reserve }) => reserve), ...pressures.map(({ needed }) => needed.pressure)];
