@@ -1,13 +1,13 @@
 /** A codec knows what it has read from anything else, whatever that is, and never throws over it. */
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { cutListCodec } from '../../src/spec/frame/cut-list.js';
-import { decodeSpec, specCodec } from '../../src/spec/index.js';
-import { localRulesCodec } from '../../src/spec/local/local-rules.js';
-import { constant, given, sum } from '../../src/trace/index.js';
-import { inch, lb, ratio } from '../../src/units/index.js';
-import { rightOf } from '../helpers/either.js';
-import { tiltDeck } from '../helpers/specs.js';
+import { cutListCodec } from '../../../src/spec/frame/cut-list.js';
+import { decodeSpec, specCodec } from '../../../src/spec/index.js';
+import { localRulesCodec } from '../../../src/spec/local/local-rules.js';
+import { constant, given, sum } from '../../../src/trace/index.js';
+import { inch, lb, ratio } from '../../../src/units/index.js';
+import { rightOf } from '../../helpers/either.js';
+import { tiltDeck } from '../../helpers/specs.js';
 
 const spec = rightOf(decodeSpec(tiltDeck()));
 const weighing = (gvwr: unknown): unknown => ({ ...spec, trailer: { ...spec.trailer, gvwr } });
