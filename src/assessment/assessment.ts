@@ -34,7 +34,7 @@ export interface Assessment {
   /** The cold pressure each axle's tires need for the heaviest load that one of them sees, by the printed rows. The placard's pressure governs. */
   readonly pressures: readonly NeededPressure[];
   /** The tongue load, its share, its checks, its guideline and whether it lifts, in one place; present when the balance is known. */
-  readonly tongue?: TonguePart;
+  readonly tongue?: TonguePart | undefined;
   /** Every load against the rating that limits it, as far as the spec lets us ask. */
   readonly checks: readonly Check[];
   /** Every part of an axle against the GAWR it must bear. */
@@ -48,9 +48,9 @@ export interface Assessment {
   /** What is not right and is no check of a rating: tongue outside its band, the machine's place, tiedowns, edges, ramps, the pull on the ball while loading, parts below the label, no brakes told, axle groups, figures that are hard to believe. */
   readonly attention: readonly Note[];
   /** What it may carry, in lb: the most at some share of the tongue band, and at every share; absent where no limit or no weight is known. */
-  readonly payload?: Carry;
+  readonly payload?: Carry | undefined;
   /** What more deck costs; present when the spec says which of its lines grow with the deck. */
-  readonly deckGrowth?: Longer;
+  readonly deckGrowth?: Longer | undefined;
   /** The brakes against the GAWRs they must bear. */
   readonly brakes: BrakesPart;
   /** Coupler, chains, hitch and tow vehicle, the bars, the largest trailer. */

@@ -122,8 +122,8 @@ export function joinHeadings(
       onDeck.decisions,
       doubts.decisions,
     ]),
-    ...(tongue && { tongue }),
-    ...(payload && { payload }),
-    ...(deckGrowth && { deckGrowth }),
+    tongue,
+    payload,
+    deckGrowth,
   };
 }

@@ -3,6 +3,7 @@ import { type Either, left, right } from 'fp-ts/lib/Either.js';
 import { type Bound, capacity, checkPart, governedBy, rating } from '../ratings/index.js';
 import { asDerived, constant, type Decision, type Derived, decide, product, type Source } from '../trace/index.js';
 import { lb, ratio, toWire } from '../units/index.js';
+import { has } from '../units/internal.js';
 import type { AxlePartName, AxleParts, AxleSystem } from './axle-parts.js';
 import type { AxlesError } from './errors.js';
 
@@ -32,7 +33,7 @@ const nothing = constant(lb(0));
 function bearing(of: string, parts: AxleParts, name: AxlePartName): Derived<'lb'> | undefined {
   const part = parts[name];
   if (part === undefined) return undefined;
-  if (!('each' in part)) return asDerived(`${of} ${name}`, part, 'label');
+  if (!has(part, 'each')) return asDerived(`${of} ${name}`, part, 'label');
   const count = constant(ratio(part.count), undefined);
   return product(
     `${of} ${name}`,

@@ -8,6 +8,7 @@ import type { SpecInput } from '../spec/index.js';
 import { inPounds } from '../trace/index.js';
 import { compare as compareFigures } from '../units/index.js';
 import { type Comparison, compare } from './compare.js';
+import type { ChooseError } from './errors.js';
 
 /** A published line whose answer is another one on the next class. */
 export interface LineCrossed {
@@ -51,7 +52,7 @@ const findingsOf = (build: Assessment | undefined): readonly Finding[] =>
  * @example orThrow(oneClassUp(spec, spec)).crossed.length // 0
  * @source each figure and each rule carries its own
  */
-export function oneClassUp(now: SpecInput, next: SpecInput): Either<AssessError, ClassUp> {
+export function oneClassUp(now: SpecInput, next: SpecInput): Either<AssessError | ChooseError, ClassUp> {
   const compared = compare({ now, 'one class up': next });
   if (isLeft(compared)) return compared;
   const [first, second] = compared.right.assessments;

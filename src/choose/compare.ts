@@ -6,6 +6,8 @@ import { type Assessment, assess } from '../assessment/index.js';
 import type { SpecInput } from '../spec/index.js';
 import { type Derived, difference } from '../trace/index.js';
 import type { Unit } from '../units/index.js';
+import type { ChooseError } from './errors.js';
+import { questionRefusal } from './refusal.js';
 
 /** How a figure is printed: a load rounded up, a capacity down, a share, a pressure unrounded. */
 export type Print = 'load' | 'capacity' | 'share' | 'as it stands';
@@ -66,11 +68,14 @@ const compared: readonly (readonly [string, Print, Pick])[] = [
  * Each is assessed by itself; the table sets the same figures side by side. Nothing is added up across builds.
  *
  * @param specs names and specs as JSON, two or more
- * @returns the figures with their working; Left with the error of the first spec that cannot be read, its name before the path
+ * @returns the figures with their working; Left with the error of the first spec that cannot be read, its name before the path;
+ * `UnusableFigure` for what is no record of specs
  * @example orThrow(compare({ now: spec, next: spec })).names.length // 2
  * @source each figure carries its own
  */
-export function compare(specs: Readonly<Record<string, SpecInput>>): Either<AssessError, Comparison> {
+export function compare(specs: Readonly<Record<string, SpecInput>>): Either<AssessError | ChooseError, Comparison> {
+  const unusable = questionRefusal('specs', specs);
+  if (unusable !== undefined) return left(unusable);
   const assessments: Assessment[] = [];
   for (const [name, spec] of Object.entries(specs)) {
     const assessed = assess(spec);

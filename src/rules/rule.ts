@@ -1,6 +1,7 @@
 /** A published rule as data: what it tests, against which printed figure, and what follows. */
 import type { Grade, Source } from '../trace/index.js';
 import type { UnitOf } from '../units/index.js';
+import { own } from '../units/internal.js';
 import type { LengthFact, WeightName, YesNoFact } from './facts.js';
 
 /** The operators a rule may print. */
@@ -82,10 +83,13 @@ export const generalCaution =
   'A finding compares the facts given with a published line as read on the date shown; the rule in force, the label and State law govern.';
 
 /** The rule as a source for its printed figures. */
-export const sourceOfRule = (rule: Pick<Rule, 'id' | 'source' | 'grade' | 'clause' | 'read' | 'dated'>): Source => ({
-  id: rule.id,
-  title: rule.source,
-  grade: rule.grade,
-  clause: rule.clause,
-  edition: rule.dated === undefined ? `read ${rule.read}` : `dated ${rule.dated}, read ${rule.read}`,
-});
+export const sourceOfRule = (rule: Pick<Rule, 'id' | 'source' | 'grade' | 'clause' | 'read' | 'dated'>): Source => {
+  const dated = own(rule, 'dated');
+  return {
+    id: rule.id,
+    title: rule.source,
+    grade: rule.grade,
+    clause: rule.clause,
+    edition: dated === undefined ? `read ${rule.read}` : `dated ${dated}, read ${rule.read}`,
+  };
+};

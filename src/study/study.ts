@@ -2,6 +2,7 @@
 
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { SpecInput } from '../spec/index.js';
+import { inShort } from '../units/internal.js';
 import type { StudyError, StudyFailure } from './errors.js';
 import { type ColumnTable, columnsOf } from './output/columns.js';
 import { type Row, rowsOf, sliceOf } from './output/rows.js';
@@ -14,7 +15,7 @@ import { readPlan } from './plan/read-plan.js';
 import type { Variation } from './plan/vary.js';
 import type { Chunk } from './run/buffers.js';
 import { figureNames } from './run/figure-names.js';
-import { type Measure, standardMeasure } from './run/measure.js';
+import { type Measure, onlyFigures, standardMeasure } from './run/measure.js';
 import { type Points, pointsOf } from './run/points.js';
 import type { Recording } from './run/recording.js';
 import { Runner } from './run/runner.js';
@@ -81,7 +82,8 @@ export interface Study {
 export function study(asked: StudyPlan): Either<StudyFailure, Study> {
   const unusable = planRefusal(asked);
   if (unusable !== undefined) return left(unusable);
-  const { base, vary, design, measure = standardMeasure, onProgress, onEnd, signal } = asked;
+  const { base, vary, design, measure: wanted = standardMeasure, onProgress, onEnd, signal } = asked;
+  const { measure, refusal } = onlyFigures(wanted);
   const read = readPlan(base, vary);
   if (isLeft(read)) return read;
   const { axes, factors, choices, own } = read.right;
@@ -93,6 +95,8 @@ export function study(asked: StudyPlan): Either<StudyFailure, Study> {
   const tapes = tapesFor(read.right, measure);
   const points = pointsOf(read.right, planned);
   const figures = figureNames(tapes.all(), someRows(tapes, points, count));
+  const misfit = refusal();
+  if (misfit !== undefined) return left(misfit);
   if (isLeft(figures)) return figures;
   const names = figures.right.map(({ name }) => name);
   const runner = new Runner(read.right, planned, points, tapes, measure, names);
@@ -126,6 +130,6 @@ const noSuchRow = (row: number, count: number): StudyError => ({
   chapter: 'study',
   tag: 'UnusableVariation',
   path: 'row',
-  found: String(row),
+  found: inShort(row),
   needed: `a whole number from 0 to ${count - 1}`,
 });

@@ -51,7 +51,7 @@ export interface UnreadableDesignation {
   readonly at: number;
   readonly found: string;
   readonly needed: string;
-  /** Printed sizes of the same numbers, where a part of the size is missing. */
+  /** Printed rows of sizes with the same numbers, where a part of the size is missing. */
   readonly nearest?: readonly string[];
   readonly path?: string;
 }

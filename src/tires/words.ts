@@ -5,7 +5,7 @@ import type { TiresOwnError } from './errors.js';
 export function wordsForTires(error: TiresOwnError): string {
   switch (error.tag) {
     case 'UnreadableDesignation': {
-      const near = error.nearest === undefined ? '' : `; the nearest printed sizes are ${error.nearest.join(', ')}`;
+      const near = error.nearest === undefined ? '' : `; the nearest printed rows are ${error.nearest.join(', ')}`;
       return `the ${error.part} in the tire designation "${error.text}" cannot be read: ${error.found} at character ${error.at + 1}; write ${error.needed}${near}`;
     }
     case 'SizeNeeded':

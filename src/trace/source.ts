@@ -1,4 +1,5 @@
 /** Where a figure comes from, and how far it may be trusted. */
+import { own } from '../units/internal.js';
 
 /**
  * A: a regulation, standard, government or research text, read. B: textbook, trade press, vehicle or component manual,
@@ -44,6 +45,6 @@ export const needsVerification = (grade: Grade, of: 'figure' | 'regulation' = 'f
 
 /** One line for a report: title, edition, clause. @example citation(fromMemory('weights of wheels')) // weights of wheels, from memory (verify) */
 export function citation(source: Source): string {
-  const parts = [source.title, source.edition, source.clause].filter((part) => part !== undefined);
+  const parts = [source.title, own(source, 'edition'), own(source, 'clause')].filter((part) => part !== undefined);
   return `${parts.join(', ')}${needsVerification(source.grade) && source.id !== commonPractice.id ? ' (verify)' : ''}`;
 }

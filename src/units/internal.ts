@@ -4,6 +4,19 @@ export { Decimal, one, powerOf, signOf, workedOut, zero } from './decimal.js';
 export { ofDecimal } from './figure.js';
 export { frozen } from './frozen.js';
 export { compareFigures, compareProducts, isBetween, signOfFigure } from './order.js';
+export { has, own } from './own.js';
 export { remembered } from './remembered.js';
 export { editDistance, harmless, nearestKeys, wrapText } from './text.js';
+export {
+  aFigure,
+  aFunction,
+  aNumber,
+  anything,
+  aRecord,
+  aText,
+  type Form,
+  listOf,
+  type Misfit,
+  recordOf,
+} from './untyped.js';
 export { inShort, neededToRead } from './words.js';

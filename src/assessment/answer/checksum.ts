@@ -5,8 +5,8 @@ function isOrdered(value: unknown): boolean {
   if (typeof value !== 'object' || value === null) return true;
   if (Array.isArray(value)) return value.every(isOrdered);
   let before = '';
-  // Plain records of JSON: no key but their own. A list of pairs for every record would be half of the time.
-  for (const key in value) {
+  // A list of pairs for every record would be half of the time.
+  for (const key of Object.keys(value)) {
     if (key < before) return false;
     const part = (value as Readonly<Record<string, unknown>>)[key];
     if (typeof part === 'object' && !isOrdered(part)) return false;

@@ -1,6 +1,7 @@
 /** Writes a working out: every node once, operands before the steps that use them. */
 import type { Computed, Node, Source } from '../../trace/index.js';
 import type { Quantity, Unit } from '../../units/index.js';
+import { own } from '../../units/internal.js';
 import type { AnswerNode, AnswerWorking, ComputedNode, FigureText } from './node-shape.js';
 
 /** Collects the nodes of workings into one list and gives the index of each. */
@@ -59,15 +60,21 @@ function leaf(node: Exclude<Node, Computed>, source: number | undefined): Answer
   }
 }
 
-const plainSource = ({ id, title, grade, edition, clause, address, note }: Source): Source => ({
-  ...(address !== undefined && { address }),
-  ...(clause !== undefined && { clause }),
-  ...(edition !== undefined && { edition }),
-  grade,
-  id,
-  ...(note !== undefined && { note }),
-  title,
-});
+const plainSource = (source: Source): Source => {
+  const { id, title, grade } = source;
+  const [address, clause, edition, note] = (['address', 'clause', 'edition', 'note'] as const).map((key) =>
+    own(source, key),
+  );
+  return {
+    ...(address !== undefined && { address }),
+    ...(clause !== undefined && { clause }),
+    ...(edition !== undefined && { edition }),
+    grade,
+    id,
+    ...(note !== undefined && { note }),
+    title,
+  };
+};
 
 export function nodeList(): NodeList {
   const nodes: AnswerNode[] = [];
@@ -77,7 +84,7 @@ export function nodeList(): NodeList {
   const leafPlaces = new Map<string, number>();
   const placeOfSource = (source: Source | undefined): number | undefined => {
     if (source === undefined) return undefined;
-    const key = `${source.id}|${source.clause ?? ''}|${source.title}`;
+    const key = `${source.id}|${own(source, 'clause') ?? ''}|${source.title}`;
     const found = sourcePlaces.get(key);
     if (found !== undefined) return found;
     sourcePlaces.set(key, sources.push(plainSource(source)) - 1);

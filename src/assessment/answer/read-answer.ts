@@ -1,6 +1,6 @@
 /** From a JSON value to a plain answer, or the first place where it is none. */
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
-import { inShort } from '../../units/internal.js';
+import { inShort, own } from '../../units/internal.js';
 import type { NotAnAnswer, OtherAnswerVersion } from '../errors.js';
 import { answerShape, nodeShapes, type Shape, step } from './form.js';
 import { type Answer, answerFormat, answerVersion } from './shape.js';
@@ -21,7 +21,8 @@ function faultIn(value: unknown, shape: Shape, path: string): Fault {
     return shape.oneOf.some((each) => each === value) ? undefined : fault(`one of ${shape.oneOf.join(', ')}`);
   if ('listOf' in shape) {
     if (!Array.isArray(value)) return fault('a list');
-    if (shape.count !== undefined && value.length !== shape.count) return fault(`a list of ${shape.count}`);
+    const count = own(shape, 'count');
+    if (count !== undefined && value.length !== count) return fault(`a list of ${count}`);
     return firstFault(value.entries(), ([i, part]) => faultIn(part, shape.listOf, at(path, i)));
   }
   if (!isRecord(value)) return fault('a record');

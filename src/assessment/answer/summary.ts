@@ -1,5 +1,6 @@
 /** Whether what an answer says in its summary follows from its working. */
 import type { Basis } from '../../trace/index.js';
+import { has } from '../../units/internal.js';
 import { verdictOf } from '../parts/verdict.js';
 import type { DoesNotFollow } from './does-not-follow.js';
 import { edgeStep, shareStep } from './edge.js';
@@ -48,7 +49,7 @@ function stepsOfCheck(check: AnswerCheck, at: string, nodes: readonly AnswerNode
   const [difference, quotient] = [nodes[reserve ?? -1], nodes[used ?? -1]];
   const isStep = (node: AnswerNode | undefined, is: string, a?: number, b?: number): boolean =>
     node !== undefined &&
-    'of' in node &&
+    has(node, 'of') &&
     node.is === is &&
     node.of.length === 2 &&
     node.of[0] === a &&

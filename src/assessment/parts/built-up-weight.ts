@@ -25,6 +25,7 @@ import {
   sum,
 } from '../../trace/index.js';
 import { foot, ratio } from '../../units/index.js';
+import { has } from '../../units/internal.js';
 
 export interface BuiltUp {
   readonly curb: CurbWeight;
@@ -77,12 +78,14 @@ function growing({ frame = [], deck = [], grows = [] }: DecodedCurb): DeckGrowth
   const pieces = frame.filter(lengthens);
   return {
     rails: pieces.flatMap((line) =>
-      'member' in line && 'from' in line && 'count' in line
+      has(line, 'member') && has(line, 'from') && has(line, 'count')
         ? [{ name: line.name, member: line.member, count: line.count }]
         : [],
     ),
     crossmembers: pieces.flatMap((line) =>
-      'spacing' in line ? [{ name: line.name, member: line.member, length: line.length, spacing: line.spacing }] : [],
+      has(line, 'spacing')
+        ? [{ name: line.name, member: line.member, length: line.length, spacing: line.spacing }]
+        : [],
     ),
     surfaces: deck.filter(lengthens).map(({ name, width, surface }) => ({ name, width, weight: surface })),
   };

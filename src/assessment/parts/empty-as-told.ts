@@ -5,9 +5,9 @@ import type { Decision, Derived } from '../../trace/index.js';
 import type { OpenQuestion } from './open-questions.js';
 
 export interface Empty {
-  readonly curb?: Derived<'lb'>;
-  readonly item?: Item;
-  readonly built?: CurbWeight;
+  readonly curb?: Derived<'lb'> | undefined;
+  readonly item?: Item | undefined;
+  readonly built?: CurbWeight | undefined;
   readonly notes: readonly Note[];
   readonly attention: readonly Note[];
   readonly notChecked: readonly OpenQuestion[];

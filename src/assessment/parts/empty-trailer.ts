@@ -15,7 +15,7 @@ import { withPossibleTongue } from './tongue-of-empty.js';
 
 /** The scale outranks the list; when there are both, the difference is told. */
 export function emptyTrailer(curb: DecodedCurb | undefined): Either<MembersError | BalanceError | TowingError, Empty> {
-  const found = builtUp(curb ?? {});
+  const found = curb === undefined ? right(undefined) : builtUp(curb);
   if (isLeft(found)) return found;
   const built = found.right?.curb;
   const decisions = found.right?.decisions ?? [];
@@ -30,12 +30,14 @@ export function emptyTrailer(curb: DecodedCurb | undefined): Either<MembersError
     built === undefined || weight === undefined
       ? { notes: [], decisions: [] }
       : againstScale(weight, built, curb?.tolerance);
-  const base = {
+  const base: Empty = {
+    curb: undefined,
+    item: undefined,
+    built,
     notes: told.notes,
     attention: [],
     notChecked: [],
     decisions: [...decisions, ...told.decisions, ...(lever?.right.decisions ?? [])],
-    ...(built && { built }),
   };
   if (weight !== undefined && tongue !== undefined)
     return right({ ...base, curb: weight, item: { name: 'trailer', weight, tongue } });
@@ -83,16 +85,14 @@ export function asItStands(told: Empty, trailer: DecodedTrailer, axlesAt: Derive
   const were = moved && axlesAt && result('place of the axles when it was weighed', minus(axlesAt, moved));
   const read = withPossibleTongue(told, trailer.curb);
   const placed = weighedElsewhere(read.item, were);
-  const { item: _item, ...rest } = read;
-  const empty: Empty = { ...rest, ...(placed.item && { item: placed.item }), notes: [...read.notes, ...placed.notes] };
+  const empty: Empty = { ...read, item: placed.item, notes: [...read.notes, ...placed.notes] };
   const { curb } = empty;
-  const options = curb && withOptions({ curb, item: empty.item }, trailer.curb ?? {}, trailer, axlesAt);
+  const options = curb && trailer.curb && withOptions({ curb, item: empty.item }, trailer.curb, trailer, axlesAt);
   if (options === undefined) return empty;
-  const { item: _before, ...others } = empty;
   const fitted: Empty = {
-    ...others,
+    ...empty,
     curb: options.curb,
-    ...(options.item && { item: options.item }),
+    item: options.item,
     notes: [...empty.notes, ...options.notes],
     decisions: [...empty.decisions, ...options.decisions],
   };

@@ -23,7 +23,7 @@ const takenWhole = note(
 export function couplingPart(spec: DecodedSpec, group: AxleGroup | undefined): Either<TowingError, CouplingPart> {
   const { trailer, tow } = spec;
   const { coupler, gvwr, deck } = trailer;
-  const { d, dc, v } = coupler ?? {};
+  const [d, dc, v] = [coupler?.d, coupler?.dc, coupler?.v];
   if (d === undefined && dc === undefined && v === undefined) return right({ ...emptyPart, againstLabel: [] });
   const found = europeanCoupling({
     plate: { d, dc, v },

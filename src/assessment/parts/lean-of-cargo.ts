@@ -63,11 +63,11 @@ export function sidesOfPiece({ trailer: { track }, cargo = [] }: DecodedSpec, in
   const left = (figure: Derived<'lb'>): Derived<'lb'> =>
     result('added to the left side by what stays', minus(constant(lb(0)), figure));
   return [
-    { name: 'right side', lean, ...(added && { added }) },
+    { name: 'right side', lean, added },
     {
       name: 'left side',
       lean: result('lean of the piece to the left', minus(0, lean)),
-      ...(added && { added: left(added) }),
+      added: added && left(added),
     },
   ];
 }

@@ -13,6 +13,8 @@ import { emptyPart, open, together } from './part-of-answer.js';
 import type { Weighed } from './weights.js';
 
 const path = 'trailer.ramps';
+/** What is not known stands there as not known: nothing is read from a prototype. */
+const notLoaded = { ramps: undefined, edges: undefined, tailLift: undefined, onLegs: undefined, setting: undefined };
 const alone = (part: LoadingPart): LoadingPart => part;
 
 /** How steep the ramps are and whether a machine hangs up on them; ramps that do not reach the ground leave both open. */
@@ -45,5 +47,5 @@ export function loadingPart(spec: DecodedSpec, weighed: Weighed, axlesAt: Derive
     { id: 'ramps/setting', what: 'where to set the ramps', path: `${path}.setting` },
     alone,
   );
-  return { ...climb, ...lifted, ...set, ...together([chosen, rated, climb, lifted, set]) };
+  return { ...notLoaded, ...climb, ...lifted, ...set, ...together([chosen, rated, climb, lifted, set]) };
 }

@@ -20,6 +20,7 @@ import {
   renamed,
 } from '../../trace/index.js';
 import { inch } from '../../units/index.js';
+import { has } from '../../units/internal.js';
 import { answered } from './answered.js';
 import { othersPlaced } from './cargo-pieces.js';
 import type { LadenLimits } from './laden-limits.js';
@@ -83,7 +84,7 @@ function placeOf(
   const { name, length, balancePoint, uncertainty } = piece;
   if (length === undefined || balancePoint === undefined) return right(emptyPart);
   const on = trailerFor(rig, limits, weighed, band, index);
-  if (!('trailer' in on)) return right(on);
+  if (!has(on, 'trailer')) return right(on);
   const measure = (what: string, figure: Parameters<typeof inInches>[1]): Derived<'in'> =>
     inInches(`${name} ${what}`, renamed(`${name} ${what}`, asDerived(what, figure)));
   const shape = {

@@ -11,7 +11,7 @@ import { vehicleOf } from './tow-side.js';
 import type { Weighed } from './weights.js';
 
 export interface OffLevelHitchPart extends Part {
-  readonly hitch?: OffLevelHitch;
+  readonly hitch: OffLevelHitch | undefined;
 }
 
 const sameMoment = note('BarsOffLevel', 'Off level the spring bars are taken to be set to the same moment as level.');
@@ -23,13 +23,13 @@ export function offLevelHitchPart(
   { offLevel }: StancePart,
   { bars }: TowPart,
 ): Either<TowingError, OffLevelHitchPart> {
-  if (balance === undefined || offLevel?.tongueChange === undefined) return right(emptyPart);
+  if (balance === undefined || offLevel?.tongueChange === undefined) return right({ ...emptyPart, hitch: undefined });
   const tongue = sum('tongue load, off level', [balance.tongue, offLevel.tongueChange]);
   const asked = tongueChecks({ tongue, vehicle: vehicleOf(spec), coupler: spec.trailer.coupler, how: 'off level' });
   if (isLeft(asked)) return left({ ...asked.left, path: asked.left.path ?? 'tow' });
   const { checks, hitched, decisions } = asked.right;
   if (bars === undefined || hitched === undefined)
-    return right({ ...emptyPart, checks, decisions, hitch: { tongue, ...(hitched && { hitched }) } });
+    return right({ ...emptyPart, checks, decisions, hitch: { tongue, hitched, barsOn: undefined } });
   const barsOn = {
     front: sum('front axle, bars on and off level', [hitched.front, bars.ontoFront]),
     rear: difference('rear axle, bars on and off level', hitched.rear, bars.offRear),

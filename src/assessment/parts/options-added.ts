@@ -17,6 +17,7 @@ import {
   sum,
   times,
 } from '../../trace/index.js';
+import { has } from '../../units/internal.js';
 
 type Lb = Derived<'lb'>;
 type Inches = Derived<'in'>;
@@ -24,7 +25,7 @@ type Inches = Derived<'in'>;
 /** The empty trailer with its options, as far as its balance is known. */
 export interface WithOptions {
   readonly curb: Lb;
-  readonly item?: Item;
+  readonly item: Item | undefined;
   readonly notes: readonly Note[];
   readonly decisions: readonly Decision[];
 }
@@ -42,7 +43,7 @@ function itemWith(
   axlesAt: Inches | undefined,
 ): Item | undefined {
   if (item === undefined) return undefined;
-  if ('at' in item) {
+  if (has(item, 'at')) {
     const moments = [
       times(inPounds('trailer weight', item.weight), inInches('trailer position', item.at)),
       ...parts.map(({ weight, at }) => times(weight, at)),
@@ -99,15 +100,15 @@ export function withOptions(
     empty.curb,
     curb,
   ]);
-  return { curb, ...(item && { item }), notes: [told, ...label.notes], decisions: label.decisions };
+  return { curb, item, notes: [told, ...label.notes], decisions: label.decisions };
 }
 
 /** A trailer weighed with its axles elsewhere: it acts at `a (W - T) / W`, a the place they had. What moves with the axles is not known. */
 export function weighedElsewhere(
   item: Item | undefined,
   axlesWere: Inches | undefined,
-): { readonly item?: Item; readonly notes: readonly Note[] } {
-  if (item === undefined || 'at' in item || axlesWere === undefined) return { ...(item && { item }), notes: [] };
+): { readonly item: Item | undefined; readonly notes: readonly Note[] } {
+  if (item === undefined || has(item, 'at') || axlesWere === undefined) return { item, notes: [] };
   const [weight, tongue] = [inPounds('trailer weight', item.weight), inPounds('trailer tongue load', item.tongue)];
   const says =
     'The axles are moved under a trailer that was weighed: an approximation, since what moves with them is not known. Built up from its parts it is exact.';

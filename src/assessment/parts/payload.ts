@@ -20,7 +20,7 @@ import {
   result,
   times,
 } from '../../trace/index.js';
-import { signOfFigure } from '../../units/internal.js';
+import { has, signOfFigure } from '../../units/internal.js';
 import type { LadenLimits } from './laden-limits.js';
 import { sidesOfCargo } from './lean-of-cargo.js';
 import { rampLimits } from './ramp-limits.js';
@@ -67,10 +67,9 @@ function placesFor(
   if (shares === undefined || group === undefined || trailer === undefined) return undefined;
   if (signOfFigure(weight.value) <= 0) return undefined;
   const a = group.at;
-  const empty =
-    'at' in trailer
-      ? result('tongue load of the empty trailer', over(times(curb, minus(a, trailer.at as Derived<'in'>)), a))
-      : (trailer.tongue as Derived<'lb'>);
+  const empty = has(trailer, 'at')
+    ? result('tongue load of the empty trailer', over(times(curb, minus(a, trailer.at as Derived<'in'>)), a))
+    : (trailer.tongue as Derived<'lb'>);
   const gross = plus(curb, weight);
   const place = (symbol: string, share: Derived<'ratio'>): Derived<'in'> =>
     result(symbol, minus(a, over(times(minus(times(gross, share), empty), a), weight)));

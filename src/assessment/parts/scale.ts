@@ -9,7 +9,7 @@ import type { Weighed } from './weights.js';
 
 export interface ScalePart extends Part {
   /** What the tickets tell, in lb; absent without a ticket that tells anything. */
-  readonly reading?: TicketReading;
+  readonly reading?: TicketReading | undefined;
   /** Weighed minus calculated, where both are known. */
   readonly gaps: readonly { readonly what: string; readonly gap: Derived<'lb'> }[];
 }
@@ -34,12 +34,16 @@ export function scalePart(
   { gross, balance }: Weighed,
   axlesAt: Derived<'in'> | undefined,
 ): Either<TowingError, ScalePart> {
-  if (tickets === undefined) return right({ ...emptyPart, gaps: [] });
+  if (tickets === undefined) return right({ ...emptyPart, reading: undefined, gaps: [] });
   const { division, ...passes } = tickets;
   const read = readScaleTickets({ tickets: passes, division, axlesAt });
   if (isLeft(read)) {
     if (read.left.tag !== 'TicketsCannotTell') return left({ ...read.left, path: read.left.path ?? 'tickets' });
-    return right({ ...open({ id: 'tickets', what: read.left.asked, missing: read.left.needed, paths }), gaps: [] });
+    return right({
+      ...open({ id: 'tickets', what: read.left.asked, missing: read.left.needed, paths }),
+      reading: undefined,
+      gaps: [],
+    });
   }
   const { cannotTell, notes, decisions } = read.right;
   const gapOf = (

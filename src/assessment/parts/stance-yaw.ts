@@ -16,6 +16,7 @@ import {
   times,
 } from '../../trace/index.js';
 import { lb } from '../../units/index.js';
+import { has } from '../../units/internal.js';
 import { emptyPart } from './part-of-answer.js';
 import type { StancePart } from './stance-part.js';
 import type { Weighed } from './weights.js';
@@ -26,7 +27,7 @@ const nothing = constant(lb(0));
 
 /** Where the weight of an item acts; a trailer known by its tongue load acts at `a (W - T) / W`. */
 function placeOf(item: Item, axlesAt: Derived<'in'>): Derived<'in'> {
-  if ('at' in item) return inInches(`${item.name} position`, item.at);
+  if (has(item, 'at')) return inInches(`${item.name} position`, item.at);
   const own = inPounds(`${item.name} weight`, item.weight);
   return result(
     `${item.name} position`,

@@ -2,6 +2,7 @@
 import { note } from '../../ratings/index.js';
 import type { DecodedCurb } from '../../spec/index.js';
 import { type Derived, decide } from '../../trace/index.js';
+import { has } from '../../units/internal.js';
 import type { Empty } from './empty-as-told.js';
 
 type Lb = Derived<'lb'>;
@@ -19,7 +20,7 @@ const keysOf = (curb: DecodedCurb): readonly string[] =>
 /** The same trailer where its tongue load can be so; otherwise one whose weight is known and whose balance is not. */
 export function withPossibleTongue(empty: Empty, curb: DecodedCurb = {}): Empty {
   const { item, decisions, attention, notChecked, ...rest } = empty;
-  if (item === undefined || !('tongue' in item)) return empty;
+  if (item === undefined || !has(item, 'tongue')) return empty;
   const [weight, tongue] = [item.weight as Lb, item.tongue as Lb];
   const possible = decide(tongue, '<=', weight);
   const decided = [...decisions, possible];
@@ -34,6 +35,7 @@ export function withPossibleTongue(empty: Empty, curb: DecodedCurb = {}): Empty 
   };
   return {
     ...rest,
+    item: undefined,
     attention: [...attention, { ...note('TongueAboveWeight', says, [tongue, weight]), paths }],
     notChecked: [...notChecked, open],
     decisions: decided,

@@ -22,13 +22,30 @@ import { unweighed } from './wanting-keys.js';
 export const vehicleOf = ({ tow, trailer }: DecodedSpec): TowVehicle | undefined =>
   tow && { ...tow, hitch: trailer.hitch === 'ball' ? 'ball behind' : 'gooseneck' };
 
+/** What is not known stands there as not known: nothing is read from a prototype. */
+const nothingTowed = {
+  hitched: undefined,
+  combination: undefined,
+  bars: undefined,
+  shareReturnedByBars: undefined,
+  largest: undefined,
+  offLevel: undefined,
+};
+
 /** What can be asked without a tow vehicle. */
 function couplerAlone(spec: DecodedSpec, trailer: TowedTrailer): Either<TowingError, TowPart> {
   const coupled = couplerChecks(trailer);
   if (isLeft(coupled)) return left({ ...coupled.left, path: coupled.left.path ?? 'trailer' });
   const { checks, notes, decisions, notChecked } = coupled.right;
   const unknown = { id: 'tow', what: 'tow vehicle', missing: 'its label, its axle loads, its hitch', paths: ['tow'] };
-  return right({ ...emptyPart, checks, notes, decisions, notChecked: [...openChecks(notChecked, spec), unknown] });
+  return right({
+    ...emptyPart,
+    ...nothingTowed,
+    checks,
+    notes,
+    decisions,
+    notChecked: [...openChecks(notChecked, spec), unknown],
+  });
 }
 
 /** Asks the tow side everything the spec lets us ask. */
@@ -41,7 +58,10 @@ export function towPart(
 ): Either<TowingError, TowPart> {
   const what = 'coupler, chains and tow vehicle';
   if (gross === undefined)
-    return right(open({ id: 'tow/gross', what, missing: 'gross weight', paths: unweighed(spec) }));
+    return right({
+      ...nothingTowed,
+      ...open({ id: 'tow/gross', what, missing: 'gross weight', paths: unweighed(spec) }),
+    });
   const { coupler, chains } = spec.trailer;
   const trailer: TowedTrailer = {
     gross,
@@ -58,9 +78,10 @@ export function towPart(
   if (isLeft(bars)) return bars;
   const largest = largestTrailer({ vehicle, coupler, tongueShare: share.high });
   return right({
+    ...nothingTowed,
     ...level,
     ...bars.right,
     ...together([level, bars.right]),
-    ...(isLeft(largest) ? {} : { largest: largest.right }),
+    largest: isLeft(largest) ? undefined : largest.right,
   });
 }

@@ -20,19 +20,19 @@ import { unplacedPiece } from './wanting-keys.js';
 
 export interface Weighed {
   /** The empty trailer with its options, in lb. */
-  readonly curb?: Derived<'lb'>;
+  readonly curb?: Derived<'lb'> | undefined;
   /** The laden trailer, tongue load included, in lb. */
-  readonly gross?: Derived<'lb'>;
+  readonly gross?: Derived<'lb'> | undefined;
   /** Tongue load and axle load, in lb, and where the axles act together. */
-  readonly balance?: Balance;
+  readonly balance?: Balance | undefined;
   /** The empty trailer as an item of the balance. */
-  readonly trailer?: Item;
+  readonly trailer?: Item | undefined;
   /** Every piece of the spec in its order; undefined where its place is not known. */
   readonly cargo: readonly (PlacedItem | undefined)[];
   /** For every piece whether it is told to weigh nothing: then nobody can say what it asks of place, ramps and tiedowns. */
   readonly weightless: readonly Decision[];
   /** The trailer weight as the sum of its parts; compared with the scale weight when there is one. */
-  readonly built?: CurbWeight;
+  readonly built?: CurbWeight | undefined;
   /** Remarks: what was assumed, and where sources disagree. */
   readonly notes: readonly Note[];
   /** What is not right and is no check of a rating: a tongue load of the empty trailer that cannot be so. */
@@ -85,14 +85,18 @@ export function weigh(
     })),
   ];
   const weightless = pieces.map(weighsNothing);
-  const base = {
+  const base: Weighed = {
+    curb: undefined,
+    gross: undefined,
+    balance: undefined,
+    trailer: undefined,
+    built: empty.built,
     cargo,
     weightless,
     notes: empty.notes,
     attention: empty.attention,
     notChecked,
     decisions: [...empty.decisions, ...weightless],
-    ...(empty.built && { built: empty.built }),
   };
   if (empty.curb === undefined) return right(base);
   const weights = [
@@ -100,7 +104,7 @@ export function weigh(
     ...pieces.map(({ name, weight }) => inPounds(`${name} weight`, renamed(`${name} weight`, weight))),
   ];
   const gross = weights.length === 1 ? empty.curb : sum('gross weight', weights);
-  const known = { ...base, curb: empty.curb, gross, ...(empty.item && { trailer: empty.item }) };
+  const known = { ...base, curb: empty.curb, gross, trailer: empty.item };
   if (axlesAt === undefined || empty.item === undefined || unplaced.length > 0) return right(known);
   const balanced = balance([empty.item, ...cargo.filter((item) => item !== undefined)], { axlesAt });
   if (isLeft(balanced)) return left({ ...balanced.left, path: 'trailer' });

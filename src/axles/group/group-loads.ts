@@ -15,7 +15,7 @@ export interface StandingAxle {
 export interface SharedAxles {
   readonly axles: readonly StandingAxle[];
   /** The springs by which the axles share; absent when they carry alike. */
-  readonly springs?: SpringShares;
+  readonly springs?: SpringShares | undefined;
 }
 
 /**

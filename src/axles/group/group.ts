@@ -45,11 +45,12 @@ function limitsByPart(group: SharedAxles): readonly Bound[] {
 function alike(axles: readonly StandingAxle[], notes: readonly Note[]): AxleGroup {
   const [ratings, places] = [axles.map(({ system }) => system.rating), axles.map(({ at }) => at)];
   const one = axles.length === 1;
+  const shared = { axles, springs: undefined };
   return {
-    axles,
+    ...shared,
     at: one ? (places[0] as Derived<'in'>) : result('axle group position', over(plus(...places), axles.length)),
-    capacity: groupCapacity({ axles }, 'axle group capacity', ratings),
-    limits: limitsByPart({ axles }),
+    capacity: groupCapacity(shared, 'axle group capacity', ratings),
+    limits: limitsByPart(shared),
     sumOfRatings: one ? (ratings[0] as Derived<'lb'>) : result('sum of axle ratings', plus(...ratings)),
     notes,
     decisions: [],

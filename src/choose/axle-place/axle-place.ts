@@ -5,6 +5,7 @@ import { guideline, guidelineFor } from '../../load/index.js';
 import { type Derived, greatestOf, inInches, leastOf, minus, result, statics } from '../../trace/index.js';
 import { compareFigures } from '../../units/internal.js';
 import type { ChooseError } from '../errors.js';
+import { questionRefusal } from '../refusal.js';
 import type { AxleDesign, AxleInterval } from './design.js';
 import { emptyOf, missing } from './empty-trailer.js';
 import { grown, inchesIn } from './grown.js';
@@ -65,6 +66,8 @@ function intervalOf(spec: unknown, { moving, machines = [] }: AxleDesign): Eithe
  * @source static equilibrium, derived; the band carries its own source
  */
 export function axlePlace(design: AxleDesign): Either<Problem, readonly AxleInterval[]> {
+  const unusable = questionRefusal('axlePlace', design);
+  if (unusable !== undefined) return left(unusable);
   const { spec, decks } = design;
   const found: AxleInterval[] = [];
   const now = intervalOf(spec, design);

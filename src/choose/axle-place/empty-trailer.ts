@@ -3,7 +3,7 @@ import { type Either, left, right } from 'fp-ts/lib/Either.js';
 import type { Assessment } from '../../assessment/index.js';
 import { asDerived, constant, type Derived, inPounds, minus, plus, result, times } from '../../trace/index.js';
 import { lb } from '../../units/index.js';
-import { editDistance, nearestKeys } from '../../units/internal.js';
+import { editDistance, has, nearestKeys } from '../../units/internal.js';
 import type { ChooseError } from '../errors.js';
 import type { AxleInterval } from './design.js';
 
@@ -29,7 +29,7 @@ export function emptyOf({ weights, runningGear }: Assessment, moving: readonly s
   const { built, curb, balance, trailer } = weights;
   if (built === undefined) {
     const tongue =
-      trailer !== undefined && 'tongue' in trailer
+      trailer !== undefined && has(trailer, 'tongue')
         ? inPounds('tongue load', asDerived('tongue load', trailer.tongue))
         : undefined;
     if (curb === undefined || tongue === undefined || balance === undefined)

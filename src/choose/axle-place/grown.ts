@@ -32,7 +32,9 @@ export function grown(spec: unknown, by: number): unknown {
   const rear = inchesIn(partOf(partOf(trailer, 'deck'), 'rear')) ?? Number.POSITIVE_INFINITY;
   const line = (one: Json): Json => {
     if (!grows.has(one.name as string)) return one;
-    return 'spacing' in one ? { ...one, over: longer(one.over, by) } : { ...one, length: longer(one.length, by) };
+    return Object.hasOwn(one, 'spacing')
+      ? { ...one, over: longer(one.over, by) }
+      : { ...one, length: longer(one.length, by) };
   };
   const item = (one: Json): Json => ((inchesIn(one.at) ?? 0) >= rear - tail ? { ...one, at: longer(one.at, by) } : one);
   return changed(spec, {

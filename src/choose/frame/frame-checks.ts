@@ -1,5 +1,5 @@
 /** One rail, one crossmember, one board of a trailer as beams under what the spec puts on them. */
-import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
+import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { assessJson } from '../../assessment/index.js';
 import { type BeamAnswer, type BeamMember, beam, type MembersError, publishedSection } from '../../members/index.js';
 import {
@@ -13,6 +13,7 @@ import {
   result,
 } from '../../trace/index.js';
 import { inch } from '../../units/index.js';
+import { questionRefusal } from '../refusal.js';
 import { type FrameChecks, type FrameQuestion, frameCaution } from './question.js';
 import { type Problem, railOf, steelE } from './rail.js';
 
@@ -42,6 +43,8 @@ function underWheel(wheel: AnyWeight, span: AnyLength, member: BeamMember): Eith
  * @source statics; 29,000 ksi for steel is common practice
  */
 export function frameChecks(question: FrameQuestion): Either<Problem, FrameChecks> {
+  const unusable = questionRefusal('frame', question);
+  if (unusable !== undefined) return left(unusable);
   const assessed = assessJson(question.spec);
   if (isLeft(assessed)) return assessed;
   const rail = railOf(assessed.right, question);

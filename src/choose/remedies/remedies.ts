@@ -4,6 +4,7 @@ import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type AssessError, type Assessment, assess } from '../../assessment/index.js';
 import type { SpecInput } from '../../spec/index.js';
 import type { ChooseError } from '../errors.js';
+import { questionRefusal } from '../refusal.js';
 import { isWithin } from '../verdict.js';
 import { pullAll } from './all-parts.js';
 import { type Asking, asking, type Changes } from './asking.js';
@@ -121,6 +122,8 @@ export function remedies(
   spec: SpecInput,
   levers: readonly LeverWord[] = leverWords,
 ): Either<AssessError | ChooseError, Remedies> {
+  const unusable = questionRefusal('levers', levers);
+  if (unusable !== undefined) return left(unusable);
   const strange = levers.findIndex((word) => !leverWords.includes(word));
   if (strange >= 0) return left(noSuchLever(levers, strange));
   const isWanted: Wanted = ({ word }) => levers.includes(word);

@@ -1,6 +1,7 @@
 /** Can all figures of this sheet be true? */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { ChooseError } from '../errors.js';
+import { questionRefusal } from '../refusal.js';
 import { feasible, type Row } from './feasible.js';
 import { arithmeticOf, boundsOf, type Relation, relationsOf, rowsOf } from './relations.js';
 import { type ReadFigure, readSheet, type Sheet, tongueShareOf } from './sheet.js';
@@ -83,6 +84,8 @@ function conflictsIn(
  * @source each relation carries its own
  */
 export function auditSheet(sheet: Sheet): Either<ChooseError, SheetAudit> {
+  const unusable = questionRefusal('sheet', sheet);
+  if (unusable !== undefined) return left(unusable);
   const read = readSheet(sheet);
   if (isLeft(read)) return read;
   const share = tongueShareOf(sheet);

@@ -4,6 +4,7 @@ import type { AssessError, Assessment } from '../../assessment/index.js';
 import type { Quantity } from '../../units/index.js';
 import { Decimal, ofDecimal } from '../../units/internal.js';
 import type { ChooseError } from '../errors.js';
+import { questionRefusal } from '../refusal.js';
 import { fitOne } from './fit-one.js';
 
 /** A load and how often it rides. */
@@ -62,6 +63,8 @@ export function dutyOf(question: {
   readonly trips: readonly Trip[];
   readonly most?: number;
 }): Either<AssessError | ChooseError, Duty> {
+  const unusable = questionRefusal('duty', question);
+  if (unusable !== undefined) return left(unusable);
   const { trailer, tow, trips, most = 0.9 } = question;
   if (trips.length === 0)
     return left({

@@ -9,6 +9,7 @@ import { lb, roundCapacityDown, roundLoadUp, show } from '../../units/index.js';
 import { compareDecimals } from '../../units/internal.js';
 import type { ChooseError } from '../errors.js';
 import { payloadOf } from '../payload-of.js';
+import { questionRefusal } from '../refusal.js';
 import { type Fitted, fitOne, type Job } from './fit-one.js';
 import type { StockFit, StockQuestion, StockTrailer, Want } from './question.js';
 
@@ -94,11 +95,15 @@ const grave = ({ verdict }: StockTrailer): number => ['within', 'attention', 'un
  * Not for stock without specs: what a spec leaves out is not checked there, and each answer says so.
  *
  * @param question stock, tow vehicle, cargo, and further wishes
- * @returns those that fit, smallest first; the others with one reason each; the unreadable by name. Left `NothingToAnswer` without stock
+ * @returns those that fit, smallest first; the others with one reason each; the unreadable by name. Left `NothingToAnswer` without stock,
+ * `UnusableFigure` for a question of another form
  * @example orThrow(fitStock({ stock: { fourteen: spec }, tow: spec.tow, cargo: spec.cargo })).others[0].verdict // 'attention'
  * @source the checks and payload of `assess`
  */
-export function fitStock({ stock, tow, cargo, want = {} }: StockQuestion): Either<ChooseError, StockFit> {
+export function fitStock(question: StockQuestion): Either<ChooseError, StockFit> {
+  const unusable = questionRefusal('stock', question);
+  if (unusable !== undefined) return left(unusable);
+  const { stock, tow, cargo, want = {} } = question;
   const names = Object.keys(stock);
   if (names.length === 0)
     return left({

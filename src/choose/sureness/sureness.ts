@@ -1,5 +1,5 @@
 /** How sure is this answer, and what should be weighed next? */
-import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
+import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { Assessment } from '../../assessment/index.js';
 import { figureWith } from '../../trace/index.js';
 import { doubleOf, ofNumber } from '../../units/figure.js';
@@ -7,6 +7,7 @@ import type { Quantity } from '../../units/index.js';
 import { Decimal, signOf, signOfFigure } from '../../units/internal.js';
 import type { ChooseError } from '../errors.js';
 import { type Range, rangeOf } from '../ranges/range.js';
+import { questionRefusal } from '../refusal.js';
 import type { Sure, SureCheck, Sureness } from './answer.js';
 import type { Question } from './asked.js';
 import { type Tolerances, type Unsure, unsureInputs } from './tolerances.js';
@@ -107,6 +108,8 @@ export function surenessOver(assessment: Assessment, inputs: readonly Unsure[], 
  * @source interval arithmetic with a test of monotony; the tolerances carry their own sources
  */
 export function sureness(assessment: Assessment, tolerances: Tolerances = {}): Either<ChooseError, Sureness> {
+  const unusable = questionRefusal('assessment', assessment) ?? questionRefusal('tolerances', tolerances);
+  if (unusable !== undefined) return left(unusable);
   const unsure = unsureInputs(assessment.spec, tolerances);
   if (isLeft(unsure)) return unsure;
   return right(surenessOver(assessment, unsure.right));

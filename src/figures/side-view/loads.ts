@@ -2,6 +2,7 @@
 import type { Assessment } from '../../assessment/index.js';
 import type { Check } from '../../ratings/index.js';
 import { type AnyLength, type Derived, inInches } from '../../trace/index.js';
+import { has } from '../../units/internal.js';
 import { plain } from '../drawing/numbers.js';
 
 /** `over`: a check of it is over. `attention`: not right, and no rating exceeded. */
@@ -55,7 +56,7 @@ export function upward(assessment: Assessment): readonly LoadArrow[] {
 function emptyAt({ weights, runningGear }: Assessment): number | undefined {
   const item = weights.trailer;
   if (item === undefined) return undefined;
-  if ('at' in item) return inches(item.at);
+  if (has(item, 'at')) return inches(item.at);
   const axles = inches(runningGear.group?.at);
   const { tongue, weight } = item as { readonly tongue: Derived<'lb'>; readonly weight: Derived<'lb'> };
   return axles === undefined ? undefined : axles * (1 - plain(tongue) / plain(weight));

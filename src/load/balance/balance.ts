@@ -16,6 +16,7 @@ import {
   times,
 } from '../../trace/index.js';
 import { inch, lb, toWire } from '../../units/index.js';
+import { has } from '../../units/internal.js';
 import type { BalanceError } from '../errors.js';
 import type { Item } from './item.js';
 
@@ -46,7 +47,7 @@ const atCoupler = constant(inch(0));
 function lineOf(item: Item, axlesAt: Derived<'in'>, decisions: Decision[]): Either<BalanceError, BalanceLine> {
   const { name } = item;
   const weight = inPounds(`${name} weight`, item.weight);
-  if ('at' in item) {
+  if (has(item, 'at')) {
     return right({
       name,
       weight,

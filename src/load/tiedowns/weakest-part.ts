@@ -14,6 +14,7 @@ import {
   type OutsideItsRange,
 } from '../../trace/index.js';
 import { compare } from '../../units/index.js';
+import { own } from '../../units/internal.js';
 import type { ChainGrade } from '../data/chain-wll.js';
 import type { NothingGiven } from '../errors.js';
 import { plainSize } from './gear-size.js';
@@ -89,8 +90,9 @@ function limitOf(
   const name = nameOf(part);
   if (part.part === 'other') return right({ wll: inPounds(`marked limit of ${name}`, part.marked), notes: [] });
   const printed = tabulated(part);
-  if (part.marked !== undefined) {
-    const marked = inPounds(`marked limit of ${name}`, part.marked);
+  const marking = own(part, 'marked');
+  if (marking !== undefined) {
+    const marked = inPounds(`marked limit of ${name}`, marking);
     const differs = !isLeft(printed) && !decide(printed.right.lb, '=', marked, 'a remark').holds;
     return right({
       wll: marked,

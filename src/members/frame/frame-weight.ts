@@ -15,6 +15,7 @@ import {
   times,
   whole,
 } from '../../trace/index.js';
+import { has } from '../../units/internal.js';
 import type { MembersError } from '../errors.js';
 import type { CutLine, CutList, SpacedLine } from './cut-list.js';
 import { countOf, placeOf } from './spacing.js';
@@ -75,7 +76,7 @@ function weighSpaced(line: SpacedLine, length: Derived<'in'>): Either<MembersErr
 
 function weigh(line: CutLine): Either<MembersError, Weighed> {
   const { name } = line;
-  if ('weight' in line) {
+  if (has(line, 'weight')) {
     const weight = inPounds(`${name} weight`, line.weight);
     const tested = allHold([aboveZero(`${name} weight`, weight)]);
     return isLeft(tested)
@@ -83,7 +84,7 @@ function weigh(line: CutLine): Either<MembersError, Weighed> {
       : right({ line: { name, weight, at: inInches(`${name} position`, line.at) }, decisions: tested.right });
   }
   const length = inInches(`${name} length`, line.length);
-  if ('spacing' in line) return weighSpaced(line, length);
+  if (has(line, 'spacing')) return weighSpaced(line, length);
   const count = asDerived(`number of ${name}`, line.count);
   const tested = allHold<MembersError>([
     aboveZero(`${name} length`, length),
@@ -91,10 +92,9 @@ function weigh(line: CutLine): Either<MembersError, Weighed> {
     whole(`number of ${name}`, count),
   ]);
   if (isLeft(tested)) return tested;
-  const at =
-    'at' in line
-      ? inInches(`${name} position`, line.at)
-      : result(`${name} position`, plus(inInches(`${name} front end`, line.from), over(length, 2)));
+  const at = has(line, 'at')
+    ? inInches(`${name} position`, line.at)
+    : result(`${name} position`, plus(inInches(`${name} front end`, line.from), over(length, 2)));
   return right({
     line: { name, weight: weightOf(name, line.member.weightPerFoot, length, count), at, count },
     decisions: tested.right,

@@ -2,7 +2,7 @@
 import type { Derived, Table } from '../../trace/index.js';
 import { fromTable } from '../../trace/index.js';
 import { quantity } from '../../units/index.js';
-import { frozen } from '../../units/internal.js';
+import { frozen, has } from '../../units/internal.js';
 import { federalRows } from '../data/federal.js';
 import { type Operator, type Rule, sourceOfRule } from '../rule.js';
 
@@ -42,7 +42,7 @@ export function printedLine(
 ): { readonly operator: Operator; readonly line: Derived<'lb'> } {
   const rule = federalRule(id);
   const condition = rule[of]?.[index];
-  if (condition === undefined || condition.unit !== 'lb' || !('value' in condition.line))
+  if (condition === undefined || condition.unit !== 'lb' || !has(condition.line, 'value'))
     throw new RangeError(`no printed figure in lb at ${id}, ${index}`);
   const figure = quantity(condition.line.value, 'lb');
   return {
@@ -58,7 +58,7 @@ export function printedShare(
 ): { readonly operator: Operator; readonly share: Derived<'ratio'> } {
   const rule = federalRule(id);
   const condition = rule.all[index];
-  if (condition === undefined || !('times' in condition.line))
+  if (condition === undefined || !has(condition.line, 'times'))
     throw new RangeError(`no printed share at ${id}, ${index}`);
   return {
     operator: condition.operator,

@@ -14,7 +14,7 @@ import {
   type Source,
 } from '../../trace/index.js';
 import { dimensionOf, quantity, show, showBrief, type UnitOf } from '../../units/index.js';
-import { signOfFigure } from '../../units/internal.js';
+import { own, signOfFigure } from '../../units/internal.js';
 import { type RulesError, rulesError } from '../errors.js';
 import type { Facts, WeightName } from '../facts.js';
 import { consistent } from '../screen/consistency.js';
@@ -98,7 +98,7 @@ export function weightClassFor(table: StepTable, figure: AnyWeight): Either<Rule
     const fits = decide(weighed, table.operator, line);
     decisions.push(fits);
     if (!fits.holds) continue;
-    const next = table.steps[i + 1]?.class ?? table.above;
+    const next = table.steps[i + 1]?.class ?? own(table, 'above');
     const remaining = difference(`remaining in ${step.class}`, line, weighed);
     const text = `${table.test} ${showBrief(weighed.value)} ${table.operator} ${show(line.value)}: ${step.class}; ${showBrief(remaining.value)} to ${next ?? 'the end of the table'}`;
     return right({
@@ -111,7 +111,8 @@ export function weightClassFor(table: StepTable, figure: AnyWeight): Either<Rule
     });
   }
   const last = table.steps[table.steps.length - 1];
-  if (table.above === undefined)
+  const above = own(table, 'above');
+  if (above === undefined)
     return left(
       rulesError({
         tag: 'BeyondLastStep',
@@ -121,8 +122,8 @@ export function weightClassFor(table: StepTable, figure: AnyWeight): Either<Rule
       }),
     );
   return right({
-    class: table.above,
-    text: `${table.test} ${showBrief(weighed.value)}: ${table.above}, above the last step`,
+    class: above,
+    text: `${table.test} ${showBrief(weighed.value)}: ${above}, above the last step`,
     verify: needsVerification(table.grade, 'regulation'),
     decisions,
   });

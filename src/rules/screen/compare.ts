@@ -10,6 +10,7 @@ import {
   product,
 } from '../../trace/index.js';
 import { compare, quantity, ratio, show, showBrief, showUnit, type Unit } from '../../units/index.js';
+import { has } from '../../units/internal.js';
 import type { Facts, YesNoFact } from '../facts.js';
 import { type Condition, type Line, type Rule, sourceOfRule } from '../rule.js';
 import type { Partly } from './partly-known.js';
@@ -46,11 +47,11 @@ interface Drawn extends Partly<'lb'> {
 
 function draw(rule: Rule, line: Line, unit: Unit, facts: Facts): Drawn {
   const from = { table: 'rules', key: rule.id, source: sourceOfRule(rule) };
-  if ('value' in line) {
+  if (has(line, 'value')) {
     const printed = fromTable(`line of ${rule.topic}`, quantity(line.value, unit as 'lb'), from);
     return { figure: printed, missing: [], text: show(printed.value) };
   }
-  if ('times' in line) {
+  if (has(line, 'times')) {
     const of = partIn(resolve(facts, line.of), unit);
     // A lower bound is not enough to draw a line with.
     if (of.figure === undefined || of.missing.length > 0)

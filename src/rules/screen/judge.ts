@@ -1,5 +1,6 @@
 /** From comparisons to findings: what each rule says, and what alternatives say together. */
 import { needsVerification } from '../../trace/index.js';
+import { own } from '../../units/internal.js';
 import type { Facts } from '../facts.js';
 import { generalCaution, type Rule } from '../rule.js';
 import { type Answer, answer, askedYesNo } from './compare.js';
@@ -42,24 +43,27 @@ interface Row {
 
 /** The findings that a rule leans on, each with what it must say for the rule to bind. */
 const leansOn = (
-  { bindsWhere, exceptWhere }: Rule,
+  rule: Rule,
   findingOf: (id: string) => Finding,
-): readonly { readonly base: Finding; readonly wanted: DutyOutcome }[] => [
-  ...(bindsWhere === undefined ? [] : [{ base: findingOf(bindsWhere), wanted: 'applies' as const }]),
-  ...(exceptWhere === undefined ? [] : [{ base: findingOf(exceptWhere), wanted: 'does not apply' as const }]),
-];
+): readonly { readonly base: Finding; readonly wanted: DutyOutcome }[] => {
+  const [binds, excepts] = [own(rule, 'bindsWhere'), own(rule, 'exceptWhere')];
+  return [
+    ...(binds === undefined ? [] : [{ base: findingOf(binds), wanted: 'applies' as const }]),
+    ...(excepts === undefined ? [] : [{ base: findingOf(excepts), wanted: 'does not apply' as const }]),
+  ];
+};
 
 function ask(rule: Rule, facts: Facts, findingOf: (id: string) => Finding): Row {
   const bases = leansOn(rule, findingOf);
-  const own = [
-    ...(rule.when ?? []).map((fact) => askedYesNo(fact, true, facts)),
-    ...(rule.unless ?? []).map((fact) => askedYesNo(fact, false, facts)),
-    ...(rule.where ?? []).map((condition) => answer(rule, condition, facts)),
+  const asked = [
+    ...(own(rule, 'when') ?? []).map((fact) => askedYesNo(fact, true, facts)),
+    ...(own(rule, 'unless') ?? []).map((fact) => askedYesNo(fact, false, facts)),
+    ...(own(rule, 'where') ?? []).map((condition) => answer(rule, condition, facts)),
   ];
-  const reach = [...bases.map(({ base, wanted }) => leaning(base, wanted)), ...own];
+  const reach = [...bases.map(({ base, wanted }) => leaning(base, wanted)), ...asked];
   // Of what a rule does not refer to, its conditions are not asked.
-  const tested = allOf(holdsOf(own)) === false ? [] : rule.all.map((condition) => answer(rule, condition, facts));
-  const nothingThere = [...own, ...tested].some(({ absent }) => absent === true);
+  const tested = allOf(holdsOf(asked)) === false ? [] : rule.all.map((condition) => answer(rule, condition, facts));
+  const nothingThere = [...asked, ...tested].some(({ absent }) => absent === true);
   const binds = nothingThere ? false : allOf(holdsOf(reach));
   const met = allOf(holdsOf(tested));
   return {
@@ -91,6 +95,7 @@ function judge(group: RulesOfQuestion, facts: Facts, findingOf: (id: string) => 
   const speaking = rows.filter((row) => row.says.outcome === says.outcome);
   const open = says.outcome === 'cannot be told';
   const fits = !open && says.outcome !== 'does not apply';
+  const caution = own(rule, 'caution');
   const answers = unlike(speaking.flatMap((row) => row.answers));
   return {
     id: group.id,
@@ -101,7 +106,7 @@ function judge(group: RulesOfQuestion, facts: Facts, findingOf: (id: string) => 
     answers,
     missing: open ? [...new Set(answers.flatMap(({ missing }) => missing))] : [],
     verify: speaking.some(toBeVerified),
-    caution: rule.caution === undefined ? generalCaution : `${rule.caution} ${generalCaution}`,
+    caution: caution === undefined ? generalCaution : `${caution} ${generalCaution}`,
     decisions: [
       ...rows.flatMap((row) => row.bases.flatMap(({ decisions }) => decisions)),
       ...unlike(rows.flatMap((row) => row.answers)).flatMap(({ decision }) =>

@@ -1,5 +1,6 @@
 /** Rules put together by the question they answer, and what each question leans on. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
+import { own } from '../../units/internal.js';
 import { type RulesError, rulesError } from '../errors.js';
 import { federalRules } from '../federal/federal.js';
 import type { Rule } from '../rule.js';
@@ -11,7 +12,7 @@ export interface RulesOfQuestion {
   readonly rows: readonly [Rule, ...Rule[]];
 }
 
-const questionOf = (rule: Rule): { readonly id: string; readonly topic: string } => rule.alternativeOf ?? rule;
+const questionOf = (rule: Rule): { readonly id: string; readonly topic: string } => own(rule, 'alternativeOf') ?? rule;
 
 /**
  * Which of these rules are alternatives of one question?
@@ -43,7 +44,7 @@ export const bookOf = (asked: readonly RulesOfQuestion[]): Book =>
   new Map([...federalGroups, ...asked].map((group) => [group.id, group]));
 
 const leansOn = ({ rows }: RulesOfQuestion): readonly string[] =>
-  rows.flatMap(({ bindsWhere, exceptWhere }) => [bindsWhere, exceptWhere].filter((id) => id !== undefined));
+  rows.flatMap((rule) => [own(rule, 'bindsWhere'), own(rule, 'exceptWhere')].filter((id) => id !== undefined));
 
 /** Whether a question leans on this id, by itself or through those it leans on. */
 function reaches(from: RulesOfQuestion, id: string, book: Book, seen: Set<string> = new Set()): boolean {

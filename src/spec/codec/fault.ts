@@ -55,8 +55,4 @@ export const isRecord = (input: unknown): input is Readonly<Record<string, unkno
 export const own = (record: Readonly<Record<string, unknown>>, key: string): unknown =>
   Object.hasOwn(record, key) ? record[key] : undefined;
 
-/** Whether a record of one of several forms is the one with this key of its own. */
-export const has = <T extends object, K extends string>(
-  form: T,
-  key: K,
-): form is Extract<T, { readonly [P in K]: unknown }> => Object.hasOwn(form, key);
+export { has } from '../../units/internal.js';

@@ -1,4 +1,5 @@
 /** What a design cannot do: sample no runs, or visit the levels of a distribution that has none. */
+import { inShort } from '../../units/internal.js';
 import type { UnusableVariation } from '../errors.js';
 import type { Design } from './design.js';
 
@@ -17,8 +18,8 @@ export function designRefusal(
 ): UnusableVariation | undefined {
   if (design.kind === 'latin hypercube' || design.kind === 'monte carlo') {
     if (!Number.isInteger(design.runs) || design.runs < 1)
-      return unusable('design.runs', String(design.runs), 'a whole number of runs');
-    if (!Number.isInteger(design.seed)) return unusable('design.seed', String(design.seed), 'a whole number');
+      return unusable('design.runs', inShort(design.runs), 'a whole number of runs');
+    if (!Number.isInteger(design.seed)) return unusable('design.seed', inShort(design.seed), 'a whole number');
     return undefined;
   }
   const chance = factors.find(({ levels }) => levels === 0);

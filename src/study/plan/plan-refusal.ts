@@ -4,7 +4,8 @@ import type { UnusableVariation } from '../errors.js';
 
 type Loose = Readonly<Record<string, unknown>>;
 
-const unusable = (path: string, found: unknown, needed: string): UnusableVariation => ({
+/** What stands at a place, and what must stand there. */
+export const unusable = (path: string, found: unknown, needed: string): UnusableVariation => ({
   chapter: 'study',
   tag: 'UnusableVariation',
   path,

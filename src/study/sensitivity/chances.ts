@@ -5,7 +5,7 @@ import type { AssessmentVerdict } from '../../assessment/index.js';
 import type { SpecInput } from '../../spec/index.js';
 import type { StudyFailure } from '../errors.js';
 import { designRefusal } from '../plan/design-refusal.js';
-import { planRefusal } from '../plan/plan-refusal.js';
+import { planRefusal, unusable } from '../plan/plan-refusal.js';
 import { readChoices } from '../plan/read-choices.js';
 import { verdictCode, verdictNames } from '../run/verdict-codes.js';
 import { type StudyPlan, study } from '../study.js';
@@ -88,14 +88,15 @@ const combination = (sizes: readonly number[], n: number): readonly number[] =>
  * @example orThrow(chances({ base: spec, vary: { 'cargo.0.weight': normal('8,000 lb', '200 lb') }, runs: 100, seed: 1 })).builds.length // 1
  * @source binomial standard error, common random numbers: any textbook of simulation; from memory
  */
-export function chances({
-  runs,
-  seed,
-  ...plan
-}: Omit<StudyPlan, 'design'> & { readonly runs: number; readonly seed: number }): Either<StudyFailure, Chances> {
+export function chances(
+  asked: Omit<StudyPlan, 'design'> & { readonly runs: number; readonly seed: number },
+): Either<StudyFailure, Chances> {
+  if (typeof asked !== 'object' || asked === null)
+    return left(unusable('plan', asked, 'a record with base, vary, runs and seed'));
+  const { runs, seed, ...plan } = asked;
   const design = { kind: 'monte carlo', runs, seed } as const;
-  const unusable = planRefusal({ ...plan, design });
-  if (unusable !== undefined) return left(unusable);
+  const misfit = planRefusal({ ...plan, design });
+  if (misfit !== undefined) return left(misfit);
   const entries = Object.entries(plan.vary);
   const read = readChoices(plan.base, entries);
   if (isLeft(read)) return read;

@@ -1,6 +1,7 @@
 /** Which input moves a figure most: one factor at a time. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { StudyFailure } from '../errors.js';
+import { unusable } from '../plan/plan-refusal.js';
 import { type StudyPlan, study } from '../study.js';
 
 /** One bar: a figure at the ends of one factor, the others at the spec's own values. */
@@ -28,6 +29,7 @@ export function oneAtATime(
   plan: Omit<StudyPlan, 'design'>,
   figure: string,
 ): Either<StudyFailure, { readonly base: number; readonly bars: readonly Bar[] }> {
+  if (typeof figure !== 'string') return left(unusable('figure', figure, 'the name of a figure'));
   const made = study({ ...plan, design: { kind: 'one at a time' } });
   if (isLeft(made)) return made;
   const known = made.right.figures.map(({ name }) => name);

@@ -1,6 +1,7 @@
 /** Which rows of a study are beaten by no other: of several goals, none can be bettered without giving up another. */
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
 import type { AssessmentVerdict } from '../../assessment/index.js';
+import { aFunction, anything, aRecord, aText, listOf } from '../../units/internal.js';
 import type { StudyError } from '../errors.js';
 import type { Row } from '../output/rows.js';
 import type { Chunk } from '../run/buffers.js';
@@ -14,6 +15,13 @@ export interface Goal {
   /** Whether more of it is better, or less. */
   readonly want: 'most' | 'least';
 }
+
+/** What is asked, where types did not check it. */
+const asked = aRecord({
+  study: aRecord({ figures: listOf(anything), inputs: listOf(anything), chunks: aFunction, rows: aFunction }),
+  goals: listOf(aRecord({ of: aText, want: aText })),
+  verdicts: listOf(aText),
+});
 
 /** Doubles of a study agree with the exact figures to nine digits: more are not told apart. */
 const rounded = (x: number): number => Number(x.toPrecision(9));
@@ -52,6 +60,8 @@ export function pareto(
   goals: readonly Goal[],
   verdicts: readonly AssessmentVerdict[] = ['within'],
 ): Either<StudyError, readonly Row[]> {
+  const misfit = asked({ study, goals, verdicts }, '');
+  if (misfit !== undefined) return left({ chapter: 'study', tag: 'UnusableVariation', ...misfit });
   if (goals.length === 0)
     return left({ chapter: 'study', tag: 'UnusableVariation', path: 'goals', found: 'none', needed: 'one or more' });
   const figures = study.figures.map(({ name }) => name);

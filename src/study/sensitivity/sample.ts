@@ -1,8 +1,10 @@
 /** How sure a figure is: quantiles and the share of each verdict, of a sampled study. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { AssessmentVerdict } from '../../assessment/index.js';
+import { inShort } from '../../units/internal.js';
 import type { StudyFailure } from '../errors.js';
 import type { ColumnTable } from '../output/columns.js';
+import { unusable } from '../plan/plan-refusal.js';
 import { verdictCode } from '../run/verdict-codes.js';
 import { type StudyPlan, study } from '../study.js';
 
@@ -51,13 +53,15 @@ export function sample(
   figure: string,
   shares: readonly number[] = [0.05, 0.5, 0.95],
 ): Either<StudyFailure, Spread> {
-  const outside = shares.find((share) => !(share >= 0 && share <= 1));
+  if (typeof figure !== 'string') return left(unusable('figure', figure, 'the name of a figure'));
+  if (!Array.isArray(shares)) return left(unusable('shares', shares, 'a list of shares of the runs from 0 to 1'));
+  const outside = shares.find((share) => !(typeof share === 'number' && share >= 0 && share <= 1));
   if (outside !== undefined)
     return left({
       chapter: 'study',
       tag: 'UnusableVariation',
       path: 'shares',
-      found: String(outside),
+      found: inShort(outside),
       needed: 'shares of the runs from 0 to 1',
     });
   const made = study(plan);

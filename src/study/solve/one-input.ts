@@ -5,6 +5,7 @@ import { leavesOf } from '../../spec/index.js';
 import type { Unit } from '../../units/index.js';
 import { type Decimal, editDistance, nearestKeys } from '../../units/internal.js';
 import type { StudyFailure } from '../errors.js';
+import { unusable } from '../plan/plan-refusal.js';
 import { type AssessAt, assessAt, type Stretch, stretchesOf } from './stretches-of-one-input.js';
 
 /** A spec, its assessment and the stretches of one of its inputs. */
@@ -18,6 +19,7 @@ export interface Ready {
 
 /** The spec assessed and its input cut into stretches; Left `UnknownPath` when the path holds no figure. */
 export function ready(base: unknown, path: string): Either<StudyFailure, Ready> {
+  if (typeof path !== 'string') return left(unusable('path', path, 'a key of the spec, as text'));
   const assessed = assessJson(base);
   if (isLeft(assessed)) return assessed;
   const leaves = leavesOf(assessed.right.spec);

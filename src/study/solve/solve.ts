@@ -5,8 +5,9 @@ import type { Assessment } from '../../assessment/index.js';
 import type { SpecInput } from '../../spec/index.js';
 import { constant, type Derived, type Node } from '../../trace/index.js';
 import { convert, dimensionOf, type Quantity, type Unit } from '../../units/index.js';
-import { inShort, ofDecimal } from '../../units/internal.js';
+import { inShort, ofDecimal, own } from '../../units/internal.js';
 import type { StudyFailure, UnusableVariation } from '../errors.js';
+import { unusable } from '../plan/plan-refusal.js';
 import { readLevel } from '../plan/vary.js';
 import { ready } from './one-input.js';
 import { zerosOf } from './zeros-of-a-working.js';
@@ -73,6 +74,12 @@ function targetFor(unit: Unit, text: string): Either<UnusableVariation, Node | u
   return left({ chapter: 'study', tag: 'UnusableVariation', path: 'target', found: inShort(text), needed });
 }
 
+const isNode = (why: unknown): boolean => typeof why === 'object' && why !== null && Object.hasOwn(why, 'kind');
+
+/** What a function without types picked, where it is a figure with its working. */
+const ifFigure = <F extends { readonly why: Node }>(picked: F | undefined): F | undefined =>
+  typeof picked === 'object' && picked !== null && isNode(own(picked, 'why')) ? picked : undefined;
+
 /** Where a figure of an assessment is zero, or meets a target. */
 function solveWhere<F extends { readonly why: Node }>(
   base: unknown,
@@ -80,17 +87,19 @@ function solveWhere<F extends { readonly why: Node }>(
   choose: (assessment: Assessment) => F | undefined,
   targetOf: (figure: F) => Either<UnusableVariation, Node | undefined>,
 ): Either<StudyFailure, Solution> {
+  if (typeof choose !== 'function')
+    return left(unusable('choose', choose, 'a function that picks a figure of an assessment'));
   const given = ready(base, path);
   if (isLeft(given)) return given;
   const { at, assessment, own, unit, stretches } = given.right;
-  const figure = choose(assessment);
+  const figure = ifFigure(choose(assessment));
   const none = (found: string): Either<StudyFailure, never> =>
     left({ chapter: 'study', tag: 'NoSolution', path, what: figure?.why.symbol ?? 'the figure', found });
   if (figure === undefined) return none('no such figure in this assessment');
   const target = targetOf(figure);
   if (isLeft(target)) return target;
   const zeros = stretches.flatMap((stretch) => {
-    const node = stretch.assessment === undefined ? undefined : choose(stretch.assessment)?.why;
+    const node = stretch.assessment === undefined ? undefined : ifFigure(choose(stretch.assessment))?.why;
     if (node === undefined) return [];
     const { at: places, how } = zerosOf(node, target.right, path, stretch.from, stretch.to);
     return places.map((x) => ({ x, how }));

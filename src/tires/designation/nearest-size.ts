@@ -1,4 +1,5 @@
 /** The printed sizes nearest to a size as sellers write it: the same numbers, without the letters that the print has. */
+import { lb, show } from '../../units/index.js';
 import { editDistance } from '../../units/internal.js';
 import { inflationTables } from '../tables.js';
 
@@ -15,10 +16,18 @@ export function numbersApart(one: string, other: string): number {
 export const sizeDistance = (asked: string, size: string): number =>
   100 * numbersApart(asked, size) + editDistance(asked, size);
 
-/** Printed sizes that have one number more or less than the text, as they are printed. */
-export function sizesLike(text: string): readonly string[] {
-  const sizes = new Set(inflationTables.flatMap(({ rows }) => rows.map(([size]) => size)));
-  return [...sizes].filter((size) => numbersApart(text, size) <= 1).slice(0, 3);
+/** A printed row of sizes that have one number more or less than the text: of the load range in the text, or the first there is. */
+export function rowsLike(text: string): readonly string[] {
+  const asked = /LR\s?([A-N])/i.exec(text)?.[1]?.toUpperCase();
+  const near = inflationTables.flatMap(({ rows }) => rows.filter(([size]) => numbersApart(text, size) <= 1));
+  const sizes = [...new Set(near.map(([size]) => size))].slice(0, 3);
+  return sizes.flatMap((size) => {
+    const rows = near.filter((row) => row[0] === size && row[3] !== '');
+    const row = rows.find(([, letter]) => letter === asked) ?? rows[0];
+    return row === undefined
+      ? []
+      : [`${[size, row[1]].filter((part) => part !== '').join(' ')} at ${row[2]} psi, ${show(lb(row[3]))}`];
+  });
 }
 
 const lettersBefore = (key: string): string => /^(ST|LT)(?=\d)/.exec(key)?.[0] ?? '';

@@ -4,7 +4,7 @@ import type { UnreadableDesignation } from '../designation-errors.js';
 import { plainInches } from '../load/size-figures.js';
 import type { Designation, TireFamily } from './designation.js';
 import type { Markings } from './markings.js';
-import { sizesLike } from './nearest-size.js';
+import { rowsLike } from './nearest-size.js';
 import { readMarkings } from './read-markings.js';
 import { readSize } from './read-size.js';
 import { fail, longest, type Scan, startScan } from './scan.js';
@@ -33,7 +33,7 @@ export function readTireDesignation(text: string): Either<UnreadableDesignation,
 /** A size that lacks a part is shown the printed sizes it may be. */
 function withNearest(problem: UnreadableDesignation): UnreadableDesignation {
   if (problem.fault !== 'MissingAspect' && problem.fault !== 'UnknownSize') return problem;
-  const nearest = sizesLike(problem.text);
+  const nearest = rowsLike(problem.text);
   return nearest.length === 0 ? problem : { ...problem, nearest };
 }
 

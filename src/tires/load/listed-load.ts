@@ -71,13 +71,17 @@ export function tableLoads(
   if (loads.length > 0) return right({ loads, least });
   if (fitment === 'dual' && pressures.length > 0)
     return left({ chapter: 'tires', tag: 'NoDualRating', designation: showDesignation(d) });
-  return left({
-    chapter: 'trace',
-    tag: 'NotTabulated',
-    table: table ?? 'tire load and pressure tables',
-    asked: `${showDesignation(d)}, load range ${letter}`,
-    nearest: printed,
-  });
+  const where = table ?? 'tire load and pressure tables';
+  return left(
+    d.range === undefined && d.version === undefined
+      ? notTabulated(
+          where,
+          showDesignation(d),
+          printed,
+          'the load range is missing: write it where the sidewall says so',
+        )
+      : notTabulated(where, `${showDesignation(d)}, load range ${letter}`, printed),
+  );
 }
 
 /** The load from the index, from the tables, or none. */

@@ -2,6 +2,7 @@
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type Decision, type Derived, decide } from '../../trace/index.js';
 import { lb, roundCapacityDown, roundLoadUp, show } from '../../units/index.js';
+import { own } from '../../units/internal.js';
 import type { TiresError } from '../errors.js';
 import { inPounds } from './known-figures.js';
 import type { Fitment } from './published-rows.js';
@@ -15,10 +16,8 @@ export interface MoldedLoad {
 }
 
 /** The molded load of this fitment, if there is one. A dual load above the single load is refused: one of them is misread. */
-export function moldedLoad(
-  { single, dual }: NonNullable<Tire['molded']>,
-  fitment: Fitment,
-): Either<TiresError, MoldedLoad> {
+export function moldedLoad(molded: NonNullable<Tire['molded']>, fitment: Fitment): Either<TiresError, MoldedLoad> {
+  const [single, dual] = [own(molded, 'single'), own(molded, 'dual')];
   const one = single === undefined ? undefined : inPounds('molded load, single', single, 'label');
   const two = dual === undefined ? undefined : inPounds('molded load, dual', dual, 'label');
   if (one !== undefined && isLeft(one)) return one;

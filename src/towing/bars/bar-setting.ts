@@ -19,6 +19,7 @@ import {
   times,
 } from '../../trace/index.js';
 import { toWire } from '../../units/index.js';
+import { has } from '../../units/internal.js';
 import type { TowingError } from '../errors.js';
 import { aShare, noneBelowZero, noneOf, plainShare } from '../figures.js';
 
@@ -37,8 +38,9 @@ export type Setting = { readonly moment: Derived<'lb*in'>; readonly decisions: r
 
 /** The moment of both bars at the hitch head, as it is stated: by itself, by what the trailer axles gained, or by the lift at the bar ends. */
 function momentAsStated(bars: Exclude<BarSetting, { readonly restore: AnyShare }>, a: Derived<'in'>): Derived<'lb*in'> {
-  if ('moment' in bars) return inUnit(asDerived('hitch moment', bars.moment), 'lb*in');
-  if ('trailerGain' in bars) return product('hitch moment', inPounds('gain of the trailer axles', bars.trailerGain), a);
+  if (has(bars, 'moment')) return inUnit(asDerived('hitch moment', bars.moment), 'lb*in');
+  if (has(bars, 'trailerGain'))
+    return product('hitch moment', inPounds('gain of the trailer axles', bars.trailerGain), a);
   const lift = inPounds('lift at the bar ends', bars.barLoad);
   return product('hitch moment', lift, inInches('bar length', bars.barLength));
 }
@@ -50,7 +52,7 @@ export function momentOf(
   tongue: Derived<'lb'>,
   offFront: Derived<'lb'>,
 ): Either<TowingError, Setting> {
-  if ('restore' in bars) {
+  if (has(bars, 'restore')) {
     const share = plainShare('fraction to restore', bars.restore);
     const fraction = aShare('fraction to restore', share);
     if (isLeft(fraction)) return fraction;

@@ -19,7 +19,7 @@ import {
   times,
 } from '../../trace/index.js';
 import { ratio, toWire, type Unit } from '../../units/index.js';
-import { signOfFigure } from '../../units/internal.js';
+import { has, signOfFigure } from '../../units/internal.js';
 import { publishedOverhangBound } from '../data/sources.js';
 import type { HitchKind, TowingError } from '../errors.js';
 import { allAboveZero, noneOf, plainShare } from '../figures.js';
@@ -81,7 +81,7 @@ function placed<U extends Unit>(
   return right({ notes: over.holds ? [overAxle] : [], decisions: [side, behindFront, over] });
 }
 
-const isShare = (overhang: Overhang): overhang is { readonly ofWheelbase: AnyShare } => 'ofWheelbase' in overhang;
+const isShare = (overhang: Overhang): overhang is { readonly ofWheelbase: AnyShare } => has(overhang, 'ofWheelbase');
 
 /** Reads the place of the ball. */
 export function hitchLever(place: HitchPlace): Either<TowingError, LeverRead> {

@@ -2,6 +2,7 @@
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { type Note, note } from '../../ratings/index.js';
 import { type AnyWeight, type Decision, type Derived, inPounds, sum } from '../../trace/index.js';
+import { has } from '../../units/internal.js';
 import { isMissing, type LoadOrMissing } from '../checks/checks-or-missing.js';
 import type { TowingError } from '../errors.js';
 import { type Called, noneBelowZero } from '../figures.js';
@@ -67,7 +68,7 @@ function leverOf({
     return right({ missing: ['overhang', ...(wheelbase === undefined ? ['wheelbase'] : [])] });
   if (overhang === 'unknown')
     return hitch === 'gooseneck' ? right({ missing: ['overhang'] }) : hitchLever({ hitch, overhang });
-  if ('ofWheelbase' in overhang) return hitchLever({ hitch, overhang });
+  if (has(overhang, 'ofWheelbase')) return hitchLever({ hitch, overhang });
   return wheelbase === undefined ? right({ missing: ['wheelbase'] }) : hitchLever({ hitch, overhang, wheelbase });
 }
 

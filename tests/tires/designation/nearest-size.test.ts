@@ -48,10 +48,24 @@ describe('a size as sellers write it', () => {
     expect(problem).toMatchObject({ tag: 'NotTabulated', instead: expect.stringMatching(/is missing/) });
     expect('nearest' in problem && problem.nearest?.[0]).toBe(nearest);
   });
-  it.each(['ST145R12', 'ST145/R12', 'ST145/R12 LRE'])('%s lacks its aspect; 145/80-12 is the nearest print', (text) => {
+  // printed rows: ST-3 (145/80-12 D 1,220 at 65 psi, E 1,520 at 80 psi)
+  it.each([
+    ['ST145R12', '145/80-12 D at 65 psi, 1,220 lb'],
+    ['ST145/R12', '145/80-12 D at 65 psi, 1,220 lb'],
+    ['ST145/R12 LRE', '145/80-12 E at 80 psi, 1,520 lb'],
+  ])('%s lacks its aspect; a row of 145/80-12 is the nearest print', (text, row) => {
     const problem = leftOf(readTireDesignation(text));
-    expect(problem).toMatchObject({ fault: 'MissingAspect', nearest: ['145/80-12'] });
-    expect(describeError(problem)).toMatch(/aspect.*the nearest printed sizes are 145\/80-12/);
+    expect(problem).toMatchObject({ fault: 'MissingAspect', nearest: [row] });
+    expect(describeError(problem)).toContain(`the nearest printed rows are ${row}`);
+  });
+  it('205/65R10 lacks its load range: it is no passenger-car tire of standard load', () => {
+    const problem = refused('205/65R10');
+    expect(problem).toMatchObject({
+      tag: 'NotTabulated',
+      asked: '205/65R10',
+      instead: 'the load range is missing: write it where the sidewall says so',
+    });
+    expect('nearest' in problem && problem.nearest?.[0]).toBe('205/65-10 B at 35 psi');
   });
   it('names nothing missing where no print has the same numbers', () => {
     const problem = refused('9.99-9 LRB');
