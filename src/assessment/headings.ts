@@ -25,7 +25,7 @@ import { stancePart } from './parts/stance.js';
 import type { StancePart } from './parts/stance-part.js';
 import { type TiedownsPart, tiedownsPart } from './parts/tiedowns.js';
 import type { TowPart } from './parts/tow-part.js';
-import { towPart } from './parts/tow-side.js';
+import { nothingTowed, towPart } from './parts/tow-side.js';
 
 export interface Headings {
   readonly coupling: CouplingPart;
@@ -47,7 +47,7 @@ export function headingsOf({ spec, stack, weighed, share }: Known): Headings {
   const tow = answered(
     towPart(spec, gross, balance?.tongue, stack.group, share),
     { id: 'tow', what: 'coupler, chains and tow vehicle', path: 'tow' },
-    (part): TowPart => part,
+    (part): TowPart => ({ ...nothingTowed, ...part }),
   );
   const stance = answered(
     stancePart(spec, weighed),
@@ -57,7 +57,7 @@ export function headingsOf({ spec, stack, weighed, share }: Known): Headings {
   const offLevel = answered(
     offLevelHitchPart(spec, weighed, stance, tow),
     { id: 'off-level', what: 'the hitch off level', path: 'trailer.ballAboveLevel' },
-    (part): OffLevelHitchPart => part,
+    (part): OffLevelHitchPart => ({ ...part, hitch: undefined }),
   );
   const { hitch } = offLevel;
   return {
@@ -84,7 +84,7 @@ export function headingsOf({ spec, stack, weighed, share }: Known): Headings {
     scale: answered(
       scalePart(spec, weighed, stack.at),
       { id: 'tickets', what: 'scale tickets', path: 'tickets' },
-      (part) => ({ ...part, gaps: [] }),
+      (part) => ({ ...part, reading: undefined, gaps: [] }),
     ),
     stance,
   };

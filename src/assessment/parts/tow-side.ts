@@ -23,7 +23,7 @@ export const vehicleOf = ({ tow, trailer }: DecodedSpec): TowVehicle | undefined
   tow && { ...tow, hitch: trailer.hitch === 'ball' ? 'ball behind' : 'gooseneck' };
 
 /** What is not known stands there as not known: nothing is read from a prototype. */
-const nothingTowed = {
+export const nothingTowed = {
   hitched: undefined,
   combination: undefined,
   bars: undefined,
