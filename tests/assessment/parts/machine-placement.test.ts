@@ -54,6 +54,16 @@ describe('the front end of the window (statics)', () => {
   });
 });
 
+describe('a piece whose shape is half known', () => {
+  it.each(['length', 'balancePoint'])('asks for what is wanting beside its %s', (key) => {
+    const piece = { name: 'excavator', weight: '9,000 lb', at: '180 in', [key]: '60 in' };
+    const { placement, notChecked } = change(['cargo', [piece]]);
+    expect(placement.pieces).toEqual([]);
+    const asked = notChecked.find(({ id }) => id === 'placement');
+    expect(asked?.paths).toEqual([`cargo.0.${key === 'length' ? 'balancePoint' : 'length'}`]);
+  });
+});
+
 describe('a balance point without an uncertainty', () => {
   it('is taken as exact, with a note, and has the window of one that is known to 0 in', () => {
     const [untold, exact] = [change(['cargo.0.uncertainty', undefined]), change(['cargo.0.uncertainty', '0 in'])];
