@@ -69,10 +69,13 @@ function againstLabel(
   const shown = showsCapacity(inPounds('GVWR', gvwr));
   if (!shown.holds) return { notes: [], decisions: [shown] };
   const more = decide(added, '>', limit.right);
-  const says =
-    'Before the first sale, more than the lesser of 1.5 % of the GVWR and 100 lb may not be added without correcting the capacity figure on the label (49 CFR 571.110 S10; verify).';
+  const line =
+    'Before the first sale, more than the lesser of 1.5 % of the GVWR and 100 lb may not be added without correcting the capacity figure on the label (49 CFR 571.110 S10; verify)';
+  const told = more.holds
+    ? note('AddedAboveLabelLine', `${line}: the options are more.`, [added, limit.right])
+    : note('AddedWithinLabelLine', `${line}: the options are not more.`, [added, limit.right]);
   return {
-    notes: more.holds ? [note('AddedAboveLabelLine', says, [added, limit.right])] : [],
+    notes: [told],
     decisions: [shown, more],
   };
 }
@@ -96,9 +99,14 @@ export function withOptions(
   const curb = sum('trailer weight with options', [empty.curb, all]);
   const item = itemWith(empty.item, parts, curb, axlesAt);
   const label = againstLabel(all, gvwr);
-  const told = note('OptionsAdded', 'Options are added to the weighed trailer: its weight before and after.', [
+  const tongues = [empty.item, item].flatMap((each) =>
+    each !== undefined && has(each, 'tongue') ? [inPounds('trailer tongue load', each.tongue)] : [],
+  );
+  const what = tongues.length === 0 ? 'its weight' : 'its weight and its tongue load';
+  const told = note('OptionsAdded', `Options are added to the weighed trailer: ${what} before and after.`, [
     empty.curb,
     curb,
+    ...tongues,
   ]);
   return { curb, item, notes: [told, ...label.notes], decisions: label.decisions };
 }

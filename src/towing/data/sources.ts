@@ -6,7 +6,7 @@ export const publishedOverhangBound = Object.freeze({
 } as const satisfies Source);
 
 export const chainsTogether = Object.freeze({
-  id: 'fmcsr-safety-device', title: '49 CFR 393.70(d) and its guidance', clause: 'ultimate strength not less than the gross weight towed; two chains may count together', grade: 'B',
+  id: 'fmcsr-safety-device', title: '49 CFR 393.70(d) and its guidance', clause: 'ultimate strength not less than the gross weight towed; two chains may count together', edition: 'archived agency page, current to 2012-08-30', grade: 'A',
 } as const satisfies Source);
 
 /** Of one State; two chains certified to SAE J684 (July 2005) are asked by Wash. WAC 204-70-070. */

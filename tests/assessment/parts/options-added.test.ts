@@ -1,6 +1,7 @@
 /** Options on a weighed trailer, axles moved together, and what is wider than the deck. */
 import { describe, expect, it } from 'vitest';
 import { type Assessment, assessJson } from '../../../src/assessment/index.js';
+import { show } from '../../../src/units/index.js';
 import { plain, rightOf } from '../../helpers/either.js';
 
 const axles = [184, 216].map((at) => ({ at: `${at} in`, gawr: '7,000 lb' }));
@@ -25,13 +26,24 @@ describe('options on a weighed trailer (statics)', () => {
   it('add their weight, and their share of it to the tongue: 80 x (200 - 40) / 200 = 64 lb', () => {
     const answer = run({ curb: { weight: '3,600 lb', tongue: '500 lb', added } });
     expect([plain(answer.weights.curb!), plain(answer.weights.balance!.tongue)]).toEqual([3680, 564]);
-    expect(noted(answer)).toContain('OptionsAdded');
+    const told = answer.notes.find(({ tag }) => tag === 'OptionsAdded');
+    expect(told?.figures?.map(({ why, value }) => `${why.symbol} ${show(value)}`)).toEqual([
+      'trailer weight 3,600 lb',
+      'trailer weight with options 3,680 lb',
+      'trailer tongue load 500 lb',
+      'trailer tongue load with options 564 lb',
+    ]);
   });
   it('of more than 100 lb meet the line of the label rule, on a trailer that shows a capacity figure (GVWR up to 10,000 lb)', () => {
     const of = (weight: string, gvwr: string) =>
       noted(run({ gvwr, curb: { weight: '3,600 lb', tongue: '500 lb', added: [{ ...added[0], weight }] } }));
     const asked = [of('100 lb', '10,000 lb'), of('101 lb', '10,000 lb'), of('101 lb', '10,001 lb')];
-    expect(asked.map((tags) => tags.includes('AddedAboveLabelLine'))).toEqual([false, true, false]);
+    const lines = asked.map((tags) => tags.filter((tag) => /LabelLine$/.test(tag)).join());
+    expect(lines).toEqual(['AddedWithinLabelLine', 'AddedAboveLabelLine', '']);
+    const within = run({ gvwr: '5,000 lb', curb: { weight: '2,000 lb', tongue: '300 lb', added } }).notes;
+    const line = within.find(({ tag }) => tag === 'AddedAboveLabelLine');
+    // 80 lb against 1.5 % of 5,000 lb = 75 lb
+    expect(line?.figures?.map(({ value }) => show(value))).toEqual(['80 lb', '75 lb']);
   });
   it('take their weight off the payload', () => {
     const payload = (answer: Assessment): number => plain(answer.payload!.best!.weight);
