@@ -36,7 +36,7 @@ const inWords = ({ value, unit }: ExactFigure): FigureText => `${digitsOf(value)
 
 function givenAgrees(node: GivenNode, figure: ExactFigure, at: string, { leaves }: Against): Outcome {
   if (node.path === undefined || leaves === undefined) return right('taken');
-  const told = leaves(node.path, figure.unit);
+  const told = leaves(node.path);
   const what = `${node.name}, ${node.path} of the spec`;
   if (told === undefined) return wrong(at, what, node.figure, 'a key that the spec has');
   if (told.unit !== figure.unit || snappedOrder(told.value, figure.value) !== 0)
