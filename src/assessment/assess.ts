@@ -13,7 +13,7 @@ import { knownOf } from './known.js';
  * Three separate questions, never one: gross against GVWR; each axle against its GAWR; tongue load against coupler and
  * tow vehicle. The payload is the least of what every known limit allows.
  *
- * A static reckoning: no road loads, no fatigue, no safe speed, and never "legal". Labels and makers govern.
+ * A static calculation: no road loads, no fatigue, no safe speed, and never "legal". Labels and makers govern.
  *
  * @param spec what is known of the trailer, its cargo and what tows it: an editor offers the keys, each with where it is read;
  * figures as people write them, `'9,200 lb'`, or as quantities, `lb(9200)`

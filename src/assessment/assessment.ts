@@ -31,7 +31,7 @@ export interface Assessment {
   readonly weights: Weighed;
   /** The load on each axle, in the order of the spec. */
   readonly axleLoads: readonly AxleLoad[];
-  /** The cold pressure each axle's tires need for the heaviest load that one of them sees, by the printed rows. The placard's pressure governs. */
+  /** The cold pressure each axle's tires need for the heaviest load on one of them, by the printed rows. The placard's pressure governs. */
   readonly pressures: readonly NeededPressure[];
   /** The tongue load, its share, its checks, its guideline and whether it lifts, in one place; present when the balance is known. */
   readonly tongue?: TonguePart | undefined;
@@ -45,7 +45,7 @@ export interface Assessment {
   readonly uplift: Uplift;
   /** The gravest finding: `over` (a rating exceeded, or something lifts), `attention`, `within`, or `unchecked`. */
   readonly verdict: AssessmentVerdict;
-  /** What is not right and is no check of a rating: tongue outside its band, the machine's place, tiedowns, edges, ramps, the pull on the ball while loading, parts below the label, no brakes told, axle groups, figures that are hard to believe. */
+  /** Warnings that are not rating checks: tongue outside its band, the machine's place, tiedowns, edges, ramps, the pull on the ball while loading, parts below the label, unknown brakes, axle groups, implausible figures. */
   readonly attention: readonly Note[];
   /** What it may carry, in lb: the most at some share of the tongue band, and at every share; absent where no limit or no weight is known. */
   readonly payload?: Carry | undefined;

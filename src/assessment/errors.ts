@@ -11,7 +11,7 @@ import type { UnitsError } from '../units/errors.js';
 
 /** A fact the question needs is not in the spec. */
 export interface MissingFact {
-  /** The chapter that says so. */
+  /** The chapter of the error. */
   readonly chapter: 'assessment';
   /** Which error it is: programs switch on it. */
   readonly tag: 'MissingFact';
@@ -25,7 +25,7 @@ export interface MissingFact {
 
 /** The JSON value is no plain answer. */
 export interface NotAnAnswer {
-  /** The chapter that says so. */
+  /** The chapter of the error. */
   readonly chapter: 'assessment';
   /** Which error it is: programs switch on it. */
   readonly tag: 'NotAnAnswer';
@@ -39,7 +39,7 @@ export interface NotAnAnswer {
 
 /** A plain answer of another version of the format: it is neither right nor wrong here. */
 export interface OtherAnswerVersion {
-  /** The chapter that says so. */
+  /** The chapter of the error. */
   readonly chapter: 'assessment';
   /** Which error it is: programs switch on it. */
   readonly tag: 'OtherAnswerVersion';

@@ -28,7 +28,7 @@ export interface NoAxles {
   readonly path?: string;
 }
 
-/** How more than two independently sprung axles share a load cannot be told without their spring rates. */
+/** How more than two independently sprung axles share a load is unknown without their spring rates. */
 export interface SharingUnknown {
   readonly chapter: 'axles';
   readonly tag: 'SharingUnknown';

@@ -25,7 +25,7 @@ export const tireSumSource: Source = Object.freeze({
   grade: 'A',
 });
 
-/** The parts of an axle system that must bear its GAWR, in the order they are told. */
+/** The parts of an axle system that must bear its GAWR, in the order they are reported. */
 const partNames = ['beam', 'springs', 'hubs', 'wheels', 'tires'] as const;
 
 const nothing = constant(lb(0));

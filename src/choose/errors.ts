@@ -1,8 +1,8 @@
 /** What can go wrong with a question over whole answers: plain data. */
 
-/** A tolerance, a lever or a line was told for something that the spec does not have. */
+/** A tolerance, a lever or a line was given for something that the spec does not have. */
 export interface NotInTheSpec {
-  /** The chapter that says so. */
+  /** The chapter of the error. */
   readonly chapter: 'choose';
   /** Which error it is: programs switch on it. */
   readonly tag: 'NotInTheSpec';
@@ -14,7 +14,7 @@ export interface NotInTheSpec {
 
 /** A figure of a question that cannot be read, or cannot be: a tolerance below zero, a weight where a length was asked. */
 export interface UnusableFigure {
-  /** The chapter that says so. */
+  /** The chapter of the error. */
   readonly chapter: 'choose';
   /** Which error it is: programs switch on it. */
   readonly tag: 'UnusableFigure';
@@ -28,7 +28,7 @@ export interface UnusableFigure {
 
 /** The question lacks its input: no trailer in the stock, a sheet with too few figures. */
 export interface NothingToAnswer {
-  /** The chapter that says so. */
+  /** The chapter of the error. */
   readonly chapter: 'choose';
   /** Which error it is: programs switch on it. */
   readonly tag: 'NothingToAnswer';

@@ -26,7 +26,7 @@ const said = (out: string, code: Ended['code'] = 0): Ended => ({
 });
 const unreadable = (lines: readonly string[]): Ended => ({ out: '', err: `${lines.join('\n')}\n`, code: 2 });
 
-/** One line a fault: a spec tells all of its faults at once. */
+/** One line for each fault: the reader reports all faults of a spec at once. */
 const linesFor = (error: TrailerError): readonly string[] =>
   error.tag === 'UndecodableSpec'
     ? error.problems.map((problem) => describeError({ ...error, problems: [problem], path: problem.path }))
@@ -65,7 +65,7 @@ function namesOf(files: readonly string[]): readonly string[] {
 }
 
 async function compared(files: readonly string[], read: ReadText): Promise<Ended> {
-  // Read as untyped JSON by the same reader: what is no spec is told, file by file.
+  // Read as untyped JSON by the same reader: a file that is no spec is reported by its name.
   const specs: Record<string, SpecInput> = {};
   const names = namesOf(files);
   for (const [i, file] of files.entries()) {

@@ -7,7 +7,7 @@ import { capacityText, deckText, loadText, plain } from './drawing/numbers.js';
 import { type FigureOptions, framed, settingOf } from './drawing/options.js';
 import { broken } from './drawing/words.js';
 
-/** What the figure needs: the rows of `payloadByLength`, and the GVWR they were reckoned with. */
+/** What the figure needs: the rows of `payloadByLength`, and the GVWR they were calculated with. */
 export interface LengthsToDraw {
   /** One row a length, from `payloadByLength`. */
   readonly rows: PayloadByLength['rows'];

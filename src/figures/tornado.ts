@@ -16,7 +16,7 @@ export interface TornadoData {
   readonly base: number;
   /** The bars, in the order in which they are drawn. */
   readonly bars: readonly Bar[];
-  /** Where the wall is; zero unless told: a reserve below zero is over. `none` for a figure without one. */
+  /** Where the wall is; zero by default: a reserve below zero is over. `none` for a figure without one. */
   readonly wall?: number | 'none';
 }
 

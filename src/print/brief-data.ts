@@ -40,7 +40,7 @@ export interface BriefRemedy {
   readonly says: string;
 }
 
-/** What other questions found out, to be told on the first page. */
+/** Results of other questions, for the first page. */
 export interface BriefExtras {
   /** What would put right what is wrong. */
   readonly remedies?: readonly BriefRemedy[];
@@ -48,7 +48,7 @@ export interface BriefExtras {
   readonly sureness?: { readonly says: string };
 }
 
-/** A fact that nobody has told, and the questions that it would answer. */
+/** A missing fact, and the questions that it would answer. */
 export interface BriefOpen {
   /** The ids of the questions. */
   readonly ids: readonly string[];

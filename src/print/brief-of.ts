@@ -1,4 +1,4 @@
-/** The first page as data: what a reader at the counter wants to know, in the order in which it decides. */
+/** The first page as data, in the order of importance to a reader at the counter. */
 import { type Assessment, ruleFindings } from '../assessment/index.js';
 import type { Check } from '../ratings/index.js';
 import { type Finding, hasEffect } from '../rules/index.js';

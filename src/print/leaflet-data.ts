@@ -35,7 +35,7 @@ export interface Leaflet {
   readonly tightest: readonly Check[];
   /** What to do while loading, in order. */
   readonly loading: readonly LoadingStep[];
-  /** What nobody has told, to be filled in by hand. */
+  /** Missing facts, to be filled in by hand. */
   readonly boxes: readonly BriefOpen[];
   /** The date that the caller gives. */
   readonly date: string;

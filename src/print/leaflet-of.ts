@@ -1,4 +1,4 @@
-/** The leaflet for the buyer as data: half a page, with boxes for what nobody has told. */
+/** The leaflet for the buyer as data: half a page, with boxes for missing facts. */
 import { type Assessment, libraryVersion } from '../assessment/index.js';
 import { type Check, tightest } from '../ratings/index.js';
 import { type Derived, leastOf, nodesOf, type Source } from '../trace/index.js';
@@ -89,7 +89,7 @@ function sourcesOf({ checks, partChecks, tongue }: Assessment): readonly string[
  * What does the buyer take along?
  *
  * Names, verdict, payload and what sets it, the loads as bars, where to park, the three checks closest to their limits, what
- * to do while loading, boxes for what nobody has told, date, version, sources and cautions.
+ * to do while loading, boxes for missing facts, date, version, sources and cautions.
  *
  * Not a certificate, a manual or a placard: those are the maker's.
  *

@@ -62,7 +62,7 @@ export type FactName = WeightName | LengthFact;
 /**
  * What is known about one job: a trailer coupled to a tow vehicle.
  *
- * Whatever is left out is not assumed; a rule that needs it cannot be told. Figures may be in any unit of weight or length
+ * A fact left out is not assumed; a rule that needs it cannot be decided. Figures may be in any unit of weight or length
  * and may bring their working. `'none'` says that there is no such thing, and a rule that asks for it does not apply. `label GCWR` is the figure on the certification label of the tow vehicle, or
  * `'not shown'` when somebody has looked and the label has none. `tow vehicle gross` is the loaded vehicle before the
  * trailer rests on it, so that the tongue load counts once. `actual weights within ratings` says that nobody is loaded

@@ -21,10 +21,10 @@ const known = new WeakMap<object, Contradictions>();
 /**
  * Which statements of this spec contradict each other?
  *
- * Each is told at every key that may have to change: a GAWR above its beam at `trailer.axles.0.gawr` and `trailer.axles.0.beam`.
+ * Each is reported at every key that may have to change: a GAWR above its beam at `trailer.axles.0.gawr` and `trailer.axles.0.beam`.
  *
  * @param spec a spec that has been read, or what could be read of one with faults
- * @returns the problems, and the comparisons they were told by, for studies
+ * @returns the problems, and the comparisons behind them, for studies
  * @example contradictionsIn(orThrow(decodeSpec(spec))).problems.length // 0
  */
 export function contradictionsIn(spec: Partly<DecodedSpec>): Contradictions {

@@ -24,8 +24,8 @@ const longest = 1_000_000;
 /**
  * What does this JSON say about a trailer?
  *
- * Nothing is filled in. Each figure knows its place, what it rests on, and how it was written; it has been brought to the unit the
- * library reckons in. All faults are told at once, contradictions among what could be read included, each at the key that must change.
+ * No default is filled in. Each figure has its path, its basis and its text as written; it is converted to the unit the
+ * library calculates in. All faults are reported at once, contradictions among the readable figures included, each at the key that must change.
  *
  * Not for text: `readJson` makes a JSON value of it first.
  *

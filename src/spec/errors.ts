@@ -37,7 +37,7 @@ export interface Problem {
 
 /** The text is not JSON. */
 export interface MalformedJson {
-  /** The chapter that says so. */
+  /** The chapter of the error. */
   readonly chapter: 'spec';
   /** Which error it is: programs switch on it. */
   readonly tag: 'MalformedJson';
@@ -49,7 +49,7 @@ export interface MalformedJson {
 
 /** The spec has places that cannot be read, or that contradict each other; all of them are named. */
 export interface UndecodableSpec {
-  /** The chapter that says so. */
+  /** The chapter of the error. */
   readonly chapter: 'spec';
   /** Which error it is: programs switch on it. */
   readonly tag: 'UndecodableSpec';

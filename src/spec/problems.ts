@@ -1,4 +1,4 @@
-/** From the faults of the codecs to the problems that are told. */
+/** From the faults of the codecs to the problems that are reported. */
 import type * as t from 'io-ts';
 import { inShort } from '../units/internal.js';
 import { type Fault, pathOf } from './codec/fault.js';

@@ -4,7 +4,7 @@ import { decodeSpec } from './decode.js';
 import type { SpecInput } from './types/spec.js';
 import { wordsForProblem } from './words.js';
 
-/** One fault as Standard Schema tells it: the sentence, and the keys down to the field. */
+/** One fault in the form of Standard Schema: the sentence, and the keys down to the field. */
 export interface SpecIssue {
   /** The sentence, without the path. */
   readonly message: string;

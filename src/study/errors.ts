@@ -3,7 +3,7 @@ import type { AssessError } from '../assessment/errors.js';
 
 /** The spec has no figure at this path. */
 export interface UnknownPath {
-  /** The chapter that says so. */
+  /** The chapter of the error. */
   readonly chapter: 'study';
   /** Which error it is: programs switch on it. */
   readonly tag: 'UnknownPath';
@@ -15,7 +15,7 @@ export interface UnknownPath {
 
 /** A variation without levels, with a level that is not a figure of the right kind, or outside what the input may be. */
 export interface UnusableVariation {
-  /** The chapter that says so. */
+  /** The chapter of the error. */
   readonly chapter: 'study';
   /** Which error it is: programs switch on it. */
   readonly tag: 'UnusableVariation';
@@ -29,7 +29,7 @@ export interface UnusableVariation {
 
 /** More variants than a study takes on. */
 export interface TooManyVariants {
-  /** The chapter that says so. */
+  /** The chapter of the error. */
   readonly chapter: 'study';
   /** Which error it is: programs switch on it. */
   readonly tag: 'TooManyVariants';
@@ -43,7 +43,7 @@ export interface TooManyVariants {
 
 /** More rows than memory holds as columns. */
 export interface TooManyRows {
-  /** The chapter that says so. */
+  /** The chapter of the error. */
   readonly chapter: 'study';
   /** Which error it is: programs switch on it. */
   readonly tag: 'TooManyRows';
@@ -57,7 +57,7 @@ export interface TooManyRows {
 
 /** The tape and the exact working disagree: a defect of the library, always reported. */
 export interface TapeMismatch {
-  /** The chapter that says so. */
+  /** The chapter of the error. */
   readonly chapter: 'study';
   /** Which error it is: programs switch on it. */
   readonly tag: 'TapeMismatch';
@@ -75,7 +75,7 @@ export interface TapeMismatch {
 
 /** Somebody stopped the run. */
 export interface Aborted {
-  /** The chapter that says so. */
+  /** The chapter of the error. */
   readonly chapter: 'study';
   /** Which error it is: programs switch on it. */
   readonly tag: 'Aborted';
@@ -87,7 +87,7 @@ export interface Aborted {
 
 /** No value of the input brings the reserve to zero. */
 export interface NoSolution {
-  /** The chapter that says so. */
+  /** The chapter of the error. */
   readonly chapter: 'study';
   /** Which error it is: programs switch on it. */
   readonly tag: 'NoSolution';

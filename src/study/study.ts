@@ -54,7 +54,7 @@ export interface Study {
   readonly axes: readonly Axis[];
   /** The figures of a row, and the unit of each. */
   readonly figures: readonly { readonly name: string; readonly unit: string }[];
-  /** Blocks of about a thousand rows in reused columns; for whoever wants the speed. */
+  /** Blocks of about a thousand rows in reused columns; the fastest form. */
   readonly chunks: (from?: number, to?: number) => Generator<Chunk, void>;
   /** Records, lazily, in a stable order. An aborted run ends with a row that says so. */
   readonly rows: (from?: number, to?: number) => Generator<Row, void>;

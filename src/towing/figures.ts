@@ -1,4 +1,4 @@
-/** Reading the figures of a towing question: any unit in, inPounds and inInches on, and the guards that come before the steps. */
+/** Reading the figures of a towing question: any unit is converted to pounds and inches, and guarded before it is used. */
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
 import {
   type AnyShare,

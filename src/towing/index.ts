@@ -1,5 +1,5 @@
 /**
- * Towing: what the tow vehicle's axles feel, which rating in the chain is the tightest, what scale tickets tell.
+ * Towing: loads on the tow vehicle's axles, the tightest rating of the chain, readings of scale tickets.
  *
  * @module towing
  */

@@ -91,7 +91,7 @@ const isFigure = (each: Derived<Unit> | ExplainOptions): each is Derived<Unit> =
  * How did this figure come about?
  *
  * Figures are printed in the units that were computed in; for `{ units: 'metric' }` each is converted for print alone, to two
- * decimals, and a step that only changed units for the reckoning reads as the figure itself. Steps of a rounding keep their unit.
+ * decimals, and a step that only converted units for the calculation reads as the figure itself. Steps of a rounding keep their unit.
  *
  * @param figures one or more figures of an answer; behind them, where it is wanted, `{ units: 'metric' }`
  * @returns text of at most 80 columns: one block a step, inputs with what they rest on, sources in brackets

@@ -1,6 +1,6 @@
 /**
- * Figures on their way in: any unit of their dimension, with or without their working. What is reckoned in pounds and inches
- * is brought there by a recorded conversion.
+ * Inputs of functions: any unit of their dimension, with or without their working. What is calculated in pounds and inches
+ * is converted to them by a recorded step.
  */
 import type { UnitOf } from '../units/index.js';
 import type { Basis } from './basis.js';

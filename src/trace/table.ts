@@ -31,7 +31,7 @@ export function findRow<Row>(
   );
 }
 
-/** So much of a key is told back: it may come from a caller's file. */
+/** An error repeats at most this much of a key, which may come from a caller's file. */
 const mostAsked = 120;
 
 /** The error of a row that is not printed; `instead` says what to do about it. @example notTabulated('load ranges', 'Z', ['H', 'G']).tag // NotTabulated */

@@ -2,7 +2,7 @@
  * The one place that imports decimal.js.
  *
  * A private clone with fixed settings: 34 significant digits, half even. Nobody's `Decimal.set` can reach it, and it
- * reaches nobody's. Its own settings cannot be changed either: a decimal that is handed out names it as its constructor.
+ * reaches nobody's. Its own settings cannot be changed either: every decimal returned names it as its constructor.
  */
 import { Decimal as Base } from 'decimal.js';
 
@@ -11,7 +11,7 @@ const settings = { defaults: true, precision: 34, rounding: Base.ROUND_HALF_EVEN
 export const Decimal = Base.clone(settings);
 Object.freeze(Decimal);
 
-/** Powers and angles raise the precision for a moment: they are worked out in a clone that is never handed out. */
+/** Powers and angles raise the precision for a moment: they are worked out in a clone that is never returned. */
 const Open = Base.clone(settings);
 
 type OfOne = 'acos' | 'asin' | 'atan' | 'cos' | 'ln' | 'sin' | 'tan';

@@ -1,9 +1,9 @@
-/** A function of a text that is asked the same few texts over and over: what it said is kept. */
+/** Cache for a function of a text that is called with the same few texts over and over. */
 
 /** Cache size; the cache is cleared when full. */
 const most = 500;
 
-/** The same function; what it hands out is shared, so it must be plain data that nobody changes. */
+/** The same function; its results are shared, so they must be plain data that nobody changes. */
 export function remembered<A>(answer: (text: string) => A): (text: string) => A {
   const known = new Map<string, { readonly answer: A }>();
   return (text) => {

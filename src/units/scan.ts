@@ -1,4 +1,4 @@
-/** Reading figures character by character: every step moves forward, so the time grows with the length and no more. */
+/** Reading figures character by character: every step moves forward, so the time grows with the length only. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { Decimal } from './decimal.js';
 import type { UnreadableQuantity } from './errors.js';

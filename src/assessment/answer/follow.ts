@@ -89,7 +89,7 @@ function computedAgrees(
   return basis === node.basis ? right(exact) : wrong(at, `basis of ${what}`, node.basis, basis);
 }
 
-/** What a node comes to in exact fractions, when what the answer says of it agrees. */
+/** The exact figure of a node, when the answer's figure agrees with it. */
 function figureOf(node: AnswerNode, at: string, before: Before, against: Against): Either<DoesNotFollow, Found> {
   const stated = readFigure(node.figure);
   if (stated === undefined) return wrong(at, node.name ?? node.is, node.figure, 'digits, a blank and a unit');

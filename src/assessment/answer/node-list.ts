@@ -1,4 +1,4 @@
-/** Writes a working out: every node once, operands before the steps that use them. */
+/** A working as a list: every node once, operands before the steps that use them. */
 import type { Computed, Node, Source } from '../../trace/index.js';
 import type { Quantity, Unit } from '../../units/index.js';
 import { own } from '../../units/internal.js';

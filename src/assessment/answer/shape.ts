@@ -75,7 +75,7 @@ export interface AnswerUplift extends AnswerFigure {
   readonly what: string;
 }
 
-/** What could not be asked, for want of which fact. */
+/** An open question, and the missing facts. */
 export interface AnswerOpenQuestion {
   /** A stable name for programs. */
   readonly id: string;
@@ -87,7 +87,7 @@ export interface AnswerOpenQuestion {
   readonly what: string;
 }
 
-/** What one published rule says. It is told, and not verified: the text of a rule is no figure. */
+/** The finding of one published rule. It is not verified, because the text of a rule is not a figure. */
 export interface AnswerRule {
   /** The clause of the rule. */
   readonly clause: string;
@@ -97,9 +97,9 @@ export interface AnswerRule {
   readonly id: string;
   /** A duty, or a limit. */
   readonly kind: RuleKind;
-  /** What has to be found out before it can be told. */
+  /** The facts needed before the rule can be decided. */
   readonly missing?: readonly string[];
-  /** A duty applies or not, a limit is kept or crossed; either may not apply or not be told. */
+  /** A duty applies or not, a limit is kept or crossed; either may not apply, or cannot be decided. */
   readonly outcome: Outcome;
   /** What it is about. */
   readonly topic: string;

@@ -29,7 +29,7 @@ const ofTongue = (tongue: TonguePart | undefined): readonly Note[] =>
     ? []
     : [note('TongueOutsideGuideline', `tongue too ${tongue.guideline.verdict} for the guideline`)];
 
-/** Pieces that share a place hinder each other in the same words: each is told once. */
+/** Two pieces that share a place give the same warning twice: it is kept once. */
 const ofPlaces = ({ pieces }: PlacePart): readonly Note[] =>
   pieces.flatMap(({ name, index, window, now }) => {
     const paths = [`cargo.${index}`];

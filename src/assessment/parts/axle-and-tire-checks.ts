@@ -1,4 +1,4 @@
-/** Axles and tires against their ratings in one way of standing. */
+/** Axles and tires against their ratings in one attitude. */
 import { type Check, checkLoad, rating, weight } from '../../ratings/index.js';
 import { greatestOf } from '../../trace/index.js';
 import type { Stack } from './running-gear.js';
@@ -36,7 +36,7 @@ export const checksOf = (stack: Stack, standing: Standing): readonly Check[] => 
 /** The tires of the heavier side. */
 export const heavierSideChecks = (stack: Stack, { how, onHeavierSide }: Standing): readonly Check[] =>
   tireChecks(stack, how, onHeavierSide, ' heavier side');
-/** The greatest load that one tire of each axle sees, as far as the spec refers to its ways of standing. */
+/** The greatest load on one tire of each axle, over the attitudes that the spec gives. */
 export const heaviestOnTires = (stack: Stack, standings: readonly [Standing, ...Standing[]]): OnTires =>
   stack.tires.map((tire, i) => {
     const [level, ...others] = standings.map(({ onTires, onHeavierSide }) => onHeavierSide[i] ?? onTires[i]);

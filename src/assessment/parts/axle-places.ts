@@ -7,7 +7,7 @@ type Inches = Derived<'in'>;
 const written = ({ axles }: Pick<DecodedTrailer, 'axles'>): readonly (Inches | undefined)[] =>
   axles.map(({ at }, i) => at && inInches(`axle ${i + 1} position`, renamed(`axle ${i + 1} position`, at)));
 
-/** How far `axleGroup.at` moves the axles from where they are written; none where it is not told, or not all their places are. */
+/** How far `axleGroup.at` moves the axles from where they are written; none where it is unknown, or one of their places is. */
 export function axlesMoved(trailer: Pick<DecodedTrailer, 'axles' | 'axleGroup'>): Inches | undefined {
   const at = trailer.axleGroup?.at;
   const places = written(trailer).filter((place) => place !== undefined);
@@ -18,7 +18,7 @@ export function axlesMoved(trailer: Pick<DecodedTrailer, 'axles' | 'axleGroup'>)
   return result('axles moved', minus(inInches('middle of the axles', at), middle));
 }
 
-/** The place of each axle; undefined where it is not told. */
+/** The place of each axle; undefined where it is unknown. */
 export function axlePlaces(trailer: Pick<DecodedTrailer, 'axles' | 'axleGroup'>): readonly (Inches | undefined)[] {
   const moved = axlesMoved(trailer);
   const places = written(trailer);

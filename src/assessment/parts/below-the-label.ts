@@ -36,7 +36,7 @@ interface Weaker {
 /** From this label on carriers' trailers must have brakes, and most States ask for them. 49 CFR 393.42(b)(2) excepts 3,000 lb or less. */
 const braked = constant(lb(3000), 'light trailer');
 
-/** What each part of the hitch is rated for, as far as it is told. */
+/** What each part of the hitch is rated for, as far as known. */
 function hitchParts({ trailer: { coupler, chains }, tow }: DecodedSpec): readonly Weaker[] {
   const ball = tow?.ball?.gross;
   const each = chains && inPounds('breaking strength of a chain', chains.each);

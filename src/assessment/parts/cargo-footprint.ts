@@ -6,7 +6,7 @@ import type { OpenQuestion } from './open-questions.js';
 
 type Inches = Derived<'in'>;
 
-/** A piece and what it covers of the deck, as far as that is told. */
+/** A piece and the stretch of deck it covers, as far as known. */
 export interface Covered {
   readonly name: string;
   readonly index: number;
@@ -45,7 +45,7 @@ export function coveredBy(piece: DecodedCargo, index: number): Covered | undefin
 
 export const pathsOf = (...indices: readonly number[]): readonly string[] => indices.map((index) => `cargo.${index}`);
 
-/** What asks attention, what is not told, and the comparisons that said so. */
+/** Warnings, missing facts, and the comparisons behind them. */
 export interface OnDeck {
   readonly attention: readonly Note[];
   readonly notChecked: readonly OpenQuestion[];

@@ -57,7 +57,7 @@ const noWeight = constant(lb(0));
 export const weighsNothing = (cargo: DecodedCargo): Decision =>
   decide(inPounds(`${cargo.name} weight`, cargo.weight), '<=', noWeight);
 
-/** The heaviest axle of a machine; undefined where its axle loads are not told. */
+/** The heaviest axle of a machine; undefined where its axle loads are unknown. */
 export const heaviestAxle = ({ axles = [] }: DecodedCargo): Derived<'lb'> | undefined =>
   axles.length === 0
     ? undefined
@@ -66,7 +66,7 @@ export const heaviestAxle = ({ axles = [] }: DecodedCargo): Derived<'lb'> | unde
         axles.map((axle, i) => inPounds(`load of machine axle ${i + 1}`, axle)),
       );
 
-/** Of the pieces whose axle loads are told, the one with the heaviest axle: a lighter machine may have it. */
+/** Of the pieces with known axle loads, the one with the heaviest axle: a lighter machine may have it. */
 export const pieceOfHeaviestAxle = (cargo: readonly DecodedCargo[]): Piece | undefined =>
   greatest(
     cargo.flatMap((piece, index) => {
@@ -77,7 +77,7 @@ export const pieceOfHeaviestAxle = (cargo: readonly DecodedCargo[]): Piece | und
 
 /**
  * The piece that pulls the ball up most while it comes on over the deck's edge, with all others in their places: the
- * greatest `weight (edge - place)`. Where a place is not told, the heaviest piece, and of several alike the one without a place:
+ * greatest `weight (edge - place)`. Where a place is unknown, the heaviest piece, and of several equal ones the one without a place:
  * its own place does not matter.
  */
 export function pieceThatLiftsMost(

@@ -56,7 +56,7 @@ export function couplingPart(spec: DecodedSpec, group: AxleGroup | undefined): E
 
 const metric: ReadonlySet<Unit> = new Set(['kg', 't']);
 
-/** Whether somebody told this figure in kilograms. */
+/** Whether this figure was written in kilograms. */
 const inKilograms = (figure: Derived<'lb'> | undefined): boolean =>
   figure !== undefined &&
   nodesOf([figure.why]).some(
@@ -64,8 +64,8 @@ const inKilograms = (figure: Derived<'lb'> | undefined): boolean =>
   );
 
 /**
- * The usual band of tongue shares is one of a place. For a ball trailer whose label or coupler is told in kilograms, without a
- * place and without a band of its own, that is said and asked: the American band is not taken silently.
+ * The usual band of tongue shares depends on the country. For a ball trailer whose label or coupler is in kilograms, without a
+ * country and without a band of its own, a note asks for it: the American band is not used silently.
  */
 export function practicePart({ hitch, practice, guideline, gvwr, coupler }: DecodedTrailer): Part {
   const open = hitch === 'ball' && practice === undefined && guideline === undefined;

@@ -1,4 +1,4 @@
-/** Every limit that a laden trailer meets, in every way of standing: what payload and places are worked out from, and what the checks ask. */
+/** Every limit on a laden trailer, in every attitude: payload, places and checks all use this one list. */
 import type { LadenLimit } from '../../load/index.js';
 import type { Bound } from '../../ratings/index.js';
 import { inPounds } from '../../trace/index.js';

@@ -1,4 +1,4 @@
-/** How cargo off the middle leans on the two sides: of all of it in its proportions, and of one piece with the others staying. */
+/** How cargo off the centre line loads the two sides: all of it in its proportions, or one piece with the others staying. */
 import type { DecodedSpec } from '../../spec/index.js';
 import {
   constant,

@@ -1,4 +1,4 @@
-/** The hitch with the ball off level: what the axles lose the tongue takes, and each rating that it presses on is asked again. */
+/** The hitch with the ball off level: the tongue takes the load that the axles lose, and each of its ratings is checked again. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { checkLoad, note, rating, weight } from '../../ratings/index.js';
 import type { DecodedSpec } from '../../spec/index.js';

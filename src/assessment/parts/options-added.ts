@@ -80,7 +80,7 @@ function againstLabel(
   };
 }
 
-/** Adds the options of a spec to the empty trailer; both weights are told. */
+/** Adds the options of a spec to the empty trailer; both weights are reported. */
 export function withOptions(
   empty: { readonly curb: Lb; readonly item?: Item | undefined },
   { added = [] }: DecodedCurb,

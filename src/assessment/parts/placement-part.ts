@@ -19,7 +19,7 @@ export interface PiecePlacement {
 }
 
 export interface PlacePart extends Part {
-  /** Each piece whose length and balance point are told. */
+  /** Each piece with known length and balance point. */
   readonly pieces: readonly PiecePlacement[];
 }
 

@@ -65,7 +65,7 @@ function ofPoint(leaf: Given): readonly Note[] {
   return [doubt('ReadWithDecimals', says, { value, why: leaf }, path)];
 }
 
-/** All of them, and the decisions they were told by. */
+/** All of them, and the decisions behind them. */
 export function doubtsIn(spec: DecodedSpec): Doubts {
   const [gvwr, machine] = [ofGvwr(spec), ofMachine(spec)];
   return {

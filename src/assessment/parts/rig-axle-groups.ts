@@ -44,7 +44,7 @@ export function rigAxleGroups({
     { behind: base, weight: hitched.rear },
     ...group.axles.map(({ at }, i) => ({ behind: plus(ball, at), weight: (axleLoads[i] as AxleLoad).load })),
   ];
-  // A lifted axle is told by the checks; it has no group to be weighed in.
+  // A lifted axle is reported by the checks; it belongs to no group.
   if (axles.some(({ weight }) => !decide(weight, '>', nothing).holds)) return right(undefined);
   const found = axleGroups(axles, rules?.axleGroups ?? anyCounting);
   return found._tag === 'Left' ? found : right(found.right.groups);

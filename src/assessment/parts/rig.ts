@@ -1,4 +1,4 @@
-/** What an answer knows of the rig before it asks what it may carry, and the limits it makes of that. */
+/** The known loads and ratings of a rig, and the limits on its payload that follow from them. */
 import type { LadenLimit } from '../../load/index.js';
 import type { Bound, Rating } from '../../ratings/index.js';
 import type { DecodedSpec } from '../../spec/index.js';

@@ -24,7 +24,7 @@ export interface Stack {
   readonly at?: Derived<'in'>;
   /** Remarks: what was assumed, and where sources disagree. */
   readonly notes: readonly Note[];
-  /** What could not be asked, for want of which fact. */
+  /** Open questions, each with the missing facts. */
   readonly notChecked: readonly OpenQuestion[];
   /** Where the program went one way because of a figure; for studies. */
   readonly decisions: readonly Decision[];

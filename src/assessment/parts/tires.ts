@@ -18,7 +18,7 @@ import type { AxleName } from './wanting-keys.js';
 export interface RatedTires {
   /** Which axle: `axle 1`. */
   readonly of: string;
-  /** The tires as the spec tells them. */
+  /** The tires as the spec gives them. */
   readonly spec: DecodedTires;
   /** What one tire may carry at its rating; absent when no source says. */
   readonly rating?: TireRating;
@@ -26,7 +26,7 @@ export interface RatedTires {
   readonly asRun?: Derived<'lb'>;
   /** Remarks: what was assumed, and where sources disagree. */
   readonly notes: readonly Note[];
-  /** What could not be asked, for want of which fact. */
+  /** Open questions, each with the missing facts. */
   readonly notChecked: readonly OpenQuestion[];
   /** Where the program went one way because of a figure; for studies. */
   readonly decisions: readonly Decision[];
@@ -55,7 +55,7 @@ function tireOf({ designation, molded }: DecodedTires, of: string): Tire {
   };
 }
 
-/** What one wants to know of an axle's tires, and what it is called by programs. */
+/** The questions about an axle's tires, and their ids for programs. */
 type Asked = Pick<OpenQuestion, 'id' | 'what'>;
 
 const open = (asked: Asked, error: TiresError, { path }: AxleName): OpenQuestion => ({

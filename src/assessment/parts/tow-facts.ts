@@ -1,4 +1,4 @@
-/** The facts that the towing chapter wants for a check, and the keys of a spec that tell them. */
+/** The facts that the towing chapter needs for a check, and the keys of a spec that give them. */
 import { checkId } from '../../ratings/index.js';
 import type { DecodedSpec } from '../../spec/index.js';
 import type { NotChecked } from '../../towing/index.js';
@@ -29,7 +29,7 @@ const keyOf: Readonly<Record<string, string>> = {
   'cargo aboard': 'tow.placard.cargo',
 };
 
-/** The keys of a fact; a tongue load has none of its own, it follows from all that the balance wants. */
+/** The keys of a fact; a tongue load has none of its own, it follows from every key the balance needs. */
 function keysOf(fact: string, spec: DecodedSpec): Keys {
   if (fact === 'tongue load') return unbalanced(spec);
   const key = keyOf[fact];

@@ -68,14 +68,14 @@ export const withoutTongue = ({ trailer: { curb } }: Pick<DecodedSpec, 'trailer'
 /** Where the axles act together is not known. */
 export const ungrouped = (spec: DecodedSpec): Keys => [...unshared(spec), ...wantingOfAxles(spec.trailer, 'at')];
 
-/** Whatever the balance of the empty trailer wants. */
+/** Every key the balance of the empty trailer needs. */
 export const unbalancedEmpty = (spec: DecodedSpec): Keys => [
   ...unweighed(spec),
   ...withoutTongue(spec),
   ...ungrouped(spec),
 ];
 
-/** Whatever the balance of the laden trailer wants. */
+/** Every key the balance of the laden trailer needs. */
 export const unbalanced = (spec: DecodedSpec): Keys => [...unbalancedEmpty(spec), ...unplaced(spec)];
 
 /** Axle loads of the tow vehicle alone and the place of its ball: the inputs of the hitched axle loads. */

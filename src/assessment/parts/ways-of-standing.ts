@@ -1,4 +1,4 @@
-/** The loads of axles and tires in each way of standing: level, bars on, off level, and both together. */
+/** The loads of axles and tires in each attitude: level, bars on, off level, and both together. */
 import { axleLoads, type TandemSplit } from '../../axles/index.js';
 import type { WheelShares } from '../../load/index.js';
 import type { WeightDistribution } from '../../towing/index.js';

@@ -18,11 +18,11 @@ export interface Empty {
   readonly how: AxleInterval['how'];
 }
 
-/** A fact without which no place can be told. */
+/** A fact without which no place can be calculated. */
 export const missing = (what: string, path: string): Either<ChooseError, never> =>
   left({ chapter: 'choose', tag: 'NothingToAnswer', question: 'where the axles must stand', missing: what, path });
 
-/** Weight, moving part and moment of the empty trailer: from its parts where they are told, else as weighed. */
+/** Weight, moving part and moment of the empty trailer: from its parts where they are listed, else as weighed. */
 export function emptyOf({ weights, runningGear }: Assessment, moving: readonly string[]): Either<ChooseError, Empty> {
   const axlesAt = runningGear.group?.at;
   if (axlesAt === undefined) return missing('the place of the axles now', 'trailer.axles');

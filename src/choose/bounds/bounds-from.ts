@@ -1,4 +1,4 @@
-/** What can be said already, from half a spec? */
+/** What does an incomplete spec already tell? */
 import { type Either, isLeft, isRight, right } from 'fp-ts/lib/Either.js';
 import { type AssessError, type Assessment, assessJson } from '../../assessment/index.js';
 import { leavesOf } from '../../spec/index.js';
@@ -11,7 +11,7 @@ import { surenessOver } from '../sureness/sureness.js';
 import type { Unsure } from '../sureness/tolerances.js';
 import { type UnknownFact, unknownFacts } from './fill.js';
 
-/** What can be said of a check when some facts are not told. */
+/** The result of a check when some facts are unknown. */
 export interface BoundedCheck {
   /** The id of the check, or `presses/` and the name of a load that must press. */
   readonly id: string;
@@ -27,9 +27,9 @@ export interface BoundedCheck {
 
 /** What can be said from half a spec. */
 export interface Bounds {
-  /** The spec as it is told. */
+  /** The spec as given. */
   readonly told: Assessment;
-  /** The facts that are not told, and what they can be. */
+  /** The unknown facts, and their ranges. */
   readonly unknown: readonly UnknownFact[];
   /** Every check that can be made when they are known. */
   readonly checks: readonly BoundedCheck[];
@@ -59,7 +59,7 @@ function inputsOf(assessment: Assessment, unknown: readonly UnknownFact[]): read
   });
 }
 
-/** The spec with middles in place of what is not told; of the two ways axles share, both where that is not told. */
+/** The spec with the middle of each range for an unknown fact; with both ways of sharing where the sharing is unknown. */
 function completions(
   spec: unknown,
   told: Assessment,

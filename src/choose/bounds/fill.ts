@@ -1,8 +1,8 @@
-/** The facts that a spec does not tell, and what they can be: anything that is built. */
+/** The facts that a spec leaves out, and their ranges over usual builds. */
 import type { Assessment } from '../../assessment/index.js';
 import { convert, type Quantity, type Unit } from '../../units/index.js';
 
-/** A fact that is not told, and the least and the most it can be. */
+/** An unknown fact, and the least and the most it can be. */
 export interface UnknownFact {
   /** Its key in the spec. */
   readonly path: string;
@@ -68,7 +68,7 @@ function ofTruck({ spec: { tow, trailer } }: Assessment): readonly Fact[] {
   return facts.flatMap(([missing, fact]) => (missing ? [fact] : []));
 }
 
-/** Every fact of weight and place that the spec does not tell. Ratings are no such facts: a rating that is not told is not asked. */
+/** Every unknown weight and place of the spec. Ratings are left out: an unknown rating has no check. */
 export const unknownFacts = (assessment: Assessment): readonly UnknownFact[] =>
   [...ofTrailer(assessment), ...ofCargo(assessment), ...ofTruck(assessment)].map(([path, what, from, to, unit]) => ({
     path,

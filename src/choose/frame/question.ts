@@ -28,9 +28,9 @@ export interface FrameQuestion {
 export interface FrameChecks {
   /** One rail over coupler and axles. */
   readonly rail: BeamAnswer;
-  /** One crossmember under the wheel; absent where it or the wheel is not told. */
+  /** One crossmember under the wheel; absent where it or the wheel is not given. */
   readonly crossmember?: BeamAnswer;
-  /** One board under the wheel; absent where it or the wheel is not told. */
+  /** One board under the wheel; absent where it or the wheel is not given. */
   readonly board?: BeamAnswer;
   /** What these figures are, and what they are not. */
   readonly caution: string;

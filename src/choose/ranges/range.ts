@@ -32,8 +32,8 @@ const kinked = new Set(['least', 'greatest', 'round']);
 const shares = [0.137, 0.311, 0.523, 0.719, 0.877, 0.041, 0.953, 0.617];
 
 /**
- * The inputs that fall out of an answer, such as the place of the axles where tongue and weight are told: their slope is zero
- * at every place asked. A smooth rational formula that is flat at so many odd places is flat. Where a piece is chosen nobody asks.
+ * The inputs that cancel out of an answer, such as the place of the axles where tongue and weight are given: their slope is zero
+ * at every point tried. A smooth rational formula that is flat at that many arbitrary points is flat. Not used where a `least` or `greatest` chooses a branch.
  */
 function fallsOut(
   flat: Flat,

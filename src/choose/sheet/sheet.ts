@@ -142,6 +142,6 @@ export function tongueShareOf({ tongueShareMost = '15 %' }: Sheet): Either<Choos
       });
 }
 
-/** A figure in the unit it is reckoned in, for print. */
+/** A figure in the unit it is calculated in, for print. */
 export const inPrint = (at: number, unit: 'lb' | 'in'): string =>
   `${(Math.round(at * 100) / 100).toLocaleString('en-US', { maximumFractionDigits: 2 })} ${unit}`;

@@ -62,7 +62,7 @@ const unplaced = (piece: unknown): unknown => {
 const figuresAt = (fronts: readonly number[]): ReadonlyMap<string, Decimal> =>
   new Map(fronts.map((at, i) => [`cargo.${i}.front`, new Decimal(at)]));
 
-/** The trailer with the job at its best place; at the place given where deck or lengths are not told. */
+/** The trailer with the job at its best place; at the given place where deck or lengths are unknown. */
 export function fitOne(trailer: unknown, { tow, cargo }: Job): Either<AssessError, Fitted> {
   const given = changed(trailer, { cargo, ...(tow === undefined ? {} : { tow }) });
   const loose = changed(given, { cargo: cargo.map(unplaced) });

@@ -18,7 +18,7 @@ export interface StockQuestion {
   readonly stock: Readonly<Record<string, unknown>>;
   /** The tow vehicle, as the `tow` part of a spec. */
   readonly tow?: unknown;
-  /** The pieces, as the `cargo` part of a spec; places are found where deck, length and balance point are told. */
+  /** The pieces, as the `cargo` part of a spec; places are found where deck, length and balance point are known. */
   readonly cargo: readonly unknown[];
   /** What else is wanted. */
   readonly want?: Want;

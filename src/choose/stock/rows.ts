@@ -23,7 +23,7 @@ const gapStep = 6;
 const inchesOf = (length: { readonly value: Quantity<Unit> } | undefined): number | undefined =>
   length === undefined ? undefined : (convert(length.value as Quantity<'ft'>, 'in') as Quantity<Unit>).value.toNumber();
 
-/** Deck and lengths, where the spec tells all of them. */
+/** Deck and lengths, where the spec has all of them. */
 export function deckJobOf({ trailer: { deck }, cargo = [] }: DecodedSpec): DeckJob | undefined {
   const [front, rear] = [inchesOf(deck?.front), inchesOf(deck?.rear)];
   const lengths = cargo.map(({ length, balancePoint }) => (balancePoint === undefined ? undefined : inchesOf(length)));

@@ -1,4 +1,4 @@
-/** A tolerance as it is told, `3 %` or `1 in`, as so much of one figure. */
+/** A tolerance as written, `3 %` or `1 in`, as an amount of one figure. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { Given } from '../../trace/index.js';
 import { doubleOf } from '../../units/figure.js';

@@ -1,4 +1,4 @@
-/** How far an input may be from what the spec says: by what it rests on, or told for one figure. */
+/** How far an input may be from what the spec says: by its basis, or as given for one figure. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { DecodedSpec } from '../../spec/index.js';
 import { leavesOf } from '../../spec/index.js';
@@ -60,7 +60,7 @@ export interface Unsure {
   readonly between: Interval;
 }
 
-/** The balance point is as unsure as the spec itself says; a scale is off by the division told with its tickets. */
+/** The balance point is as unsure as the spec itself says; a scale is off by the division given with its tickets. */
 function toldInSpec(spec: DecodedSpec): ReadonlyMap<string, Pick<Tolerance, 'amount' | 'source'>> {
   const told = new Map<string, Pick<Tolerance, 'amount' | 'source'>>();
   spec.cargo?.forEach(({ uncertainty }, i) => {

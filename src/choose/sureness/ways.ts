@@ -94,7 +94,7 @@ export function waysOf(assessment: Assessment, inputs: readonly Unsure[], most =
   const asked = new Set<string>();
   const take = (one: Assessment): void => {
     const questions = questionsOf(one);
-    const aside = new Set(one.payload?.decisions); // no check hangs on what the payload turns on
+    const aside = new Set(one.payload?.decisions); // no check depends on the comparisons of the payload
     const decisions = one.decisions.filter((decision) => !aside.has(decision) && decision.settles === undefined);
     const flat = flatten(
       [...questions.map(({ figure }) => figure.why), ...decisions.flatMap(({ left, right }) => [left, right])],

@@ -22,9 +22,9 @@ export function element(name: string, attributes: Attributes, ...children: reado
 }
 
 export interface LabelStyle {
-  /** Where the text is held: its start unless told. */
+  /** The anchor of the text: its start by default. */
   readonly anchor?: 'start' | 'middle' | 'end';
-  /** In units of the viewBox; 12 unless told. */
+  /** In units of the viewBox; 12 by default. */
   readonly size?: number;
   readonly bold?: boolean;
   readonly fill?: string;
@@ -45,7 +45,7 @@ export const label = (x: number, y: number, text: string, style: LabelStyle = {}
     escaped(text),
   );
 
-/** A straight line; a hairline unless told. */
+/** A straight line; a hairline by default. */
 export const line = (x1: number, y1: number, x2: number, y2: number, attributes: Attributes): string =>
   element('line', { x1, y1, x2, y2, ...attributes });
 

@@ -7,11 +7,11 @@ import { paint, patterns, styleRules } from './look.js';
 export type FigureUnits = 'us' | 'metric';
 
 export interface FigureOptions {
-  /** Units of the figures in print; `us` unless told. */
+  /** Units of the figures in print; `us` by default. */
   readonly units?: FigureUnits;
   /** What the ids in the figure begin with: another one for each figure of a page. */
   readonly idPrefix?: string;
-  /** Width of the viewBox, in pixels of the place it is shown in: 640 unless told, 320 at least. Below 480 labels move under what they name. */
+  /** Width of the viewBox, in pixels: 640 by default, 320 at least. Below 480 labels move under what they name. */
   readonly width?: number;
   /** True for a file of its own: ground, light and dark come with it. Left out, the figure takes colours from the page around it. */
   readonly standalone?: boolean;

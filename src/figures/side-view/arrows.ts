@@ -68,7 +68,7 @@ export function weightsDown(
   });
 }
 
-/** Reactions: arrows up to the ground, all from one line, labels below. One below zero points down and says so. */
+/** Reactions: arrows up to the ground, all from one line, labels below. One below zero points down and is labelled so. */
 export function reactionsUp(
   { placed }: Labelled,
   ground: number,

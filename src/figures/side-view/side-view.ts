@@ -69,7 +69,7 @@ function arrowScale(y: number, pixels: (pounds: number) => number, most: number,
  * window is a band on the deck. Off level the frame is drawn tilted, five times as much as it is. Heights of cargo are not known
  * and not to scale: boxes are open at the top.
  *
- * What the spec does not say is left out of the picture. A load that lifts points down and says so.
+ * What the spec does not say is left out of the picture. A load that lifts points down and is labelled so.
  *
  * @param assessment from `assess`; @param options units, prefix of ids, width
  * @returns the text of an SVG

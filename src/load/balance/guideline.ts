@@ -20,7 +20,7 @@ import { tongueGuidance } from '../data/tongue-guidance.js';
 import type { Balance } from './balance.js';
 import { inABand } from './share-band.js';
 
-/** A band of tongue shares and who says so. The trailer maker's own figure comes first when there is one. */
+/** A band of tongue shares and its source. The trailer maker's own figure comes first when there is one. */
 export interface Guideline {
   readonly low: Derived<'ratio'>;
   readonly high: Derived<'ratio'>;
@@ -73,7 +73,7 @@ export const guidelineFor = (hitch: 'ball' | 'gooseneck', practice: TonguePracti
  *
  * @param low the least share, as a plain number or in percent
  * @param high the greatest share; the same as low for a single figure
- * @param source who says so
+ * @param source the source of the band
  * @returns the band; Left `OutsideItsRange`
  * @example orThrow(guideline(percent(12), percent(14), commonPractice)).low // 0.12
  * @source the one that is given

@@ -27,7 +27,7 @@ export interface MachineToPlace extends MachineShape {
   readonly weight: AnyWeight;
 }
 
-/** One end of the window, and what the trailer feels with the balance point there. */
+/** One end of the window, and the loads of the trailer with the balance point there. */
 export interface WindowEnd extends SpanEnd<PlacedLimit> {
   /** Position of the machine's front, which a tape can measure, in. */
   readonly machineFront: Derived<'in'>;

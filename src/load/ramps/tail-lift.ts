@@ -46,7 +46,7 @@ export interface TailLift {
   readonly truckHolds?: Derived<'lb'>;
   /** What rear legs must take so that the ball is never pulled up. */
   readonly legs: Derived<'lb'>;
-  /** For an unknown truck only `pulls the ball up` is told: what it holds down is not known. */
+  /** For an unknown truck only `pulls the ball up` is given: what it can hold down is unknown. */
   readonly verdict:
     | 'presses on the ball'
     | 'held by the truck'

@@ -7,7 +7,7 @@ import { expandedMetal } from '../data/expanded-metal.js';
 import { floorPlate } from '../data/floor-plate.js';
 import type { MembersError } from '../errors.js';
 
-/** A weight per square foot from a table that wants verifying, and the note that says so. */
+/** A weight per square foot from a table that needs verification, with a note. */
 export interface SurfaceWeight {
   readonly weight: Derived<'lb/ft2'>;
   readonly grade: Source['grade'];
@@ -33,7 +33,7 @@ function surface(
  *
  * The row as remembered: plain plate plus about 1.05 lb/ft2 of pattern from 1/8 in up.
  *
- * The whole table is from memory; the answer says so. Aluminium tread plate is not in it: use its maker's weight.
+ * The whole table is from memory; a note in the answer says this. Aluminium tread plate is not in it: use its maker's weight.
  *
  * @param nominal thickness without the pattern: `1/8`, `3/16`, `1/4`, `16 ga`
  * @returns lb/ft2 with grade and note; Left `NotTabulated` with the nearest

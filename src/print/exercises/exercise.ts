@@ -1,4 +1,4 @@
-/** Exercises from a seed: invented figures that come out readable, and wrong answers that can be told apart. */
+/** Exercises from a seed: invented figures that come out readable, and wrong answers that differ from each other. */
 import { convert, kg } from '../../units/index.js';
 import { Decimal } from '../../units/internal.js';
 import { drawFrom } from './chance.js';

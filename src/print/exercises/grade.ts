@@ -1,4 +1,4 @@
-/** Grading: every right way of writing an answer is right, and a wrong one is told its mistake where it has a name. */
+/** Grading: every correct way of writing an answer is accepted, and a wrong answer gets the name of its mistake where it is a known one. */
 import { isLeft } from 'fp-ts/lib/Either.js';
 import { convert, dimensionOf, parseMeasure, type Quantity, quantity, type Unit } from '../../units/index.js';
 import { Decimal } from '../../units/internal.js';
@@ -114,7 +114,7 @@ function known(read: Read, { mistakes, answer }: Exercise): Grade | undefined {
  *
  * Right is the exact figure, or the figure rounded the way it must be (a load up, a capacity down) by less than a unit, or
  * to the nearest of the decimals that were written; in any unit of its kind, with or without the unit of the question. A
- * wrong answer that comes of a known mistake is told that mistake.
+ * wrong answer that follows from a known mistake gets the name of that mistake.
  *
  * Not a mark: what an answer is worth is the teacher's to say.
  *

@@ -14,7 +14,7 @@ const brakingLines = ({ brakes: { asked } }: Assessment, p: FiguresInPrint): rea
         ),
       ];
 
-/** What the truck feels, and the largest trailer its limits allow. */
+/** The loads on the truck, and the largest trailer its limits allow. */
 export function towLines(assessment: Assessment, p: FiguresInPrint): readonly string[] {
   const { hitched, combination, bars, largest } = assessment.tow;
   return [

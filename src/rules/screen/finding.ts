@@ -13,7 +13,7 @@ export type Outcome = DutyOutcome | LimitOutcome;
 export interface RuleAnswer {
   readonly rule: Rule;
   readonly outcome: Outcome;
-  /** What it leans on, its questions, its range, its conditions: the last only where it refers to such a rig at all. */
+  /** The findings it refers to, its questions, its range, its conditions: the last only where the rule covers such a rig at all. */
   readonly answers: readonly Answer[];
 }
 
@@ -28,9 +28,9 @@ interface Found {
   readonly rows: readonly RuleAnswer[];
   /** What the outcome rests on, written out: comparisons with their distance to the line, and what other findings say. */
   readonly answers: readonly Answer[];
-  /** What somebody must find out before the rule can answer. Empty unless the outcome is `cannot be told`. */
+  /** The facts needed before the rule can answer. Empty unless the outcome is `cannot be told`. */
   readonly missing: readonly string[];
-  /** True when the text of the rule, or of one it leans on, should be looked up first. */
+  /** True when the text of the rule, or of one it refers to, should be looked up first. */
   readonly verify: boolean;
   readonly caution: string;
   readonly decisions: readonly Decision[];

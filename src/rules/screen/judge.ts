@@ -15,7 +15,7 @@ function allOf(values: readonly (boolean | undefined)[]): boolean | undefined {
 
 const holdsOf = (answers: readonly Answer[]): readonly (boolean | undefined)[] => answers.map(({ holds }) => holds);
 
-/** What another finding says, where a rule leans on it: `commercial motor vehicle: applies`. */
+/** The outcome of another finding that a rule refers to: `commercial motor vehicle: applies`. */
 function leaning({ topic, outcome, missing }: Finding, wanted: DutyOutcome): Answer {
   const holds = outcome === 'cannot be told' ? undefined : outcome === wanted;
   return { text: `${topic}: ${outcome}`, holds, missing };
@@ -33,7 +33,7 @@ function limitOutcome(binds: boolean | undefined, met: boolean | undefined): Lim
   return met ? 'kept' : 'crossed';
 }
 
-/** One rule put to the facts, with the findings that it leans on. */
+/** One rule evaluated on the facts, with the findings that it refers to. */
 interface Row {
   readonly rule: Rule;
   readonly answers: readonly Answer[];
@@ -41,7 +41,7 @@ interface Row {
   readonly says: Pick<DutyFinding, 'kind' | 'outcome'> | Pick<LimitFinding, 'kind' | 'outcome'>;
 }
 
-/** The findings that a rule leans on, each with what it must say for the rule to bind. */
+/** The findings that a rule refers to, each with the outcome needed for the rule to bind. */
 const leansOn = (
   rule: Rule,
   findingOf: (id: string) => Finding,
@@ -77,7 +77,7 @@ function ask(rule: Rule, facts: Facts, findingOf: (id: string) => Finding): Row 
   };
 }
 
-/** Of alternatives the one that fits decides; else one that cannot be told leaves the question open. */
+/** Of alternatives the one that fits decides; else one that cannot be decided leaves the question open. */
 const order: readonly Outcome[] = ['crossed', 'applies', 'kept', 'cannot be told', 'does not apply'];
 
 function unlike(answers: readonly Answer[]): readonly Answer[] {
@@ -116,7 +116,7 @@ function judge(group: RulesOfQuestion, facts: Facts, findingOf: (id: string) => 
   };
 }
 
-/** One finding a question, in their order; a question that leans on another is asked after it. */
+/** One finding for each question, in their order; a question that refers to another is evaluated after it. */
 export function findingsOf(groups: readonly RulesOfQuestion[], book: Book, facts: Facts): readonly Finding[] {
   const known = new Map<string, Finding>();
   const findingOf = (id: string): Finding => {

@@ -1,4 +1,4 @@
-/** Rules put together by the question they answer, and what each question leans on. */
+/** Rules grouped by the question they answer, and the questions each of them refers to. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { own } from '../../units/internal.js';
 import { type RulesError, rulesError } from '../errors.js';
@@ -36,7 +36,7 @@ export function rulesByQuestion(rules: readonly Rule[]): readonly RulesOfQuestio
 
 const federalGroups = rulesByQuestion(federalRules);
 
-/** Questions by id: those asked, and the federal ones that they may lean on. */
+/** Questions by id: those asked, and the federal ones that they may refer to. */
 export type Book = ReadonlyMap<string, RulesOfQuestion>;
 
 /** The questions asked, each by its id, and the federal ones. */
@@ -46,7 +46,7 @@ export const bookOf = (asked: readonly RulesOfQuestion[]): Book =>
 const leansOn = ({ rows }: RulesOfQuestion): readonly string[] =>
   rows.flatMap((rule) => [own(rule, 'bindsWhere'), own(rule, 'exceptWhere')].filter((id) => id !== undefined));
 
-/** Whether a question leans on this id, by itself or through those it leans on. */
+/** Whether a question refers to this id, directly or through the questions it refers to. */
 function reaches(from: RulesOfQuestion, id: string, book: Book, seen: Set<string> = new Set()): boolean {
   if (from.id === id) return true;
   if (seen.has(from.id)) return false;
@@ -57,7 +57,7 @@ function reaches(from: RulesOfQuestion, id: string, book: Book, seen: Set<string
   });
 }
 
-/** What a question leans on must be known, a duty, and must not lean on it in turn. */
+/** What a question refers to must be known, a duty, and must not refer back to it. */
 function soundlyLeaning(group: RulesOfQuestion, book: Book): Either<RulesError, RulesOfQuestion> {
   const fits = (base: RulesOfQuestion | undefined): boolean =>
     base?.rows[0].kind === 'duty' && !reaches(base, group.id, book);
@@ -67,7 +67,7 @@ function soundlyLeaning(group: RulesOfQuestion, book: Book): Either<RulesError, 
   return left(rulesError({ tag: 'UnknownRule', found: wrong, known }, group.id));
 }
 
-/** Every question of a list, or the first that leans on what it cannot. */
+/** Every question of a list, or the first with a reference that is not allowed. */
 export function soundGroups(groups: readonly RulesOfQuestion[]): Either<RulesError, readonly RulesOfQuestion[]> {
   const book = bookOf(groups);
   for (const group of groups) {

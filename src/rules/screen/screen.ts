@@ -27,7 +27,7 @@ export interface Screening {
  * Not a statement that a combination is lawful; not State law, except for the rules a user brings.
  *
  * @param facts what is known about the job, in any unit of weight or length: ratings from labels, weights from tickets. A
- * rule that needs a fact left out cannot be told, unless what is known settles it.
+ * rule that needs a fact left out cannot be decided, unless the known facts settle it.
  * @param rules `federalRules`, and whatever `decodeLocalRules` made of a user's file
  * @returns one finding for every question, in the order of the rules. Left `ContradictoryFacts`, `OutOfRange`,
  * `WrongRuleUnit`, `UnknownFact`, `UnknownRule`.

@@ -82,7 +82,7 @@ function written({ why }: Derived<Unit>, usual: Basis): unknown {
   return basis === usual ? text : { text, ...told };
 }
 
-/** In the unit it is reckoned in; a share stays in percent in the formula that uses it. */
+/** In the unit it is calculated in; a share stays in percent in the formula that uses it. */
 function inOwnUnit(leaf: Derived<'lb'>, name: string, unit: Unit | undefined): Derived<'lb'> {
   if (unit === undefined) return leaf;
   return unit === 'ratio' ? inUnit(leaf, 'ratio' as 'lb') : converted(name, leaf, unit as 'lb');

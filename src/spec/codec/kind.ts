@@ -70,7 +70,7 @@ export interface ListKind {
   readonly most: number;
 }
 
-/** One of several forms of one thing, told apart by their keys. */
+/** One of several forms of one thing, distinguished by their keys. */
 export interface FormsKind {
   readonly kind: 'forms';
   readonly type: string;

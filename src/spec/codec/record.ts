@@ -15,7 +15,7 @@ export type Written<R extends Shape, O extends Shape> = { readonly [K in keyof R
   readonly [K in keyof O]?: t.OutputOf<O[K]> | undefined;
 };
 
-/** The longest key that is told back. */
+/** The longest key that an error repeats. */
 const longestKey = 40;
 
 function unknownKey(

@@ -61,7 +61,7 @@ function keyOf(part: string, { tires }: Axle): string {
   return molded === undefined ? 'tires.designation' : `tires.molded.${tires?.fitment}`;
 }
 
-/** The label against every part, each told at the GAWR and at the part. */
+/** The label against every part, each reported at the GAWR and at the part. */
 function againstLabel(axle: Axle, of: string, path: string, each: Derived<'lb'> | undefined): readonly Problem[] {
   const { gawr, beam, springs, hubs, wheels, tires } = axle;
   const [wheel, count] = [wheels?.each, tires?.count];

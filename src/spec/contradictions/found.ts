@@ -1,4 +1,4 @@
-/** What a search for contradictions finds: problems at their keys, and the comparisons they were told by. */
+/** The result of a search for contradictions: problems at their keys, and the comparisons behind them. */
 import { type Comparison, type Decision, type Derived, decide } from '../../trace/index.js';
 import { show, type Unit } from '../../units/index.js';
 import type { Problem } from '../errors.js';
@@ -12,7 +12,7 @@ export type Partly<T> = T extends { readonly why: unknown }
       ? { readonly [K in keyof T]?: Partly<T[K]> | undefined }
       : T;
 
-/** Contradictions, and the comparisons they were told by. */
+/** Contradictions, and the comparisons behind them. */
 export interface Found {
   /** One for each key that may have to change. */
   readonly problems: readonly Problem[];

@@ -32,7 +32,7 @@ export interface ColumnTable {
   readonly governs: Uint16Array;
   /** The checks closest to their limit, in the order of their index. */
   readonly governNames: readonly string[];
-  /** The rows without an answer: their numbers and, for each, an index into `reasonNames`. `errorAt` of the study tells the error. */
+  /** The rows without an answer: their numbers and, for each, an index into `reasonNames`. `errorAt` of the study gives the error. */
   readonly unanswered: { readonly row: Float64Array; readonly reason: Uint16Array };
   /** Why rows have no answer, in the order of their index. */
   readonly reasonNames: readonly string[];

@@ -23,7 +23,7 @@ export class DecisionMemo {
     return found;
   }
 
-  /** The outcome for a figure, if it was asked before. Figures are told apart by identity: a level is always the same one. */
+  /** The outcome for a figure, if it was asked before. Figures are compared by identity: a level is always the same object. */
   outcome(decision: Decision, figure: Decimal): boolean | undefined {
     return this.outcomes.get(decision)?.get(figure);
   }

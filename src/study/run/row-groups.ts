@@ -28,7 +28,7 @@ export function groupsOf(choices: readonly Int16Array[], rows: number): readonly
   return [...groups.values()];
 }
 
-/** The figures as columns: those of the tape themselves when they may be handed out, copies in their places otherwise. */
+/** The figures as columns: the tape's own columns when they may be returned, else copies. */
 export function figureColumns(
   alternative: Alternative,
   columns: readonly Float64Array[],

@@ -18,7 +18,7 @@ import { type Summary, Tally } from './summary.js';
 import type { Tapes, Way } from './tapes.js';
 import { bitsOf, verdictCode } from './verdict-codes.js';
 
-/** Who is told of a run, and who may stop it. */
+/** Progress callback and abort signal of a run. */
 export interface Watched {
   readonly onProgress?: ((done: number, of: number) => void) | undefined;
   readonly onEnd?: ((summary: Summary) => void) | undefined;

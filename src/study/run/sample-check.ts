@@ -1,4 +1,4 @@
-/** A sample of rows is assessed from its specs and compared with the tapes before a study is handed over. */
+/** Safety check of a study: a sample of rows is assessed from its specs and compared with the tapes before the study is returned. */
 import { type Either, isLeft } from 'fp-ts/lib/Either.js';
 import type { StudyFailure, TapeMismatch } from '../errors.js';
 import { uniformAt } from '../plan/chance.js';

@@ -9,7 +9,7 @@ export interface Unanswered {
   readonly reason: string;
   /** How many rows have no answer for this reason. */
   readonly rows: number;
-  /** The first of them: `errorAt` of the study tells its error in full. */
+  /** The first of them: `errorAt` of the study gives its error in full. */
   readonly first: number;
 }
 

@@ -56,7 +56,7 @@ export function enoughColumns(columns: Float64Array[], tape: Tape, rows: number)
   return columns;
 }
 
-/** Runs a block whose input columns are filled; `tape.outputs` tells where the figures are afterwards. */
+/** Runs a block whose input columns are filled; `tape.outputs` gives the places of the figures afterwards. */
 export function runBlock(tape: Tape, columns: readonly Float64Array[], rows: number): void {
   for (const step of tape.steps) step.run(columns, rows);
 }

@@ -37,7 +37,7 @@ const either = (words: readonly string[]): string => words.join(' or ');
 
 /**
  * What a size lacks that the printed sizes of the same numbers have: ST in front, MH behind, a second width. It is not filled in:
- * whoever reads the sidewall says so.
+ * only the sidewall can tell.
  */
 export function whatIsMissing(asked: string, printed: readonly string[]): string | undefined {
   const same = printed.filter((key) => key !== asked && numbersApart(asked, key) === 0);

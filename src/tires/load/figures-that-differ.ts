@@ -19,7 +19,7 @@ function sameFigure(one: Found, other: Found): readonly Decision[] {
   return printed.holds || !ofIndex ? [printed] : [printed, decide(one.load, '=', other.load)];
 }
 
-/** Notes for every figure that says something else than the one that governs; what is compared is handed back. */
+/** Notes for every figure that differs from the governing one, and the decisions of these comparisons. */
 export function disagreements(governs: Found, others: readonly Found[]): { notes: Note[]; decisions: Decision[] } {
   const title = { molded: 'Molded', index: 'Index', table: 'Table' } as const;
   const compared = others.map((other) => ({ other, asked: sameFigure(governs, other) }));

@@ -56,7 +56,7 @@ export function belowMolded(
   return right({ loads: last.rows.flatMap((row) => row[fitment] ?? []), least: last.load });
 }
 
-/** The table load of a tire: at the pressure of its load range, or at the pressure molded into it when that is lower. Its decisions are for whoever records them: a refusal hands none on. */
+/** The table load of a tire: at the pressure of its load range, or at the pressure molded into it when that is lower. Its decisions are seen by `recordingDecisions` only: a refusal returns none. */
 export function tableLoads(
   d: Designation,
   fitment: Fitment,

@@ -65,7 +65,7 @@ function ofSize(designation: Designation, letter: string): readonly Derived<'psi
  *
  * A table figure. The letter alone gives none: load range E is 80 psi in ST metric, 75 psi on an 8.00-16.5. Where a numeric
  * size is printed with its own pressure that figure governs, and the lower of two prints; a metric size keeps the family's
- * figure, and a note tells what else is printed. The pressure molded into the tire outranks all of them.
+ * figure, and a note gives the other print. The pressure molded into the tire outranks all of them.
  *
  * @param family from a designation, such as `ST-metric`
  * @param letter load range letter; SL, XL or LL for P-metric, SL, XL or RF for Euro-metric

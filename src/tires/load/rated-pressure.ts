@@ -35,7 +35,7 @@ export function asPrinted(d: Designation, pressure: Derived<'psi'>): AtPressure 
   return { pressure: same.holds ? printed.psi : pressure, decisions: [same] };
 }
 
-/** The pressure molded into the tire, when it is told. */
+/** The pressure molded into the tire, when known. */
 export function moldedPressure(tire: Tire, d: Designation): Either<TiresError, AtPressure<Derived<'psi'> | undefined>> {
   if (tire.molded?.pressure === undefined) return right({ pressure: undefined, decisions: [] });
   const molded = inPsi('molded pressure', tire.molded.pressure, 'label');

@@ -21,7 +21,7 @@ import { inService, isDivided, passengerDivisor } from './tire-load-rating.js';
  * The least that printed rows allow, not a setting: the placard of the vehicle says what the tires run at.
  *
  * @param rated from `tireLoadRating`: the tire as read from its sidewall, and its service
- * @param load on one tire, in lb or kg: the heaviest that one of them sees
+ * @param load on one tire, in lb or kg: the heaviest on one of them
  * @returns psi and what the tire carries at it, in lb; Left `LoadAboveRating` when no pressure serves, else `NotPositive`, `LoadRangeNeeded` or as
  * `rangePressure` where the pressure of the rating is unknown
  * @example tirePressureForLoad(orThrow(tireLoadRating({ designation: 'ST225/75R15 LRD' }, { fitment: 'single', on: 'trailer' })), lb(2400)) // Right: 65 psi

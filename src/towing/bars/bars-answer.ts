@@ -10,7 +10,7 @@ export interface WeightDistributionQuestion {
   readonly rear: AnyWeight;
   readonly gross: AnyWeight;
   readonly tongue: AnyWeight;
-  /** Hitch parts that hang on the ball and were not on the truck when it was scaled. */
+  /** Hitch parts carried by the ball that were not on the truck when it was weighed. */
   readonly hitchHardware?: AnyWeight | undefined;
   readonly wheelbase: AnyLength;
   readonly overhang: AnyLength;

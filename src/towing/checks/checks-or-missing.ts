@@ -5,7 +5,7 @@ import { type AnyWeight, type Decision, type Derived, inPounds, type Source } fr
 import type { TowingError } from '../errors.js';
 import { allAboveZero } from '../figures.js';
 
-/** A check that was not made, and the facts it wants. */
+/** A check that was not made, and the facts it needs. */
 export interface NotChecked {
   /** The rating that was asked for. */
   readonly kind: RatingKind;

@@ -1,4 +1,4 @@
-/** What a set of scale tickets tells, and what it cannot. */
+/** The weights that a set of scale tickets gives, and those it cannot give. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type Note, note } from '../../ratings/index.js';
 import {

@@ -1,4 +1,4 @@
-/** The passes over a platform scale, and their readings in inPounds. */
+/** The passes over a platform scale, and their readings in pounds. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { type AnyWeight, type Decision, type Derived, inPounds } from '../../trace/index.js';
 import type { TowingError } from '../errors.js';
@@ -29,7 +29,7 @@ interface CoupledReading {
   readonly trailer: Derived<'lb'>;
 }
 
-/** The same passes, in inPounds, as weighed. */
+/** The same passes, in pounds, as weighed. */
 export interface Readings {
   readonly barsOn?: CoupledReading;
   readonly barsOff?: CoupledReading;

@@ -1,4 +1,4 @@
-/** What the truck's axles feel when the trailer is on the ball. */
+/** Loads of the truck's axles when the trailer is on the ball. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { type Note, note } from '../../ratings/index.js';
 import {

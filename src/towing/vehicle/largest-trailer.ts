@@ -1,4 +1,4 @@
-/** The heaviest trailer a set of limits allows, and the limit that says so. */
+/** The heaviest trailer a set of limits allows, and the limit that governs. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type Bound, governedBy, type Note, note } from '../../ratings/index.js';
 import {

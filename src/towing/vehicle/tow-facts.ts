@@ -27,7 +27,7 @@ export interface TowFacts {
 const ifGiven = (symbol: string, figure: AnyWeight | undefined): Derived<'lb'> | undefined =>
   figure === undefined ? undefined : inPounds(symbol, figure);
 
-/** Figures under their names, in inPounds. */
+/** Figures under their names, in pounds. */
 export const readFacts = (facts: Readonly<Record<string, AnyWeight | undefined>>): Facts =>
   Object.fromEntries(Object.entries(facts).map(([name, figure]) => [name, ifGiven(name, figure)]));
 

@@ -1,4 +1,4 @@
-/** The tow vehicle and the trailer as the chain of checks sees them. Every field except `hitch` is optional. */
+/** The inputs of the chain of checks: tow vehicle and trailer. Every field except `hitch` is optional. */
 import type { AnyLength, AnyShare, AnyWeight } from '../../trace/index.js';
 import type { HitchKind } from '../errors.js';
 
@@ -47,7 +47,7 @@ export interface TrailerChains {
   readonly count: 1 | 2;
 }
 
-/** The trailer as it hangs on the hitch. */
+/** The trailer's loads on the hitch. */
 export interface TowedTrailer {
   /** The whole laden trailer, tongue load included. */
   readonly gross: AnyWeight;
