@@ -39,7 +39,7 @@ export { type TireLoadAsRun, tireLoadAsRun } from './load/tire-load-as-run.js';
 export { passengerDivisor, tireLoadRating } from './load/tire-load-rating.js';
 export { tirePressureForLoad } from './load/tire-pressure-for-load.js';
 export * from './placard.js';
-export { checkRimPressure, checkRimWidth, type RimCheck } from './rim.js';
+export { checkRimPressure, checkRimWidth, type RimCheck, type RimWidthChecks } from './rim.js';
 export type {
   AliasRow,
   DiameterRow,

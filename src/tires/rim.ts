@@ -56,6 +56,12 @@ export function checkRimPressure(
   );
 }
 
+/** The rim against both widths that the tire allows. */
+export interface RimWidthChecks {
+  readonly least: RimCheck<'in'>;
+  readonly greatest: RimCheck<'in'>;
+}
+
 /**
  * Is the rim within the widths that the tire allows?
  *
@@ -70,26 +76,26 @@ export function checkRimPressure(
 export function checkRimWidth(
   rim: Known<'in' | 'mm'>,
   allowed: { readonly least: Known<'in' | 'mm'>; readonly greatest: Known<'in' | 'mm'> },
-): readonly [RimCheck<'in'>, RimCheck<'in'>] {
+): RimWidthChecks {
   const inInches = (name: string, figure: Known<'in' | 'mm'>): Derived<'in'> =>
     converted<'in' | 'mm', 'in'>(`${name} in inches`, asDerived(name, figure, 'label'), 'in');
   const width = inInches('rim width', rim);
   const least = inInches('least rim width', allowed.least);
   const greatest = inInches('greatest rim width', allowed.greatest);
-  return [
-    judge(
+  return {
+    least: judge(
       'least rim width',
       least,
       width,
       difference('reserve, least rim width', width, least),
       decide(least, '<=', width),
     ),
-    judge(
+    greatest: judge(
       'greatest rim width',
       greatest,
       width,
       difference('reserve, greatest rim width', greatest, width),
       decide(width, '<=', greatest),
     ),
-  ];
+  };
 }

@@ -71,7 +71,9 @@ describe('examples in the comments', () => {
     expect(showBrief(rightOf(tires.revolutionsPerMile(inch('31.7'))).value, 1)).toBe('655.3');
     expect([
       rightOf(tires.checkRimPressure(psi(80), psi(65))).verdict,
-      ...tires.checkRimWidth(inch(6), { least: inch(6), greatest: inch(7) }).map(({ verdict }) => verdict),
+      ...Object.values(tires.checkRimWidth(inch(6), { least: inch(6), greatest: inch(7) })).map(
+        ({ verdict }) => verdict,
+      ),
     ]).toEqual(['over', 'within', 'within']);
     expect([
       rightOf(tires.speedInformation('ST205/75R15 LRD', mph(70))).says,

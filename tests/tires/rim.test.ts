@@ -14,13 +14,15 @@ describe('rims', () => {
   });
   it('checks the width both ways, in any unit of length', () => {
     const verdicts = (width: Parameters<typeof checkRimWidth>[0]): string[] =>
-      checkRimWidth(width, { least: inch(6), greatest: inch(7) }).map(({ verdict }) => verdict);
+      Object.values(checkRimWidth(width, { least: inch(6), greatest: inch(7) })).map(({ verdict }) => verdict);
     expect([verdicts(inch(6)), verdicts(inch(7)), verdicts(inch(5)), verdicts(mm('203.2'))]).toEqual([
       ['within', 'within'],
       ['within', 'within'],
       ['over', 'within'],
       ['within', 'over'],
     ]);
-    expectReplays(...checkRimWidth(mm(165), { least: inch(6), greatest: inch(7) }).map(({ reserve }) => reserve));
+    expectReplays(
+      ...Object.values(checkRimWidth(mm(165), { least: inch(6), greatest: inch(7) })).map(({ reserve }) => reserve),
+    );
   });
 });

@@ -115,7 +115,9 @@ const nameOf = (node: AnswerNode): string =>
 
 /** Goes through the nodes once, in their order. */
 export function follow(nodes: readonly AnswerNode[], against: Against): Either<DoesNotFollow, Followed> {
-  const [figures, bases, taken]: [ExactFigure[], Basis[], string[]] = [[], [], []];
+  const figures: ExactFigure[] = [];
+  const bases: Basis[] = [];
+  const taken: string[] = [];
   const compared = { given: 0, 'looked up': 0 };
   for (const [i, node] of nodes.entries()) {
     const found = figureOf(node, `working.nodes.${i}`, { figures, bases }, against);

@@ -12,7 +12,9 @@ import type { Weighed } from './weights.js';
 function offDeck({ trailer: { deck }, cargo = [] }: DecodedSpec, { cargo: placed }: Weighed): OnDeck {
   if (deck === undefined) return { attention: [], notChecked: [], decisions: [] };
   const [from, to] = [inInches('deck front end', deck.front), inInches('deck rear end', deck.rear)];
-  const [attention, notChecked, decisions]: [Note[], OpenQuestion[], Decision[]] = [[], [], []];
+  const attention: Note[] = [];
+  const notChecked: OpenQuestion[] = [];
+  const decisions: Decision[] = [];
   for (const [index, piece] of cargo.entries()) {
     const { name, length, balancePoint } = piece;
     if (length !== undefined && balancePoint !== undefined) continue; // its window asks the deck
@@ -57,7 +59,9 @@ function sideBySide(
 
 /** Two pieces that cover one place of the deck; side by side they may, where their places across the deck differ. */
 function overlaps(pieces: readonly Covered[]): OnDeck {
-  const [attention, notChecked, decisions]: [Note[], OpenQuestion[], Decision[]] = [[], [], []];
+  const attention: Note[] = [];
+  const notChecked: OpenQuestion[] = [];
+  const decisions: Decision[] = [];
   for (const [i, one] of pieces.entries())
     for (const other of pieces.slice(i + 1)) {
       const asked = [decide(one.front, '<', other.rear), decide(other.front, '<', one.rear)];

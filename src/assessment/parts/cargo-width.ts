@@ -7,7 +7,9 @@ import type { OpenQuestion } from './open-questions.js';
 
 /** A piece wider than the deck, or than the clear width between the fenders where it may not sit over them. */
 export function tooWide({ trailer: { deck }, cargo = [] }: DecodedSpec): OnDeck {
-  const [attention, notChecked, decisions]: [Note[], OpenQuestion[], Decision[]] = [[], [], []];
+  const attention: Note[] = [];
+  const notChecked: OpenQuestion[] = [];
+  const decisions: Decision[] = [];
   const bounds = [
     ...(deck?.width === undefined
       ? []

@@ -40,10 +40,12 @@ function remedy(
   return [{ steps, changes, assessment }];
 }
 
-/** All pairs of levers, the ones that make least trouble together first. */
-function pairsOf(levers: readonly AnyLever[]): readonly (readonly [AnyLever, AnyLever])[] {
-  const all = levers.flatMap((a, i) => levers.slice(i + 1).map((b) => [a, b] as const));
-  return all.sort(([a, b], [c, d]) => a.cost + b.cost - c.cost - d.cost);
+/** All pairs of levers, the cheapest pair first. */
+function pairsOf(levers: readonly AnyLever[]) {
+  const all = levers.flatMap((first, i) =>
+    levers.slice(i + 1).map((second) => ({ first, second, cost: first.cost + second.cost })),
+  );
+  return all.sort((one, other) => one.cost - other.cost);
 }
 
 /** Legs and tiedowns first: no other check depends on them. */
@@ -81,9 +83,9 @@ function search(
   }
   const pairs: Remedy[] = [];
   const others = levers.filter((lever) => !alone.has(lever));
-  for (const [a, b] of single.length >= enough ? [] : pairsOf(others)) {
+  for (const { first, second } of single.length >= enough ? [] : pairsOf(others)) {
     if (pairs.length >= enough || asked.spent()) break;
-    const both = pullBoth(a, b, start, beside, asked);
+    const both = pullBoth(first, second, start, beside, asked);
     if (both !== undefined) pairs.push(...remedy(both.levers, both.pulled, beside, asked));
   }
   if (single.length === 0 && pairs.length === 0) {

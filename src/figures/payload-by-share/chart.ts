@@ -25,14 +25,14 @@ export interface Chart {
 }
 
 /** The shares that are drawn: the band and a margin, and where the load is now. */
-function shareRange({ band, now }: SharesToDraw): readonly [number, number] {
+function shareRange({ band, now }: SharesToDraw): { readonly from: number; readonly to: number } {
   const ends = [plain(band.low), plain(band.high), ...(now === undefined ? [] : [plain(now.share)])];
-  return [Math.max(0.02, Math.min(...ends) - 0.04), Math.min(0.6, Math.max(...ends) + 0.04)];
+  return { from: Math.max(0.02, Math.min(...ends) - 0.04), to: Math.min(0.6, Math.max(...ends) + 0.04) };
 }
 
 /** Lays the chart out: the least of all limits with a quarter of its spread below and most of it above. */
 export function chartOf(data: SharesToDraw, curves: readonly Curve[], { width, narrow }: Setting): Chart {
-  const [from, to] = shareRange(data);
+  const { from, to } = shareRange(data);
   const grid = [...steps(from, to, 40), ...crossings(curves, from, to)].sort((a, b) => a - b);
   const known = [
     ...grid.map((share) => leastAt(curves, share)),

@@ -13,7 +13,7 @@ import { type Paper, standing, tilting } from './shape.js';
 const exaggerated = 5;
 
 /** The part of the trailer's length that is drawn, in inches behind the coupler. */
-function extent({ deck, wheels, pieces }: Scene): readonly [number, number] {
+function extent({ deck, wheels, pieces }: Scene): { readonly from: number; readonly to: number } {
   const all = [
     0,
     deck?.front ?? 0,
@@ -22,11 +22,11 @@ function extent({ deck, wheels, pieces }: Scene): readonly [number, number] {
     ...pieces.flatMap(({ at, front, length }) => [at ?? 0, front ?? 0, (front ?? 0) + (length ?? 0)]),
   ];
   const [from, to] = [Math.min(...all), Math.max(...all)];
-  return [from - 10, Math.max(to + 10, from + 60)];
+  return { from: from - 10, to: Math.max(to + 10, from + 60) };
 }
 
 function paperFor(scene: Scene, { width, narrow }: Setting, above: number): Paper {
-  const [from, to] = extent(scene);
+  const { from, to } = extent(scene);
   const left = 26;
   const scale = (width - left - 8) / (to - from);
   const longest = narrow ? 56 : 74;

@@ -1,5 +1,5 @@
 /** Bent and plain outlines in parts: formed channel, angle, flat. */
-import { type Derived, inInches, minus, notNegative, over, plus, result, times } from '../../trace/index.js';
+import { inInches, minus, notNegative, over, plus, result, times } from '../../trace/index.js';
 import type { Taken } from './decomposition.js';
 import { aSize, fits } from './fits.js';
 import type { Angle, Flat, FormedChannel } from './outline.js';
@@ -79,10 +79,8 @@ export function takeAngle(outline: Angle): Taken {
 
 /** One rectangle. */
 export function takeFlat(outline: Flat): Taken {
-  const [height, width]: [Derived<'in'>, Derived<'in'>] = [
-    inInches('height', outline.height),
-    inInches('width', outline.width),
-  ];
+  const height = inInches('height', outline.height);
+  const width = inInches('width', outline.width);
   return {
     guards: [...aSize('height', height), ...aSize('width', width)],
     parts: () => [rectangle('flat', width, height, { count: 1 })],

@@ -28,9 +28,9 @@ type Place = readonly [key: 'rules' | 'stepTables', index: number];
 const placesOf = ({
   rules,
   stepTables,
-}: LocalRulesForm): readonly (readonly [Place, { readonly id: string; readonly jurisdiction: string }])[] => [
-  ...rules.map((rule, i) => [['rules', i], rule] as const),
-  ...stepTables.map((table, i) => [['stepTables', i], table] as const),
+}: LocalRulesForm): readonly { readonly place: Place; readonly id: string; readonly jurisdiction: string }[] => [
+  ...rules.map(({ id, jurisdiction }, i) => ({ place: ['rules', i] as const, id, jurisdiction })),
+  ...stepTables.map(({ id, jurisdiction }, i) => ({ place: ['stepTables', i] as const, id, jurisdiction })),
 ];
 
 const federalQuestions = rulesByQuestion(federalRules);
@@ -43,7 +43,7 @@ function faultsIn(file: LocalRulesForm, context: t.Context): readonly Fault[] {
     [pathOf(context), key, i, field].filter((part) => part !== '').join('.');
   const known = file.jurisdictions.map(({ id }) => id).filter((id) => id !== 'federal');
   const ids = new Set([...federalRules, ...federalQuestions].map(({ id }) => id));
-  for (const [place, { id, jurisdiction }] of placesOf(file)) {
+  for (const { place, id, jurisdiction } of placesOf(file)) {
     if (!known.includes(jurisdiction))
       faults.push(
         fault(jurisdiction, context, 'contradiction', `one of the places of this file: ${known.join(', ')}`, {

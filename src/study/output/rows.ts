@@ -63,14 +63,14 @@ export function stoppedAfter(
   to: number,
   done: number,
 ): { readonly row: number; readonly error: Aborted } | undefined {
-  const [first, last] = sliceOf(count, from, to);
-  return first + done < last
+  const [first, end] = sliceOf(count, from, to);
+  return first + done < end
     ? { row: first + done, error: { chapter: 'study', tag: 'Aborted', afterRows: done } }
     : undefined;
 }
 
 /** A slice of rows, within the study: whole rows only. */
-export const sliceOf = (count: number, from: number, to: number): readonly [number, number] => [
+export const sliceOf = (count: number, from: number, to: number): readonly [first: number, end: number] => [
   Math.max(0, Math.ceil(from)),
   Math.min(count, Math.ceil(to)),
 ];

@@ -19,7 +19,7 @@ const unusable = (path: string, found: string, needed: string): Either<StudyErro
   left({ chapter: 'study', tag: 'UnusableVariation', path, found, needed });
 
 /** The paths of a variation and the figures of each. */
-function figuresOf(name: string, variation: Variation): readonly (readonly [string, Figures])[] {
+function figuresOf(name: string, variation: Variation): readonly (readonly [path: string, figures: Figures])[] {
   switch (variation.kind) {
     case 'linked':
       return Object.entries(variation.figures);
@@ -40,7 +40,7 @@ function readFactor(path: string, figures: Figures, leaves: Leaves, axis: number
 
 /** Reads the varied figures of a plan against the leaves of its spec. */
 export function readLevers(
-  vary: readonly (readonly [string, Variation])[],
+  vary: readonly (readonly [name: string, variation: Variation])[],
   leaves: Leaves,
 ): Either<StudyError, Levers> {
   const axes: Axis[] = [];

@@ -29,7 +29,8 @@ export function closuresOf(
       apart &&
       closed('the rig coupled, and truck and trailer apart', sums(barsOn, 'bars on'), apart, 6, division),
   ];
-  const [closures, decisions]: [Closure[], Decision[]] = [[], []];
+  const closures: Closure[] = [];
+  const decisions: Decision[] = [];
   for (const test of tests) {
     if (!test) continue;
     if (isLeft(test)) return test;
