@@ -77,7 +77,7 @@ function rounding({ rounding: how, value }: Computed): string {
 /** Units spelled out so that `83 in in ft` reads `83 in in feet`. */
 const spelled: Partial<Record<Unit, string>> = { in: 'inches', ft: 'feet' };
 
-/** A conversion between two units that this reader sees as one. */
+/** A conversion between two units that are printed as the same unit. */
 const sameForReader = ({ of, value }: Computed, { units }: Writer): boolean =>
   inReaderUnits((of[0] as Node).value, units).unit === inReaderUnits(value, units).unit;
 

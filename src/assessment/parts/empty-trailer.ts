@@ -13,7 +13,7 @@ import { weighedElsewhere, withOptions } from './options-added.js';
 import { againstScale } from './scale-against-list.js';
 import { withPossibleTongue } from './tongue-of-empty.js';
 
-/** The scale outranks the list; when there are both, the difference is told. */
+/** The scale outranks the list; when there are both, the difference is reported. */
 export function emptyTrailer(curb: DecodedCurb | undefined): Either<MembersError | BalanceError | TowingError, Empty> {
   const found = curb === undefined ? right(undefined) : builtUp(curb);
   if (isLeft(found)) return found;
@@ -79,7 +79,7 @@ export function emptyTrailer(curb: DecodedCurb | undefined): Either<MembersError
   });
 }
 
-/** The empty trailer with its options, and with its axles moved where that is told. */
+/** The empty trailer with its options, and with its axles moved where the spec moves them. */
 export function asItStands(told: Empty, trailer: DecodedTrailer, axlesAt: Derived<'in'> | undefined): Empty {
   const moved = axlesMoved(trailer);
   const were = moved && axlesAt && result('place of the axles when it was weighed', minus(axlesAt, moved));

@@ -31,7 +31,7 @@ function clearanceOf(
   });
 }
 
-/** Every machine whose wheelbase and low point are told; the one that clears least is told. */
+/** Every machine with known wheelbase and low point; the one that clears least is reported. */
 export function edgesPart(
   ramps: NonNullable<DecodedTrailer['ramps']>,
   angle: RampAngle,

@@ -19,7 +19,7 @@ import type { Weighed } from './weights.js';
 
 type Problem = LoadError | OutsideItsRange;
 
-/** By machine the heaviest piece is asked; by axle the heaviest axle of any, and the axles of every piece that tells none stay open. */
+/** A rating by machine is compared with the heaviest piece; a rating by axle with the heaviest known axle, and pieces with unknown axle loads stay open. */
 export function rampRatingPart(
   { trailer: { ramps }, cargo = [] }: DecodedSpec,
   { weightless }: Weighed,

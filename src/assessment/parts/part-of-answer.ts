@@ -1,4 +1,4 @@
-/** What every part of an assessment hands over: its checks, remarks, open questions and decisions. */
+/** The common fields of every part of an assessment: checks, remarks, open questions and decisions. */
 import type { Check, Note } from '../../ratings/index.js';
 import type { Decision } from '../../trace/index.js';
 import { frozen } from '../../units/internal.js';
@@ -11,7 +11,7 @@ export interface Part {
   readonly notes: readonly Note[];
   /** What is not right and is no check of a rating. */
   readonly attention: readonly Note[];
-  /** What could not be asked, for want of which fact. */
+  /** Open questions, each with the missing facts. */
   readonly notChecked: readonly OpenQuestion[];
   /** Where the program went one way because of a figure; for studies. */
   readonly decisions: readonly Decision[];

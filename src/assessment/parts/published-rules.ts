@@ -23,7 +23,7 @@ import { ruleFacts } from './rule-facts.js';
 import { unhitched } from './wanting-keys.js';
 import type { Weighed } from './weights.js';
 
-/** What the published rules are asked with. `ruleFindings` asks them: most who want loads and reserves never do, and a study never does. */
+/** The facts for the published rules. `ruleFindings` evaluates them on demand, because many callers and every study need only loads and reserves. */
 export interface LinesPart {
   /** The facts of the spec, in the names the rules use. */
   readonly facts: Facts;
@@ -37,7 +37,7 @@ export interface LinesPart {
   readonly steps: readonly { readonly topic: string; readonly finding: StepFinding }[];
   /** What is not right and is no check of a rating: axles of truck and trailer that cannot stand so. */
   readonly attention: readonly Note[];
-  /** What could not be asked, for want of which fact. */
+  /** Open questions, each with the missing facts. */
   readonly notChecked: readonly OpenQuestion[];
 }
 
@@ -91,7 +91,7 @@ const findingsByPart = new WeakMap<LinesPart, readonly Finding[]>();
 /**
  * Which published rules does this combination meet, federal ones first, then the user's own?
  *
- * Asked once an answer; the same list is handed out again. Findings keep their decisions to themselves: a study's rows carry no findings.
+ * Computed once for each answer and cached. Decisions of findings are not in the answer's list, because rows of a study carry no findings.
  *
  * @param part `rules` of an assessment
  * @returns one finding a question, in the order of the rules: a duty applies or not, a limit is kept or crossed

@@ -18,7 +18,7 @@ import { type Keys, wantingOf } from './wanting-keys.js';
 import type { Weighed } from './weights.js';
 
 export interface TiedownsPart extends Part {
-  /** Each piece of cargo whose tiedowns are told. */
+  /** Each piece of cargo with known tiedowns. */
   readonly pieces: readonly { readonly name: string; readonly answer: TiedownAnswer }[];
 }
 
@@ -43,7 +43,7 @@ function tiedownOf(given: DecodedTiedown, anchors: Anchors): Either<Problem, Tie
   return isLeft(limit) ? limit : right({ wll: limit.right.wll, runs });
 }
 
-/** One end of a direct tiedown hangs on the trailer, both ends of any other. */
+/** One end of a direct tiedown is on the trailer, both ends of any other. */
 function endsAgainst({ trailer: { anchors }, cargo = [] }: DecodedSpec): {
   readonly attention: readonly Note[];
   readonly decisions: readonly Decision[];
@@ -97,7 +97,7 @@ function tiedOf(
   });
 }
 
-/** Asks the tiedowns of every piece; a remark that several share is told once. */
+/** Checks the tiedowns of every piece; a remark that several share is kept once. */
 export function tiedownsPart(spec: DecodedSpec, weighed: Weighed): TiedownsPart {
   const { cargo = [], trailer } = spec;
   const all = cargo.map((piece, index) => {

@@ -29,7 +29,7 @@ export interface Weighed {
   readonly trailer?: Item | undefined;
   /** Every piece of the spec in its order; undefined where its place is not known. */
   readonly cargo: readonly (PlacedItem | undefined)[];
-  /** For every piece whether it is told to weigh nothing: then nobody can say what it asks of place, ramps and tiedowns. */
+  /** For every piece whether its weight is given as zero: then its place, ramps and tiedowns cannot be checked. */
   readonly weightless: readonly Decision[];
   /** The trailer weight as the sum of its parts; compared with the scale weight when there is one. */
   readonly built?: CurbWeight | undefined;
@@ -37,7 +37,7 @@ export interface Weighed {
   readonly notes: readonly Note[];
   /** What is not right and is no check of a rating: a tongue load of the empty trailer that cannot be so. */
   readonly attention: readonly Note[];
-  /** What could not be asked, for want of which fact. */
+  /** Open questions, each with the missing facts. */
   readonly notChecked: readonly OpenQuestion[];
   /** Where the program went one way because of a figure; for studies. */
   readonly decisions: readonly Decision[];

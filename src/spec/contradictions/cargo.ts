@@ -5,7 +5,7 @@ import { contradiction, type Found, inOrder, nothingFound, type Partly } from '.
 
 type Cargo = Partly<DecodedCargo>;
 
-/** A place told in two ways. */
+/** A place given in two ways. */
 const placedTwice = ({ at, front }: Cargo, path: string): readonly Problem[] =>
   at === undefined || front === undefined
     ? []
