@@ -1,10 +1,10 @@
 /** Figures that cannot be so leave their own question open and ask attention at their keys; the rest is answered, and never as within. */
 import { describe, expect, it } from 'vitest';
-import { type Assessment, assessJson, ruleFindings } from '../../src/assessment/index.js';
-import { brief } from '../../src/print/index.js';
-import { plain, rightOf } from '../helpers/either.js';
-import { changed, tiltDeck, workingsIn } from '../helpers/specs.js';
-import { expectReplays } from '../helpers/working.js';
+import { type Assessment, assessJson, ruleFindings } from '../../../src/assessment/index.js';
+import { brief } from '../../../src/print/index.js';
+import { plain, rightOf } from '../../helpers/either.js';
+import { changed, tiltDeck, workingsIn } from '../../helpers/specs.js';
+import { expectReplays } from '../../helpers/working.js';
 
 type Changes = readonly (readonly [path: string, value: unknown])[];
 
