@@ -117,6 +117,7 @@ const ofAChapter: Readonly<Record<string, string>> = {
   decisions: 'asks every function of the chapter for its decisions',
   ids: 'ids of checks are a promise of the whole answer',
   'missing-facts': 'takes each key of the spec away in turn',
+  untyped: 'asks functions of the chapter as a caller without types may',
 };
 
 describe('tests', () => {

@@ -41,12 +41,10 @@ function remedy(
 }
 
 /** All pairs of levers, the cheapest pair first. */
-function pairsOf(levers: readonly AnyLever[]) {
-  const all = levers.flatMap((first, i) =>
-    levers.slice(i + 1).map((second) => ({ first, second, cost: first.cost + second.cost })),
-  );
-  return all.sort((one, other) => one.cost - other.cost);
-}
+const pairsOf = (levers: readonly AnyLever[]) =>
+  levers
+    .flatMap((first, i) => levers.slice(i + 1).map((second) => ({ first, second, cost: first.cost + second.cost })))
+    .sort((one, other) => one.cost - other.cost);
 
 /** Legs and tiedowns first: no other check depends on them. */
 function prepared(now: Assessment, spec: unknown, asked: Asking, isWanted: Wanted): Prepared {

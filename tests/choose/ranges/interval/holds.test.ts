@@ -8,7 +8,11 @@ const radian = Math.PI / 180;
 const value = fc.integer({ min: -40_000, max: 40_000 }).map((hundredths) => hundredths / 100);
 /** A range, and a value in it at some share of the way. */
 const held = fc
-  .tuple(value, value, fc.double({ min: 0, max: 1, noNaN: true }))
+  .tuple(
+    value,
+    value,
+    fc.integer({ min: 0, max: 64 }).map((part) => part / 64),
+  )
   .map(([a, b, share]): { readonly range: Range; readonly inside: number } => {
     const [low, high] = [Math.min(a, b), Math.max(a, b)];
     return { range: { low, high }, inside: Math.min(high, Math.max(low, low + share * (high - low))) };
