@@ -34,8 +34,8 @@ function againstLabel(trailer: DecodedTrailer): Either<HardwareError, BrakesPart
   const { axles } = trailer;
   const unasked = (missing: string, paths: Keys): Either<never, BrakesPart> =>
     right({
-      ...open({ id: checkId('brake capacity'), what: 'brakes against the GAWRs', missing, paths }),
       againstLabel: [],
+      ...open({ id: checkId('brake capacity'), what: 'brakes against the GAWRs', missing, paths }),
     });
   if (axles.every(({ brakes }) => brakes === undefined))
     return unasked('brake ratings', wantingOfAxles(trailer, 'brakes'));
@@ -60,7 +60,7 @@ function againstLabel(trailer: DecodedTrailer): Either<HardwareError, BrakesPart
   });
   // An axle with unknown brakes is not an axle without brakes, so the total stays open.
   const told = unsaid.length === 0 ? checks : checks.filter(({ part }) => part !== undefined);
-  return right({ ...emptyPart, againstLabel: told, notes, notChecked: unsaid, decisions, total });
+  return right({ againstLabel: told, total, checks: [], notes, notChecked: unsaid, decisions });
 }
 
 /** Asks the brakes against the label, and what is asked of truck and trailer together. */
@@ -71,5 +71,5 @@ export function brakesPart(
   const label = againstLabel(trailer);
   const asked = askedOf(trailer, combination);
   if (isLeft(label) || asked === undefined) return label;
-  return right({ ...label.right, asked, decisions: [...label.right.decisions, ...asked.decisions] });
+  return right({ asked, ...label.right, decisions: [...label.right.decisions, ...asked.decisions] });
 }

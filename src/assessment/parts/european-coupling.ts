@@ -36,8 +36,8 @@ export function couplingPart(spec: DecodedSpec, group: AxleGroup | undefined): E
   if (isLeft(found)) return left({ ...found.left, path: found.left.path ?? 'trailer.coupler' });
   const { checks, notes, notChecked, decisions } = found.right;
   return right({
-    ...emptyPart,
     againstLabel: checks,
+    checks: [],
     notes: dc === undefined && v === undefined ? notes : [...notes, takenWhole],
     notChecked: notChecked.map(({ kind, what, missing }) => ({
       id: checkId(kind),

@@ -101,8 +101,9 @@ export function settingPart({ trailer: { ramps }, cargo = [] }: DecodedSpec): Ei
   const worst = withLeast(settings, ({ width: room }) => room);
   if (worst === undefined) return right(emptyPart);
   return right({
-    ...emptyPart,
     setting: worst.found,
+    checks: [],
+    notChecked: [],
     notes: settings.flatMap(({ notes }) => notes),
     decisions: [...settings.flatMap(({ decisions }) => decisions), ...worst.decisions],
   });

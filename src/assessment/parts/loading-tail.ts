@@ -75,7 +75,6 @@ export function tailPart(
           ),
         ];
   return right({
-    ...emptyPart,
     checks: legs,
     onLegs: rearLegs !== undefined,
     tailLift: lift.right,

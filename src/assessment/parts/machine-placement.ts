@@ -99,7 +99,8 @@ function placeOf(
   const item = weighed.cargo[index];
   const unsure = `The balance point of ${name} is taken as exact: no uncertainty was given.`;
   return right({
-    ...emptyPart,
+    checks: [],
+    notChecked: [],
     piece: {
       name,
       index,

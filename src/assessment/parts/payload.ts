@@ -94,11 +94,11 @@ export function payloadPart(
   const { best, anywhere, lifts, decisions } = found.right;
   const places = best && placesFor(best, curb, rig, weighed);
   return right({
-    ...(best && { best: places === undefined ? best : { ...best, places } }),
-    ...(anywhere && { anywhere }),
     lifts,
     limits,
     share,
     decisions: [...decisions, ...lean.decisions, ...tongue.decisions, ...ramps.decisions],
+    ...(best && { best: places === undefined ? best : { places, ...best } }),
+    ...(anywhere && { anywhere }),
   });
 }

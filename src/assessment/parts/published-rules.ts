@@ -135,7 +135,6 @@ export function linesPart(rig: Rig): Either<RulesError, LinesPart> {
   const asked = rules?.axleGroups !== undefined;
   const unasked = asked && !isLeft(grouped) && groups === undefined ? [axlesNotKnown(rig.spec)] : [];
   return right({
-    ...screened.right,
     asked: [...federalRules, ...own],
     groups: asked ? (groups ?? []) : [],
     attention: crossed.attention,

@@ -103,9 +103,9 @@ export function stackOf(trailer: DecodedTrailer): Either<Problem, Stack> {
     });
   }
   return right({
-    ...base,
     group: group.right,
     at: group.right.at,
+    ...base,
     notes: joined([base.notes, group.right.notes]),
     decisions: joined([base.decisions, group.right.decisions]),
   });

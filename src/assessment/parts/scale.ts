@@ -69,7 +69,7 @@ export function scalePart(
           ),
         ];
   return right({
-    ...emptyPart,
+    checks: [],
     reading: read.right,
     gaps,
     notes: [...notes, ...told],

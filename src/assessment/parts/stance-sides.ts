@@ -49,7 +49,8 @@ export function sidesOf(spec: DecodedSpec, { trailer, cargo: placed, balance }: 
   );
   if (isLeft(sides)) return sides;
   return right({
-    ...emptyPart,
+    checks: [],
+    notChecked: [],
     sides: sides.right,
     notes: [...sides.right.notes, takenAsEven],
     decisions: [presses, ...centre.right.decisions, ...sides.right.decisions],

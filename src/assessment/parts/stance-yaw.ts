@@ -52,7 +52,7 @@ export function yawOf(
     },
     ...placed
       .filter((item) => item !== undefined)
-      .map((item, i) => ({ ...item, length: cargo[i]?.length ?? ('point' as const) })),
+      .map((item, i) => ({ length: cargo[i]?.length ?? ('point' as const), ...item })),
   ];
   const yaw = yawInertia(items);
   if (isLeft(yaw)) return yaw;
@@ -66,5 +66,11 @@ export function yawOf(
             `For the spread of weight these count as points, for want of a length: ${points.join(', ')}.`,
           ),
         ];
-  return right({ ...emptyPart, yaw: yaw.right, notes: told, decisions: [weighs, ...yaw.right.decisions] });
+  return right({
+    yaw: yaw.right,
+    checks: [],
+    notes: told,
+    notChecked: [],
+    decisions: [weighs, ...yaw.right.decisions],
+  });
 }

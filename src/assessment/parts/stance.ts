@@ -22,5 +22,6 @@ export function stancePart(spec: DecodedSpec, weighed: Weighed): Found {
   const yaw = yawOf(spec, weighed);
   if (isLeft(yaw)) return left({ ...yaw.left, path: 'cargo' });
   const parts = [sides.right, offLevel.right, yaw.right] as const;
-  return right({ ...parts[0], ...parts[1], ...parts[2], ...together(parts) });
+  const { checks, notes, notChecked, decisions } = together(parts);
+  return right({ checks, notes, notChecked, decisions, ...parts[0], ...parts[1], ...parts[2] });
 }

@@ -90,7 +90,8 @@ function tiedOf(
   if (isLeft(answer))
     return left({ ...answer.left, path: answer.left.tag === 'SectionNotForThisWeight' ? `${path}.section` : path });
   return right({
-    ...emptyPart,
+    checks: [],
+    notChecked: [],
     notes: answer.right.notes,
     decisions: answer.right.decisions,
     pieces: [{ name, answer: answer.right }],

@@ -48,9 +48,9 @@ function tireOf({ designation, molded }: DecodedTires, of: string): Tire {
   return {
     designation,
     molded: {
-      ...(single && { single: load('molded single load', single) }),
-      ...(dual && { dual: load('molded dual load', dual) }),
-      ...(pressure && { pressure: inPsi(`${of} molded pressure`, pressure) }),
+      single: single && load('molded single load', single),
+      dual: dual && load('molded dual load', dual),
+      pressure: pressure && inPsi(`${of} molded pressure`, pressure),
     },
   };
 }

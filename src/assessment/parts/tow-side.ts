@@ -20,7 +20,7 @@ import { unweighed } from './wanting-keys.js';
 
 /** The tow vehicle as its chapter reads it. */
 export const vehicleOf = ({ tow, trailer }: DecodedSpec): TowVehicle | undefined =>
-  tow && { ...tow, hitch: trailer.hitch === 'ball' ? 'ball behind' : 'gooseneck' };
+  tow && { hitch: trailer.hitch === 'ball' ? 'ball behind' : 'gooseneck', ...tow };
 
 /** What is not known stands there as not known: nothing is read from a prototype. */
 export const nothingTowed = {

@@ -109,9 +109,9 @@ export function weigh(
   const balanced = balance([empty.item, ...cargo.filter((item) => item !== undefined)], { axlesAt });
   if (isLeft(balanced)) return left({ ...balanced.left, path: 'trailer' });
   return right({
+    balance: balanced.right,
     ...known,
     gross: balanced.right.gross,
-    balance: balanced.right,
     decisions: [...base.decisions, ...balanced.right.decisions],
   });
 }

@@ -36,7 +36,7 @@ function bestOf(
   const asked = pressesAtSomeShare(question, gross);
   decisions.push(...asked);
   return asked.every(({ holds }) => holds)
-    ? { best: { ...figure, shares }, lifts: [] }
+    ? { best: { shares, ...figure }, lifts: [] }
     : { lifts: liftsAt(question, gross, { low: shares.to, high: shares.from }, decisions) };
 }
 
@@ -92,11 +92,11 @@ export function payload(
   const decisions: Decision[] = [...guarded.right];
   const { best, lifts } = bestOf(question, decisions);
   const one = share.low === share.high;
-  const anywhere = one ? { ...(best && { anywhere: best }), lifts: [] } : anywhereOf(question, decisions);
+  const anywhere = one ? { lifts: [], ...(best && { anywhere: best }) } : anywhereOf(question, decisions);
   return right({
+    lifts: [...new Set([...lifts, ...anywhere.lifts])],
     ...(best && { best }),
     ...(anywhere.anywhere && { anywhere: anywhere.anywhere }),
-    lifts: [...new Set([...lifts, ...anywhere.lifts])],
     decisions,
   });
 }

@@ -124,9 +124,9 @@ export function heaviestMachine(
     });
   }
   return right({
-    ...nominal,
     sure,
     decisions,
     notes: [note('GrossNotHere', 'A limit that was not brought along may allow less.')],
+    ...nominal,
   });
 }

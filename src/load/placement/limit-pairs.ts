@@ -13,18 +13,22 @@ export interface LimitPair {
 
 /** `base_f + m_f/P <= base_r + m_r/P`, multiplied by P: `(base_f - base_r) P <= m_r - m_f`. */
 export function pairOf(front: PlacementLimit, rear: PlacementLimit, decisions: Decision[]): LimitPair {
-  const names = { front: front.name, rear: rear.name };
+  const pair = (allows: LimitPair['allows']): LimitPair => ({ front: front.name, rear: rear.name, allows });
   const closing = difference(`closing of ${front.name} on ${rear.name}`, front.base, rear.base);
   const room = difference(`room between ${front.name} and ${rear.name}`, rear.moment, front.moment);
   const closes = decide(closing, '>', zeroIn('in'));
   decisions.push(closes);
-  const crossing = (): Derived<'lb'> =>
-    quotient(`machine weight between ${front.name} and ${rear.name}`, room, closing, statics);
-  if (closes.holds) return { ...names, allows: 'most', crossing: crossing() };
+  const meeting = (allows: LimitPair['allows']): LimitPair => ({
+    front: front.name,
+    rear: rear.name,
+    allows,
+    crossing: quotient(`machine weight between ${front.name} and ${rear.name}`, room, closing, statics),
+  });
+  if (closes.holds) return meeting('most');
   const roomy = decide(room, '>=', zeroIn('lb*in'));
   decisions.push(roomy);
-  if (roomy.holds) return { ...names, allows: 'always' };
+  if (roomy.holds) return pair('always');
   const opens = decide(closing, '<', zeroIn('in'));
   decisions.push(opens);
-  return opens.holds ? { ...names, allows: 'least', crossing: crossing() } : { ...names, allows: 'never' };
+  return opens.holds ? meeting('least') : pair('never');
 }

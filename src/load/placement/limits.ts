@@ -61,7 +61,8 @@ export function placed(limit: PlacementLimit, machineWeight: Derived<'lb'>): Pla
     limit.by === 'deck'
       ? limit.base
       : result(`place by ${limit.name}`, plus(limit.base, over(limit.moment, machineWeight)), limit.source ?? statics);
-  return { ...limit, at };
+  const { name, end, by, base, moment, source } = limit;
+  return { name, end, by, base, moment, source, at };
 }
 
 /** The same limit when the balance point may lie `u` to either side: weight limits close in by `u`, the deck does not. */

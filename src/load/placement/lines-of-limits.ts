@@ -7,21 +7,25 @@ import type { PlacementLimit, TrailerForPlacing } from './limits.js';
 
 const label = ({ rating, part: of }: Rating<RatingKind>): string => (of === undefined ? rating : `${of} ${rating}`);
 
+const noMoment = constant(quantity(0, 'lb*in'));
+
 export function deckLimits(
   front: Derived<'in'>,
   rear: Derived<'in'>,
   length: Derived<'in'>,
   balancePoint: Derived<'in'>,
 ): readonly PlacementLimit[] {
-  const deck = { by: 'deck', moment: constant(quantity(0, 'lb*in')), source: undefined } as const;
+  const line = (end: 'front' | 'rear', base: Derived<'in'>): PlacementLimit => ({
+    name: `deck ${end}`,
+    end,
+    by: 'deck',
+    base,
+    moment: noMoment,
+    source: undefined,
+  });
   return [
-    { ...deck, name: 'deck front', end: 'front', base: result('place by deck front', plus(front, balancePoint)) },
-    {
-      ...deck,
-      name: 'deck rear',
-      end: 'rear',
-      base: result('place by deck rear', minus(rear, minus(length, balancePoint))),
-    },
+    line('front', result('place by deck front', plus(front, balancePoint))),
+    line('rear', result('place by deck rear', minus(rear, minus(length, balancePoint)))),
   ];
 }
 
@@ -62,28 +66,20 @@ function lineOf(
   weight: Derived<'lb'>,
   moment: Derived<'lb*in'>,
   standings: Standing[],
-): readonly PlacementLimit[] {
+): PlacementLimit | undefined {
   const { name, on, returned, lean, atLeast = false } = limit;
-  const line = { name, by: 'weight', source: undefined } as const;
-  if (on === 'tongue')
-    return [
-      {
-        ...line,
-        end: atLeast ? 'rear' : 'front',
-        base: a,
-        moment: result(`moment by ${name}`, minus(moment, times(limit.limit, a))),
-      },
-    ];
-  if (on !== 'axles') return [];
+  const line = (end: 'front' | 'rear', base: Derived<'in'>, ofLine: Derived<'lb*in'>): PlacementLimit => ({
+    name,
+    end,
+    by: 'weight',
+    base,
+    moment: result(`moment by ${name}`, ofLine),
+    source: undefined,
+  });
+  if (on === 'tongue') return line(atLeast ? 'rear' : 'front', a, minus(moment, times(limit.limit, a)));
+  if (on !== 'axles') return undefined;
   const { reach, base } = standingOf(name, a, returned, lean, standings);
-  return [
-    {
-      ...line,
-      end: atLeast ? 'front' : 'rear',
-      base,
-      moment: result(`moment by ${name}`, plus(moment, times(minus(limit.limit, weight), reach))),
-    },
-  ];
+  return line(atLeast ? 'front' : 'rear', base, plus(moment, times(minus(limit.limit, weight), reach)));
 }
 
 /** `T <= limit` for a hitch part, `low x W <= T <= high x W` for a guideline, `W - T <= limit` for the axles. */
@@ -113,7 +109,9 @@ export function weightLimits(
     }),
   );
   const standings: Standing[] = [];
-  const others = (trailer.limits ?? []).flatMap((limit) => lineOf(limit, a, weight, moment, standings));
+  const others = (trailer.limits ?? [])
+    .map((limit) => lineOf(limit, a, weight, moment, standings))
+    .filter((line) => line !== undefined);
   if (trailer.guideline === 'no guideline') return [...tongue, ...axles, ...others];
   const { low, high, source } = trailer.guideline;
   const byShare = (name: string, end: 'front' | 'rear', share: Derived<'ratio'>): PlacementLimit => ({

@@ -98,17 +98,14 @@ export function placementWindow(
   const feel = (where: string, end: SpanEnd<PlacedLimit>): WindowEnd => {
     const tongue = result(`tongue load at the ${where}`, over(plus(moment, times(load, minus(a, end.at))), a), statics);
     return {
-      ...end,
       tongue,
       machineFront: result(`machine front at the ${where}`, minus(end.at, balancePoint)),
       tongueShare: result(`tongue share at the ${where}`, over(tongue, gross)),
       axleLoad: result(`axle load at the ${where}`, minus(gross, tongue)),
+      ...end,
     };
   };
   return right({
-    ...span,
-    lower: feel('front end', span.lower),
-    upper: feel('rear end', span.upper),
     gross,
     sure,
     limits,
@@ -116,6 +113,9 @@ export function placementWindow(
     tongueUncertainty: result('tongue uncertainty', over(times(load, u), a), statics),
     decisions,
     notes: notesOn(span, sure, lines.right, trailer),
+    ...span,
+    lower: feel('front end', span.lower),
+    upper: feel('rear end', span.upper),
   });
 }
 

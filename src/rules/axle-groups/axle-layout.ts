@@ -120,12 +120,14 @@ function group(axles: readonly Axle[], first: number, last: number, options: Axl
   const kind = first === last ? 'single' : spreadKind(spread, decisions);
   const tandems = kind === 'group' && splitsIntoTandems(axles, first, last, decisions);
   const found = limitOf(last - first + 1, length, kind, tandems, options, decisions);
-  const weights = axles.slice(first, last + 1).flatMap((axle) => (axle.weight === undefined ? [] : [axle.weight]));
-  if (weights.length !== last - first + 1) return { ...found, first: first + 1, last: last + 1, length };
+  const weights = axles
+    .slice(first, last + 1)
+    .map((axle) => axle.weight)
+    .filter((weighed) => weighed !== undefined);
+  if (weights.length !== last - first + 1) return { first: first + 1, last: last + 1, length, ...found };
   const name = first === last ? `axle ${first + 1}` : `axles ${first + 1} to ${last + 1}`;
   const load = sum(`weight of ${name}`, weights);
   return {
-    ...found,
     first: first + 1,
     last: last + 1,
     length,
@@ -133,6 +135,7 @@ function group(axles: readonly Axle[], first: number, last: number, options: Axl
       rating('axle group', found.limit, { part: name, clause: bridgeLaw }),
       weight('axle group load', load),
     ),
+    ...found,
   };
 }
 

@@ -41,9 +41,8 @@ interface RatedTire {
 /** What one tire may carry; a sidewall that cannot be read is a fault of the spec, a size that no table has is not. */
 function rated({ designation, fitment, molded }: Tires, path: string): RatedTire {
   if (designation === undefined || fitment === undefined) return { problems: [] };
-  const { single, dual, pressure } = molded ?? {};
-  const marks = { ...(single && { single }), ...(dual && { dual }), ...(pressure && { pressure }) };
-  const tire = { designation, ...(molded && { molded: marks }) };
+  const { dual } = molded ?? {};
+  const tire = { designation, ...(molded && { molded }) };
   const found = tireLoadRating(tire, { fitment, on: 'trailer' });
   if (!isLeft(found)) return { each: found.right.rating, problems: [] };
   const { left } = found;

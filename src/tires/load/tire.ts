@@ -8,9 +8,9 @@ import type { Fitment } from './published-rows.js';
 export interface Tire {
   readonly designation: string | Designation;
   readonly molded?: {
-    readonly single?: Known<'lb' | 'kg'>;
-    readonly dual?: Known<'lb' | 'kg'>;
-    readonly pressure?: Known<'psi' | 'kPa'>;
+    readonly single?: Known<'lb' | 'kg'> | undefined;
+    readonly dual?: Known<'lb' | 'kg'> | undefined;
+    readonly pressure?: Known<'psi' | 'kPa'> | undefined;
   };
   /** Keep to this load table; otherwise the lowest print governs. */
   readonly table?: string;

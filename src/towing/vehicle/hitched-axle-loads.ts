@@ -83,7 +83,7 @@ export function hitchedBy(
     rear: sum(`rear axle, ${as}`, [rear, ontoRear], statics),
   };
   const lifts = decide(hitched.front, '<', noneOf('lb'));
-  return { ...hitched, offFront, ontoRear, notes: lifts.holds ? [frontLifts(hitched.front)] : [], decisions: [lifts] };
+  return { offFront, ontoRear, notes: lifts.holds ? [frontLifts(hitched.front)] : [], decisions: [lifts], ...hitched };
 }
 
 /**
