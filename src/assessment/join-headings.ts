@@ -1,6 +1,7 @@
 /** The headings joined into one answer: every check, what lifts, what asks attention, the verdict, and what is left open. */
 import { note, tightest } from '../ratings/index.js';
 import type { Decision } from '../trace/index.js';
+import { collected } from '../units/internal.js';
 import type { Assessment } from './assessment.js';
 import type { Headings, LimitHeadings } from './headings.js';
 import type { Known } from './known.js';
@@ -49,7 +50,7 @@ export function joinHeadings(
     checksOf(stack, level),
     parts.checks,
     heavierSideChecks(stack, level),
-    ...others.flatMap((other) => [checksOf(stack, other), heavierSideChecks(stack, other)]),
+    ...collected(others, (other) => [checksOf(stack, other), heavierSideChecks(stack, other)]),
   ]);
   const partChecks = joined([
     ...stack.systems.map((system) => system.checks),

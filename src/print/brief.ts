@@ -1,6 +1,7 @@
 /** The first page as text: at most twenty lines, the verdict first. */
 import type { Assessment } from '../assessment/index.js';
 import type { ReaderUnits } from '../units/index.js';
+import { collected } from '../units/internal.js';
 import type { Brief, BriefExtras } from './brief-data.js';
 import { briefOf } from './brief-of.js';
 import { attentionText, openText, payloadItems, placeText, ruleName, ruleText, verdictItems } from './brief-words.js';
@@ -63,7 +64,7 @@ export function briefLines(brief: Brief, print: FiguresInPrint): readonly string
   const rooms = roomFor(blocks, mostLines - title.length);
   return [
     ...title,
-    ...blocks.flatMap((block, i) =>
+    ...collected(blocks, (block, i) =>
       fitted(block, rooms[i] as number).map((line, j) =>
         `${(j === 0 ? block.label : '').padEnd(labelWidth)}${line}`.trimEnd(),
       ),

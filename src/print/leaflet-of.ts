@@ -3,6 +3,7 @@ import { type Assessment, libraryVersion } from '../assessment/index.js';
 import { type Check, tightest } from '../ratings/index.js';
 import { type Derived, leastOf, nodesOf, type Source } from '../trace/index.js';
 import { compare, lb } from '../units/index.js';
+import { collected } from '../units/internal.js';
 import type { Brief, BriefExtras } from './brief-data.js';
 import { briefOf } from './brief-of.js';
 import { cautions } from './cautions.js';
@@ -25,7 +26,7 @@ const tongueLimits = /(coupler|receiver|ball-mount)\/tongue$|tongue-rating$/;
 const barsOf = ({ checks, runningGear: { systems } }: Assessment): readonly LeafletBar[] => [
   ...barOf('whole trailer', checks, /^(gvwr|coupler\/gross)$/),
   ...barOf('tongue', checks, tongueLimits),
-  ...systems.flatMap(({ label }, i) => barOf(label, checks, new RegExp(`^axle-${i + 1}/(gawr|weakest-part)$`))),
+  ...collected(systems, ({ label }, i) => barOf(label, checks, new RegExp(`^axle-${i + 1}/(gawr|weakest-part)$`))),
 ];
 
 /** Three checks, each of another rating, the closest to its limit first. */
@@ -53,7 +54,7 @@ function loadingOf(assessment: Assessment, { places }: Brief): readonly LoadingS
   return [
     ...((spec.cargo ?? []).length === 0 ? [] : [{ tag: 'chock' } as const]),
     ...(tailLift && pulls ? [{ tag: 'rear legs', from: tailLift.legs } as const] : []),
-    ...places.flatMap(({ name, none, from, to }) => (none ? [] : [{ tag: 'place', of: name, from, to } as const])),
+    ...collected(places, ({ name, none, from, to }) => (none ? [] : [{ tag: 'place', of: name, from, to } as const])),
     ...tiedowns.pieces.map(({ name, answer }) => ({ tag: 'tiedowns', of: name, from: answer.needed }) as const),
     ...(tongue
       ? [
@@ -78,7 +79,7 @@ function sourcesOf({ checks, partChecks, tongue }: Assessment): readonly string[
   ];
   return [
     ...new Set(
-      sources.flatMap((source) =>
+      collected(sources, (source) =>
         source === undefined || source.grade === 'derived' || source.grade === 'memory' ? [] : [source.title],
       ),
     ),

@@ -2,6 +2,7 @@
 import type { Assessment } from '../assessment/index.js';
 import type { Derived } from '../trace/index.js';
 import { compare, type Quantity, type ReaderUnits } from '../units/index.js';
+import { collected } from '../units/internal.js';
 import { overText, payloadItems, placeText } from './brief-words.js';
 import { shortCaution } from './cautions.js';
 import type { FiguresInPrint } from './figures-in-print.js';
@@ -71,9 +72,9 @@ function leafletLines(data: Leaflet, p: FiguresInPrint): readonly string[] {
   const left = boxes.length - mostBoxes;
   const more = brief.over.length - mostOver;
   const block = (label: string, texts: readonly string[]): readonly string[] =>
-    texts
-      .flatMap((text) => folded(text, width - labelWidth, '  ').split('\n'))
-      .map((line, i) => `${(i === 0 ? label : '').padEnd(labelWidth)}${line}`);
+    collected(texts, (text) => folded(text, width - labelWidth, '  ').split('\n')).map(
+      (line, i) => `${(i === 0 ? label : '').padEnd(labelWidth)}${line}`,
+    );
   return [
     ...names.slice(0, 2).map((name) => folded(name, width, '  ')),
     ...block('Verdict', [

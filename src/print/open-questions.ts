@@ -1,5 +1,6 @@
 /** Which open questions would decide most: the whole trailer before its axles, those before the hitch, that before the rest. */
 import type { OpenQuestion } from '../assessment/index.js';
+import { collected } from '../units/internal.js';
 import type { BriefOpen } from './brief-data.js';
 
 /** By their ids, from the question that holds back most of the answer to the one that holds back least. */
@@ -38,7 +39,7 @@ export function openOnesFirst(open: readonly OpenQuestion[]): readonly BriefOpen
   return [...byMissing].map(([missing, questions]) => ({
     ids: questions.map(({ id }) => id),
     missing,
-    paths: [...new Set(questions.flatMap(({ paths }) => paths))],
+    paths: [...new Set(collected(questions, ({ paths }) => paths))],
     what: inShort(questions.map(({ what }) => what)),
   }));
 }

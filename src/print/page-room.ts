@@ -1,4 +1,6 @@
 /** A page of a fixed number of lines, shared out among blocks that each have a label. */
+
+import { collected } from '../units/internal.js';
 import { folded, width } from './text-layout.js';
 
 /** The column of the labels. */
@@ -17,7 +19,7 @@ export interface Block {
 }
 
 const foldedItem = (item: string): readonly string[] => folded(item, width - labelWidth, '  ').split('\n');
-export const linesOf = (items: readonly string[]): readonly string[] => items.flatMap(foldedItem);
+export const linesOf = (items: readonly string[]): readonly string[] => collected(items, foldedItem);
 
 /** A line that goes on where nobody reads it. */
 const brokenOff = (line: string): string => `${line.slice(0, width - labelWidth - 4).trimEnd()} ...`;

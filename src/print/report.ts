@@ -1,6 +1,7 @@
 /** The assessment as a person at the yard reads it: the first page, then the tables; 80 columns of text, cautions at the end. */
 import type { Assessment } from '../assessment/index.js';
 import type { ReaderUnits } from '../units/index.js';
+import { collected } from '../units/internal.js';
 import { briefLines } from './brief.js';
 import type { BriefExtras } from './brief-data.js';
 import { briefOf } from './brief-of.js';
@@ -48,7 +49,7 @@ export function report(assessment: Assessment, { units, rules = 'near', ...extra
     ...section('WHAT IT MAY CARRY', payloadLines(assessment, p)),
     ...section('BUILD AND DECK LENGTH', buildLines(assessment, p)),
     ...section('THE TOW VEHICLE', towLines(assessment, p)),
-    ...placement.pieces.flatMap((piece) => section(`WHERE IT MAY STAND: ${piece.name}`, placeLines(piece, p))),
+    ...collected(placement.pieces, (piece) => section(`WHERE IT MAY STAND: ${piece.name}`, placeLines(piece, p))),
     ...section('JACK, LOADING, TIEDOWNS', gearLines(assessment, p)),
     ...section('SIDE TO SIDE, LEVEL, YAW', stanceLines(assessment, p)),
     ...section('SCALE TICKETS', scaleLines(assessment, p)),

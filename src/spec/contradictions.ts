@@ -1,4 +1,6 @@
 /** Two statements of a spec that cannot both be so: one of them was read wrongly, and every answer built on either would be a guess. */
+
+import { collected } from '../units/internal.js';
 import { axleContradictions, orderOfAxles } from './contradictions/axles.js';
 import { cargoContradictions } from './contradictions/cargo.js';
 import type { Found, Partly } from './contradictions/found.js';
@@ -38,8 +40,8 @@ export function contradictionsIn(spec: Partly<DecodedSpec>): Contradictions {
     cargoContradictions(spec.cargo ?? []),
     towContradictions(spec.trailer?.hitch, spec.tow ?? {}, spec.rules ?? {}),
   ];
-  const problems = found.flatMap((each) => each.problems);
-  const decisions = found.flatMap((each) => each.decisions);
+  const problems = collected(found, (each) => each.problems);
+  const decisions = collected(found, (each) => each.decisions);
   const all = { problems, decisions, ...(problems.length > 0 && { error: undecodable(problems) }) };
   known.set(spec, all);
   return all;

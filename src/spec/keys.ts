@@ -1,5 +1,6 @@
 /** The table of keys: every key of the spec, what it means, where one reads it, what stays unasked without it. */
 import { show } from '../units/index.js';
+import { collected } from '../units/internal.js';
 import type { AnyCoded, Kind } from './codec/kind.js';
 import { axlesKeys } from './data/axles.js';
 import { cargoKeys } from './data/cargo.js';
@@ -99,7 +100,7 @@ function wordsOf(row: LeafRow | BranchRow | undefined): Pick<SpecKey, 'what' | '
 
 function keysOf({ path: record, form, says }: PlacedRecord): readonly SpecKey[] {
   const rows = keyRows.find(({ type }) => type === says.type)?.rows ?? [];
-  const codecs = [says.required, says.optional].flatMap((shape, i) =>
+  const codecs = collected([says.required, says.optional], (shape, i) =>
     Object.entries(shape).map(([key, codec]) => ({ key, codec, must: i === 0 })),
   );
   return codecs.map(({ key, codec, must }) => ({

@@ -23,7 +23,10 @@ function homes(path: string): string | undefined {
   const keys = path.split('.').filter((key) => !/^\d+$/.test(key));
   const here = keys.slice(0, -1);
   const found = homesOf(keys.at(-1) ?? '');
-  const forms = found.filter((home) => keysOf(home.path).join() === here.join()).flatMap(({ form }) => form ?? []);
+  const forms = found
+    .filter((home) => keysOf(home.path).join() === here.join())
+    .map(({ form }) => form)
+    .filter((form) => form !== undefined);
   if (forms.length > 0) return forms.join(' or ');
   const paths = [...new Set(found.map((home) => home.path))]
     .sort((a, b) => stepsBetween(here, keysOf(a)) - stepsBetween(here, keysOf(b)))

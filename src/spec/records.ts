@@ -1,6 +1,7 @@
 /** Every record of the spec under its path, `[]` for the places of a list: what forms, schema, types and guide go through. */
 import type { AnyCoded, RecordKind } from './codec/kind.js';
 import { specCodec } from './spec.js';
+import { collected } from '../units/internal.js';
 
 /** A record of the spec, its path, and which form of several it is. */
 export interface PlacedRecord {
@@ -18,11 +19,11 @@ function recordsBelow({ says }: AnyCoded, path: string, form?: string): readonly
     case 'list':
       return recordsBelow(says.each, `${path}[]`);
     case 'forms':
-      return says.forms.flatMap((each) => recordsBelow(each, path, each.name));
+      return collected(says.forms, (each) => recordsBelow(each, path, each.name));
     case 'record': {
       const inside = Object.entries({ ...says.required, ...says.optional });
       const here: PlacedRecord = form === undefined ? { path, says } : { path, form, says };
-      return [here, ...inside.flatMap(([key, codec]) => recordsBelow(codec, under(path, key)))];
+      return [here, ...collected(inside, ([key, codec]) => recordsBelow(codec, under(path, key)))];
     }
     default:
       return [];

@@ -17,6 +17,7 @@ import {
   times,
 } from '../trace/index.js';
 import { inch, quantity, ratio, show } from '../units/index.js';
+import { collected } from '../units/internal.js';
 import { sources } from './data/sources.js';
 import { designationOf } from './designation/cache.js';
 import type { Designation, MetricSize } from './designation/designation.js';
@@ -70,8 +71,8 @@ const turns = (outside: Derived<'in'>): Derived<'ratio'> =>
 function publishedDiameters(d: Designation): readonly PublishedDiameter[] {
   const key = sizeKey(d);
   const searched = aliasTable.rows.find(([written]) => written === key)?.[1] ?? key;
-  return diameterTables.flatMap((table) =>
-    table.rows.flatMap(([size, inches, , , pattern]) => {
+  return collected(diameterTables, (table) =>
+    collected(table.rows, ([size, inches, , , pattern]) => {
       const row = readTireDesignation(size);
       if (isLeft(row) || sizeKey(row.right) !== searched) return [];
       const from = { table: table.name, key: pattern === '' ? size : `${size} ${pattern}`, source: table.source };

@@ -1,5 +1,6 @@
 /** What an answer rests on. */
 import type { Unit } from '../units/index.js';
+import { collected } from '../units/internal.js';
 import type { Basis } from './basis.js';
 import type { Derived, Given, LookedUp } from './node.js';
 import { nodesOf } from './replay.js';
@@ -25,7 +26,7 @@ export function weakestInputs<U extends Unit>(derived: Derived<U>): WeakestInput
 
 /** The keys of a spec that a figure rests on, in the order the working names them. @example pathsBehind([given('GVWR', lb(14000), 'label', 'trailer.gvwr')])[0] // trailer.gvwr */
 export function pathsBehind(figures: readonly Derived<Unit>[]): readonly string[] {
-  const paths = nodesOf(figures.map(({ why }) => why)).flatMap((node) =>
+  const paths = collected(nodesOf(figures.map(({ why }) => why)), (node) =>
     node.kind === 'given' && node.path !== undefined ? [node.path] : [],
   );
   return [...new Set(paths)];

@@ -1,5 +1,6 @@
 /** The words for what can go wrong with figures and tables. */
 import { mustBe, showWire } from '../units/index.js';
+import { collected } from '../units/internal.js';
 import type { OutsideItsRange, TraceError } from './errors.js';
 
 const ends: readonly (readonly ['above' | 'from' | 'to' | 'below', string])[] = [
@@ -13,12 +14,10 @@ const ends: readonly (readonly ['above' | 'from' | 'to' | 'below', string])[] = 
 function rangeOf(error: OutsideItsRange): string {
   if (error.above?.value === '0' && error.to === undefined && error.below === undefined) return 'greater than zero';
   if (error.from?.value === '0' && error.to === undefined && error.below === undefined) return 'zero or more';
-  return ends
-    .flatMap(([key, word]) => {
-      const end = error[key];
-      return end === undefined ? [] : [`${word} ${showWire(end)}`];
-    })
-    .join(' and ');
+  return collected(ends, ([key, word]) => {
+    const end = error[key];
+    return end === undefined ? [] : [`${word} ${showWire(end)}`];
+  }).join(' and ');
 }
 
 export function wordsForTrace(error: TraceError): string {

@@ -3,6 +3,7 @@ export { compareDecimals, snappedDifference } from './closeness.js';
 export { Decimal, one, powerOf, signOf, workedOut, zero } from './decimal.js';
 export { ofDecimal } from './figure.js';
 export { frozen } from './frozen.js';
+export { collected } from './lists.js';
 export { compareFigures, compareProducts, isBetween, signOfFigure } from './order.js';
 export { has, own } from './own.js';
 export { remembered } from './remembered.js';

@@ -6,6 +6,7 @@ import { rulesTables } from '../../rules/index.js';
 import { tiresTables } from '../../tires/index.js';
 import { towingTables } from '../../towing/index.js';
 import type { Table } from '../../trace/index.js';
+import { collected } from '../../units/internal.js';
 import type { LookedUpNode } from './node-shape.js';
 import { plus, type Rational, rational, rationalOf, snappedOrder } from './rational.js';
 
@@ -22,7 +23,7 @@ export const shipped: readonly Table<unknown>[] = [
 function cellsOf(row: unknown): readonly string[] {
   if (typeof row === 'string') return [row];
   if (typeof row === 'number') return [String(row)];
-  return typeof row === 'object' && row !== null ? Object.values(row).flatMap(cellsOf) : [];
+  return typeof row === 'object' && row !== null ? collected(Object.values(row), cellsOf) : [];
 }
 
 /** `7 1/4`, `1/4` and plain digits. */

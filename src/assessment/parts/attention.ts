@@ -2,6 +2,7 @@
 
 import { type Note, note } from '../../ratings/index.js';
 import { decide } from '../../trace/index.js';
+import { collected } from '../../units/internal.js';
 import type { BelowLabel } from './below-the-label.js';
 import type { OnDeck } from './cargo-footprint.js';
 import type { LoadingPart } from './loading-part.js';
@@ -31,7 +32,7 @@ const ofTongue = (tongue: TonguePart | undefined): readonly Note[] =>
 
 /** Two pieces that share a place give the same warning twice: it is kept once. */
 const ofPlaces = ({ pieces }: PlacePart): readonly Note[] =>
-  pieces.flatMap(({ name, index, window, now }) => {
+  collected(pieces, ({ name, index, window, now }) => {
     const paths = [`cargo.${index}`];
     const { lower, upper, limits } = window;
     if (window.empty)
@@ -85,7 +86,7 @@ const ofRamps = ({ edges, setting }: LoadingPart): readonly Note[] => [
 ];
 
 const ofGroups = ({ groups }: LinesPart): readonly Note[] =>
-  groups.flatMap(({ check, first, last }) =>
+  collected(groups, ({ check, first, last }) =>
     check !== undefined && !decide(check.load, '<=', check.limit).holds
       ? [note('AxleGroupOver', `axles ${first} to ${last} above the published axle group limit`)]
       : [],

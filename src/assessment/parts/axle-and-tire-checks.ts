@@ -1,12 +1,13 @@
 /** Axles and tires against their ratings in one attitude. */
 import { type Check, checkLoad, rating, weight } from '../../ratings/index.js';
 import { greatestOf } from '../../trace/index.js';
+import { collected } from '../../units/internal.js';
 import type { Stack } from './running-gear.js';
 import { type How, type OnTires, qualifier, type Standing } from './ways-of-standing.js';
 
 /** Each axle against its GAWR, or its weakest part when the label gives none. */
 function axleChecks({ systems }: Stack, { how, loads }: Standing): readonly Check[] {
-  return systems.flatMap(({ gawr, rating: weakest, label: of }, i) => {
+  return collected(systems, ({ gawr, rating: weakest, label: of }, i) => {
     const load = loads[i]?.load;
     if (load === undefined) return [];
     return [
@@ -19,7 +20,7 @@ function axleChecks({ systems }: Stack, { how, loads }: Standing): readonly Chec
 
 /** Each tire against what it may carry as it runs. */
 function tireChecks({ tires }: Stack, how: How, onTires: OnTires, side: '' | ' heavier side'): readonly Check[] {
-  return tires.flatMap((tire, i) => {
+  return collected(tires, (tire, i) => {
     const [load, limit] = [onTires[i], tire?.asRun ?? tire?.rating?.rating];
     return tire === undefined || load === undefined || limit === undefined
       ? []
@@ -40,7 +41,7 @@ export const heavierSideChecks = (stack: Stack, { how, onHeavierSide }: Standing
 export const heaviestOnTires = (stack: Stack, standings: readonly [Standing, ...Standing[]]): OnTires =>
   stack.tires.map((tire, i) => {
     const [level, ...others] = standings.map(({ onTires, onHeavierSide }) => onHeavierSide[i] ?? onTires[i]);
-    const known = others.flatMap((load) => load ?? []);
+    const known = others.filter((load) => load !== undefined);
     return tire === undefined || level === undefined || known.length === 0
       ? level
       : greatestOf(`${tire.of} tire load, heaviest as it stands`, [level, ...known]);

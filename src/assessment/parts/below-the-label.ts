@@ -16,6 +16,7 @@ import {
   times,
 } from '../../trace/index.js';
 import { lb, ratio } from '../../units/index.js';
+import { collected } from '../../units/internal.js';
 import { jackAtLabel } from './jack.js';
 import type { Stack } from './running-gear.js';
 
@@ -106,7 +107,7 @@ export function belowLabel(spec: DecodedSpec, { group, at }: Stack, band: Guidel
     const says = 'the jack is rated below the load at its foot at the GVWR and the top of the tongue band';
     ask({ tag: 'JackBelowLabel', says, figure: jack.limit, path: 'trailer.jack.rating' }, jack.load);
   }
-  const gawrs = axles.flatMap(({ gawr }, i) => (gawr === undefined ? [] : [inPounds(`axle ${i + 1} GAWR`, gawr)]));
+  const gawrs = collected(axles, ({ gawr }, i) => (gawr === undefined ? [] : [inPounds(`axle ${i + 1} GAWR`, gawr)]));
   if (gawrs.length > 1 && gawrs.length === axles.length) {
     const all = sum('sum of the GAWRs', gawrs);
     const more = decide(all, '>', label);

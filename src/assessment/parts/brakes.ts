@@ -10,7 +10,8 @@ import {
 import { type Check, checkId } from '../../ratings/index.js';
 import type { DecodedTrailer } from '../../spec/index.js';
 import { type Derived, renamed } from '../../trace/index.js';
-import { emptyPart, open, type Part } from './part-of-answer.js';
+import { collected } from '../../units/internal.js';
+import { open, type Part } from './part-of-answer.js';
 import { axleName, type Keys, wantingOfAxles } from './wanting-keys.js';
 
 export interface BrakesPart extends Part {
@@ -52,7 +53,7 @@ function againstLabel(trailer: DecodedTrailer): Either<HardwareError, BrakesPart
   const found = brakeCapacity(braked);
   if (isLeft(found)) return left({ ...found.left, path: 'trailer.axles' });
   const { checks, notes, decisions, total } = found.right;
-  const unsaid = axles.flatMap(({ brakes }, index) => {
+  const unsaid = collected(axles, ({ brakes }, index) => {
     const { of, path } = axleName(index);
     if (brakes !== undefined) return [];
     const missing = 'brake ratings, if it has brakes';

@@ -2,6 +2,7 @@
 import { type Note, note } from '../../ratings/index.js';
 import type { DecodedSpec } from '../../spec/index.js';
 import { type Decision, decide, inInches, minus, over, plus } from '../../trace/index.js';
+import { collected } from '../../units/internal.js';
 import { type Covered, coveredBy, mostPieces, type OnDeck, pathsOf } from './cargo-footprint.js';
 import { tooWide } from './cargo-width.js';
 import type { OpenQuestion } from './open-questions.js';
@@ -76,7 +77,7 @@ function overlaps(pieces: readonly Covered[]): OnDeck {
           id: 'side-by-side',
           what: `whether ${one.name} and ${other.name} stand clear of each other side by side`,
           missing: 'their widths, by tape',
-          paths: [one, other].flatMap((each) => wantingOf(`cargo.${each.index}`, each, 'width')),
+          paths: collected([one, other], (each) => wantingOf(`cargo.${each.index}`, each, 'width')),
           piece: one.index,
         });
       else
@@ -94,7 +95,7 @@ function overlaps(pieces: readonly Covered[]): OnDeck {
 /** Asks every piece; what has no place or no length is left open. */
 export function cargoOnDeck(spec: DecodedSpec, weighed: Weighed): OnDeck {
   const [deck, wide] = [offDeck(spec, weighed), tooWide(spec)];
-  const covered = (spec.cargo ?? []).flatMap((piece, i) => coveredBy(piece, i) ?? []);
+  const covered = (spec.cargo ?? []).map(coveredBy).filter((piece) => piece !== undefined);
   const pairs: OnDeck =
     covered.length > mostPieces
       ? {

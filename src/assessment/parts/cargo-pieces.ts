@@ -15,6 +15,7 @@ import {
   times,
 } from '../../trace/index.js';
 import { lb, type Unit } from '../../units/index.js';
+import { collected } from '../../units/internal.js';
 
 export interface Piece {
   readonly index: number;
@@ -69,7 +70,7 @@ export const heaviestAxle = ({ axles = [] }: DecodedCargo): Derived<'lb'> | unde
 /** Of the pieces with known axle loads, the one with the heaviest axle: a lighter machine may have it. */
 export const pieceOfHeaviestAxle = (cargo: readonly DecodedCargo[]): Piece | undefined =>
   greatest(
-    cargo.flatMap((piece, index) => {
+    collected(cargo, (piece, index) => {
       const by = heaviestAxle(piece);
       return by === undefined ? [] : [{ index, cargo: piece, by }];
     }),
@@ -86,7 +87,7 @@ export function pieceThatLiftsMost(
   deckRear: AnyLength,
 ): Piece | undefined {
   const edge = inInches('deck rear', deckRear);
-  const pulls = cargo.flatMap((piece, index) => {
+  const pulls = collected(cargo, (piece, index) => {
     const item = placed[index];
     if (item === undefined) return [];
     const { by: weight } = byWeight(piece, index);

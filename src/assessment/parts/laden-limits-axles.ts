@@ -4,6 +4,7 @@ import type { LadenLimit } from '../../load/index.js';
 import type { Bound } from '../../ratings/index.js';
 import { constant, type Derived, plus, product } from '../../trace/index.js';
 import { ratio } from '../../units/index.js';
+import { collected } from '../../units/internal.js';
 import { type Lb, limitsOn } from './rig.js';
 import type { Stack } from './running-gear.js';
 import type { StancePart } from './stance-part.js';
@@ -50,7 +51,7 @@ export function offLevelLimits(stack: Stack, { offLevel }: StancePart): OffLevel
   const unloading = offLevel?.unloading;
   if (group === undefined || unloading === undefined) return { rated: [], tires: [], presses: [] };
   const each = (part: string, limitOf: (i: number) => Lb | undefined): readonly Bound[] =>
-    unloading.flatMap((less, i) => {
+    collected(unloading, (less, i) => {
       const limit = limitOf(i);
       const name = `axle ${i + 1}${part} off level`;
       return limit === undefined

@@ -2,6 +2,7 @@
 import type { LadenLimit } from '../../load/index.js';
 import type { Bound } from '../../ratings/index.js';
 import { type Derived, minus, result } from '../../trace/index.js';
+import { collected } from '../../units/internal.js';
 import type { OffLevel } from './laden-limits-axles.js';
 import { type Lb, limitsOn, nothing, type Rig } from './rig.js';
 
@@ -21,7 +22,7 @@ export function sideLimits(
   sides: readonly Side[],
 ): readonly LadenLimit[] {
   const change = stance.offLevel?.tongueChange;
-  return sides.flatMap(({ name, lean, added }) => {
+  return collected(sides, ({ name, lean, added }) => {
     const less = (bounds: readonly Bound[]): readonly Bound[] =>
       bounds.map(({ name: what, limit }) => ({
         name: `${what} ${name}`,

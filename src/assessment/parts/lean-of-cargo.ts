@@ -17,6 +17,7 @@ import {
   times,
 } from '../../trace/index.js';
 import { lb } from '../../units/index.js';
+import { collected } from '../../units/internal.js';
 import type { Side } from './laden-limits-sides.js';
 import type { Rig } from './rig.js';
 
@@ -54,7 +55,7 @@ export function sidesOfPiece({ trailer: { track }, cargo = [] }: DecodedSpec, in
   if (track === undefined || own === undefined || offsets.some((each) => each === undefined)) return [];
   const wheels = inInches('track', track);
   const lean = result('lean of the piece', over(times(2, inInches('piece right of the middle', own)), wheels));
-  const [first, ...rest] = cargo.flatMap(({ name, weight, rightOfMiddle }, i) =>
+  const [first, ...rest] = collected(cargo, ({ name, weight, rightOfMiddle }, i) =>
     i === index || rightOfMiddle === undefined
       ? []
       : [times(inPounds(`${name} weight`, weight), inInches(`${name} right of the middle`, rightOfMiddle))],

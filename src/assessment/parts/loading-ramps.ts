@@ -16,6 +16,7 @@ import type { LoadingPart } from './loading-part.js';
 import { emptyPart, open } from './part-of-answer.js';
 import { wantingOf, wantingOfCargo } from './wanting-keys.js';
 import type { Weighed } from './weights.js';
+import { collected } from '../../units/internal.js';
 
 type Problem = LoadError | OutsideItsRange;
 
@@ -37,7 +38,7 @@ export function rampRatingPart(
     );
   const rated = inPounds('rating of the ramp pair', ramps.rating);
   const byAxle = ramps.basis === 'axle';
-  const untold = byAxle ? cargo.flatMap(({ axles = [], name }, i) => (axles.length === 0 ? [{ name, i }] : [])) : [];
+  const untold = byAxle ? collected(cargo, ({ axles = [], name }, i) => (axles.length === 0 ? [{ name, i }] : [])) : [];
   const still =
     untold.length === 0
       ? emptyPart
@@ -104,7 +105,7 @@ export function settingPart({ trailer: { ramps }, cargo = [] }: DecodedSpec): Ei
     setting: worst.found,
     checks: [],
     notChecked: [],
-    notes: settings.flatMap(({ notes }) => notes),
-    decisions: [...settings.flatMap(({ decisions }) => decisions), ...worst.decisions],
+    notes: collected(settings, ({ notes }) => notes),
+    decisions: [...collected(settings, ({ decisions }) => decisions), ...worst.decisions],
   });
 }

@@ -7,6 +7,7 @@ import type { DecodedSpec } from '../../spec/index.js';
 import { leafBehind, leavesOf } from '../../spec/index.js';
 import { constant, type Decision, type Derived, decide, type Given, inPounds } from '../../trace/index.js';
 import { lb, quantity, show, type Unit } from '../../units/index.js';
+import { collected } from '../../units/internal.js';
 
 export interface Doubts {
   readonly attention: readonly Note[];
@@ -69,7 +70,7 @@ function ofPoint(leaf: Given): readonly Note[] {
 export function doubtsIn(spec: DecodedSpec): Doubts {
   const [gvwr, machine] = [ofGvwr(spec), ofMachine(spec)];
   return {
-    attention: [...gvwr.attention, ...machine.attention, ...[...leavesOf(spec).values()].flatMap(ofPoint)],
+    attention: [...gvwr.attention, ...machine.attention, ...collected([...leavesOf(spec).values()], ofPoint)],
     decisions: [...gvwr.decisions, ...machine.decisions],
   };
 }

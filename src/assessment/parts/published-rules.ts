@@ -49,8 +49,8 @@ interface Rig extends AxlesOfRig {
 function stepsOf(local: LocalRules | undefined, facts: Facts): Pick<LinesPart, 'steps' | 'notChecked'> {
   const read = (local?.stepTables ?? []).map((table, at) => ({ at, table, found: weightClassForFacts(table, facts) }));
   return {
-    steps: read.flatMap(({ table, found }) => (isLeft(found) ? [] : [{ topic: table.topic, finding: found.right }])),
-    notChecked: read.flatMap(({ at, table, found }) =>
+    steps: collected(read, ({ table, found }) => (isLeft(found) ? [] : [{ topic: table.topic, finding: found.right }])),
+    notChecked: collected(read, ({ at, table, found }) =>
       isLeft(found)
         ? [
             {

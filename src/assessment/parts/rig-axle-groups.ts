@@ -5,6 +5,7 @@ import { type AxleGroupFinding, type AxleGroupOptions, axleGroups, type RulesErr
 import type { DecodedSpec } from '../../spec/index.js';
 import { constant, type Derived, decide, greatestOf, inInches, plus } from '../../trace/index.js';
 import { inch, lb } from '../../units/index.js';
+import { collected } from '../../units/internal.js';
 import type { AxleLoad } from './axle-and-tire-loads.js';
 import type { TowPart } from './tow-part.js';
 
@@ -52,6 +53,8 @@ export function rigAxleGroups({
 
 /** The heaviest of the groups that count as one axle, or as a tandem; `none` where no group does. */
 export function heaviestGroup(groups: readonly AxleGroupFinding[], kind: 'single' | 'tandem'): Derived<'lb'> | 'none' {
-  const loads = groups.flatMap((group) => (group.kind === kind && group.check !== undefined ? [group.check.load] : []));
+  const loads = collected(groups, (group) =>
+    group.kind === kind && group.check !== undefined ? [group.check.load] : [],
+  );
   return loads.length === 0 ? 'none' : greatestOf(`heaviest ${kind}`, loads);
 }

@@ -5,6 +5,7 @@ import type { Note } from '../../ratings/index.js';
 import type { DecodedAxle, DecodedTrailer } from '../../spec/index.js';
 import type { TiresError } from '../../tires/index.js';
 import { type Decision, type Derived, over, plus, result } from '../../trace/index.js';
+import { collected } from '../../units/internal.js';
 import type { MissingFact } from '../errors.js';
 import { axlePlaces } from './axle-places.js';
 import type { OpenQuestion } from './open-questions.js';
@@ -43,7 +44,7 @@ function middleOf(trailer: DecodedTrailer): Derived<'in'> | undefined {
 
 /** Rates of only some axles do not give the sharing: a note names this, and the axles count as without rates. */
 function unusedRates({ axles, sharing }: DecodedTrailer): readonly OpenQuestion[] {
-  const missing = axles.flatMap(({ rate }, i) => (rate === undefined ? [i] : []));
+  const missing = collected(axles, ({ rate }, i) => (rate === undefined ? [i] : []));
   if (sharing !== 'independent' || missing.length === 0 || missing.length === axles.length) return [];
   return [
     {
@@ -66,7 +67,7 @@ export function stackOf(trailer: DecodedTrailer): Either<Problem, Stack> {
   const base = {
     systems,
     tires,
-    notes: tires.flatMap((tire) => tire?.notes ?? []),
+    notes: collected(tires, (tire) => tire?.notes ?? []),
     notChecked: [...found.right.notChecked, ...unusedRates(trailer)],
     decisions: joined([...systems, ...tires].map((part) => part?.decisions ?? [])),
   };

@@ -3,6 +3,7 @@ import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { type AxlesError, tandemSplit } from '../../axles/index.js';
 import type { DecodedSpec } from '../../spec/index.js';
 import type { NotAWholeCount, OutsideItsRange } from '../../trace/index.js';
+import { collected } from '../../units/internal.js';
 import { axlePlaces } from './axle-places.js';
 import { emptyPart, open } from './part-of-answer.js';
 import type { StancePart } from './stance-part.js';
@@ -17,7 +18,7 @@ export function offLevelOf(spec: DecodedSpec, { balance }: Weighed): Found {
   const { sharing, ballAboveLevel, axles } = trailer;
   if (sharing !== 'independent' || axles.length < 2) return right(emptyPart);
   const places = axlePlaces(trailer);
-  const sprung = axles.flatMap(({ rate }, i) => {
+  const sprung = collected(axles, ({ rate }, i) => {
     const at = places[i];
     return at === undefined || rate === undefined ? [] : [{ at, rate }];
   });
@@ -36,5 +37,6 @@ export function offLevelOf(spec: DecodedSpec, { balance }: Weighed): Found {
     );
   const split = tandemSplit(balance.axleLoad, { suspension: 'independent', axles: sprung, ballAboveLevel });
   if (isLeft(split)) return split;
-  return right({ ...emptyPart, offLevel: split.right, notes: split.right.notes, decisions: split.right.decisions });
+  const { notes, decisions } = split.right;
+  return right({ offLevel: split.right, checks: [], notes, notChecked: [], decisions });
 }

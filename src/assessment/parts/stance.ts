@@ -21,7 +21,14 @@ export function stancePart(spec: DecodedSpec, weighed: Weighed): Found {
   if (isLeft(offLevel)) return left({ ...offLevel.left, path: 'trailer.ballAboveLevel' });
   const yaw = yawOf(spec, weighed);
   if (isLeft(yaw)) return left({ ...yaw.left, path: 'cargo' });
-  const parts = [sides.right, offLevel.right, yaw.right] as const;
-  const { checks, notes, notChecked, decisions } = together(parts);
-  return right({ checks, notes, notChecked, decisions, ...parts[0], ...parts[1], ...parts[2] });
+  const { checks, notes, notChecked, decisions } = together([sides.right, offLevel.right, yaw.right]);
+  return right({
+    checks,
+    notes,
+    notChecked,
+    decisions,
+    ...(sides.right.sides && { sides: sides.right.sides }),
+    ...(offLevel.right.offLevel && { offLevel: offLevel.right.offLevel }),
+    ...(yaw.right.yaw && { yaw: yaw.right.yaw }),
+  });
 }

@@ -16,6 +16,7 @@ import { answered } from './answered.js';
 import { emptyPart, open, type Part, together } from './part-of-answer.js';
 import { type Keys, wantingOf } from './wanting-keys.js';
 import type { Weighed } from './weights.js';
+import { collected } from '../../units/internal.js';
 
 export interface TiedownsPart extends Part {
   /** Each piece of cargo with known tiedowns. */
@@ -48,7 +49,7 @@ function endsAgainst({ trailer: { anchors }, cargo = [] }: DecodedSpec): {
   readonly attention: readonly Note[];
   readonly decisions: readonly Decision[];
 } {
-  const fitted = cargo.flatMap(({ tiedowns: given = [] }) => given);
+  const fitted = collected(cargo, ({ tiedowns: given = [] }) => given);
   if (anchors === undefined || fitted.length === 0) return { attention: [], decisions: [] };
   const ends = fitted.reduce((sum, { runs }) => sum + (runs === 'direct' ? 1 : 2), 0);
   const enough = decide(constant(ratio(ends), 'tiedown ends'), '<=', constant(ratio(anchors.count), 'anchor points'));

@@ -2,6 +2,7 @@
 import { checkId } from '../../ratings/index.js';
 import type { DecodedSpec } from '../../spec/index.js';
 import type { NotChecked } from '../../towing/index.js';
+import { collected } from '../../units/internal.js';
 import type { OpenQuestion } from './open-questions.js';
 import { type Keys, unbalanced } from './wanting-keys.js';
 
@@ -42,5 +43,5 @@ export const openChecks = (unmade: readonly NotChecked[], spec: DecodedSpec): re
     id: checkId(kind),
     what,
     missing: missing.join(', '),
-    paths: [...new Set(missing.flatMap((fact) => keysOf(fact, spec)))],
+    paths: [...new Set(collected(missing, (fact) => keysOf(fact, spec)))],
   }));

@@ -1,5 +1,6 @@
 /** The keys of a spec that are missing, by what depends on them. */
 import type { DecodedCargo, DecodedSpec } from '../../spec/index.js';
+import { collected } from '../../units/internal.js';
 
 export type Keys = readonly string[];
 
@@ -21,19 +22,19 @@ export const wantingOf = <K extends string>(
   path: string,
   record: { readonly [key in K]?: unknown } | undefined,
   ...keys: readonly K[]
-): Keys => keys.flatMap((key) => (record?.[key] === undefined ? [`${path}.${key}`] : []));
+): Keys => collected(keys, (key) => (record?.[key] === undefined ? [`${path}.${key}`] : []));
 
 /** Those of these keys that axles lack. */
 export const wantingOfAxles = <K extends keyof DecodedSpec['trailer']['axles'][number]>(
   { axles }: Pick<DecodedSpec['trailer'], 'axles'>,
   ...keys: readonly K[]
-): Keys => axles.flatMap((axle, i) => wantingOf(axleName(i).path, axle, ...keys));
+): Keys => collected(axles, (axle, i) => wantingOf(axleName(i).path, axle, ...keys));
 
 /** Those of these keys that pieces of cargo lack. */
 export const wantingOfCargo = (
   { cargo = [] }: Pick<DecodedSpec, 'cargo'>,
   ...keys: readonly (keyof DecodedCargo)[]
-): Keys => cargo.flatMap((piece, i) => wantingOf(`cargo.${i}`, piece, ...keys));
+): Keys => collected(cargo, (piece, i) => wantingOf(`cargo.${i}`, piece, ...keys));
 
 /** Keys of a piece whose place is unknown: its balance point, or its front and the distance from there to its balance point. */
 export const unplacedPiece = (piece: DecodedCargo, index: number): Keys =>
@@ -43,7 +44,7 @@ export const unplacedPiece = (piece: DecodedCargo, index: number): Keys =>
 
 /** Keys of all pieces whose place is unknown; of all of them, or of all but one. */
 export const unplaced = ({ cargo = [] }: Pick<DecodedSpec, 'cargo'>, but?: number): Keys =>
-  cargo.flatMap((piece, i) => (i === but ? [] : unplacedPiece(piece, i)));
+  collected(cargo, (piece, i) => (i === but ? [] : unplacedPiece(piece, i)));
 
 /** The weight of the empty trailer is not known. */
 export const unweighed = ({ trailer: { curb } }: DecodedSpec): Keys =>

@@ -17,6 +17,7 @@ import { weighsNothing } from './cargo-pieces.js';
 import { asItStands, emptyTrailer } from './empty-trailer.js';
 import type { OpenQuestion } from './open-questions.js';
 import { unplacedPiece } from './wanting-keys.js';
+import { collected } from '../../units/internal.js';
 
 export interface Weighed {
   /** The empty trailer with its options, in lb. */
@@ -72,7 +73,7 @@ export function weigh(
       ? [{ id: 'cargo', what: 'the laden trailer (this is the empty one)', missing: 'cargo', paths: ['cargo'] }]
       : [];
   const cargo = pieces.map(placed);
-  const unplaced = pieces.flatMap((piece, index) => (cargo[index] === undefined ? [{ piece, index }] : []));
+  const unplaced = collected(pieces, (piece, index) => (cargo[index] === undefined ? [{ piece, index }] : []));
   const notChecked = [
     ...empty.notChecked,
     ...noCargo,

@@ -1,5 +1,6 @@
 /** What each axle of a group carries, and what the group carries under limits of its axles. */
 import { type AnyLineWeight, type Derived, leastOf, over, result, times } from '../../trace/index.js';
+import { collected } from '../../units/internal.js';
 import type { AxleSystem } from '../axle-parts.js';
 import { bySpring, type SpringShares, sharing, whenOneCarries } from './spring-shares.js';
 
@@ -60,7 +61,7 @@ export function groupCapacity(
     const least = leastOf(limits.filter((limit) => limit !== undefined));
     return result(name, times(least, axles.length), sharing);
   }
-  const whenFull = limits.flatMap((limit, i) =>
+  const whenFull = collected(limits, (limit, i) =>
     limit === undefined ? [] : [whenOneCarries(limit, springs.each[i] as Derived<'ratio'>, springs)],
   );
   return leastOf(name, whenFull, sharing);

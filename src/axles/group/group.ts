@@ -13,6 +13,7 @@ import {
   result,
   times,
 } from '../../trace/index.js';
+import { collected } from '../../units/internal.js';
 import type { NoAxles, SharingUnknown } from '../errors.js';
 import { groupCapacity, type SharedAxles, type StandingAxle } from './group-loads.js';
 import { type AxleSpring, springShares, whenOneCarries } from './spring-shares.js';
@@ -35,7 +36,7 @@ export interface AxleGroup extends SharedAxles {
 
 /** The same part of every axle, kind by kind. */
 function limitsByPart(group: SharedAxles): readonly Bound[] {
-  const bounds = group.axles.flatMap(({ system }) => system.governed.limits);
+  const bounds = collected(group.axles, ({ system }) => system.governed.limits);
   const names = [...new Set(bounds.map(({ name }) => name))];
   const of = (part: string): readonly Derived<'lb'>[] =>
     bounds.filter(({ name }) => name === part).map(({ limit }) => limit);
@@ -100,7 +101,7 @@ export function axleGroup(
 ): Either<NoAxles | SharingUnknown | OutsideItsRange, AxleGroup> {
   if (axles.length === 0) return left({ chapter: 'axles', tag: 'NoAxles' });
   if (axles.length === 1 || sharing === 'equalised') return right(alike(axles, []));
-  const springs = axles.flatMap(({ rate, system: { label } }) =>
+  const springs = collected(axles, ({ rate, system: { label } }) =>
     rate === undefined ? [] : [{ of: label, rate: inPoundsPerInch(`${label} spring rate`, rate) }],
   );
   const guarded = allHold(springs.map(({ of, rate }) => aboveZero(`${of} spring rate`, rate)));

@@ -22,6 +22,7 @@ import {
   wholeCount,
 } from '../../trace/index.js';
 import { lb } from '../../units/index.js';
+import { collected } from '../../units/internal.js';
 import type { NoAxles, SharingUnknown } from '../errors.js';
 import { bySpring, sharing, springShares } from './spring-shares.js';
 import type { IndependentSprung, Suspension, UnequalRockers } from './suspension.js';
@@ -111,7 +112,7 @@ function bySprings(load: Derived<'lb'>, { axles, ballAboveLevel }: IndependentSp
   const [first, ...others] = sprung;
   if (first === undefined) return left({ chapter: 'axles', tag: 'NoAxles' });
   const guarded = allHold(
-    sprung.flatMap(({ a, of, rate }) => [aboveZero(`place of ${of}`, a), aboveZero(`spring rate of ${of}`, rate)]),
+    collected(sprung, ({ a, of, rate }) => [aboveZero(`place of ${of}`, a), aboveZero(`spring rate of ${of}`, rate)]),
   );
   if (isLeft(guarded)) return guarded;
   const springs = springShares([first, ...others]);

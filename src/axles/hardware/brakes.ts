@@ -12,6 +12,7 @@ import {
   sum,
 } from '../../trace/index.js';
 import { ratio } from '../../units/index.js';
+import { collected } from '../../units/internal.js';
 import type { HardwareError } from './hardware-errors.js';
 import { allPositive } from './hardware-guards.js';
 
@@ -84,7 +85,7 @@ export function brakeCapacity(axles: readonly BrakedAxle[]): Either<HardwareErro
         : [inPounds(`${of} left brake`, brakes[0], 'label'), inPounds(`${of} right brake`, brakes[1], 'label')],
   }));
   const positive = allPositive(
-    read.flatMap(({ of, gawr, brakes }) => [
+    collected(read, ({ of, gawr, brakes }) => [
       [`${of} GAWR`, gawr] as const,
       ...brakes.map((brake) => [`brake of ${of}`, brake] as const),
     ]),
@@ -95,7 +96,7 @@ export function brakeCapacity(axles: readonly BrakedAxle[]): Either<HardwareErro
   if (braked.length === 0) return left({ chapter: 'axles', tag: 'NoBrakes', axles: unbraked });
   const total = sum(
     'all brakes',
-    braked.flatMap(({ brakes }) => brakes),
+    collected(braked, ({ brakes }) => brakes),
   );
   const pairs = braked.map(({ of, brakes }) => ({
     of,
@@ -117,7 +118,7 @@ export function brakeCapacity(axles: readonly BrakedAxle[]): Either<HardwareErro
           ),
         ),
       ),
-      ...braked.flatMap(pairChecks),
+      ...collected(braked, pairChecks),
     ],
     notes: [
       ...(unbraked.length === 0 ? [] : [rollsFree(unbraked)]),

@@ -1,5 +1,6 @@
 /** The tongue shares at which a gross weight keeps every limit, and what lifts at them. */
 import { type Decision, type Derived, decide, greatestOf, leastOf } from '../../trace/index.js';
+import { collected } from '../../units/internal.js';
 import { type LadenLimit, shareAtLimit } from './laden-limit.js';
 import type { ShareBand } from './payload-answer.js';
 import type { Lb, Question } from './payload-by-limits.js';
@@ -24,7 +25,7 @@ export function liftsAt(
   share: ShareBand,
   decisions: Decision[],
 ): readonly string[] {
-  return least.flatMap((limit) => {
+  return collected(least, (limit) => {
     const edge = shareAtLimit(limit, gross, curb);
     const presses = limit.on === 'tongue' ? decide(share.low, '>=', edge) : decide(share.high, '<=', edge);
     decisions.push(presses);
@@ -43,6 +44,6 @@ export function pressesAtSomeShare(question: Question, gross: Lb): readonly Deci
   const [floors, ceilings] = [edges('tongue'), edges('axles')];
   return [
     ...floors.map((floor) => decide(floor, '<=', to)),
-    ...ceilings.flatMap((ceiling) => [from, ...floors].map((floor) => decide(floor, '<=', ceiling))),
+    ...collected(ceilings, (ceiling) => [from, ...floors].map((floor) => decide(floor, '<=', ceiling))),
   ];
 }

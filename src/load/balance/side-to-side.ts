@@ -21,6 +21,7 @@ import {
   times,
 } from '../../trace/index.js';
 import { lb } from '../../units/index.js';
+import { collected } from '../../units/internal.js';
 import type { NothingGiven } from '../errors.js';
 
 /** Loads of the left and right wheels of an axle, lb. */
@@ -63,7 +64,7 @@ export function wheelShares(
   const onRight = result('load on the right wheels', over(times(load, reach), times(2, t)), statics);
   const onLeft = result('load on the left wheels', minus(load, onRight));
   const sides = [onLeft, onRight].map((side) => ({ side, lifts: decide(side, '<', constant(lb(0))) }));
-  const lifted = sides.flatMap(({ side, lifts }) => (lifts.holds ? [side] : []));
+  const lifted = collected(sides, ({ side, lifts }) => (lifts.holds ? [side] : []));
   return right({
     left: onLeft,
     right: onRight,

@@ -21,6 +21,7 @@ import {
   statics,
   times,
 } from '../../trace/index.js';
+import { collected } from '../../units/internal.js';
 import type { NothingGiven } from '../errors.js';
 
 /** A weight with its place and how long it is along the trailer. */
@@ -79,7 +80,7 @@ export function yawInertia(items: readonly SpreadItem[]): Either<NothingGiven | 
   }));
   const gross = result('gross weight', plus(...read.map(({ w }) => w)));
   const guarded = allHold([
-    ...read.flatMap(({ name, w, l }) => [
+    ...collected(read, ({ name, w, l }) => [
       notNegative(`${name} weight`, w),
       ...(l === undefined ? [] : [notNegative(`${name} length`, l)]),
     ]),

@@ -3,6 +3,7 @@ import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type Bound, type Note, note } from '../../ratings/index.js';
 import { type Decision, type Derived, greatestOf, leastOf, type OutsideItsRange } from '../../trace/index.js';
 import { compare, lb } from '../../units/index.js';
+import { collected } from '../../units/internal.js';
 import type { BalanceError, NothingLimits } from '../errors.js';
 import { linesOf } from './limit-lines.js';
 import { type LimitPair, pairOf } from './limit-pairs.js';
@@ -63,7 +64,7 @@ function heaviestOf(
   weights: readonly Bound[],
   decisions: Decision[],
 ): HeaviestPlaced | undefined {
-  const pairs = fronts.flatMap((front) => rears.map((rear) => pairOf(front, rear, decisions)));
+  const pairs = collected(fronts, (front) => rears.map((rear) => pairOf(front, rear, decisions)));
   const most = [...crossings(pairs, 'most'), ...weights.map(({ limit }) => limit)];
   if (most.length === 0) return undefined;
   const heaviest = leastOf(name, most);

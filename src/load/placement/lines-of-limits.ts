@@ -2,6 +2,7 @@
 import type { Bound, Rating, RatingKind } from '../../ratings/index.js';
 import { constant, type Derived, minus, over, plus, result, type Source, times } from '../../trace/index.js';
 import { inch, quantity } from '../../units/index.js';
+import { collected } from '../../units/internal.js';
 import type { LadenLimit } from '../balance/laden-limit.js';
 import type { PlacementLimit, TrailerForPlacing } from './limits.js';
 
@@ -133,7 +134,7 @@ export function weightLimits(
 
 /** Limits on the whole, less what stays; limits on the load are on the machine alone. */
 export const weightsOf = ({ limits = [] }: TrailerForPlacing, weight: Derived<'lb'>): readonly Bound[] =>
-  limits.flatMap(({ name, on, limit, atLeast }) => {
+  collected(limits, ({ name, on, limit, atLeast }) => {
     if (atLeast === true || (on !== 'gross' && on !== 'payload')) return [];
     return [{ name, limit: on === 'gross' ? result(`machine weight by ${name}`, minus(limit, weight)) : limit }];
   });

@@ -13,6 +13,7 @@ import {
   type OutsideItsRange,
 } from '../../trace/index.js';
 import { lb, toWire } from '../../units/index.js';
+import { collected } from '../../units/internal.js';
 import type { MachineAxleLoadsMissing } from '../errors.js';
 
 /** What the machine weighs, and what each of its axles carries when that is known. */
@@ -50,7 +51,9 @@ export function rampCapacity(
       : machine.axleLoads.map((load, i) => inPounds(`load of machine axle ${i + 1}`, load));
   const guarded = allHold([
     aboveZero('machine weight', whole),
-    ...axles.flatMap((load, i) => between(`load of machine axle ${i + 1}`, load, constant(lb(0)), whole, 'included')),
+    ...collected(axles, (load, i) =>
+      between(`load of machine axle ${i + 1}`, load, constant(lb(0)), whole, 'included'),
+    ),
   ]);
   if (isLeft(guarded)) return guarded;
   if (rated.rating === 'ramp pair, machine')

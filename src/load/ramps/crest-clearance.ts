@@ -21,6 +21,7 @@ import {
   result,
 } from '../../trace/index.js';
 import { inch } from '../../units/index.js';
+import { collected } from '../../units/internal.js';
 import type { NothingGiven } from '../errors.js';
 import { belowUpright } from './angle.js';
 import { geometry, riseBelow } from './edge-rise.js';
@@ -93,15 +94,15 @@ export function crestClearance(
   }));
   const guarded = allHold([
     aboveZero('wheelbase', base),
-    ...points.flatMap(({ name, p, c }) => [
+    ...collected(points, ({ name, p, c }) => [
       ...between(`${name} behind the front axle`, p, constant(inch(0)), base, 'excluded'),
       notNegative(`${name} height`, c),
     ]),
-    ...crests.flatMap(({ name, turns }) => [notNegative(name, turns), belowUpright(name, turns)]),
+    ...collected(crests, ({ name, turns }) => [notNegative(name, turns), belowUpright(name, turns)]),
   ]);
   if (isLeft(guarded)) return guarded;
   const decisions = [...guarded.right];
-  const checks = crests.flatMap((crest) =>
+  const checks = collected(crests, (crest) =>
     points.map((point): CrestCheck => {
       const rise = riseBelow(`rise of ${crest.name} at ${point.name}`, point.p, base, crest.turns);
       const clearance = result(`clearance of ${point.name} over ${crest.name}`, minus(point.c, rise));

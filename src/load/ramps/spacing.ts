@@ -19,6 +19,7 @@ import {
   times,
 } from '../../trace/index.js';
 import { inch } from '../../units/index.js';
+import { collected } from '../../units/internal.js';
 import type { NothingGiven } from '../errors.js';
 import { type EndLimit, type Span, spanOf } from '../placement/span.js';
 import { geometry, narrowRamps, noSetting, playOf } from './axle-on-ramps.js';
@@ -85,15 +86,15 @@ export function rampSpacing(
     notNegative('margin beside the tire', margin),
     notNegative('closest setting', closest),
     inOrder('ramp settings', closest, widest),
-    ...read.flatMap(({ name, gauge, tire }) => [
+    ...collected(read, ({ name, gauge, tire }) => [
       notNegative(`${name} gauge`, gauge),
       aboveZero(`${name} tire width`, tire),
     ]),
   ]);
   if (isLeft(guarded)) return guarded;
   const middle = read.map(({ gauge }) => decide(gauge, '=', constant(inch(0))));
-  const plays = read.flatMap((axle, i) => (middle[i]?.holds ? [] : [playOf(axle, width, margin)]));
-  const bridged = read.flatMap(({ name, tire }, i) =>
+  const plays = collected(read, (axle, i) => (middle[i]?.holds ? [] : [playOf(axle, width, margin)]));
+  const bridged = collected(read, ({ name, tire }, i) =>
     middle[i]?.holds
       ? [{ name, at: result(`widest for ${name}`, minus(plus(width, tire), times(2, margin)), geometry) }]
       : [],

@@ -145,6 +145,6 @@ export function tiedownWll(
     weakest: read.filter((part) => compare(part.wll.value, wll.value) === 0).map(({ name }) => name),
     parts: read.map(({ name, wll: own }) => ({ name, wll: own })),
     decisions: guarded.right,
-    notes: read.flatMap(({ notes }) => notes),
+    notes: collected(read, ({ notes }) => notes),
   });
 }

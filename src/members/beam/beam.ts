@@ -17,6 +17,7 @@ import {
   times,
   zeroIn,
 } from '../../trace/index.js';
+import { collected } from '../../units/internal.js';
 import type { MembersError } from '../errors.js';
 import type { Allowable } from './allowable.js';
 import type { BeamAnswer, BeamMember, BeamStation, BendingCheck } from './beam-answer.js';
@@ -83,7 +84,7 @@ export function beam(spans: Spans, loads: readonly Load[], member: BeamMember): 
     aboveZero('I', I),
     aboveZero('S', S),
     aboveZero('allowable bending stress', member.allowable.stress),
-    ...placing.flatMap((each) => each.guards),
+    ...collected(placing, (each) => each.guards),
   ]);
   if (isLeft(tested)) return tested;
   const decisions: Decision[] = [...tested.right];
@@ -96,7 +97,7 @@ export function beam(spans: Spans, loads: readonly Load[], member: BeamMember): 
   const reactions = reactionsOf(placed, supports);
   const shear = shearDiagram(placed, supports, reactions, keep);
   const fixed = fixedStations(placed, supports, member.alsoAt ?? [], keep);
-  const onBeam = allHold(fixed.flatMap(({ name, at }) => between(name, at, zeroIn('in'), supports.end, 'included')));
+  const onBeam = allHold(collected(fixed, ({ name, at }) => between(name, at, zeroIn('in'), supports.end, 'included')));
   if (isLeft(onBeam)) return onBeam;
   decisions.push(...onBeam.right);
   const places = zeroShear(fixed, shear, placed, keep).reduce<readonly Station[]>(

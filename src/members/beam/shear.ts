@@ -1,5 +1,6 @@
 /** Shear on either side of a station, and the stations inside a spread load where it is zero. */
 import { type Derived, decide, minus, over, plus, result, times, zeroIn } from '../../trace/index.js';
+import { collected } from '../../units/internal.js';
 import { beyond } from './brackets.js';
 import type { Placed, Spread } from './loads.js';
 import type { Reactions } from './reactions.js';
@@ -27,7 +28,7 @@ export function shearDiagram(
     )
       .filter(([place]) => counts(place))
       .map(([, force]) => force);
-    const down = loads.flatMap((load): Derived<'lbf'>[] => {
+    const down = collected(loads, (load): Derived<'lbf'>[] => {
       if (load.kind === 'spread') return [leftOf(load, at)];
       return counts(load.at) ? [load.force] : [];
     });
@@ -58,7 +59,7 @@ export function zeroShear(
   loads: readonly Placed[],
   keep: Keep,
 ): readonly Station[] {
-  return stations.slice(1).flatMap((next, i): Station[] => {
+  return collected(stations.slice(1), (next, i): Station[] => {
     const here = stations[i] as Station;
     const intensity = intensityBetween(here.at, next.at, loads, keep);
     if (intensity === undefined) return [];

@@ -11,6 +11,7 @@ import {
   result,
 } from '../../trace/index.js';
 import { inch } from '../../units/index.js';
+import { collected } from '../../units/internal.js';
 import type { Placed } from './loads.js';
 import type { Supports } from './spans.js';
 
@@ -51,7 +52,7 @@ export function fixedStations(
     { name: 'midspan', at: result('midspan', plus(supports.left, over(supports.span, 2))) },
     { name: 'right support', at: supports.right, held: true },
     { name: 'right end', at: supports.end },
-    ...loads.flatMap((load): Station[] =>
+    ...collected(loads, (load): Station[] =>
       load.kind === 'point'
         ? [{ name: load.name, at: load.at }]
         : [

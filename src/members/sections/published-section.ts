@@ -11,7 +11,7 @@ import {
   type Table,
 } from '../../trace/index.js';
 import { quantity, type Unit } from '../../units/index.js';
-import { nearestKeys } from '../../units/internal.js';
+import { collected, nearestKeys } from '../../units/internal.js';
 import type { MembersError } from '../errors.js';
 import type { Member } from '../frame/member.js';
 import { shapeTables } from '../tables.js';
@@ -91,8 +91,8 @@ let entries: readonly Entry[] | undefined;
 
 /** Every printed row with its designation read, made at the first question and kept. */
 function index(): readonly Entry[] {
-  entries ??= shapeTables.flatMap((table) =>
-    table.rows.flatMap((row) => {
+  entries ??= collected(shapeTables, (table) =>
+    collected(table.rows, (row) => {
       const read = readSectionName(row.designation);
       return isLeft(read) ? [] : [{ read: read.right, row, table }];
     }),
@@ -132,4 +132,4 @@ export function publishedSection(designation: string): Either<MembersError, Sect
 
 /** Every published section of this chapter, in table order. @example allSections().length */
 export const allSections = (): readonly Section[] =>
-  shapeTables.flatMap((table) => table.rows.map((row) => sectionOf(row, table)));
+  collected(shapeTables, (table) => table.rows.map((row) => sectionOf(row, table)));

@@ -6,6 +6,7 @@
  */
 import { type Derived, minus, over, plus, result, times } from '../../trace/index.js';
 import type { Unit } from '../../units/index.js';
+import { collected } from '../../units/internal.js';
 import { pi } from '../constants.js';
 
 export interface Part {
@@ -74,7 +75,7 @@ export function quarterRing(ri: Derived<'in'>, ro: Derived<'in'>): QuarterRing {
 type OfPart<U extends Unit> = (part: Part) => Derived<U> | undefined;
 
 function total<U extends 'in2' | 'in3' | 'in4'>(parts: readonly Part[], of: OfPart<U>): Derived<U> | undefined {
-  const terms = parts.flatMap((part) => {
+  const terms = collected(parts, (part) => {
     const one = of(part) as Derived<'in2'> | undefined;
     if (one === undefined) return [];
     return [(part.count === 1 ? one : times(part.count, one)) as Derived<Unit> as Derived<U>];

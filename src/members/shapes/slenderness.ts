@@ -20,6 +20,7 @@ import {
   times,
 } from '../../trace/index.js';
 import { ksi, ratio } from '../../units/index.js';
+import { collected } from '../../units/internal.js';
 import { type SlendernessRow, slendernessLimits } from '../data/slenderness-limits.js';
 import type { FormedChannel } from './outline.js';
 
@@ -114,6 +115,6 @@ export function channelSlenderness(
   const judged = [judge('flange', flange, t, f, free), judge('web', web, t, f, held)];
   return right({
     parts: judged.map(({ found }) => found),
-    decisions: [...guarded.right, ...judged.flatMap(({ decisions }) => decisions)],
+    decisions: [...guarded.right, ...collected(judged, ({ decisions }) => decisions)],
   });
 }

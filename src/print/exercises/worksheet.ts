@@ -1,6 +1,7 @@
 /** Worksheets: a working with blanks and its key; a lesson of two pages from a seed. */
 import type { Derived, Node } from '../../trace/index.js';
 import { inReaderUnits, type ReaderUnits, show, type Unit } from '../../units/index.js';
+import { collected } from '../../units/internal.js';
 import { shortCaution } from '../cautions.js';
 import { lesson, lessonLines } from '../lesson/lesson.js';
 import { type LessonOptions, lessonOf } from '../lesson/lesson-of.js';
@@ -106,7 +107,7 @@ export function lessonPages(topic: ExerciseTopic, seed: number, { count = 5 }: L
     exercises: page([
       `${title}: EXERCISES`,
       '',
-      ...others.flatMap(({ text }, i) => [
+      ...collected(others, ({ text }, i) => [
         folded(`${i + 1}. ${text}`, width, '   '),
         '',
         '   Answer: ______________',
@@ -116,7 +117,7 @@ export function lessonPages(topic: ExerciseTopic, seed: number, { count = 5 }: L
     ]),
     key: page([
       `${title}: KEY`,
-      ...others.flatMap((each, i) => [
+      ...collected(others, (each, i) => [
         `${i + 1}. ${answerOf(each)}`,
         ...each.mistakes.map(({ figure, says }) =>
           folded(`   not ${exact(figure.why, 'us')}: ${says}`, width, '      '),

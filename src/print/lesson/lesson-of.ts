@@ -9,6 +9,7 @@ import {
   workingLines,
 } from '../../trace/index.js';
 import { compare, type Quantity, type Unit } from '../../units/index.js';
+import { collected } from '../../units/internal.js';
 import { ideaFor } from './ideas.js';
 import type { Lesson, LessonChoice, LessonGiven, LessonStep, RoundedAs } from './lesson-data.js';
 import { moversOf } from './movers.js';
@@ -103,11 +104,7 @@ export function lessonOf<U extends Unit>(answer: Derived<U>, options: LessonOpti
   const { question = `How much is the ${symbol.replace(/^the /, '')}?`, roundedAs = roundingFor(symbol) } = options;
   const idea = options.idea ?? ideaFor(symbol);
   const wanted = followed(answer.why);
-  const chosen = new Set(
-    nodesOf([answer.why])
-      .filter(isChoice)
-      .flatMap(({ of }) => of),
-  );
+  const chosen = new Set(collected(nodesOf([answer.why]).filter(isChoice), ({ of }) => of));
   const lines = workingLines([answer.why]).filter(({ node }) => wanted.has(node));
   const proof = proofOf(answer.why, symbol);
   return {
@@ -118,7 +115,7 @@ export function lessonOf<U extends Unit>(answer: Derived<U>, options: LessonOpti
     givens: onceEach(
       lines.filter(({ operation, node }) => operation === undefined && (wanted.has(node) || chosen.has(node))),
     ),
-    steps: lines.flatMap(({ operation, symbol: name, node, formula = '' }): readonly LessonStep[] =>
+    steps: collected(lines, ({ operation, symbol: name, node, formula = '' }): readonly LessonStep[] =>
       operation === undefined
         ? []
         : [{ symbol: name, node, formula, ...(isChoice(node) && { choices: choicesOf(node) }) }],

@@ -1,7 +1,7 @@
 /** A lesson as text: figures in one column, and one column for each unit. */
 import type { Derived, Node } from '../../trace/index.js';
 import { inReaderUnits, type Quantity, type ReaderUnits, show, showBrief, type Unit } from '../../units/index.js';
-import { ofDecimal } from '../../units/internal.js';
+import { collected, ofDecimal } from '../../units/internal.js';
 import { figuresIn } from '../reader-units.js';
 import { folded, width } from '../text-layout.js';
 import { blankLine, type Columns, columnsFor, textOf } from './lesson-columns.js';
@@ -51,7 +51,7 @@ export function lessonLines(
   blank: ReadonlySet<Node> = nothingBlank,
 ): readonly string[] {
   const { question, answer, idea, givens, steps, proof, movers } = lesson;
-  const choices = steps.flatMap((step) => step.choices ?? []);
+  const choices = collected(steps, (step) => step.choices ?? []);
   const columns = columnsFor(
     [...givens, ...steps, ...choices].map(({ node }) => node),
     units,
@@ -68,16 +68,16 @@ export function lessonLines(
     ...(idea === undefined ? [] : ['', folded(`Idea: ${idea}`, width, '  ')]),
     '',
     title('Given'),
-    ...givens.flatMap(({ symbol, node, where }) => [
+    ...collected(givens, ({ symbol, node, where }) => [
       ...named(symbol, node, columns, '  '),
       folded(`      ${where}`, width, '        '),
     ]),
     ...(steps.length === 0 ? [] : ['', title('Steps')]),
-    ...steps.flatMap(({ symbol, node, formula, choices: several }, i) => [
+    ...collected(steps, ({ symbol, node, formula, choices: several }, i) => [
       ...named(`${i + 1} ${symbol}`, node, columns, '  '),
       ...(several === undefined
         ? [folded(`      = ${formula}`, width, '        ')]
-        : several.flatMap((each) => named(each.symbol, each.node, columns, '      ', each.taken ? ' <' : ''))),
+        : collected(several, (each) => named(each.symbol, each.node, columns, '      ', each.taken ? ' <' : ''))),
       ...(several === undefined ? [] : [`      the ${node.kind === 'computed' ? node.operation : ''} is marked`]),
     ]),
     '',

@@ -2,6 +2,7 @@
 import type { Check } from '../../ratings/index.js';
 import { type Derived, type Node, readOperation, type WorkingLine, workingLines } from '../../trace/index.js';
 import { showUnit, type Unit } from '../../units/index.js';
+import { collected } from '../../units/internal.js';
 import { call, type Dialect, type Formula, fixed, formulas, hair, join, type Place } from './cell-formulas.js';
 import { plainText } from './plain-text.js';
 
@@ -104,21 +105,25 @@ function placesOf(lines: readonly WorkingLine[]): {
 
 /** The sheets of a content: inputs, steps, checks; the last one only where checks were given. */
 export function sheetsOf({ figures, checks = [] }: SheetContent): readonly Sheet[] {
-  const lines = workingLines([...figures, ...checks.flatMap(({ load, limit }) => [load, limit])].map(({ why }) => why));
+  const lines = workingLines(
+    [...figures, ...collected(checks, ({ load, limit }) => [load, limit])].map(({ why }) => why),
+  );
   const { places, inputs } = placesOf(lines);
-  const steps = lines.flatMap(({ symbol, node, unit, formula: words = '', from = '', group }): (readonly Cell[])[] =>
-    node.kind === 'computed'
-      ? [
-          [
-            text(symbol),
-            formula(stepFormula(node, places, 'steps')),
-            text(showUnit(unit)),
-            text(words),
-            text(group),
-            text(from),
-          ],
-        ]
-      : [],
+  const steps = collected(
+    lines,
+    ({ symbol, node, unit, formula: words = '', from = '', group }): (readonly Cell[])[] =>
+      node.kind === 'computed'
+        ? [
+            [
+              text(symbol),
+              formula(stepFormula(node, places, 'steps')),
+              text(showUnit(unit)),
+              text(words),
+              text(group),
+              text(from),
+            ],
+          ]
+        : [],
   );
   return [
     { name: 'inputs', rows: [heading('input', 'figure', 'unit', 'from'), ...inputs] },

@@ -1,6 +1,7 @@
 /** A working in LaTeX: one aligned block, for a document that loads amsmath. */
 import { type Derived, workingLines } from '../../trace/index.js';
 import type { Unit } from '../../units/index.js';
+import { collected } from '../../units/internal.js';
 import type { Notation } from './notation.js';
 import { plainText } from './plain-text.js';
 import { stepIn } from './writer.js';
@@ -67,10 +68,10 @@ const latex: Notation = {
  * @source each step and input carries its own
  */
 export function toLatex<U extends Unit>(...derived: readonly Derived<U>[]): string {
-  const lines = workingLines(derived.map(({ why }) => why)).flatMap(({ node, symbol, from }) => {
+  const lines = collected(workingLines(derived.map(({ why }) => why)), ({ node, symbol, from }) => {
     const { name, formula, numbers, result } = stepIn(node, symbol, latex);
     const source = from === undefined ? '' : ` && ${inText(`[${from}]`)}`;
-    const rights = [formula, numbers].flatMap((part) => part ?? []);
+    const rights = [formula, numbers].filter((part) => part !== undefined);
     return [...rights, `${result}${source}`].map((right, i) => `${i === 0 ? name : ''} &= ${right}`);
   });
   return ['\\begin{align*}', lines.join(' \\\\\n'), '\\end{align*}', ''].join('\n');

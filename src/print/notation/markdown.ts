@@ -36,7 +36,7 @@ function inputRow({ node, symbol, from = '' }: WorkingLine): string {
 function stepItem({ node, symbol, from }: WorkingLine): string {
   const { name, formula, numbers, result } = stepIn(node, symbol, markdown);
   const source = from === undefined ? '' : ` \\[${markdownText(from)}\\]`;
-  const rights = [formula, numbers].flatMap((part) => part ?? []);
+  const rights = [formula, numbers].filter((part) => part !== undefined);
   // Two spaces at the end of a line keep the next one from running on.
   return [`1. **${name}**`, ...rights.map((right) => `= ${right}`), `= **${result}**${source}`].join('  \n   ');
 }

@@ -1,6 +1,7 @@
 /** A working in MathML Core: a block of its own for each step, to be put into a page. */
 import { type Derived, workingLines } from '../../trace/index.js';
 import type { Unit } from '../../units/index.js';
+import { collected } from '../../units/internal.js';
 import type { Notation } from './notation.js';
 import { plainText } from './plain-text.js';
 import { stepIn } from './writer.js';
@@ -22,7 +23,7 @@ const row = (...parts: readonly string[]): string => `<mrow>${parts.join('')}</m
 const operator = (sign: string): string => `<mo>${sign}</mo>`;
 const text = (words: string): string => `<mtext>${words}</mtext>`;
 const between = (parts: readonly string[], sign: string): readonly string[] =>
-  parts.flatMap((part, i) => (i === 0 ? [part] : [operator(sign), part]));
+  collected(parts, (part, i) => (i === 0 ? [part] : [operator(sign), part]));
 
 const mathml: Notation = {
   name: (symbol) => text(xmlText(symbol)),
@@ -63,7 +64,7 @@ export function toMathML<U extends Unit>(...derived: readonly Derived<U>[]): str
     .map(({ node, symbol, from }) => {
       const { name, formula, numbers, result } = stepIn(node, symbol, mathml);
       const source = from === undefined ? '' : text(`&#160; [${xmlText(from)}]`);
-      const rights = [formula, numbers].flatMap((part) => part ?? []);
+      const rights = [formula, numbers].filter((part) => part !== undefined);
       const rows = [
         ...rights.map((right, i) => line(i === 0 ? name : '', right)),
         line(rights.length === 0 ? name : '', result, source),

@@ -1,5 +1,5 @@
 /** A working as a live spreadsheet: change an input, and every step and check follows. */
-import { harmless } from '../../units/internal.js';
+import { collected, harmless } from '../../units/internal.js';
 import type { Dialect, Place } from './cell-formulas.js';
 import { type Cell, type Sheet, type SheetContent, sheetsOf } from './cells.js';
 import { xmlText } from './mathml.js';
@@ -61,7 +61,7 @@ const fods = (sheets: readonly Sheet[]): string =>
     '<?xml version="1.0" encoding="UTF-8"?>',
     `<office:document ${namespaces} xmlns:of="urn:oasis:names:tc:opendocument:xmlns:of:1.2" office:version="1.2" office:mimetype="application/vnd.oasis.opendocument.spreadsheet">`,
     '<office:body><office:spreadsheet>',
-    ...sheets.flatMap(({ name, rows }) => [
+    ...collected(sheets, ({ name, rows }) => [
       `<table:table table:name="${xmlText(name)}">`,
       ...rows.map((cells) => `<table:table-row>${cells.map(fodsCell).join('')}</table:table-row>`),
       '</table:table>',

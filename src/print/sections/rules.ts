@@ -2,6 +2,7 @@
 import { type Assessment, ruleFindings } from '../../assessment/index.js';
 import { tightest } from '../../ratings/index.js';
 import { type Finding, findingText, hasEffect, type Outcome } from '../../rules/index.js';
+import { collected } from '../../units/internal.js';
 import type { FiguresInPrint } from '../figures-in-print.js';
 import { counted, remark } from '../text-layout.js';
 
@@ -18,12 +19,10 @@ const order: Readonly<Record<Outcome, number>> = {
 
 /** A figure within a twentieth of a line of its own. */
 const isNear = ({ rows }: Finding): boolean =>
-  rows
-    .flatMap(({ answers }) => answers)
-    .some(
-      ({ line, distance }) =>
-        line !== undefined && distance?.value.value.abs().times(20).lte(line.value.value.abs()) === true,
-    );
+  collected(rows, ({ answers }) => answers).some(
+    ({ line, distance }) =>
+      line !== undefined && distance?.value.value.abs().times(20).lte(line.value.value.abs()) === true,
+  );
 
 /** A finding in full; one that is not federal with where it is from. */
 const fullText = (finding: Finding): string =>
@@ -40,7 +39,7 @@ const counts: readonly (readonly [Outcome, one: string, more: string])[] = [
 
 /** The rules that are not printed, as one line. */
 function others(findings: readonly Finding[]): readonly string[] {
-  const parts = counts.flatMap(([outcome, one, more]) => {
+  const parts = collected(counts, ([outcome, one, more]) => {
     const count = findings.filter((finding) => finding.outcome === outcome).length;
     return count === 0 ? [] : [counted(count, `other ${one}`, `other ${more}`)];
   });
@@ -51,7 +50,7 @@ function others(findings: readonly Finding[]): readonly string[] {
 export function ruleLines({ rules }: Assessment, p: FiguresInPrint, inFull: RulesInFull): readonly string[] {
   const { groups, steps } = rules;
   const findings = ruleFindings(rules);
-  const [tight] = tightest(groups.flatMap(({ check }) => (check ? [check] : [])));
+  const [tight] = tightest(collected(groups, ({ check }) => (check ? [check] : [])));
   const closest = groups.find(({ check }) => check !== undefined && check === tight);
   const shown = [...findings]
     .sort((a, b) => order[a.outcome] - order[b.outcome])

@@ -1,6 +1,7 @@
 /** The report's sections on side-to-side share, level and yaw, and on jack, ramps and tiedowns. */
 import type { Assessment } from '../../assessment/index.js';
 import { show, showBrief } from '../../units/index.js';
+import { collected } from '../../units/internal.js';
 import type { FiguresInPrint } from '../figures-in-print.js';
 import { entry, remark } from '../text-layout.js';
 
@@ -85,7 +86,7 @@ export function gearLines(assessment: Assessment, p: FiguresInPrint): readonly s
         ]
       : []),
     ...loadingLines(assessment, p),
-    ...pieces.flatMap(({ name, answer }) => [
+    ...collected(pieces, ({ name, answer }) => [
       entry(
         `tiedowns of ${name}, counted`,
         p.capacity(answer.counted.value),

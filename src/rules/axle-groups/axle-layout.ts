@@ -14,6 +14,7 @@ import {
   sum,
 } from '../../trace/index.js';
 import { dimensionOf, show } from '../../units/index.js';
+import { collected } from '../../units/internal.js';
 import { type RulesError, rulesError } from '../errors.js';
 import { pathOf, pounds } from '../pounds.js';
 import { type AxleGroupOptions, bridgeLaw } from './axle-group-formula.js';
@@ -107,7 +108,7 @@ export function axleGroups(axles: readonly PlacedAxle[], options: AxleGroupOptio
     for (let last = first; last < placed.right.length; last += 1)
       groups.push(group(placed.right, first, last, options));
   }
-  return right({ groups, decisions: [...decisions, ...groups.flatMap((found) => found.decisions)] });
+  return right({ groups, decisions: [...decisions, ...collected(groups, (found) => found.decisions)] });
 }
 
 const spreadOf = (axles: readonly Axle[], first: number, last: number): Derived<'in'> =>

@@ -68,8 +68,8 @@ function draw(rule: Rule, line: Line, unit: Unit, facts: Facts): Drawn {
     };
   }
   const parts = line.least.map((part) => draw(rule, part, unit, facts));
-  const figures = parts.flatMap(({ figure }) => (figure === undefined ? [] : [figure]));
-  const missing = parts.flatMap((part) => part.missing);
+  const figures = collected(parts, ({ figure }) => (figure === undefined ? [] : [figure]));
+  const missing = collected(parts, (part) => part.missing);
   const [absent] = parts.filter((part) => part.absent);
   return {
     ...(absent && { absent: true as const }),

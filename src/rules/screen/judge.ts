@@ -6,6 +6,7 @@ import { generalCaution, type Rule } from '../rule.js';
 import { type Answer, answer, askedYesNo } from './compare.js';
 import type { DutyFinding, DutyOutcome, Finding, LimitFinding, LimitOutcome, Outcome } from './finding.js';
 import type { Book, RulesOfQuestion } from './questions.js';
+import { collected } from '../../units/internal.js';
 
 /** No when one is no, otherwise not known when one is not known. */
 function allOf(values: readonly (boolean | undefined)[]): boolean | undefined {
@@ -104,14 +105,13 @@ function judge(group: RulesOfQuestion, facts: Facts, findingOf: (id: string) => 
     rule,
     rows: rows.map((row) => ({ rule: row.rule, outcome: row.says.outcome, answers: row.answers })),
     answers,
-    missing: open ? [...new Set(answers.flatMap(({ missing }) => missing))] : [],
+    missing: open ? [...new Set(collected(answers, ({ missing }) => missing))] : [],
     verify: speaking.some(toBeVerified),
     caution: caution === undefined ? generalCaution : `${caution} ${generalCaution}`,
     decisions: [
-      ...rows.flatMap((row) => row.bases.flatMap(({ decisions }) => decisions)),
-      ...unlike(rows.flatMap((row) => row.answers)).flatMap(({ decision }) =>
-        decision === undefined ? [] : [decision],
-      ),
+      ...collected(rows, (row) => collected(row.bases, ({ decisions }) => decisions)),
+      ...collected(unlike(collected(rows, (row) => row.answers)), ({ decision }) =>
+        decision === undefined ? [] : [decision],),
     ],
   };
 }

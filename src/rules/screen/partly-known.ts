@@ -4,6 +4,7 @@
  */
 import { type Derived, greatestOf, sum, type Terms } from '../../trace/index.js';
 import type { Unit } from '../../units/index.js';
+import { collected } from '../../units/internal.js';
 
 /** A figure, and the facts it still lacks. With facts missing it is a lower bound; without a figure it is unknown. */
 export interface Partly<U extends Unit> {
@@ -18,10 +19,10 @@ export const notThere: Partly<never> = Object.freeze({ figure: undefined, missin
 export const lacking = (fact: string): Partly<never> => ({ figure: undefined, missing: [fact] });
 
 const missingOf = (parts: readonly Partly<Unit>[]): readonly string[] => [
-  ...new Set(parts.flatMap(({ missing }) => missing)),
+  ...new Set(collected(parts, ({ missing }) => missing)),
 ];
 const figuresOf = <U extends Unit>(parts: readonly Partly<U>[]): readonly Derived<U>[] =>
-  parts.flatMap(({ figure }) => (figure === undefined ? [] : [figure]));
+  collected(parts, ({ figure }) => (figure === undefined ? [] : [figure]));
 
 /** The greatest of what is known. */
 export function greatestKnown<U extends Unit>(symbol: string, parts: readonly Partly<U>[]): Partly<U> {

@@ -2,6 +2,7 @@
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { Decision } from '../../trace/index.js';
 import { dimensionOf } from '../../units/index.js';
+import { collected } from '../../units/internal.js';
 import { type RulesError, rulesError } from '../errors.js';
 import { dimensionOfFact, type Facts } from '../facts.js';
 import type { Rule } from '../rule.js';
@@ -39,7 +40,7 @@ export function screen(facts: Facts, rules: readonly Rule[]): Either<RulesError,
   if (isLeft(asked)) return asked;
   const { groups, decisions } = asked.right;
   const findings = findingsOf(groups, bookOf(groups), facts);
-  return right({ findings, decisions: [...decisions, ...findings.flatMap((finding) => finding.decisions)] });
+  return right({ findings, decisions: [...decisions, ...collected(findings, (finding) => finding.decisions)] });
 }
 
 /** Questions that can be asked, each with the rules that answer it, and the comparisons by which the facts agree. */
@@ -61,7 +62,7 @@ export interface Askable {
 export function askable(facts: Facts, rules: readonly Rule[]): Either<RulesError, Askable> {
   const sound = consistent(facts);
   if (isLeft(sound)) return sound;
-  const misfit = rules.flatMap(unitFaults)[0];
+  const misfit = collected(rules, unitFaults)[0];
   if (misfit !== undefined) return left(misfit);
   const groups = soundGroups(rulesByQuestion(rules));
   return isLeft(groups) ? groups : right({ groups: groups.right, decisions: sound.right });
@@ -69,7 +70,7 @@ export function askable(facts: Facts, rules: readonly Rule[]): Either<RulesError
 
 /** Conditions of a rule in a unit that does not measure what they test. */
 const unitFaults = ({ id, where = [], all }: Rule): readonly RulesError[] =>
-  [...where, ...all].flatMap(({ test, unit }) =>
+  collected([...where, ...all], ({ test, unit }) =>
     dimensionOf(unit) === dimensionOfFact(test)
       ? []
       : [rulesError({ tag: 'WrongRuleUnit', fact: test, found: unit, needed: dimensionOfFact(test) }, id)],

@@ -4,6 +4,7 @@ import { type AxleParts, axleSystem } from '../../axles/index.js';
 import { tireLoadRating, wordsForTires } from '../../tires/index.js';
 import type { Derived } from '../../trace/index.js';
 import { fromWire, lb, roundCapacityDown, roundLoadUp, show } from '../../units/index.js';
+import { collected } from '../../units/internal.js';
 import type { Problem } from '../errors.js';
 import type { DecodedAxle, DecodedTires } from '../types/axles.js';
 import { contradiction, type Found, inOrder, nothingFound, type Partly } from './found.js';
@@ -119,7 +120,7 @@ export function orderOfAxles(axles: readonly (Axle | undefined)[]): Found {
     ]);
   });
   return {
-    problems: found.flatMap(({ problems }) => problems),
-    decisions: found.flatMap(({ decisions }) => decisions),
+    problems: collected(found, ({ problems }) => problems),
+    decisions: collected(found, ({ decisions }) => decisions),
   };
 }

@@ -39,7 +39,7 @@ export function cargoContradictions(cargo: readonly (Cargo | undefined)[]): Foun
     };
   });
   return {
-    problems: found.flatMap(({ problems }) => problems),
-    decisions: found.flatMap(({ decisions }) => decisions),
+    problems: collected(found, ({ problems }) => problems),
+    decisions: collected(found, ({ decisions }) => decisions),
   };
 }

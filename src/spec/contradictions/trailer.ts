@@ -1,5 +1,5 @@
 /** Contradictions of the trailer as a whole: the ends of its deck, its tongue, its band, what grows, where its ramps can be set. */
-import { editDistance, nearestKeys } from '../../units/internal.js';
+import { collected, editDistance, nearestKeys } from '../../units/internal.js';
 import type { Problem } from '../errors.js';
 import type { DecodedCurb } from '../types/curb.js';
 import type { DecodedTrailer } from '../types/trailer.js';
@@ -11,7 +11,7 @@ function growsWithout({ grows, frame, deck }: Partly<DecodedCurb>): readonly Pro
   const lines = [...frame, ...deck];
   if (lines.some((line) => line?.name === undefined)) return [];
   const names = lines.map((line) => line?.name ?? '');
-  return (grows ?? []).flatMap((name, i): readonly Problem[] => {
+  return collected(grows ?? [], (name, i): readonly Problem[] => {
     if (name === undefined || names.includes(name)) return [];
     const near = nearestKeys(names, (other) => editDistance(name, other)).map((other) => `"${other}"`);
     const needed =
@@ -53,7 +53,7 @@ export function trailerContradictions({ curb, deck, guideline, ramps }: Partly<D
     ]),
   ];
   return {
-    problems: [...found.flatMap(({ problems }) => problems), ...growsWithout(curb ?? {})],
-    decisions: found.flatMap(({ decisions }) => decisions),
+    problems: [...collected(found, ({ problems }) => problems), ...growsWithout(curb ?? {})],
+    decisions: collected(found, ({ decisions }) => decisions),
   };
 }

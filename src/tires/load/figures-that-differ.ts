@@ -1,6 +1,7 @@
 /** Loads of one tire that say different things, and notes on them. */
 import { type Note, note } from '../../ratings/index.js';
 import { type Decision, type Derived, decide } from '../../trace/index.js';
+import { collected } from '../../units/internal.js';
 import type { TireRating } from './tire.js';
 
 export type From = TireRating['from'];
@@ -32,5 +33,5 @@ export function disagreements(governs: Found, others: readonly Found[]): { notes
         [governs.printed, other.printed],
       ),
     );
-  return { notes, decisions: compared.flatMap(({ asked }) => asked) };
+  return { notes, decisions: collected(compared, ({ asked }) => asked) };
 }

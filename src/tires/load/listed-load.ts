@@ -30,6 +30,12 @@ interface IndexLoad {
   readonly printed: Derived<'lb'>;
 }
 
+/** What rows print for a fitment. */
+const loadsOf = (
+  rows: readonly { readonly [F in Fitment]?: Derived<'lb'> | undefined }[],
+  fitment: Fitment,
+): readonly Derived<'lb'>[] => rows.map((row) => row[fitment]).filter((load) => load !== undefined);
+
 export function indexLoad(d: Designation, fitment: Fitment): Either<TiresError, IndexLoad | undefined> {
   const index = fitment === 'single' ? d.service?.single : d.service?.dual;
   if (index === undefined) return right(undefined);
@@ -53,7 +59,7 @@ export function belowMolded(
     return left(
       notTabulated(table ?? 'tire load and pressure tables', `${showDesignation(d)} at ${show(molded.value)}`, []),
     );
-  return right({ loads: last.rows.flatMap((row) => row[fitment] ?? []), least: last.load });
+  return right({ loads: loadsOf(last.rows, fitment), least: last.load });
 }
 
 /** The table load of a tire: at the pressure of its load range, or at the pressure molded into it when that is lower. Its decisions are seen by `recordingDecisions` only: a refusal returns none. */
@@ -106,7 +112,7 @@ export function ratedFor(d: Designation, fitment: Fitment, table: string | undef
   const letter = tableLetter(d);
   if (letter === undefined) return left({ chapter: 'tires', tag: 'LoadRangeNeeded', designation: showDesignation(d) });
   const rated = ratedRows(answerableRows(d, rows.right), letter);
-  const loads = rated.flatMap((row) => row[fitment] ?? []);
+  const loads = loadsOf(rated, fitment);
   return right({
     letter,
     pressures: rated.map(({ pressure }) => pressure),

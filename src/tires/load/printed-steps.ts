@@ -2,6 +2,7 @@
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { type NotTabulated, notTabulated } from '../../trace/index.js';
 import { show } from '../../units/index.js';
+import { collected } from '../../units/internal.js';
 import { designationOf } from '../designation/cache.js';
 import type { Designation } from '../designation/designation.js';
 import { showDesignation } from '../designation/show-designation.js';
@@ -25,7 +26,7 @@ export const outside = (d: Designation, asked: string, nearest: readonly (Pressu
   notTabulated(
     'tire load and pressure tables',
     `${showDesignation(d)}, ${asked}`,
-    nearest.flatMap((step) => (step === undefined ? [] : [rowText(step)])),
+    collected(nearest, (step) => (step === undefined ? [] : [rowText(step)])),
   );
 
 export function begin(

@@ -2,7 +2,7 @@
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type Derived, fromTable, leastOf, type NotTabulated, notTabulated } from '../../trace/index.js';
 import { lb, psi, show } from '../../units/index.js';
-import { nearestKeys } from '../../units/internal.js';
+import { collected, nearestKeys } from '../../units/internal.js';
 import { keptFor } from '../designation/cache.js';
 import { type Construction, type Designation, isPassenger } from '../designation/designation.js';
 import { sizeDistance, whatIsMissing } from '../designation/nearest-size.js';
@@ -58,7 +58,7 @@ let bySize: ReadonlyMap<string, readonly PublishedRow[]> | undefined;
 function allRows(): ReadonlyMap<string, readonly PublishedRow[]> {
   if (bySize !== undefined) return bySize;
   const rows = new Map<string, PublishedRow[]>();
-  for (const row of inflationTables.flatMap(rowsOf)) {
+  for (const row of collected(inflationTables, rowsOf)) {
     const { key } = keyOf(row.size);
     rows.set(key, [...(rows.get(key) ?? []), row]);
   }

@@ -3,6 +3,7 @@ import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { note } from '../../ratings/index.js';
 import { constant, type Derived, leastOf, quotient, recordingDecisions } from '../../trace/index.js';
 import { ratio } from '../../units/index.js';
+import { collected } from '../../units/internal.js';
 import { sources } from '../data/sources.js';
 import { designationOf } from '../designation/cache.js';
 import { type Designation, designationNotes, isPassenger } from '../designation/designation.js';
@@ -92,7 +93,7 @@ export function tireLoadRating(tire: Tire, service: Service): Either<TiresError,
     { from: 'index', load: capped(indexed.right?.load), printed: capped(indexed.right?.printed) },
     { from: 'table', load: capped(table) },
   ];
-  const found = all.flatMap(({ from, load, printed = load }) =>
+  const found = collected(all, ({ from, load, printed = load }) =>
     load === undefined || printed === undefined ? [] : [{ from, load, printed }],
   );
   const [governs, ...others] = found;

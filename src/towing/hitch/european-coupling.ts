@@ -3,6 +3,7 @@ import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { note } from '../../ratings/index.js';
 import { type AnyWeight, constant, type Derived, decide, inInches, inPounds } from '../../trace/index.js';
 import { kg } from '../../units/index.js';
+import { collected } from '../../units/internal.js';
 import { ask, gathered, type LoadOrMissing } from '../checks/checks-or-missing.js';
 import type { TowingError } from '../errors.js';
 import { allAboveZero } from '../figures.js';
@@ -49,7 +50,7 @@ export function europeanCoupling(question: CouplingQuestion): Either<TowingError
     ['L', drawbar],
   ];
   const above = allAboveZero(
-    called.flatMap(([what, figure]) => (figure === undefined ? [] : [[what, figure] as const])),
+    collected(called, ([what, figure]) => (figure === undefined ? [] : [[what, figure] as const])),
   );
   if (isLeft(above)) return above;
   const heavy = onAxles && decide(onAxles, '>', inPounds('3.5 t', light));

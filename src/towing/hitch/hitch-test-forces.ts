@@ -12,6 +12,7 @@ import {
   times,
 } from '../../trace/index.js';
 import { lbf, quantity, ratio } from '../../units/index.js';
+import { collected } from '../../units/internal.js';
 import { type HitchTestRow, hitchTestForceTable } from '../data/hitch-test-forces.js';
 import type { NotAboveZero } from '../errors.js';
 import { allAboveZero } from '../figures.js';
@@ -53,7 +54,7 @@ export function hitchTestForces(rating: AnyWeight, hitch: HitchTestRow['hitch'])
   const above = allAboveZero([['trailer gross weight rating', r]]);
   if (isLeft(above)) return above;
   const rows = (hitchTestForceTable.rows as readonly HitchTestRow[]).filter((row) => row.hitch === hitch);
-  const forces = rows.flatMap((row): HitchTestForce[] => {
+  const forces = collected(rows, (row): HitchTestForce[] => {
     if (row.component === 'M') return [];
     const slope = fromTable('slope', ratio(row.slope), from(row));
     const intercept = fromTable('intercept', lbf(row.intercept), from(row));

@@ -123,7 +123,7 @@ export function readScaleTickets(question: TicketQuestion): Either<TowingError, 
       ...decisions,
       ...closure.right.decisions,
       ...remark.decisions,
-      ...[leverClear, frontClear].flatMap((one) => one ?? []),
+      ...[leverClear, frontClear].filter((one) => one !== undefined),
     ],
   });
 }

@@ -1,6 +1,7 @@
 /** The passes over a platform scale, and their readings in pounds. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { type AnyWeight, type Decision, type Derived, inPounds } from '../../trace/index.js';
+import { collected } from '../../units/internal.js';
 import type { TowingError } from '../errors.js';
 import { noneBelowZero } from '../figures.js';
 
@@ -71,7 +72,7 @@ export function readTickets(tickets: Tickets): Either<TowingError, Readings> {
     }),
     ...(trailerAlone && { trailerAlone: inPounds('trailer alone', trailerAlone, 'scale') }),
   };
-  const platforms = Object.entries(readings).flatMap(([pass, reading]): (readonly [string, Derived<'lb'>])[] =>
+  const platforms = collected(Object.entries(readings), ([pass, reading]): (readonly [string, Derived<'lb'>])[] =>
     'why' in reading
       ? [[pass, reading as Derived<'lb'>]]
       : Object.entries(reading as CoupledReading).map(([axle, load]) => [

@@ -10,6 +10,7 @@ import {
   product,
   quotient,
 } from '../../trace/index.js';
+import { collected } from '../../units/internal.js';
 import type { NotChecked } from '../checks/checks-or-missing.js';
 import type { TowingError } from '../errors.js';
 import { aShare, noneOf, plainShare } from '../figures.js';
@@ -92,7 +93,7 @@ export function largestTrailer({
     return left({
       chapter: 'towing',
       tag: 'NothingLimits',
-      missing: [...new Set(notChecked.flatMap(({ missing }) => missing))],
+      missing: [...new Set(collected(notChecked, ({ missing }) => missing))],
     });
 
   const { limit: lowest, governing: by } = governedBy('least of the bounds', bounds);

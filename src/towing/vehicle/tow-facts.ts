@@ -39,7 +39,7 @@ export const wanting = (facts: Facts): readonly string[] =>
 
 /** The facts that are there, as an error would call them. */
 export const present = (facts: Facts): readonly Called[] =>
-  Object.entries(facts).flatMap(([name, fact]) => (fact === undefined ? [] : [[name, fact] as const]));
+  collected(Object.entries(facts), ([name, fact]) => (fact === undefined ? [] : [[name, fact] as const]));
 
 /** A sum of facts, or the names of those that are missing. */
 export function sumOrMissing(symbol: string, facts: Facts): LoadOrMissing {
@@ -55,7 +55,7 @@ export function sumOrMissing(symbol: string, facts: Facts): LoadOrMissing {
 /** The missing facts of several loads, each once. */
 export const missingOf = (...loads: readonly (object | undefined)[]): readonly string[] => [
   ...new Set(
-    loads.flatMap((load) => (load !== undefined && 'missing' in load ? (load.missing as readonly string[]) : [])),
+    collected(loads, (load) => (load !== undefined && 'missing' in load ? (load.missing as readonly string[]) : [])),
   ),
 ];
 
