@@ -10,9 +10,10 @@ const written = ({ axles }: Pick<DecodedTrailer, 'axles'>): readonly (Inches | u
 /** How far `axleGroup.at` moves the axles from where they are written; none where it is unknown, or one of their places is. */
 export function axlesMoved(trailer: Pick<DecodedTrailer, 'axles' | 'axleGroup'>): Inches | undefined {
   const at = trailer.axleGroup?.at;
+  if (at === undefined) return undefined;
   const places = written(trailer).filter((place) => place !== undefined);
   const [first, ...others] = places;
-  if (at === undefined || first === undefined || places.length < trailer.axles.length) return undefined;
+  if (first === undefined || places.length < trailer.axles.length) return undefined;
   const middle =
     others.length === 0 ? first : result('middle of the axles as written', over(plus(first, ...others), places.length));
   return result('axles moved', minus(inInches('middle of the axles', at), middle));

@@ -24,6 +24,7 @@ function counted(ids: readonly string[]): ReadonlyMap<string, number> {
 /** Every open question under an id of its own: those alike have their first key behind it; where that is alike too, their piece. */
 export function openQuestions(asked: readonly OpenQuestion[]): readonly OpenQuestion[] {
   const often = counted(asked.map(({ id }) => id));
+  if (often.size === asked.length) return asked;
   const keyed = counted(asked.map(({ id, paths: [first] }) => `${id}:${first}`));
   return asked.map((question) => {
     const { id, piece, paths } = question;

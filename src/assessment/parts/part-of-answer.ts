@@ -1,7 +1,7 @@
 /** The common fields of every part of an assessment: checks, remarks, open questions and decisions. */
 import type { Check, Note } from '../../ratings/index.js';
 import type { Decision } from '../../trace/index.js';
-import { frozen } from '../../units/internal.js';
+import { collected, frozen } from '../../units/internal.js';
 import type { OpenQuestion } from './open-questions.js';
 
 export interface Part {
@@ -23,11 +23,7 @@ export const emptyPart: Part = frozen({ checks: [], notes: [], attention: [], no
 export const open = (question: OpenQuestion): Part => ({ ...emptyPart, notChecked: [question] });
 
 /** Concatenates lists. A loop, because `push(...list)` overflows the call stack for very long lists. */
-export function joined<A>(lists: readonly (readonly A[])[]): readonly A[] {
-  const all: A[] = [];
-  for (const list of lists) for (const each of list) all.push(each);
-  return all;
-}
+export const joined = <A>(lists: readonly (readonly A[])[]): readonly A[] => collected(lists, (list) => list);
 
 /** Several parts as one. */
 export const together = (parts: readonly Part[]): Part => ({

@@ -34,9 +34,11 @@ export interface Stack {
 type Problem = AxlesError | TiresError | MissingFact;
 
 /** Where the axles act together, where that is known though they cannot be rated: alike, in their middle. */
-function middleOf(trailer: DecodedTrailer): Derived<'in'> | undefined {
-  const { axles, sharing } = trailer;
-  const [first, ...others] = axlePlaces(trailer).filter((place) => place !== undefined);
+function middleOf(
+  { axles, sharing }: DecodedTrailer,
+  places: readonly (Derived<'in'> | undefined)[],
+): Derived<'in'> | undefined {
+  const [first, ...others] = places.filter((place) => place !== undefined);
   if (first === undefined || others.length + 1 < axles.length || sharing === 'independent') return undefined;
   if (others.length === 0) return first;
   return sharing === undefined ? undefined : result('axle group position', over(plus(first, ...others), axles.length));
@@ -71,8 +73,8 @@ export function stackOf(trailer: DecodedTrailer): Either<Problem, Stack> {
     notChecked: [...found.right.notChecked, ...unusedRates(trailer)],
     decisions: joined([...systems, ...tires].map((part) => part?.decisions ?? [])),
   };
-  const at = middleOf(trailer);
   const places = axlePlaces(trailer);
+  const at = middleOf(trailer, places);
   const open = (question: OpenQuestion): Either<Problem, Stack> =>
     right({ ...base, ...(at && { at }), notChecked: [...base.notChecked, question] });
   if (axles.length > 1 && sharing === undefined)

@@ -37,10 +37,11 @@ export interface AxleGroup extends SharedAxles {
 /** The same part of every axle, kind by kind. */
 function limitsByPart(group: SharedAxles): readonly Bound[] {
   const bounds = collected(group.axles, ({ system }) => system.governed.limits);
-  const names = [...new Set(bounds.map(({ name }) => name))];
-  const of = (part: string): readonly Derived<'lb'>[] =>
-    bounds.filter(({ name }) => name === part).map(({ limit }) => limit);
-  return names.map((name) => ({ name, limit: groupCapacity(group, `axle group by ${name}`, of(name)) }));
+  const parts = bounds.filter(({ name }, i) => bounds.findIndex((bound) => bound.name === name) === i);
+  return parts.map(({ name }) => {
+    const limits = bounds.filter((bound) => bound.name === name).map(({ limit }) => limit);
+    return { name, limit: groupCapacity(group, `axle group by ${name}`, limits) };
+  });
 }
 
 function alike(axles: readonly StandingAxle[], notes: readonly Note[]): AxleGroup {

@@ -39,9 +39,11 @@ const federalGroups = rulesByQuestion(federalRules);
 /** Questions by id: those asked, and the federal ones that they may refer to. */
 export type Book = ReadonlyMap<string, RulesOfQuestion>;
 
+const federalBook: Book = new Map(federalGroups.map((group) => [group.id, group]));
+
 /** The questions asked, each by its id, and the federal ones. */
 export const bookOf = (asked: readonly RulesOfQuestion[]): Book =>
-  new Map([...federalGroups, ...asked].map((group) => [group.id, group]));
+  asked.length === 0 ? federalBook : new Map([...federalGroups, ...asked].map((group) => [group.id, group]));
 
 const leansOn = ({ rows }: RulesOfQuestion): readonly string[] =>
   rows.flatMap((rule) => [own(rule, 'bindsWhere'), own(rule, 'exceptWhere')].filter((id) => id !== undefined));
