@@ -23,11 +23,14 @@ export const section = (heading: string, lines: readonly string[]): readonly str
   lines.length === 0 ? [] : ['', folded(heading, width, '  '), ...lines];
 
 /** Breaks words that no line could hold: a name of 200 letters is still a name. */
-const breakable = (text: string, room: number): string =>
-  text
+function breakable(text: string, room: number): string {
+  if (text.length <= room) return text;
+  const broken = (word: string): string => word.replace(new RegExp(`(.{${room}})(?=.)`, 'gu'), '$1 ');
+  return text
     .split(' ')
-    .map((word) => word.replace(new RegExp(`(.{${room}})(?=.)`, 'gu'), '$1 '))
+    .map((word) => (word.length <= room ? word : broken(word)))
     .join(' ');
+}
 
 /** A figure and its unit, and the parts of a figure in feet and inches, stay on one line. */
 const figureGaps = /(?<=\d['"]?) (?=(?:lb|kg|psi|kPa|mm|m|in|ft|deg)\b|%|\d+(?: \d+\/\d+)?"|\d+\/\d+")/g;

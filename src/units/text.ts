@@ -2,6 +2,7 @@
 
 /** Wraps a text at spaces to a width, with an indent for the lines that follow. @example wrapText('a line that is too long', 12, '  ').split('\n').length // 3 */
 export function wrapText(text: string, width: number, indent: string): string {
+  if (text.length <= width && !text.endsWith(' ')) return text;
   const out: string[] = [];
   let line = '';
   for (const [, gap = '', word = ''] of text.matchAll(/( *)([^ ]+)/g)) {
@@ -10,7 +11,8 @@ export function wrapText(text: string, width: number, indent: string): string {
       line = indent + word;
     } else line += gap + word;
   }
-  return [...out, line].join('\n');
+  out.push(line);
+  return out.join('\n');
 }
 
 /** The three keys nearest to the one asked for. */
