@@ -20,7 +20,12 @@ export interface Part {
 export const emptyPart: Part = frozen({ checks: [], notes: [], attention: [], notChecked: [], decisions: [] });
 
 /** A part that only says what is missing. */
-export const open = (question: OpenQuestion): Part => ({ ...emptyPart, notChecked: [question] });
+export const open = (question: OpenQuestion): Part => ({
+  checks: emptyPart.checks,
+  notes: emptyPart.notes,
+  notChecked: [question],
+  decisions: emptyPart.decisions,
+});
 
 /** Concatenates lists. A loop, because `push(...list)` overflows the call stack for very long lists. */
 export const joined = <A>(lists: readonly (readonly A[])[]): readonly A[] => collected(lists, (list) => list);

@@ -31,6 +31,7 @@ export const nothing = constant(lb(0));
 export const limitsOn = (
   on: On,
   bounds: readonly Bound[],
-  more: Partial<Pick<LadenLimit, 'returned' | 'lean' | 'atLeast'>> = {},
+  { returned, lean, atLeast }: Partial<Pick<LadenLimit, 'returned' | 'lean' | 'atLeast'>> = {},
   suffix = '',
-): readonly LadenLimit[] => bounds.map(({ name, limit }) => ({ name: `${name}${suffix}`, on, limit, ...more }));
+): readonly LadenLimit[] =>
+  bounds.map(({ name, limit }) => ({ name: `${name}${suffix}`, on, limit, returned, lean, atLeast }));

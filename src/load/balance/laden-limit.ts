@@ -19,7 +19,7 @@ export interface LadenLimit {
   /** q of the side; none where both sides are taken alike. */
   readonly lean?: Derived<'ratio'> | undefined;
   /** The load may not be below the limit: less, and something lifts. */
-  readonly atLeast?: boolean;
+  readonly atLeast?: boolean | undefined;
 }
 
 /** `1 - k`: the part of the tongue load that the axles do not carry. */

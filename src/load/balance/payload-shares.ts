@@ -5,17 +5,36 @@ import { type LadenLimit, shareAtLimit } from './laden-limit.js';
 import type { ShareBand } from './payload-answer.js';
 import type { Lb, Question } from './payload-by-limits.js';
 
-/** The shares at which this gross weight keeps within every limit: from where the axles are relieved enough to where the tongue is full. */
-export function sharesFor(
-  { curb, share, most, least }: Question,
-  gross: Lb,
-): { readonly from: Derived<'ratio'>; readonly to: Derived<'ratio'> } {
+/** The shares at which a gross weight keeps every limit, and whether some share is left when what must press does. */
+export interface SharesLeft {
+  readonly from: Derived<'ratio'>;
+  readonly to: Derived<'ratio'>;
+  readonly decisions: readonly Decision[];
+}
+
+/**
+ * The shares at which this gross weight keeps within every limit: from where the axles are relieved enough to where the tongue is full.
+ *
+ * The ratings leave a share by themselves, since the gross weight is the least of what they allow: often just one, so that its two
+ * ends tie. They are therefore not asked against each other, but against what must press.
+ */
+export function sharesFor({ curb, share, most, least }: Question, gross: Lb): SharesLeft {
   const at = (limits: readonly LadenLimit[], on: LadenLimit['on']): readonly Derived<'ratio'>[] =>
     limits.filter((limit) => limit.on === on).map((limit) => shareAtLimit(limit, gross, curb));
-  return {
-    from: greatestOf('lowest tongue share', [share.low, ...at(most, 'axles'), ...at(least, 'tongue')]),
-    to: leastOf('highest tongue share', [share.high, ...at(most, 'tongue'), ...at(least, 'axles')]),
-  };
+  const [lows, highs] = [
+    [share.low, ...at(most, 'axles')],
+    [share.high, ...at(most, 'tongue')],
+  ];
+  const [floors, ceilings] = [at(least, 'tongue'), at(least, 'axles')];
+  const from = greatestOf('lowest tongue share', [...lows, ...floors]);
+  const to = leastOf('highest tongue share', [...highs, ...ceilings]);
+  if (least.length === 0) return { from, to, decisions: [] };
+  const rated = { from: greatestOf('lowest tongue share', lows), to: leastOf('highest tongue share', highs) };
+  const decisions = [
+    ...floors.map((floor) => decide(floor, '<=', rated.to)),
+    ...collected(ceilings, (ceiling) => [rated.from, ...floors].map((floor) => decide(floor, '<=', ceiling))),
+  ];
+  return { from, to, decisions };
 }
 
 /** What lifts at one share: a load that would be below what must press. */
@@ -31,19 +50,4 @@ export function liftsAt(
     decisions.push(presses);
     return presses.holds ? [] : [limit.name];
   });
-}
-
-/**
- * Whether some share is left when what must press does. The ratings leave one by themselves, since the gross weight is the least of
- * what they allow: often just one, so that its two ends tie. They are therefore not asked against each other.
- */
-export function pressesAtSomeShare(question: Question, gross: Lb): readonly Decision[] {
-  const { from, to } = sharesFor({ ...question, least: [] }, gross);
-  const edges = (on: LadenLimit['on']): readonly Derived<'ratio'>[] =>
-    question.least.filter((limit) => limit.on === on).map((limit) => shareAtLimit(limit, gross, question.curb));
-  const [floors, ceilings] = [edges('tongue'), edges('axles')];
-  return [
-    ...floors.map((floor) => decide(floor, '<=', to)),
-    ...collected(ceilings, (ceiling) => [from, ...floors].map((floor) => decide(floor, '<=', ceiling))),
-  ];
 }

@@ -15,7 +15,7 @@ import type { NoLimits } from '../errors.js';
 import { grossAllowed, type LadenLimit } from './laden-limit.js';
 import type { BestPayload, Payload, PayloadBy, ShareBand } from './payload-answer.js';
 import { easyEnd, hardEnd, type Lb, least, named, type Question, together } from './payload-by-limits.js';
-import { liftsAt, pressesAtSomeShare, sharesFor } from './payload-shares.js';
+import { liftsAt, sharesFor } from './payload-shares.js';
 import { inABand } from './share-band.js';
 
 const nothing = constant(lb(0));
@@ -32,12 +32,11 @@ function bestOf(
   decisions.push(some);
   if (!some.holds) return { best: figure, lifts: [] };
   const gross = loaded('gross weight at the best share', curb, figure.weight);
-  const shares = sharesFor(question, gross);
-  const asked = pressesAtSomeShare(question, gross);
+  const { from, to, decisions: asked } = sharesFor(question, gross);
   decisions.push(...asked);
   return asked.every(({ holds }) => holds)
-    ? { best: { shares, ...figure }, lifts: [] }
-    : { lifts: liftsAt(question, gross, { low: shares.to, high: shares.from }, decisions) };
+    ? { best: { shares: { from, to }, ...figure }, lifts: [] }
+    : { lifts: liftsAt(question, gross, { low: to, high: from }, decisions) };
 }
 
 function anywhereOf(
