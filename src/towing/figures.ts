@@ -9,6 +9,7 @@ import {
   decide,
   inUnit,
   type Node,
+  zeroIn,
 } from '../trace/index.js';
 import { quantity, toWire, type Unit } from '../units/index.js';
 import type { BelowZero, NotAboveZero, NotAShare } from './errors.js';
@@ -17,7 +18,7 @@ export const plainShare = (symbol: string, figure: AnyShare): Derived<'ratio'> =
   inUnit(asDerived(symbol, figure), 'ratio');
 
 /** Zero in a unit, for comparisons. */
-export const noneOf = <U extends Unit>(unit: U): Derived<U> => constant(quantity(0, unit));
+export const noneOf = zeroIn;
 
 /** The key of a figure in a spec, when it came from one. */
 export function pathOf(node: Node): { readonly path?: string } {

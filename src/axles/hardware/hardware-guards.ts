@@ -1,7 +1,7 @@
 /** Guards for brakes and wheels: what must be greater than zero is. */
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
-import { constant, type Decision, type Derived, decide } from '../../trace/index.js';
-import { quantity, toWire, type Unit } from '../../units/index.js';
+import { type Decision, type Derived, decide, zeroIn } from '../../trace/index.js';
+import { toWire, type Unit } from '../../units/index.js';
 import type { HardwareNotAboveZero } from './hardware-errors.js';
 
 /** Every figure greater than zero, or the first that is not. */
@@ -10,7 +10,7 @@ export function allPositive(
 ): Either<HardwareNotAboveZero, readonly Decision[]> {
   const decisions: Decision[] = [];
   for (const [what, figure] of figures) {
-    const above = decide(figure, '>', constant(quantity(0, figure.value.unit)));
+    const above = decide(figure, '>', zeroIn(figure.value.unit));
     if (!above.holds) return left({ chapter: 'axles', tag: 'HardwareNotAboveZero', what, found: toWire(figure.value) });
     decisions.push(above);
   }

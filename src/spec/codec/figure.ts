@@ -59,7 +59,9 @@ function endsIn(
 ): (unit: Unit) => readonly [Quantity<Unit>, Quantity<Unit>] {
   const known = new Map<Unit, readonly [Quantity<Unit>, Quantity<Unit>]>();
   return (unit) => {
-    const ends = known.get(unit) ?? ([inOther(least, unit), inOther(most, unit)] as const);
+    const before = known.get(unit);
+    if (before !== undefined) return before;
+    const ends = [inOther(least, unit), inOther(most, unit)] as const;
     known.set(unit, ends);
     return ends;
   };
