@@ -1,7 +1,8 @@
 /** Every record of the spec under its path, `[]` for the places of a list: what forms, schema, types and guide go through. */
+
+import { collected } from '../units/internal.js';
 import type { AnyCoded, RecordKind } from './codec/kind.js';
 import { specCodec } from './spec.js';
-import { collected } from '../units/internal.js';
 
 /** A record of the spec, its path, and which form of several it is. */
 export interface PlacedRecord {

@@ -16,7 +16,6 @@ import type { LoadingPart } from './loading-part.js';
 import { emptyPart, open } from './part-of-answer.js';
 import { wantingOf, wantingOfCargo } from './wanting-keys.js';
 import type { Weighed } from './weights.js';
-import { collected } from '../../units/internal.js';
 
 type Problem = LoadError | OutsideItsRange;
 

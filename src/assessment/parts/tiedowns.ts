@@ -16,7 +16,6 @@ import { answered } from './answered.js';
 import { emptyPart, open, type Part, together } from './part-of-answer.js';
 import { type Keys, wantingOf } from './wanting-keys.js';
 import type { Weighed } from './weights.js';
-import { collected } from '../../units/internal.js';
 
 export interface TiedownsPart extends Part {
   /** Each piece of cargo with known tiedowns. */

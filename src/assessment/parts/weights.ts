@@ -13,11 +13,11 @@ import type { Note } from '../../ratings/index.js';
 import type { DecodedCargo, DecodedSpec } from '../../spec/index.js';
 import type { TowingError } from '../../towing/index.js';
 import { type Decision, type Derived, inInches, inPounds, renamed, sum } from '../../trace/index.js';
+import { collected } from '../../units/internal.js';
 import { weighsNothing } from './cargo-pieces.js';
 import { asItStands, emptyTrailer } from './empty-trailer.js';
 import type { OpenQuestion } from './open-questions.js';
 import { unplacedPiece } from './wanting-keys.js';
-import { collected } from '../../units/internal.js';
 
 export interface Weighed {
   /** The empty trailer with its options, in lb. */

@@ -6,7 +6,6 @@ import { generalCaution, type Rule } from '../rule.js';
 import { type Answer, answer, askedYesNo } from './compare.js';
 import type { DutyFinding, DutyOutcome, Finding, LimitFinding, LimitOutcome, Outcome } from './finding.js';
 import type { Book, RulesOfQuestion } from './questions.js';
-import { collected } from '../../units/internal.js';
 
 /** No when one is no, otherwise not known when one is not known. */
 function allOf(values: readonly (boolean | undefined)[]): boolean | undefined {
@@ -111,7 +110,8 @@ function judge(group: RulesOfQuestion, facts: Facts, findingOf: (id: string) => 
     decisions: [
       ...collected(rows, (row) => collected(row.bases, ({ decisions }) => decisions)),
       ...collected(unlike(collected(rows, (row) => row.answers)), ({ decision }) =>
-        decision === undefined ? [] : [decision],),
+        decision === undefined ? [] : [decision],
+      ),
     ],
   };
 }
