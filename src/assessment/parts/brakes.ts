@@ -11,7 +11,7 @@ import { type Check, checkId } from '../../ratings/index.js';
 import type { DecodedTrailer } from '../../spec/index.js';
 import { type Derived, renamed } from '../../trace/index.js';
 import { collected } from '../../units/internal.js';
-import { open, type Part } from './part-of-answer.js';
+import { emptyPart, open, type Part } from './part-of-answer.js';
 import { axleName, type Keys, wantingOfAxles } from './wanting-keys.js';
 
 export interface BrakesPart extends Part {
@@ -61,7 +61,7 @@ function againstLabel(trailer: DecodedTrailer): Either<HardwareError, BrakesPart
   });
   // An axle with unknown brakes is not an axle without brakes, so the total stays open.
   const told = unsaid.length === 0 ? checks : checks.filter(({ part }) => part !== undefined);
-  return right({ againstLabel: told, total, checks: [], notes, notChecked: unsaid, decisions });
+  return right({ againstLabel: told, total, ...emptyPart, notes, notChecked: unsaid, decisions });
 }
 
 /** Asks the brakes against the label, and what is asked of truck and trailer together. */

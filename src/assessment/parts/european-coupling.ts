@@ -37,7 +37,7 @@ export function couplingPart(spec: DecodedSpec, group: AxleGroup | undefined): E
   const { checks, notes, notChecked, decisions } = found.right;
   return right({
     againstLabel: checks,
-    checks: [],
+    ...emptyPart,
     notes: dc === undefined && v === undefined ? notes : [...notes, takenWhole],
     notChecked: notChecked.map(({ kind, what, missing }) => ({
       id: checkId(kind),

@@ -4,7 +4,7 @@ import type { Check } from '../../ratings/index.js';
 import type { DecodedSpec } from '../../spec/index.js';
 import { jackLoad, type TowingError } from '../../towing/index.js';
 import { type Derived, result, times } from '../../trace/index.js';
-import { open, type Part } from './part-of-answer.js';
+import { emptyPart, open, type Part } from './part-of-answer.js';
 import { type Keys, unbalanced } from './wanting-keys.js';
 
 /** The jack, uncoupled and standing on level ground. */
@@ -30,7 +30,7 @@ export function jackPart(
       ? unasked('a tongue load above zero', unbalanced(spec))
       : left({ ...answer.left, path: 'trailer.jack' });
   const { check, decisions, foot } = answer.right;
-  return right({ foot, checks: [check], notes: [], notChecked: [], decisions });
+  return right({ foot, ...emptyPart, checks: [check], decisions });
 }
 
 /** The jack against the greatest tongue load that the label and the band allow, as when a full trailer is parked on it. */

@@ -11,6 +11,7 @@ import {
 import { rating } from '../../ratings/index.js';
 import type { DecodedSpec } from '../../spec/index.js';
 import { inPounds, type OutsideItsRange } from '../../trace/index.js';
+import { collected } from '../../units/internal.js';
 import { type Piece, pieceOfHeaviestAxle, withLeast } from './cargo-pieces.js';
 import type { LoadingPart } from './loading-part.js';
 import { emptyPart, open } from './part-of-answer.js';
@@ -68,9 +69,9 @@ export function rampRatingPart(
 export function slopePart(angle: RampAngle, heaviest: Piece | undefined): LoadingPart {
   const climb = heaviest && frictionNeeded(heaviest.cargo.weight, angle.angle);
   return {
+    ramps: climb === undefined || isLeft(climb) ? angle : { ...angle, ...climb.right },
     ...emptyPart,
     decisions: angle.decisions,
-    ramps: climb === undefined || isLeft(climb) ? angle : { ...angle, ...climb.right },
   };
 }
 
@@ -102,8 +103,7 @@ export function settingPart({ trailer: { ramps }, cargo = [] }: DecodedSpec): Ei
   if (worst === undefined) return right(emptyPart);
   return right({
     setting: worst.found,
-    checks: [],
-    notChecked: [],
+    ...emptyPart,
     notes: collected(settings, ({ notes }) => notes),
     decisions: [...collected(settings, ({ decisions }) => decisions), ...worst.decisions],
   });

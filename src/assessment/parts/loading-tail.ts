@@ -75,9 +75,10 @@ export function tailPart(
           ),
         ];
   return right({
-    checks: legs,
     onLegs: rearLegs !== undefined,
     tailLift: lift.right,
+    ...emptyPart,
+    checks: legs,
     notes: lift.right.notes,
     notChecked: unknown,
     decisions: [...piece.decisions, ...empty.right.decisions, ...lift.right.decisions],

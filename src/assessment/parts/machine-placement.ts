@@ -93,14 +93,12 @@ function placeOf(
     uncertainty: uncertainty === undefined ? constant(inch(0)) : measure('uncertainty', uncertainty),
   };
   const weight = inPounds(`${name} weight`, renamed(`${name} weight`, asDerived('weight', piece.weight)));
-  const window = placementWindow(on.trailer, { ...shape, weight });
+  const window = placementWindow(on.trailer, { weight, ...shape });
   if (isLeft(window)) return window;
   const heaviest = heaviestMachine(on.trailer, shape);
   const item = weighed.cargo[index];
   const unsure = `The balance point of ${name} is taken as exact: no uncertainty was given.`;
   return right({
-    checks: [],
-    notChecked: [],
     piece: {
       name,
       index,
@@ -108,6 +106,7 @@ function placeOf(
       ...(isLeft(heaviest) ? {} : { heaviest: heaviest.right }),
       ...(item && { now: placeNow(inInches(`${name} position`, item.at), window.right.limits) }),
     },
+    ...emptyPart,
     notes: [
       ...window.right.notes.filter(({ tag }) => tag !== 'GrossNotHere'),
       ...(uncertainty === undefined ? [note('BalancePointTakenAsSure', unsure)] : []),
@@ -130,11 +129,11 @@ export function placePart(rig: Rig, limits: LadenLimits, weighed: Weighed, band:
             missing: 'length and balance point of a piece of cargo',
             paths: wantingOfCargo({ cargo }, 'length', 'balancePoint'),
           });
-    return { ...unasked, pieces: [] };
+    return { pieces: [], ...unasked };
   }
   const parts = cargo.map(({ name }, index): Placed => {
     const asked = { id: 'placement', what: `where ${name} may stand`, path: `cargo.${index}`, piece: index };
     return answered(placeOf(rig, limits, weighed, band, index), asked, (part): Placed => part);
   });
-  return { ...together(parts), pieces: parts.flatMap(({ piece }) => piece ?? []) };
+  return { pieces: parts.map(({ piece }) => piece).filter((piece) => piece !== undefined), ...together(parts) };
 }

@@ -23,6 +23,7 @@ export const emptyPart: Part = frozen({ checks: [], notes: [], attention: [], no
 export const open = (question: OpenQuestion): Part => ({
   checks: emptyPart.checks,
   notes: emptyPart.notes,
+  attention: emptyPart.attention,
   notChecked: [question],
   decisions: emptyPart.decisions,
 });
@@ -32,9 +33,9 @@ export const joined = <A>(lists: readonly (readonly A[])[]): readonly A[] => col
 
 /** Several parts as one. */
 export const together = (parts: readonly Part[]): Part => ({
-  checks: joined(parts.map(({ checks }) => checks)),
-  notes: joined(parts.map(({ notes }) => notes)),
-  attention: joined(parts.map(({ attention }) => attention)),
-  notChecked: joined(parts.map(({ notChecked }) => notChecked)),
-  decisions: joined(parts.map(({ decisions }) => decisions)),
+  checks: collected(parts, ({ checks }) => checks),
+  notes: collected(parts, ({ notes }) => notes),
+  attention: collected(parts, ({ attention }) => attention),
+  notChecked: collected(parts, ({ notChecked }) => notChecked),
+  decisions: collected(parts, ({ decisions }) => decisions),
 });

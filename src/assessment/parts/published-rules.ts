@@ -15,6 +15,7 @@ import {
   weightClassForFacts,
 } from '../../rules/index.js';
 import type { DecodedSpec } from '../../spec/index.js';
+import { collected } from '../../units/internal.js';
 import { answered } from './answered.js';
 import type { OpenQuestion } from './open-questions.js';
 import { emptyPart, type Part } from './part-of-answer.js';
@@ -135,7 +136,9 @@ export function linesPart(rig: Rig): Either<RulesError, LinesPart> {
   const asked = rules?.axleGroups !== undefined;
   const unasked = asked && !isLeft(grouped) && groups === undefined ? [axlesNotKnown(rig.spec)] : [];
   return right({
+    facts: screened.right.facts,
     asked: [...federalRules, ...own],
+    notes: screened.right.notes,
     groups: asked ? (groups ?? []) : [],
     attention: crossed.attention,
     steps,

@@ -69,9 +69,9 @@ export function scalePart(
           ),
         ];
   return right({
-    checks: [],
     reading: read.right,
     gaps,
+    ...emptyPart,
     notes: [...notes, ...told],
     decisions,
     notChecked: cannotTell.map(({ figure, what, needs }) => ({

@@ -38,5 +38,5 @@ export function offLevelOf(spec: DecodedSpec, { balance }: Weighed): Found {
   const split = tandemSplit(balance.axleLoad, { suspension: 'independent', axles: sprung, ballAboveLevel });
   if (isLeft(split)) return split;
   const { notes, decisions } = split.right;
-  return right({ offLevel: split.right, checks: [], notes, notChecked: [], decisions });
+  return right({ offLevel: split.right, ...emptyPart, notes, decisions });
 }

@@ -49,9 +49,8 @@ export function sidesOf(spec: DecodedSpec, { trailer, cargo: placed, balance }: 
   );
   if (isLeft(sides)) return sides;
   return right({
-    checks: [],
-    notChecked: [],
     sides: sides.right,
+    ...emptyPart,
     notes: [...sides.right.notes, takenAsEven],
     decisions: [presses, ...centre.right.decisions, ...sides.right.decisions],
   });

@@ -68,9 +68,8 @@ export function yawOf(
         ];
   return right({
     yaw: yaw.right,
-    checks: [],
+    ...emptyPart,
     notes: told,
-    notChecked: [],
     decisions: [weighs, ...yaw.right.decisions],
   });
 }

@@ -21,10 +21,11 @@ export function stancePart(spec: DecodedSpec, weighed: Weighed): Found {
   if (isLeft(offLevel)) return left({ ...offLevel.left, path: 'trailer.ballAboveLevel' });
   const yaw = yawOf(spec, weighed);
   if (isLeft(yaw)) return left({ ...yaw.left, path: 'cargo' });
-  const { checks, notes, notChecked, decisions } = together([sides.right, offLevel.right, yaw.right]);
+  const { checks, notes, attention, notChecked, decisions } = together([sides.right, offLevel.right, yaw.right]);
   return right({
     checks,
     notes,
+    attention,
     notChecked,
     decisions,
     ...(sides.right.sides && { sides: sides.right.sides }),

@@ -12,6 +12,7 @@ import { type Note, note } from '../../ratings/index.js';
 import type { DecodedCargo, DecodedSpec, DecodedTiedown, DecodedTrailer } from '../../spec/index.js';
 import { type AnyWeight, constant, type Decision, decide, type TraceError } from '../../trace/index.js';
 import { ratio } from '../../units/index.js';
+import { collected } from '../../units/internal.js';
 import { answered } from './answered.js';
 import { emptyPart, open, type Part, together } from './part-of-answer.js';
 import { type Keys, wantingOf } from './wanting-keys.js';
@@ -66,7 +67,7 @@ function tiedOf(
   const path = `cargo.${index}`;
   const unasked = (missing: string, paths: Keys): Either<never, TiedownsPart> => {
     const question = { id: 'tiedowns', what: `tiedowns of ${name}`, missing, paths, piece: index };
-    return right({ ...open(question), pieces: [] });
+    return right({ pieces: [], ...open(question) });
   };
   if (given === undefined) return unasked('tiedowns', [`${path}.tiedowns`]);
   if (length === undefined || section === undefined)
@@ -90,11 +91,10 @@ function tiedOf(
   if (isLeft(answer))
     return left({ ...answer.left, path: answer.left.tag === 'SectionNotForThisWeight' ? `${path}.section` : path });
   return right({
-    checks: [],
-    notChecked: [],
+    pieces: [{ name, answer: answer.right }],
+    ...emptyPart,
     notes: answer.right.notes,
     decisions: answer.right.decisions,
-    pieces: [{ name, answer: answer.right }],
   });
 }
 
@@ -105,13 +105,14 @@ export function tiedownsPart(spec: DecodedSpec, weighed: Weighed): TiedownsPart 
     const asked = { id: 'tiedowns', what: `tiedowns of ${piece.name}`, path: `cargo.${index}.tiedowns`, piece: index };
     return answered(tiedOf(piece, index, trailer.anchors, weighed), asked, (part) => ({ ...part, pieces: [] }));
   });
-  const { notes, decisions, attention, ...rest } = together(all);
+  const { checks, notes, attention, notChecked, decisions } = together(all);
   const ends = endsAgainst(spec);
   return {
-    ...rest,
+    checks,
+    notChecked,
     attention: [...attention, ...ends.attention],
     decisions: [...decisions, ...ends.decisions],
     notes: notes.filter((each, i) => notes.findIndex(({ says }) => says === each.says) === i),
-    pieces: all.flatMap(({ pieces }) => pieces),
+    pieces: collected(all, ({ pieces }) => pieces),
   };
 }

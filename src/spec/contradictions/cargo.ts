@@ -1,4 +1,6 @@
 /** Contradictions of a piece of cargo: a place told twice, a balance point beyond its rear end, a low point behind its rear axle. */
+
+import { collected } from '../../units/internal.js';
 import type { Problem } from '../errors.js';
 import type { DecodedCargo } from '../types/cargo.js';
 import { contradiction, type Found, inOrder, nothingFound, type Partly } from './found.js';
