@@ -40,23 +40,23 @@ export function emptyTrailer(curb: DecodedCurb | undefined): Either<MembersError
     decisions: [...decisions, ...told.decisions, ...(lever?.right.decisions ?? [])],
   };
   if (weight !== undefined && tongue !== undefined)
-    return right({ curb: weight, item: { name: 'trailer', weight, tongue }, ...base });
+    return right({ ...base, curb: weight, item: { name: 'trailer', weight, tongue } });
   if (built !== undefined && weight === undefined && tongue !== undefined) {
     const says =
       'The empty trailer is built up from its parts and its tongue load is given: the tongue load governs where the weight acts.';
     return right({
+      ...base,
       curb: built.weight,
       item: { name: 'trailer', weight: built.weight, tongue },
-      ...base,
       notes: [note('TongueAgainstBuiltUp', says, [tongue])],
     });
   }
   if (built !== undefined && weight === undefined)
-    return right({ curb: built.weight, item: { name: 'trailer', weight: built.weight, at: built.at }, ...base });
+    return right({ ...base, curb: built.weight, item: { name: 'trailer', weight: built.weight, at: built.at } });
   if (weight !== undefined)
     return right({
-      curb: weight,
       ...base,
+      curb: weight,
       notChecked: [
         {
           id: 'balance',

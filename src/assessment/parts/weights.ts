@@ -13,7 +13,6 @@ import type { Note } from '../../ratings/index.js';
 import type { DecodedCargo, DecodedSpec } from '../../spec/index.js';
 import type { TowingError } from '../../towing/index.js';
 import { type Decision, type Derived, inInches, inPounds, renamed, sum } from '../../trace/index.js';
-import { collected } from '../../units/internal.js';
 import { weighsNothing } from './cargo-pieces.js';
 import { asItStands, emptyTrailer } from './empty-trailer.js';
 import type { OpenQuestion } from './open-questions.js';
@@ -73,7 +72,7 @@ export function weigh(
       ? [{ id: 'cargo', what: 'the laden trailer (this is the empty one)', missing: 'cargo', paths: ['cargo'] }]
       : [];
   const cargo = pieces.map(placed);
-  const unplaced = collected(pieces, (piece, index) => (cargo[index] === undefined ? [{ piece, index }] : []));
+  const unplaced = pieces.flatMap((piece, index) => (cargo[index] === undefined ? [{ piece, index }] : []));
   const notChecked = [
     ...empty.notChecked,
     ...noCargo,
@@ -110,9 +109,9 @@ export function weigh(
   const balanced = balance([empty.item, ...cargo.filter((item) => item !== undefined)], { axlesAt });
   if (isLeft(balanced)) return left({ ...balanced.left, path: 'trailer' });
   return right({
-    balance: balanced.right,
     ...known,
     gross: balanced.right.gross,
+    balance: balanced.right,
     decisions: [...base.decisions, ...balanced.right.decisions],
   });
 }

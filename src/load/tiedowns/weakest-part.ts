@@ -19,6 +19,7 @@ import type { ChainGrade } from '../data/chain-wll.js';
 import type { NothingGiven } from '../errors.js';
 import { plainSize } from './gear-size.js';
 import { chainLimit, type PrintedWll, webbingLimit, wireRopeLimit } from './printed-limits.js';
+import { collected } from '../../units/internal.js';
 
 /** Chain of a nominal size (`'3/8'`) and grade; unmarked chain counts as grade 30. A marked limit outranks the table. */
 export interface ChainPart {

@@ -6,6 +6,7 @@ import { generalCaution, type Rule } from '../rule.js';
 import { type Answer, answer, askedYesNo } from './compare.js';
 import type { DutyFinding, DutyOutcome, Finding, LimitFinding, LimitOutcome, Outcome } from './finding.js';
 import type { Book, RulesOfQuestion } from './questions.js';
+import { collected } from '../../units/internal.js';
 
 /** No when one is no, otherwise not known when one is not known. */
 function allOf(values: readonly (boolean | undefined)[]): boolean | undefined {

@@ -8,6 +8,7 @@ import type { TowingError } from '../errors.js';
 import { type Called, noneBelowZero } from '../figures.js';
 import { hitchLever, type Lever, type LeverRead } from '../hitch/hitch-lever.js';
 import type { TowVehicle } from './tow-vehicle.js';
+import { collected } from '../../units/internal.js';
 
 /** Named facts, some of them missing. */
 export type Facts = Readonly<Record<string, Derived<'lb'> | undefined>>;
