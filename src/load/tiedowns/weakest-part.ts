@@ -14,12 +14,11 @@ import {
   type OutsideItsRange,
 } from '../../trace/index.js';
 import { compare } from '../../units/index.js';
-import { own } from '../../units/internal.js';
+import { collected, own } from '../../units/internal.js';
 import type { ChainGrade } from '../data/chain-wll.js';
 import type { NothingGiven } from '../errors.js';
 import { plainSize } from './gear-size.js';
 import { chainLimit, type PrintedWll, webbingLimit, wireRopeLimit } from './printed-limits.js';
-import { collected } from '../../units/internal.js';
 
 /** Chain of a nominal size (`'3/8'`) and grade; unmarked chain counts as grade 30. A marked limit outranks the table. */
 export interface ChainPart {

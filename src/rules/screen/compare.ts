@@ -10,12 +10,11 @@ import {
   product,
 } from '../../trace/index.js';
 import { compare, quantity, ratio, show, showBrief, showUnit, type Unit } from '../../units/index.js';
-import { has } from '../../units/internal.js';
+import { collected, has } from '../../units/internal.js';
 import type { Facts, YesNoFact } from '../facts.js';
 import { type Condition, type Line, type Rule, sourceOfRule } from '../rule.js';
 import type { Partly } from './partly-known.js';
 import { resolve } from './resolve.js';
-import { collected } from '../../units/internal.js';
 
 /** The answer to one condition. `holds` is undefined when a fact is missing. */
 export interface Answer {

@@ -1,12 +1,11 @@
 /** From comparisons to findings: what each rule says, and what alternatives say together. */
 import { needsVerification } from '../../trace/index.js';
-import { own } from '../../units/internal.js';
+import { collected, own } from '../../units/internal.js';
 import type { Facts } from '../facts.js';
 import { generalCaution, type Rule } from '../rule.js';
 import { type Answer, answer, askedYesNo } from './compare.js';
 import type { DutyFinding, DutyOutcome, Finding, LimitFinding, LimitOutcome, Outcome } from './finding.js';
 import type { Book, RulesOfQuestion } from './questions.js';
-import { collected } from '../../units/internal.js';
 
 /** No when one is no, otherwise not known when one is not known. */
 function allOf(values: readonly (boolean | undefined)[]): boolean | undefined {

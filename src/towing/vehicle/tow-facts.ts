@@ -2,13 +2,12 @@
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
 import { type Note, note } from '../../ratings/index.js';
 import { type AnyWeight, type Decision, type Derived, inPounds, sum } from '../../trace/index.js';
-import { has } from '../../units/internal.js';
+import { collected, has } from '../../units/internal.js';
 import { isMissing, type LoadOrMissing } from '../checks/checks-or-missing.js';
 import type { TowingError } from '../errors.js';
 import { type Called, noneBelowZero } from '../figures.js';
 import { hitchLever, type Lever, type LeverRead } from '../hitch/hitch-lever.js';
 import type { TowVehicle } from './tow-vehicle.js';
-import { collected } from '../../units/internal.js';
 
 /** Named facts, some of them missing. */
 export type Facts = Readonly<Record<string, Derived<'lb'> | undefined>>;
