@@ -58,7 +58,8 @@ export function jackLoad(question: JackQuestion): Either<TowingError, JackLoad> 
   if (isLeft(above)) return above;
   const spot = jackSpot(question);
   if (isLeft(spot)) return spot;
-  const foot = result('load at the jack foot', over(times(tongue, spot.right.axles), spot.right.ahead), statics);
+  const { axles: a, ahead: aLessJ } = spot.right;
+  const foot = result('load at the jack foot', over(times(tongue, a), aLessJ), statics);
   return right({
     foot,
     check: checkLoad(rating('jack', limit), weight('jack load', product('jack load with margin', foot, margin))),

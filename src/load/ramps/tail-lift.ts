@@ -77,7 +77,7 @@ function verdictOf(
  * With the whole machine weight P on the deck edge xe: `T = T0 - P (xe - a)/a`. The truck holds down `D (b / (b + o))`, D
  * its rear axle alone, b wheelbase, o overhang: with that pull its rear axle carries nothing. A gooseneck (o below zero)
  * holds down the lesser of that and `F b / -o`, F the front axle alone. Rear legs that leave the ball unloaded and no more
- * take `P - T0 a/(xe - a)`.
+ * take `P - T0 a/(xe - a)`, at least zero.
  *
  * The whole machine on the edge is the worst moment and a little more than comes: part of it still rests on the ground.
  * A coupler latch is not a lifting device.

@@ -5,7 +5,10 @@ import { aSize, fits } from './fits.js';
 import type { Angle, Flat, FormedChannel } from './outline.js';
 import { type Part, quarterRing, rectangle } from './parts.js';
 
-/** Straight web, two straight flanges, two quarter rings; gross, not the effective width of a thin section. */
+/**
+ * Straight web, two straight flanges, two quarter rings; gross, not the effective width of a thin section.
+ * `compose` adds them up: `Ix = sum of (own + a d^2)`.
+ */
 export function takeFormed(outline: FormedChannel): Taken {
   const depth = inInches('depth', outline.depth);
   const width = inInches('flange width', outline.flangeWidth);

@@ -31,7 +31,7 @@ export interface CombinationRating {
   readonly decisions: readonly Decision[];
 }
 
-/** The definition itself, on facts that may be known in part. */
+/** `GCWR = greatest of (label GCWR, power unit + towed)`, each the greater of GVWR and gross; facts may be known in part. */
 export function largestCombination(
   powerUnit: Partly<'lb'>,
   towed: Partly<'lb'>,
