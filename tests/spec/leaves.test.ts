@@ -18,6 +18,17 @@ it.each([
   }
 });
 
+it('a figure has its own name, with the axle or the piece before it', () => {
+  const leaves = leavesOf(rightOf(decodeSpec(tiltDeck())));
+  const symbols = ['trailer.gvwr', 'trailer.axles.0.gawr', 'trailer.axles.1.gawr', 'cargo.0.weight'];
+  expect(symbols.map((path) => leaves.get(path)?.symbol)).toEqual([
+    'GVWR',
+    'axle 1 GAWR',
+    'axle 2 GAWR',
+    'excavator weight',
+  ]);
+});
+
 it('a figure knows its leaf, converted or not', () => {
   const { trailer } = rightOf(decodeSpec({ ...tiltDeck(), trailer: { ...tiltDeck().trailer, gvwr: '6,350 kg' } }));
   expect(trailer.gvwr && leafBehind(trailer.gvwr)).toMatchObject({ path: 'trailer.gvwr', written: '6,350 kg' });

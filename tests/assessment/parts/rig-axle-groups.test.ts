@@ -37,6 +37,13 @@ describe('without a way of counting groups', () => {
     expect(not.rules.groups).toEqual([]);
     expect(not.notChecked.map(({ id }) => id)).not.toContain('axle-groups');
   });
+  it('an axle that bears exactly nothing belongs to no group either', () => {
+    // The ball stands over the rear axle, so nothing comes on or off the front.
+    const bare = run(['tow.front', '0 lb'], ['tow.overhang', '0 in']);
+    const known = run(['tow.front', '1 lb'], ['tow.overhang', '0 in']);
+    expect(says('ax-single', bare)).toMatch(/^cannot be told/);
+    expect(says('ax-single', known)).toMatch(/^kept/);
+  });
   it('say so by their outcome', () => {
     expect(says('ax-tandem', run(...apart, uncounted))).toMatch(/^kept: heaviest tandem [\d,.]+ lb/);
     expect(says('ax-tandem', run(uncounted))).toBe('does not apply: heaviest tandem: none');

@@ -1,7 +1,7 @@
 /** A codec knows what it has read from anything else, whatever that is, and never throws over it. */
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { cutListCodec } from '../../../src/spec/frame/cut-list.js';
+import { cutListCodec, deckCodec } from '../../../src/spec/frame/cut-list.js';
 import { decodeSpec, specCodec } from '../../../src/spec/index.js';
 import { localRulesCodec } from '../../../src/spec/local/local-rules.js';
 import { constant, given, sum } from '../../../src/trace/index.js';
@@ -81,6 +81,14 @@ describe('what was read', () => {
       stepTables: [{ ...table, steps: Array.from({ length: count }, () => step) }],
     });
     expect([0, 1, 1000, 1001].map((count) => localRulesCodec.is(steps(count)))).toEqual([false, true, true, false]);
+  });
+  it('is no area of deck without its surface', () => {
+    const area = { name: 'deck', length: '18 ft', width: '83 in', from: '60 in', surface: { floorPlate: '1/8' } };
+    const [read] = rightOf(deckCodec.decode([area]));
+    expect(deckCodec.is([read])).toBe(true);
+    for (const key of Object.keys(read as object))
+      expect(deckCodec.is([{ ...read, [key]: undefined }]), key).toBe(key === 'grain');
+    for (const wrong of [undefined, null, 'deck', [], {}]) expect(deckCodec.is([wrong])).toBe(false);
   });
   it('is no condition without its line', () => {
     const [condition] = file.rules[0]?.all ?? [];
