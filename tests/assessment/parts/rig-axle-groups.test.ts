@@ -43,6 +43,9 @@ describe('without a way of counting groups', () => {
     const known = run(['tow.front', '1 lb'], ['tow.overhang', '0 in']);
     expect(says('ax-single', bare)).toMatch(/^cannot be told/);
     expect(says('ax-single', known)).toMatch(/^kept/);
+    const unasked = run(['tow.front', '0 lb'], ['tow.overhang', '0 in'], uncounted);
+    expect(unasked.notChecked.map(({ id }) => id)).not.toContain('axle-groups');
+    expect(unasked.attention.map(({ says: told }) => told).join()).not.toContain('axle 1 weight');
   });
   it('say so by their outcome', () => {
     expect(says('ax-tandem', run(...apart, uncounted))).toMatch(/^kept: heaviest tandem [\d,.]+ lb/);
