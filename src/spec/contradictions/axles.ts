@@ -62,7 +62,7 @@ function keyOf(part: string, { tires }: Axle): string {
 }
 
 /** The label against every part, each reported at the GAWR and at the part. */
-function againstLabel(axle: Axle, of: string, path: string, each: Derived<'lb'> | undefined): readonly Problem[] {
+function againstLabel(axle: Axle, path: string, each: Derived<'lb'> | undefined): readonly Problem[] {
   const { gawr, beam, springs, hubs, wheels, tires } = axle;
   const [wheel, count] = [wheels?.each, tires?.count];
   // Parts whose number is wrong are not weighed against the label: one fault is enough.
@@ -77,7 +77,7 @@ function againstLabel(axle: Axle, of: string, path: string, each: Derived<'lb'> 
   };
   const problems: Problem[] = [];
   for (;;) {
-    const system = axleSystem(parts, of);
+    const system = axleSystem(parts, path);
     if (!isLeft(system) || system.left.tag !== 'GawrAboveParts') return problems;
     const { part, bears } = system.left;
     const [label, borne] = [
@@ -100,11 +100,7 @@ function againstLabel(axle: Axle, of: string, path: string, each: Derived<'lb'> 
 export function axleContradictions(axle: Axle, index: number): Found {
   const path = `trailer.axles.${index}`;
   const tire = rated(axle.tires ?? {}, `${path}.tires`);
-  const problems = [
-    ...countsOf(axle, path),
-    ...tire.problems,
-    ...againstLabel(axle, `axle ${index + 1}`, path, tire.each),
-  ];
+  const problems = [...countsOf(axle, path), ...tire.problems, ...againstLabel(axle, path, tire.each)];
   return { problems, decisions: [] };
 }
 
