@@ -19,6 +19,9 @@ export interface BriefOptions extends BriefExtras {
 /** The most lines a first page has. */
 const mostLines = 20;
 
+/** The most lines that warnings take from what follows them. */
+const mostWarningLines = 9;
+
 /** The first ones as they are, the others in one item. */
 const runTogether =
   (items: readonly string[], short: readonly string[], before: string) =>
@@ -30,13 +33,25 @@ const runTogether =
 function blocksOf(brief: Brief, print: FiguresInPrint): readonly Block[] {
   const { lifts, attention, places, remedies, sureness, rules, open } = brief;
   const verdict = verdictItems(brief, print);
+  const warnings = attention.map((note) => attentionText(note, print));
+  const warningsInShort = runTogether(
+    warnings,
+    attention.map(({ says }) => says),
+    'also ',
+  );
   const ruleItems = rules.map(ruleText);
   const ruleNames = rules.map(ruleName);
   const inShort = runTogether(ruleItems, ruleNames, 'also ');
   return [
     { label: 'Verdict', items: verdict, usual: 3, floor: 2, packed: runTogether(verdict, verdict, '') },
     { label: 'Lifts', items: lifts.map(({ what, load }) => `${what}: ${print.load(load.value)}`), usual: 1, floor: 1 },
-    { label: 'Attention', items: attention.map((note) => attentionText(note, print)), usual: 2, floor: 1 },
+    {
+      label: 'Attention',
+      items: warnings,
+      usual: Math.min(linesOf(warnings).length, linesOf(warningsInShort(0)).length, mostWarningLines),
+      floor: 4,
+      packed: warningsInShort,
+    },
     { label: 'Carries', items: payloadItems(brief, print), usual: 4, floor: 2 },
     { label: 'Place', items: places.map((place) => placeText(place, print)), usual: 2, floor: 1 },
     { label: 'To put right', items: remedies.map(({ says }) => says), usual: 2, floor: 1 },

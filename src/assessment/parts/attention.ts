@@ -28,7 +28,12 @@ interface Asked {
 const ofTongue = (tongue: TonguePart | undefined): readonly Note[] =>
   tongue === undefined || tongue.guideline.verdict === 'inside'
     ? []
-    : [note('TongueOutsideGuideline', `tongue too ${tongue.guideline.verdict} for the guideline`)];
+    : [
+        note('TongueOutsideGuideline', `tongue too ${tongue.guideline.verdict} for the guideline`, [
+          tongue.share,
+          tongue.guideline.verdict === 'light' ? tongue.guideline.guideline.low : tongue.guideline.guideline.high,
+        ]),
+      ];
 
 /** Two pieces that share a place give the same warning twice: it is kept once. */
 const ofPlaces = ({ pieces }: PlacePart): readonly Note[] =>
@@ -46,18 +51,16 @@ const ofPlaces = ({ pieces }: PlacePart): readonly Note[] =>
   });
 
 const ofTiedowns = ({ pieces }: TiedownsPart): readonly Note[] =>
-  pieces.flatMap(({ name, answer: { verdict } }) =>
-    verdict === 'enough'
-      ? []
-      : [
-          note(
-            'Tiedowns',
-            verdict === 'not enough'
-              ? `tiedowns of ${name} not enough`
-              : `tiedowns of ${name} enough by one reading of the rule and not by another`,
-          ),
-        ],
-  );
+  pieces.flatMap(({ name, index, answer: { verdict, counted, needed } }) => {
+    if (verdict === 'enough') return [];
+    const says =
+      verdict === 'not enough'
+        ? `tiedowns of ${name} not enough`
+        : `tiedowns of ${name} enough by one reading of the rule and not by another`;
+    return [
+      { ...note('Tiedowns', says, [counted, needed]), paths: [`cargo.${index}.tiedowns`, `cargo.${index}.weight`] },
+    ];
+  });
 
 /** Rear legs, where set, carry the lift and have their own check. A lift that the truck holds down is a remark; a lift that no known weight holds down asks attention. */
 function ofTail({ tailLift, onLegs }: LoadingPart): readonly Note[] {
@@ -79,20 +82,30 @@ function ofTail({ tailLift, onLegs }: LoadingPart): readonly Note[] {
 }
 
 const ofRamps = ({ edges, setting }: LoadingPart): readonly Note[] => [
-  ...(edges?.verdict === 'touches' ? [note('HangsUp', 'the machine hangs up at an edge')] : []),
+  ...(edges?.verdict === 'touches' ? [note('HangsUp', 'the machine hangs up at an edge', [edges.least])] : []),
   ...(setting?.empty === true
-    ? [note('NoRampSetting', 'no setting of the ramps serves every tire of the machine')]
+    ? [
+        note('NoRampSetting', 'no setting of the ramps serves every tire of the machine', [
+          setting.lower.at,
+          setting.upper.at,
+        ]),
+      ]
     : []),
 ];
 
 const ofGroups = ({ groups }: LinesPart): readonly Note[] =>
   collected(groups, ({ check, first, last }) =>
     check !== undefined && !decide(check.load, '<=', check.limit).holds
-      ? [note('AxleGroupOver', `axles ${first} to ${last} above the published axle group limit`)]
+      ? [
+          note('AxleGroupOver', `axles ${first} to ${last} above the published axle group limit`, [
+            check.load,
+            check.limit,
+          ]),
+        ]
       : [],
   );
 
-/** All warnings in words. The figures are in the parts they come from. */
+/** All warnings, each with its figures; those first that make towing itself dangerous: what is weaker than the label, and what lifts the truck. */
 export const attentionTo = ({
   tongue,
   place,
@@ -104,15 +117,15 @@ export const attentionTo = ({
   told,
   doubts,
 }: Asked): readonly Note[] => [
+  ...label.attention,
+  ...ofTail(loading),
   ...ofTongue(tongue),
   ...ofPlaces(place),
   ...onDeck.attention,
   ...told,
   ...ofTiedowns(tiedowns),
   ...ofRamps(loading),
-  ...ofTail(loading),
   ...ofGroups(lines),
   ...lines.attention,
-  ...label.attention,
   ...doubts.attention,
 ];

@@ -33,7 +33,9 @@ function offDeck({ trailer: { deck }, cargo = [] }: DecodedSpec, { cargo: placed
       notChecked.push({
         id: 'on-deck',
         what: `whether ${name} stands on the deck`,
-        missing: 'its length and its balance point',
+        missing: [length === undefined && 'its length', balancePoint === undefined && 'its balance point']
+          .filter((each) => each !== false)
+          .join(' and '),
         paths: wantingOf(`cargo.${index}`, piece, 'length', 'balancePoint'),
         piece: index,
       });

@@ -20,7 +20,7 @@ import type { Weighed } from './weights.js';
 
 export interface TiedownsPart extends Part {
   /** Each piece of cargo with known tiedowns. */
-  readonly pieces: readonly { readonly name: string; readonly answer: TiedownAnswer }[];
+  readonly pieces: readonly { readonly name: string; readonly index: number; readonly answer: TiedownAnswer }[];
 }
 
 type Problem = LoadError | TraceError;
@@ -52,9 +52,13 @@ function endsAgainst({ trailer: { anchors }, cargo = [] }: DecodedSpec): {
   const fitted = collected(cargo, ({ tiedowns: given = [] }) => given);
   if (anchors === undefined || fitted.length === 0) return { attention: [], decisions: [] };
   const ends = fitted.reduce((sum, { runs }) => sum + (runs === 'direct' ? 1 : 2), 0);
+  const told = cargo.flatMap(({ tiedowns: given }, i) => (given === undefined ? [] : [`cargo.${i}.tiedowns`]));
   const enough = decide(constant(ratio(ends), 'tiedown ends'), '<=', constant(ratio(anchors.count), 'anchor points'));
   const says = `${ends} tiedown ends hang on ${anchors.count} anchor points: one that holds two must bear both`;
-  return { attention: enough.holds ? [] : [note('FewAnchors', says)], decisions: [enough] };
+  return {
+    attention: enough.holds ? [] : [{ ...note('FewAnchors', says), paths: ['trailer.anchors.count', ...told] }],
+    decisions: [enough],
+  };
 }
 
 function tiedOf(
@@ -91,7 +95,7 @@ function tiedOf(
   if (isLeft(answer))
     return left({ ...answer.left, path: answer.left.tag === 'SectionNotForThisWeight' ? `${path}.section` : path });
   return right({
-    pieces: [{ name, answer: answer.right }],
+    pieces: [{ name, index, answer: answer.right }],
     ...emptyPart,
     notes: answer.right.notes,
     decisions: answer.right.decisions,
