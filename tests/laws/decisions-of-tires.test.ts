@@ -139,6 +139,22 @@ describe('the decisions say for which figures it still speaks:', () => {
       ),
     );
   });
+  it.each(Object.entries(tires))('the pressure for a load by what is molded into a tire %s', (_, { designation }) => {
+    const asked = (molded: NonNullable<Tire['molded']>, pounds: number) => {
+      const found = tireLoadRating({ designation, molded }, single);
+      return isLeft(found)
+        ? undefined
+        : spoken(
+            tirePressureForLoad(found.right, lb(pounds)),
+            ({ pressure, carries }) => [pressure, carries],
+            (answer) => [answer.tables, tags(answer)],
+          );
+    };
+    for (const pounds of [1000, 2200, 2400]) {
+      expectSpeaksFor('run', atPressures, (pressure) => asked({ single: lb(2400), pressure }, pounds));
+      expectSpeaksFor('load', atLoads, (load) => asked({ single: load, pressure: psi(80) }, pounds));
+    }
+  });
   it('tires that are not alike', () => {
     expectSpeaksFor('load', atLoads, (load) =>
       spoken(
