@@ -65,6 +65,11 @@ describe('heaviestMachine', () => {
     // 200 lb too much x 190 in = 38,000 lb in, relieved 40 in behind the axles at most: 950 lb
     expect(showBrief(answer.lightest?.value ?? lb(0))).toBe('950 lb');
     expect(answer.exists).toBe(true);
+    const limitedTo = (pounds: number) => {
+      const ramps = { name: 'ramps', on: 'payload', limit: given('ramps', lb(pounds), 'label') } as const;
+      return rightOf(heaviestMachine({ ...heavyNose, limits: [ramps] }, { ...machine, uncertainty: inch(0) })).exists;
+    };
+    expect([950, 949].map(limitedTo)).toEqual([true, false]);
   });
   it('names the limits on the whole and on the load that set it', () => {
     const limits = [

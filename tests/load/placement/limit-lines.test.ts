@@ -55,6 +55,24 @@ describe('the line of a limit', () => {
       { numRuns: 100, seed: 9 },
     );
   });
+  it('is the same beside others that stand another way: returned, leaning, both', () => {
+    const ways: readonly Partial<LadenLimit>[] = [
+      {},
+      { returned: thousandths(100) },
+      { lean: thousandths(50) },
+      { returned: thousandths(100), lean: thousandths(50) },
+      { returned: thousandths(100), lean: thousandths(80) },
+      { returned: thousandths(200), lean: thousandths(50) },
+    ];
+    const limits = ways.map((way, i): LadenLimit => ({ ...axles(9000), ...way, name: `axle ${i + 1}` }));
+    const linesOn = (some: readonly LadenLimit[]) =>
+      linesFor(some)
+        .limits.filter(({ by }) => by === 'weight')
+        .map(({ name, base, moment }) => [name, plain(base), plain(moment)]);
+    const alone = limits.flatMap((limit) => linesOn([limit]));
+    expect(linesOn(limits)).toEqual(alone);
+    expect(new Set(alone.map(([, base]) => base)).size).toBe(ways.length);
+  });
   it('bounds the rear for the axles and the front for the tongue, and the other end for what must press', () => {
     const tongue: LadenLimit = { name: 'tongue', on: 'tongue', limit: given('tongue', lb(900), 'label') };
     const ends = (limits: readonly LadenLimit[]): string[] =>
