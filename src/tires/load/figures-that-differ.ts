@@ -7,7 +7,7 @@ import type { TireRating } from './tire.js';
 export type From = TireRating['from'];
 
 /** A load, and the pounds that are printed for it: of an index, where kilograms govern, the two differ. */
-interface Found {
+export interface Found {
   readonly from: From;
   readonly load: Derived<'lb'>;
   readonly printed: Derived<'lb'>;

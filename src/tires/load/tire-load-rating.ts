@@ -3,13 +3,12 @@ import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { note } from '../../ratings/index.js';
 import { constant, type Derived, leastOf, quotient, recordingDecisions } from '../../trace/index.js';
 import { ratio } from '../../units/index.js';
-import { collected } from '../../units/internal.js';
 import { sources } from '../data/sources.js';
 import { designationOf } from '../designation/cache.js';
 import { type Designation, designationNotes, isPassenger } from '../designation/designation.js';
 import { showDesignation } from '../designation/show-designation.js';
 import type { TiresError } from '../errors.js';
-import { disagreements, type From } from './figures-that-differ.js';
+import { disagreements, type Found, type From } from './figures-that-differ.js';
 import { byAllTables, byIndex, tableLoads } from './listed-load.js';
 import { moldedLoad } from './molded-load.js';
 import type { Fitment } from './published-rows.js';
@@ -32,12 +31,8 @@ const showsSingleOnly = ({ molded }: Tire, fitment: Fitment): boolean =>
   fitment === 'dual' && molded?.single !== undefined && molded.dual === undefined;
 
 /** A dual load from index or table, kept at or below the molded single load. */
-const notAboveSingle = (
-  load: Derived<'lb'> | undefined,
-  fitment: Fitment,
-  single: Derived<'lb'> | undefined,
-): Derived<'lb'> | undefined =>
-  load === undefined || single === undefined || fitment === 'single'
+const notAboveSingle = (load: Derived<'lb'>, fitment: Fitment, single: Derived<'lb'> | undefined): Derived<'lb'> =>
+  single === undefined || fitment === 'single'
     ? load
     : leastOf('dual load, not above the molded single load', [load, single]);
 
@@ -86,17 +81,14 @@ export function tireLoadRating(tire: Tire, service: Service): Either<TiresError,
   );
   if (isLeft(listed) && tire.table !== undefined) return listed;
   const table = isLeft(listed) || showsSingleOnly(tire, fitment) ? undefined : listed.right.least;
-  const capped = (load: Derived<'lb'> | undefined): Derived<'lb'> | undefined =>
-    notAboveSingle(load, fitment, molded.right.single);
-  const all: readonly { from: From; load: Derived<'lb'> | undefined; printed?: Derived<'lb'> | undefined }[] = [
-    { from: 'molded', load: molded.right.load },
-    { from: 'index', load: capped(indexed.right?.load), printed: capped(indexed.right?.printed) },
-    { from: 'table', load: capped(table) },
+  const capped = (load: Derived<'lb'>): Derived<'lb'> => notAboveSingle(load, fitment, molded.right.single);
+  const stated = (from: From, load: Derived<'lb'>, printed = load): Found => ({ from, load, printed });
+  const index = indexed.right;
+  const [governs, ...others] = [
+    ...(molded.right.load ? [stated('molded', molded.right.load)] : []),
+    ...(index ? [stated('index', capped(index.load), capped(index.printed))] : []),
+    ...(table ? [stated('table', capped(table))] : []),
   ];
-  const found = collected(all, ({ from, load, printed = load }) =>
-    load === undefined || printed === undefined ? [] : [{ from, load, printed }],
-  );
-  const [governs, ...others] = found;
   if (governs === undefined)
     return left(
       noRating(

@@ -28,6 +28,13 @@ describe('heaviestMachine', () => {
     expect(answer.exists).toBe(false);
     expect(answer.heaviest.value.value.isNegative()).toBe(true);
   });
+  it('exists from anything above nothing', () => {
+    const limitedTo = (pounds: string) => {
+      const ramps = { name: 'ramps', on: 'payload', limit: given('ramps', lb(pounds), 'label') } as const;
+      return rightOf(heaviestMachine({ ...r1, limits: [ramps] }, machine)).exists;
+    };
+    expect(['0.5', '0', '-0.5'].map(limitedTo)).toEqual([true, false, false]);
+  });
   it('gives a machine longer than the deck no weight at all, and names the deck', () => {
     const answer = rightOf(heaviestMachine(r1, { ...machine, length: inch(250), balancePoint: inch(125) }));
     expect(show(answer.heaviest.value)).toBe('0 lb');
@@ -67,9 +74,13 @@ describe('heaviestMachine', () => {
     expect(answer.exists).toBe(true);
     const limitedTo = (pounds: number) => {
       const ramps = { name: 'ramps', on: 'payload', limit: given('ramps', lb(pounds), 'label') } as const;
-      return rightOf(heaviestMachine({ ...heavyNose, limits: [ramps] }, { ...machine, uncertainty: inch(0) })).exists;
+      const found = rightOf(heaviestMachine({ ...heavyNose, limits: [ramps] }, { ...machine, uncertainty: inch(0) }));
+      return [found.exists, found.governedBy, found.byWeight.map(({ name }) => name)];
     };
-    expect([950, 949].map(limitedTo)).toEqual([true, false]);
+    expect([950, 949].map(limitedTo)).toEqual([
+      [true, [], ['ramps']],
+      [false, [], ['ramps']],
+    ]);
   });
   it('names the limits on the whole and on the load that set it', () => {
     const limits = [

@@ -54,6 +54,15 @@ describe('placementWindow', () => {
       'GrossNotHere',
     ]);
   });
+  it('says that the machine balances behind the axles where its rear end does, and not at the axles', () => {
+    const loose = { ...r1, guideline: 'no guideline', tongueLimits: [], axleLimits: [] } as const;
+    const says = (deckRear: string) => {
+      const deck = { front: inch(58), rear: inch(deckRear) };
+      return rightOf(placementWindow({ ...loose, deck }, machine)).notes.some(({ tag }) => tag === 'BehindTheAxles');
+    };
+    // The machine's rear is 68 in behind its balance point, the axles stand at 190 in.
+    expect(['258', '258.1'].map(says)).toEqual([false, true]);
+  });
   it('closes weight limits in by the uncertainty, and leaves the deck limits', () => {
     const window = rightOf(placementWindow(r1, machine));
     expect([showBrief(window.sure.lower.at.value), showBrief(window.sure.upper.at.value), window.sure.empty]).toEqual([

@@ -105,6 +105,13 @@ describe('tailLift', () => {
     const answer = rightOf(tailLift({ ...r1, deckRear: inch(180) }));
     expect([answer.verdict, show(answer.legs.value)]).toEqual(['presses on the ball', '0 lb']);
   });
+  it('a ball over the rear axle is held by that axle alone', () => {
+    const over = rightOf(tailLift({ ...r1, truck: { ...r1.truck, overhang: inch(0), frontAxle: lb(4300) } }));
+    expect([show(over.truckHolds!.value), over.notes.map(({ tag }) => tag)]).toEqual([
+      '3,100 lb',
+      ['Chock', 'BallPulledUp'],
+    ]);
+  });
   it('refuses a ball ahead of the front axle and axles at the coupler', () => {
     expect(leftOf(tailLift({ ...r1, truck: { ...r1.truck, overhang: inch(-160) } })).tag).toBe('OutsideItsRange');
     expect(leftOf(tailLift({ ...r1, axlesAt: inch(0) })).tag).toBe('OutsideItsRange');

@@ -7,6 +7,8 @@ describe('dateCode', () => {
   it('reads week and year, of three digits every decade before 2000', () => {
     expect(rightOf(dateCode('3416'))).toMatchObject({ week: 34, years: [2016] });
     expect(rightOf(dateCode(' DOT 4B8J DR6 0100 '))).toMatchObject({ week: 1, years: [2000] });
+    expect(rightOf(dateCode('0919'))).toMatchObject({ week: 9, years: [2019] });
+    expect(rightOf(dateCode('3099'))).toMatchObject({ week: 30, years: [2099] });
     expect(rightOf(dateCode('537'))).toMatchObject({ week: 53, years: [1977, 1987, 1997] });
     expect(rightOf(dateCode('537')).notes.map(({ tag }) => tag)).toEqual(['NoAgeLimit', 'DecadeUnknown']);
   });

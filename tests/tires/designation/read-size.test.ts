@@ -8,7 +8,8 @@ describe('a size is read at the edge of its limits and refused a step outside', 
     ['width in mm, least', '100/80R16', '99/80R16', 'WidthOutOfRange'],
     ['width in mm, greatest', '650/80R16', '651/80R16', 'WidthOutOfRange'],
     ['aspect, least', '205/20R15', '205/15R15', 'AspectOutOfRange'],
-    ['aspect, greatest', '205/100R15', '205/105R15', 'AspectOutOfRange'],
+    ['aspect, greatest', '205/100R15', '205/101R15', 'AspectOutOfRange'],
+    ['aspect, in fives', '205/75R15', '205/76R15', 'UnknownSize'],
     ['width in inches, least', '3-12', '2.99-12', 'WidthOutOfRange'],
     ['width in inches, greatest', '40-12', '40.5-12', 'WidthOutOfRange'],
     ['diameter, least', '10x3-4', '9x3-4', 'DiameterOutOfRange'],
@@ -27,6 +28,15 @@ describe('a size is read at the edge of its limits and refused a step outside', 
       expect(readTireDesignation(text)).toMatchObject({ _tag: 'Left' });
     expect(leftOf(readTireDesignation('ST225/O5R15'))).toMatchObject({ fault: 'LetterOInNumber', at: 6 });
     expect(leftOf(readTireDesignation('ST225/7OR15'))).toMatchObject({ fault: 'LetterOInNumber', at: 7 });
+  });
+});
+
+describe('a sidewall style behind a number', () => {
+  it('is told from a letter O written for a zero', () => {
+    for (const style of ['OWL', 'OBL'])
+      expect(rightOf(readTireDesignation(`LT235/85R16${style}`)).setAside, style).toEqual([style]);
+    for (const style of ['OLW', 'OLB', 'O', 'OR'])
+      expect(leftOf(readTireDesignation(`LT235/85R16${style}`)), style).toMatchObject({ fault: 'LetterOInNumber' });
   });
 });
 
@@ -54,6 +64,8 @@ describe('the construction', () => {
     ['31x10.50D15', 'D'],
     ['7.50D16', 'D'],
     ['175ZR14', 'ZR'],
+    ['175zr14', 'ZR'],
+    ['7.50d16', 'D'],
     ['255/40ZR17', 'ZR'],
     ['ST205/75/15', 'unstated'],
   ])('of %s is %s', (text, construction) => {
@@ -119,7 +131,9 @@ describe('the family of a size without letters', () => {
   });
   it('a numeric width is shown with two decimals, a whole one whole', () => {
     expect(
-      ['5.3-12', '4.8-8', '8-14.5MH', '12-16.5'].map((text) => showDesignation(rightOf(readTireDesignation(text)))),
-    ).toEqual(['5.30-12', '4.80-8', '8-14.5MH', '12-16.5']);
+      ['5.3-12', '4.8-8', '8-14.5MH', '12-16.5', '07.50-16', '07.5-16'].map((text) =>
+        showDesignation(rightOf(readTireDesignation(text))),
+      ),
+    ).toEqual(['5.30-12', '4.80-8', '8-14.5MH', '12-16.5', '7.50-16', '7.50-16']);
   });
 });

@@ -29,6 +29,13 @@ describe('tireLoadAsRun', () => {
   it('is the printed load below it (ST-2)', () => {
     expect(run({ designation: 'ST225/75R15 LRD' }, 62)).toEqual([2380, 'table', []]);
   });
+  it('keeps to the table that is named: below 62 psi ST-1 prints this size at 50, ST-2 at 60', () => {
+    const of = (table: string) => run({ designation: 'ST225/75R15 LRD', table }, 62);
+    expect([of('ST-1'), of('ST-2')]).toEqual([
+      [2150, 'table', []],
+      [2380, 'table', []],
+    ]);
+  });
   it('is an estimate where nothing is printed, and says so', () => {
     const tire = { designation: 'ST235/85R16 LRG', molded: { single: lb(4400), pressure: psi(110) } };
     expect(run(tire, 90)).toEqual([3740, 'estimate', ['MoldedDiffersFromTable', 'TablesDisagree', 'Estimate']]);

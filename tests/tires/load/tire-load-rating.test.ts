@@ -153,6 +153,7 @@ describe('mixedTires', () => {
     expect(tags(rightOf(mixedTires([weak, molded('ST225/75R15 LRD', 2500)])))).toEqual(['MixedTires']);
     expect(tags(rightOf(mixedTires([weak, molded('ST225/75R15 LRE', 2540)])))).toEqual(['MixedTires']);
     expect(tags(rightOf(mixedTires([weak, weak, molded('ST225/75R15 LRE', 2540)])))).toEqual(['MixedTires']);
+    expect(tags(rightOf(mixedTires([weak, weak, molded('ST225/75R15 LRD', 2500)])))).toEqual(['MixedTires']);
   });
   it('has nothing to say of equal tires, and refuses none', () => {
     expect(rightOf(mixedTires([weak, weak])).notes).toEqual([]);

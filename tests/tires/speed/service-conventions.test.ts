@@ -1,7 +1,7 @@
 /** Speed symbols and the conventions of trailer tires without one. */
 import { describe, expect, it } from 'vitest';
 import { serviceNotes, speedInformation } from '../../../src/tires/index.js';
-import { mph } from '../../../src/units/index.js';
+import { mph, show } from '../../../src/units/index.js';
 import { rightOf } from '../../helpers/either.js';
 
 const tags = ({ notes }: { notes: readonly { tag: string }[] }): string[] => notes.map(({ tag }) => tag);
@@ -17,6 +17,11 @@ describe('speed information', () => {
       [...always, 'MorePressure', 'LessLoad', 'WheelLimit'],
       always,
     ]);
+  });
+  it('says how much the convention adds and takes off', () => {
+    const { notes } = rightOf(speedInformation('ST205/75R15 LRD', mph(80)));
+    const figures = (tag: string) => notes.find((each) => each.tag === tag)?.figures?.map(({ value }) => show(value));
+    expect([figures('MorePressure'), figures('LessLoad')]).toEqual([['10 psi'], ['10 %']]);
   });
   it('has no load to put in place of a rating, and always says so', () => {
     const found = rightOf(speedInformation('ST205/75R15 LRD', mph(70)));
