@@ -103,11 +103,9 @@ export function axleGroups(axles: readonly PlacedAxle[], options: AxleGroupOptio
         }),
       );
   }
-  const groups: AxleGroupFinding[] = [];
-  for (let first = 0; first < placed.right.length; first += 1) {
-    for (let last = first; last < placed.right.length; last += 1)
-      groups.push(group(placed.right, first, last, options));
-  }
+  const groups = placed.right.flatMap((_, first) =>
+    placed.right.slice(first).map((_, more) => group(placed.right, first, first + more, options)),
+  );
   return right({ groups, decisions: [...decisions, ...collected(groups, (found) => found.decisions)] });
 }
 

@@ -1,9 +1,9 @@
 /** Every warning has its figures and the keys of the spec behind it, makes the verdict attention, and stands in the first lines. */
 import { describe, expect, it } from 'vitest';
-import { type Assessment, answerOf, assessJson } from '../../../src/assessment/index.js';
-import { brief } from '../../../src/print/index.js';
-import { plain, rightOf } from '../../helpers/either.js';
-import { changed, tiltDeck } from '../../helpers/specs.js';
+import { type Assessment, answerOf, assessJson } from '../../../../src/assessment/index.js';
+import { brief } from '../../../../src/print/index.js';
+import { plain, rightOf } from '../../../helpers/either.js';
+import { changed, tiltDeck } from '../../../helpers/specs.js';
 
 type Changes = readonly (readonly [path: string, value: unknown])[];
 
