@@ -1,9 +1,9 @@
-/** Writes dist/command.js, the program behind `npx trailer-ratings`. It imports the built chapters: nothing is shipped twice. */
+/** Writes dist/command.js, the program behind `npx trailer-ratings`. It imports the built chapters, so that no code is shipped twice. */
 import { chmodSync } from 'node:fs';
 import { join } from 'node:path';
 import { build } from 'tsup';
 
-/** Where a built chapter stands, seen from dist. */
+/** The path of a built chapter, relative to dist. */
 const builtChapter = (path: string): string => `./${path.replace(/^\.\.\//, '').replace(/(\/index)?\.js$/, '')}.js`;
 
 export async function buildCommand(outDir = 'dist', silent = false): Promise<void> {

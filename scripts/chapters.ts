@@ -1,4 +1,4 @@
-/** The chapters that stand in src, in the order of the layers: what the build, the docs and the tests go through. */
+/** The chapters of src, in the order of the layers; the list for the build, the docs and the tests. */
 import { existsSync } from 'node:fs';
 
 /** Every chapter of the design; each is a subpath of the package. `errors` is a file, the others are folders. */

@@ -1,4 +1,4 @@
-/** The code of the package: one entry a chapter, ESM and CJS; what chapters share stands in chunks, once; the index points at the chapters. */
+/** The code of the package: one entry a chapter, ESM and CJS; code shared by chapters goes into chunks, once; the index points at the chapters. */
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { build } from 'tsup';
@@ -12,7 +12,7 @@ export const chapterEntries = Object.fromEntries(chapters.map(({ name, file }) =
 export const indexFor = (extension: 'js' | 'cjs'): string =>
   readFileSync('src/index.ts', 'utf8').replaceAll(/'\.\/(\w+)(?:\/index)?\.js'/g, `'./$1.${extension}'`);
 
-/** The index is no entry of its own: what it exports, all of everything, would stand in chunks that nobody could leave parts of out. */
+/** The index is not an entry of its own: with `export *` of every chapter its chunks could not be tree-shaken. */
 function writeIndex(outDir: string): void {
   for (const [extension, module] of [
     ['js', ts.ModuleKind.ESNext],

@@ -16,7 +16,7 @@ const decoded = (text: string): string => {
   }
 };
 
-/** Every link of a page: where it leads, images and their wide and narrow forms included. What stands in a script is none. */
+/** Every link of a page: where it leads, images and their wide and narrow forms included. Text inside a script is not a link. */
 function linksOf(html: string): readonly string[] {
   const markup = html.replace(/<script\b[\s\S]*?<\/script>/g, (script) => script.slice(0, script.indexOf('>') + 1));
   const single = [...markup.matchAll(/\s(?:href|src)="([^"]*)"/g)].map(([, link]) => link ?? '');

@@ -11,7 +11,7 @@ import { proveStock } from '../tests/proofs/stock.js';
 import { proveSureness } from '../tests/proofs/sureness.js';
 import { record } from './proof/record.js';
 
-/** Each proof, and how much it asks when nothing is said. */
+/** Each proof, and its size by default. */
 const proofs: Readonly<Record<string, readonly [prove: (count: number, seed: number) => Proof, count: number]>> = {
   bounds: [proveBounds, 1000],
   derivatives: [proveDerivatives, 5000],

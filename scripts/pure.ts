@@ -8,7 +8,7 @@
 import { readFile } from 'node:fs/promises';
 import ts from 'typescript';
 
-/** What a bundler takes for an effect, wherever it stands outside a function. */
+/** Expressions that a bundler takes for an effect when they are outside a function. */
 const hasEffect = (node: ts.Node): boolean => {
   if (ts.isFunctionLike(node) || ts.isTypeNode(node)) return false;
   if (

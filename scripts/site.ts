@@ -13,10 +13,10 @@ import { chapters } from './chapters.js';
 import { filesUnder } from './files.js';
 import { writePage } from './page.js';
 
-/** A link in the frame of every page, which stands at the root of the site: rewritten for each page by how deep it lies. */
+/** A link in the frame of every page, written for the root of the site: rewritten for each page by its depth. */
 const fromRoot = 'site:';
 
-/** The pages beside the reference, in the order in which they are read. */
+/** The pages in addition to the reference, in the order in which they are read. */
 const documents = [
   'docs/guide/README.md',
   ...readdirSync('docs/guide')

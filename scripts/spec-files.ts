@@ -1,7 +1,7 @@
 /**
  * What is made of the table of keys: the types of the spec, the tables of the guide, the JSON Schema.
  *
- * `npm run keys` writes them; a test compares them with what stands in the files.
+ * `npm run keys` writes them; a test compares them with the files.
  */
 import { execFileSync } from 'node:child_process';
 import { readFileSync, writeFileSync } from 'node:fs';

@@ -6,7 +6,7 @@ const [from, to] = ['<!-- keys: made by `npm run keys` -->', '<!-- end of keys -
 
 const code = (text: string): string => (text.includes('`') ? text : `\`${text}\``);
 
-/** What stands in the example cell: JSON, or that a record or a list of records stands there. */
+/** The text of the example cell: JSON, or the words for a record or a list of records. */
 function exampleOf({ example, kind }: SpecKey): string {
   if (example !== undefined) return code(JSON.stringify(example));
   return kind === 'list' ? 'a list' : 'a record';
@@ -41,7 +41,7 @@ function sectionOf({ path, form, says }: PlacedRecord, others: readonly string[]
   ].join('\n');
 }
 
-/** One section a type of record, at the first place it stands. */
+/** One section for each type of record, at its first path. */
 function sections(): string {
   const byType = new Map<string, PlacedRecord[]>();
   for (const record of specRecords()) byType.set(record.says.type, [...(byType.get(record.says.type) ?? []), record]);

@@ -45,7 +45,7 @@ function namedBelow({ says }: AnyCoded, found = new Map<string, Named>()): Reado
 
 const named = namedBelow(specCodec);
 
-/** The file a type stands in: that of its rows; a choice of forms stands where its first record does. */
+/** The file of a type: that of its rows; a choice of forms is in the file of its first record. */
 function homeOf(type: string): string {
   const says = named.get(type);
   const first = says?.kind === 'forms' ? says.forms.find((form) => form.says.kind === 'record')?.says : says;

@@ -1,4 +1,4 @@
-/** Every error is plain data: it goes through a clone and through JSON as it is, and gets its words on the other side. */
+/** Every error is plain data: it survives a clone and JSON unchanged, and gets its words afterwards. */
 import { isLeft } from 'fp-ts/lib/Either.js';
 import { describe, expect, it } from 'vitest';
 import { assessJson } from '../src/assessment/index.js';

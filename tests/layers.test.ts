@@ -1,4 +1,4 @@
-/** Arrows between chapters point down the list only, files do not import each other in circles, tests stand where src has their file. */
+/** Imports between chapters point down only, no files import each other in a circle, tests have the path of what they test. */
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { basename, dirname, join, normalize } from 'node:path';
 import { describe, expect, it } from 'vitest';

@@ -36,7 +36,7 @@ export const forgetWidths = (): void => {
   widths = new WeakMap();
 };
 
-/** Width to draw for: that of the place a figure stands in. */
+/** Width to draw for: that of the element a figure is in. */
 function widthOf(place: HTMLElement): number {
   const known = widths.get(place);
   if (known !== undefined) return known;

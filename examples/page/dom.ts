@@ -1,8 +1,8 @@
-/** Elements without a text of markup: nothing that was typed is ever read as HTML. */
+/** Elements made without markup text, so that typed text is never read as HTML. */
 
 type Attributes = Readonly<Record<string, string | number | boolean | undefined>>;
 
-/** An element with attributes and children; `true` sets an attribute, `false` and nothing leave it out. */
+/** An element with attributes and children; `true` sets an attribute, `false` and `undefined` leave it out. */
 export function h<K extends keyof HTMLElementTagNameMap>(
   tag: K,
   attributes: Attributes = {},

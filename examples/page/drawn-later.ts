@@ -1,4 +1,4 @@
-/** Figures in view are drawn at once; the others when there is nothing else to do, and only as they stand then. */
+/** Figures in view are drawn at once; the others when the page is idle, in their latest state. */
 
 const inView = new WeakSet<Element>();
 const waiting = new Map<HTMLElement, () => void>();

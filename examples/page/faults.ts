@@ -1,4 +1,4 @@
-/** What is wrong with a spec, beside the field it is wrong in. */
+/** The errors of a spec, next to the field at fault. */
 import { type TrailerError, wordsFor } from '../../src/errors.js';
 
 export interface Fault {

@@ -1,4 +1,4 @@
-/** The fields of the form: where each figure stands in the spec, what it is called, where one reads it. */
+/** The fields of the form: the path of each figure in the spec, its name, where one reads it. */
 import { specKeys } from '../../src/spec/index.js';
 import type { State } from './state.js';
 

@@ -103,7 +103,7 @@ export function refreshForm(state: State, spec: Json): void {
   }
 }
 
-/** Puts each fault beside its field; those that belong to none are given back. */
+/** Puts each fault next to its field; faults without a field are returned. */
 export function showFaults(faults: readonly Fault[]): readonly Fault[] {
   const placed = new Set<Fault>();
   for (const field of document.querySelectorAll<HTMLInputElement>('input[data-path]')) {

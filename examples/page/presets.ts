@@ -50,7 +50,7 @@ export const trailers = {
   fd10: { name: 'FD-10 flat deck, 9,990 lb', spec: flatDeck },
 } as const satisfies Record<string, Preset>;
 
-/** The tires; the first leaves those that stand on the trailer. */
+/** The tires; the first keeps those on the trailer. */
 export const tires = {
   own: { name: 'as on the trailer', spec: {} },
   st225e: {

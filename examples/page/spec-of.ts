@@ -1,10 +1,10 @@
-/** The spec that a state stands for: presets put together, with what was typed over them. */
+/** The spec of a state: presets put together, with the typed values over them. */
 import { common, type Json, machines, tires, trailers, trucks } from './presets.js';
 import type { State } from './state.js';
 
 const isRecord = (value: unknown): value is Json => typeof value === 'object' && value !== null;
 
-/** The text at a path: as it was written, or the text of a figure with its basis; nothing where nothing is told. */
+/** The text at a path: as it was written, or the text of a figure with its basis; undefined where the spec has none. */
 export function textAt(spec: unknown, path: string): string | undefined {
   let at: unknown = spec;
   for (const key of path.split('.')) at = isRecord(at) && Object.hasOwn(at, key) ? at[key] : undefined;
@@ -12,7 +12,7 @@ export function textAt(spec: unknown, path: string): string | undefined {
   return typeof at === 'string' || typeof at === 'number' ? String(at) : undefined;
 }
 
-/** What stands for a text in a spec: the text itself, but for a record or a list that a remedy brings, which is written as JSON. */
+/** The spec value of a text: the text itself, but for a record or a list from a remedy, which is JSON. */
 function readAs(text: string): unknown {
   if (!/^[{[]/.test(text)) return text;
   try {
@@ -22,7 +22,7 @@ function readAs(text: string): unknown {
   }
 }
 
-/** The text that stands for a value of a remedy: the figure where it is one, else JSON. */
+/** The text of a remedy's value: the figure where it is one, else JSON. */
 export function textFor(value: unknown): string {
   if (typeof value === 'string') return value;
   if (isRecord(value) && typeof value['text'] === 'string') return value['text'];
@@ -44,7 +44,7 @@ function put(spec: Json, path: string, text: string): void {
   else at[last] = readAs(text);
 }
 
-/** Names of machines that stand more than once are numbered: a name is what people find a machine by. */
+/** Machine names that occur more than once are numbered, because people find a machine by its name. */
 function named(pieces: readonly Json[]): readonly Json[] {
   return pieces.map((piece, i) => {
     const before = pieces.slice(0, i).filter(({ name }) => name === piece['name']).length;

@@ -34,7 +34,7 @@ const mostMachines = 6;
 const mostEdits = 200;
 const mostLetters = 1000;
 
-/** The state as the fragment of an address. What was typed stands under its path. */
+/** The state as the fragment of an address. A typed value is kept under its path. */
 export function toFragment({ edits, machines: pieces, ...rest }: State): string {
   const words = new URLSearchParams({ ...rest, machines: pieces.join(' ') });
   for (const [path, text] of Object.entries(edits)) words.set(path, text);

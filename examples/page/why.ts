@@ -1,4 +1,4 @@
-/** Why: how a figure came about, told to a learner, with what changes it most. */
+/** Why: how a figure was calculated, for a learner, with the inputs that change it most. */
 import { lesson } from '../../src/print/index.js';
 import type { Check } from '../../src/ratings/index.js';
 import { byId, fill, h } from './dom.js';

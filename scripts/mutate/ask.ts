@@ -1,10 +1,10 @@
-/** The process that runs the tests: asked, and started anew when it says nothing in time. */
+/** The process that runs the tests; it is restarted when it does not answer in time. */
 import { type ChildProcess, fork } from 'node:child_process';
 import { join } from 'node:path';
 import type { Question, Said } from './said.js';
 
 export interface Asker {
-  /** `limit`: how long, in ms, it may say nothing. */
+  /** `limit`: how long, in ms, it may take to answer. */
   readonly ask: (question: Question, limit: number) => Promise<Said | 'too long'>;
   readonly end: () => void;
 }

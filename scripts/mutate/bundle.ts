@@ -19,7 +19,7 @@ const filesUnder = (folder: string, ending: string): readonly string[] =>
     .map((file) => join(folder, file))
     .sort();
 
-/** What stands above an assessment, and is reached by no law over assessments. */
+/** Code above an assessment, which no law over assessments reaches. */
 const above: ReadonlySet<string> = new Set(['study', 'choose', 'figures', 'print', 'command']);
 
 /** The tests of the chapter, and what asks across chapters and imports it: laws, published examples and tables. */

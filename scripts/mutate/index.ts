@@ -63,7 +63,7 @@ const took = new Map(asking.map(({ name, took }) => [name, took]));
 const reachedBy = new Map<number, string[]>();
 for (const { name, reached = [] } of asking)
   for (const id of reached) reachedBy.set(id, [...(reachedBy.get(id) ?? []), name]);
-/** Longer than any test takes; a test that says nothing for so long is in a loop. */
+/** Longer than any test takes; a test without an answer for so long is in a loop. */
 const limit = 15_000 + 3 * Math.max(...plain.ran.map(({ took }) => took));
 const kills = new Map<string, number>();
 

@@ -14,7 +14,7 @@ export interface Mutant {
 /** The switch: whether the mutant of this number lives. It also notes that the place was reached. */
 const chosen = '__mutant';
 
-/** What stands in a type, an import or a name is no expression. */
+/** Parts of a type, an import or a name are not expressions. */
 const isOutside = (node: ts.Node): boolean =>
   ts.isTypeNode(node) ||
   ts.isInterfaceDeclaration(node) ||
@@ -44,7 +44,7 @@ export function instrument(
   const mutants: Mutant[] = [];
   const written = new Map<ts.Node, string>();
 
-  /** The same change again of a line as written gets a number, so that no reason speaks for another change. */
+  /** The same change again of a line as written gets a number, so that a reason belongs to one change only. */
   const times = new Map<string, number>();
   function numbered(source: string, what: string): string {
     const time = (times.get(`${source} | ${what}`) ?? 0) + 1;
@@ -52,7 +52,7 @@ export function instrument(
     return time === 1 ? what : `${what} (${time})`;
   }
 
-  /** A node as it stands, its parts instrumented. */
+  /** A node unchanged, with its parts instrumented. */
   function asItStands(node: ts.Node): string {
     let [so, at] = ['', node.getStart()];
     const visit = (child: ts.Node): void => {
@@ -88,7 +88,7 @@ export function instrument(
   return { text: body, mutants };
 }
 
-/** A literal that is a key or stands behind `as const`-like syntax keeps its form. */
+/** A literal that is a key, or before `as const`-like syntax, keeps its form. */
 const isName = (node: ts.Node): boolean =>
   (ts.isPropertyAssignment(node.parent) && node.parent.name === node) ||
   ts.isLiteralTypeNode(node.parent) ||

@@ -1,7 +1,7 @@
 /** Where an expression can be changed into another that a test should tell from it, and how. */
 import ts from 'typescript';
 
-/** Another form of an expression: what is written in its place, made of its parts as they stand. */
+/** Another form of an expression: what is written in its place, made of its unchanged parts. */
 export interface Change {
   readonly what: string;
   readonly write: (part: (node: ts.Node) => string) => string;

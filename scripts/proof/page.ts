@@ -11,7 +11,7 @@ import { type TestFile, testsIn } from './tests.js';
 
 const checksOf = (files: readonly TestFile[]): number => files.reduce((sum, { checks }) => sum + checks, 0);
 
-/** The groups of a file name the source beside the check. */
+/** The groups of a file name the source of each check. */
 function publishedValues(): string {
   const [worked, tables] = [testsIn('tests/worked'), testsIn('tests/tables')];
   const rows = (files: readonly TestFile[]): readonly string[] =>

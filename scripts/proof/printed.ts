@@ -1,4 +1,4 @@
-/** What the sources themselves get wrong or leave open, from the comments and notes that stand beside the rows. */
+/** What the sources themselves get wrong or leave open, from the comments and notes of the rows. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 

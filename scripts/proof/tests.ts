@@ -1,4 +1,4 @@
-/** The tests as text: what each file is about, what it checks, and the sources that stand beside the checks. */
+/** The tests as text: what each file is about, what it checks, and the sources of the checks. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import ts from 'typescript';

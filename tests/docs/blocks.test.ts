@@ -1,4 +1,4 @@
-/** Every program in the documents runs, and prints exactly what stands under it; a list of examples gives what it says. */
+/** Every program in the documents runs and prints exactly the text under it; a list of examples gives the results it shows. */
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';

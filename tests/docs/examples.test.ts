@@ -1,4 +1,4 @@
-/** Every `@example` line of the source runs, and gives what stands behind its `//`. */
+/** Every `@example` line of the source runs, and gives the result after its `//`. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { right } from 'fp-ts/lib/Either.js';

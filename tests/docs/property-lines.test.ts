@@ -1,4 +1,4 @@
-/** Every property of an exported interface of these chapters says in words what it is: an editor shows nothing else. */
+/** Every property of an exported interface of these chapters has a comment, because an editor shows only that. */
 import { fileURLToPath } from 'node:url';
 import ts from 'typescript';
 import { describe, expect, it } from 'vitest';

@@ -1,4 +1,4 @@
-/** The page of sources is that of the tables as they stand. */
+/** The page of sources is up to date with the tables. */
 import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
 import { sourcesPage } from '../../scripts/sources-page.js';

@@ -1,4 +1,4 @@
-/** The three invented frames: each is answered, stands on axles inside their interval, and grows with its deck. */
+/** The three invented frames: each is answered, has its axles inside their interval, and grows with its deck. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { assessJson } from '../../src/assessment/index.js';

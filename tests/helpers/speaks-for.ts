@@ -1,4 +1,4 @@
-/** Whether the decisions of an answer say for which other figures it still speaks. */
+/** Whether the decisions of an answer tell for which other inputs it is still valid. */
 import { expect } from 'vitest';
 import { type Decision, type Derived, figureWith, holdsFor, type Node, replay } from '../../src/trace/index.js';
 import type { Decimal, Unit } from '../../src/units/index.js';

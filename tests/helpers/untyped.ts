@@ -1,4 +1,4 @@
-/** The typed questions, for specs of which a test knows nothing: bad ones, and such as are put together by hand. */
+/** The typed questions, for untyped specs: bad ones, and specs put together by hand. */
 import * as choose from '../../src/choose/index.js';
 import type { SpecInput } from '../../src/spec/index.js';
 import * as typed from '../../src/study/index.js';

@@ -1,4 +1,4 @@
-/** Whether every double of an answer stands within its bound of the decimal it stands for, in 34 digits and in 60. */
+/** Whether every double of an answer is within its bound of the exact decimal, in 34 digits and in 60. */
 import { decimalReading, type Node, nodesOf, readNode } from '../../src/trace/index.js';
 import { boundOf, doubleOf } from '../../src/units/figure.js';
 import type { Decimal } from '../../src/units/index.js';

@@ -1,4 +1,4 @@
-/** Every double of an answer stands within its bound of the decimal it stands for, in 34 digits and in 60. */
+/** Every double of an answer is within its bound of the exact decimal, in 34 digits and in 60. */
 import { isLeft } from 'fp-ts/lib/Either.js';
 import { describe, expect, it } from 'vitest';
 import { assessJson } from '../../src/assessment/index.js';

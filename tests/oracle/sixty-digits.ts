@@ -1,4 +1,4 @@
-/** A reading of a working in 60 digits, written anew: nothing is snapped, save where a step rounds or chooses. */
+/** An independent reading of a working in 60 digits; values are snapped only where a step rounds or chooses. */
 import { Decimal } from 'decimal.js';
 import type { Reading } from '../../src/trace/index.js';
 

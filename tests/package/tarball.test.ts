@@ -1,4 +1,4 @@
-/** The packed tarball, installed in a scratch folder: what users get, not what stands in the working tree. */
+/** The packed tarball, installed in a scratch folder: what users get, not the working tree. */
 import { readdirSync, readFileSync, rmSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';

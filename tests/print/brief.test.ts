@@ -1,4 +1,4 @@
-/** The first page: twenty lines of eighty columns whatever the rig, in one order, and nothing on it that the assessment does not say. */
+/** The first page: twenty lines of eighty columns whatever the rig, in one order, with only figures of the assessment on it. */
 import { describe, expect, it } from 'vitest';
 import { type Assessment, assessJson } from '../../src/assessment/index.js';
 import { brief, briefOf } from '../../src/print/index.js';

@@ -1,4 +1,4 @@
-/** A proof by asking: how much was asked, and everything that speaks against it. Short in the suite, long by `npm run proofs`. */
+/** A proof by sampling: the number of samples, and every counterexample. Short in the suite, long by `npm run proofs`. */
 
 export interface Proof {
   /** What was asked, and how often. */

@@ -1,4 +1,4 @@
-/** Checks at the limit, a pound below, a pound above; ties; margins that are exactly nothing. */
+/** Checks at the limit, a pound below, a pound above; ties; margins that are exactly zero. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Check, capacity, checkLoad, checkPart, note, rating, tightest, weight } from '../../src/ratings/index.js';

@@ -1,4 +1,4 @@
-/** Every comparison that an answer on rules turns on is handed on with it; a guard of a figure above zero refuses, and turns nothing. */
+/** Every comparison that an answer on rules depends on is in its decisions; a guard of a figure above zero refuses and is not one. */
 import { describe, expect, it } from 'vitest';
 import {
   type AxleGroupFinding,

@@ -1,4 +1,4 @@
-/** Every figure of a spec that has been read stands under the path of its key. */
+/** Every figure of a spec that has been read is found by the path of its key. */
 import { expect, it } from 'vitest';
 import { decodeSpec, leafBehind, leavesOf } from '../../src/spec/index.js';
 import { rightOf } from '../helpers/either.js';

@@ -1,4 +1,4 @@
-/** A megabyte of input is read or refused in reasonable time, and told in a few words. */
+/** A megabyte of input is read or refused in reasonable time, with a short error. */
 import { describe, expect, it } from 'vitest';
 import { assessJson } from '../../src/assessment/index.js';
 import { describeError } from '../../src/errors.js';

@@ -1,4 +1,4 @@
-/** What somebody wrote is kept beside what was read from it: as plain JSON, and not touched by what the writer does later. */
+/** The spec as written is kept with what was read from it: as plain JSON, independent of later changes by the caller. */
 import { describe, expect, it } from 'vitest';
 import { decodeSpec, writtenSpec } from '../../src/spec/index.js';
 import { type Json, plainCopy } from '../../src/spec/written.js';

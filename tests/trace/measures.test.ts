@@ -1,4 +1,4 @@
-/** Figures in any unit, brought to the unit that is reckoned in. */
+/** Figures in any unit, converted to the unit of the calculation. */
 import { describe, expect, it } from 'vitest';
 import { inFeet, inInches, inPounds } from '../../src/trace/index.js';
 import { foot, inch, kg, lb, metre, mm, show, tonne } from '../../src/units/index.js';

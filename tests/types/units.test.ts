@@ -1,4 +1,4 @@
-/** Lines that must not compile: each stands under an expectation, and the type check fails when one is accepted. */
+/** Lines that must not compile: each is under an expectation, and the type check fails when one is accepted. */
 import { expect, it } from 'vitest';
 import { converted, type Derived, difference, given, greatestOf, leastOf, product, quotient, sum } from '../../src/trace/index.js';
 import {

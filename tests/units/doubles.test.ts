@@ -1,4 +1,4 @@
-/** The bound of a double: nothing where the result is exact, and never less than the plain worst case. */
+/** The bound of a double: zero where the result is exact, and never less than the plain worst case. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { boundOfProduct, boundOfQuotient, boundOfSum, boundOfTotal, nearestDouble } from '../../src/units/doubles.js';

@@ -1,4 +1,4 @@
-/** Making figures, comparing them, and the wire record: what comes in is a figure of this library or nothing. */
+/** Making figures, comparing them, and the wire record: only figures of this library are accepted. */
 import { inspect } from 'node:util';
 import { Decimal as Foreign } from 'decimal.js';
 import fc from 'fast-check';

@@ -1,4 +1,4 @@
-/** What is not well and is no check of a rating stands in the first lines of the report, beside the count of checks. */
+/** Warnings that are not rating checks are in the first lines of the report, with the count of checks. */
 import { describe, expect, it } from 'vitest';
 import { type Assessment, assess } from '../../../src/assessment/index.js';
 import { report } from '../../../src/print/index.js';

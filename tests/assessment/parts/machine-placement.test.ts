@@ -1,4 +1,4 @@
-/** Where the machine may stand, in a whole assessment: every limit of the tow side that a tongue load reaches sets an end. */
+/** Where the machine may be placed, in a whole assessment: each limit of the tow side on the tongue load sets an end. */
 import { describe, expect, it } from 'vitest';
 import { type Assessment, assess } from '../../../src/assessment/index.js';
 import { report } from '../../../src/print/index.js';

@@ -1,4 +1,4 @@
-/** Figures that can be read and are hard to believe are called to attention with their keys; those that cannot be told apart are refused. */
+/** Implausible figures get an attention note with their keys; ambiguous figures are refused. */
 import { describe, expect, it } from 'vitest';
 import { type Assessment, assess } from '../../../src/assessment/index.js';
 import { describeError } from '../../../src/errors.js';

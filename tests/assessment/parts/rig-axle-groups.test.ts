@@ -1,4 +1,4 @@
-/** Single axles and tandems of a rig: what stands where tells them, whether or not the spec says how a State rounds its groups. */
+/** Single axles and tandems of a rig follow from the places of the axles, whether or not the spec says how a State rounds its groups. */
 import { describe, expect, it } from 'vitest';
 import { type Assessment, assessJson, ruleFindings } from '../../../src/assessment/index.js';
 import { rightOf } from '../../helpers/either.js';

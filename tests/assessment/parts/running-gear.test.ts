@@ -1,4 +1,4 @@
-/** Where axles act together when nobody rates them: in the middle of places that are all told, where they share alike (statics). */
+/** The place of an unrated axle group: the middle of its known places, where the axles share equally (statics). */
 import { expect, it } from 'vitest';
 import { assessJson } from '../../../src/assessment/index.js';
 import { plain, rightOf } from '../../helpers/either.js';

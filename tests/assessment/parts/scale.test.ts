@@ -1,4 +1,4 @@
-/** Scale tickets in a whole assessment: they stand beside the reckoning, and say what they cannot tell. */
+/** Scale tickets in a whole assessment: compared with the calculation, with the weights they cannot give named. */
 import { describe, expect, it } from 'vitest';
 import { assessJson } from '../../../src/assessment/index.js';
 import { report } from '../../../src/print/index.js';

@@ -1,4 +1,4 @@
-/** How the laden trailer stands, in a whole assessment: side to side, off level, spread of weight, ramp settings, the tongue by a beam. */
+/** Side-to-side share, off-level loads, yaw inertia, ramp settings and the tongue by a beam, in a whole assessment. */
 import { describe, expect, it } from 'vitest';
 import { assessJson } from '../../../src/assessment/index.js';
 import { report } from '../../../src/print/index.js';

@@ -1,4 +1,4 @@
-/** Everything about the tongue load in one place, and nothing told there that is told otherwise elsewhere. */
+/** Everything about the tongue load in one place, in agreement with every other part of the answer. */
 import { describe, expect, it } from 'vitest';
 import { type Assessment, assessJson } from '../../../src/assessment/index.js';
 import { rightOf } from '../../helpers/either.js';

@@ -1,4 +1,4 @@
-/** What the left and the right wheels carry, and how far the load stands off the middle. */
+/** What the left and the right wheels carry, and how far the load is off the middle. */
 import { describe, expect, it } from 'vitest';
 import { lateralCentre, wheelShares } from '../../../src/load/index.js';
 import { inch, lb, show } from '../../../src/units/index.js';

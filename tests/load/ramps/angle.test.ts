@@ -1,4 +1,4 @@
-/** How steep a ramp stands, how long it must be, and what it asks of the machine. */
+/** How steep a ramp is, how long it must be, and the friction the machine needs on it. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { TrailerError } from '../../../src/errors.js';

@@ -1,4 +1,4 @@
-/** Between which settings the ramps may stand. */
+/** Ramp spacings at which every tire rides on a ramp. */
 import { describe, expect, it } from 'vitest';
 import { rampSpacing } from '../../../src/load/index.js';
 import { inch, show } from '../../../src/units/index.js';

@@ -1,4 +1,4 @@
-/** How high the tail stands where the ground rises or falls behind the last axle. */
+/** Height of the tail where the ground rises or falls behind the last axle. */
 import { describe, expect, it } from 'vitest';
 import { tailHeight } from '../../../src/load/index.js';
 import { degree, inch } from '../../../src/units/index.js';

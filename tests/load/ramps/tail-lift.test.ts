@@ -1,4 +1,4 @@
-/** What happens at the ball while the machine stands on the ramps. */
+/** Load at the ball while the machine is on the ramps. */
 import { describe, expect, it } from 'vitest';
 import { tailLift } from '../../../src/load/index.js';
 import { inch, lb, show, showBrief } from '../../../src/units/index.js';

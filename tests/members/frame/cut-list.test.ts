@@ -1,4 +1,4 @@
-/** An invented trailer built up from its cut list: frame and deck lines are items of a curb weight as they stand. */
+/** An invented trailer built up from its cut list: frame and deck lines are items of a curb weight. */
 import { describe, expect, it } from 'vitest';
 import { curbWeight } from '../../../src/load/index.js';
 import {

@@ -1,4 +1,4 @@
-/** Grids of round numbers, seeded: rows stand exactly on limits, and checks tie. All figures are invented. */
+/** Grids of round numbers, seeded: rows are exactly at limits, and checks tie. All figures are invented. */
 import { type Levels, levels } from '../../../src/study/index.js';
 import { uniformAt } from '../../../src/study/plan/chance.js';
 import { tiltDeck, wholeDeck } from '../../study/compared.js';

@@ -1,4 +1,4 @@
-/** Grading: no right way of writing an answer is marked wrong, and each known mistake is told by its name. */
+/** Grading: no correct way of writing an answer is marked wrong, and each known mistake is named. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {

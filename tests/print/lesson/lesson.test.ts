@@ -1,4 +1,4 @@
-/** The explanation for a learner: the answer first, every figure that leads to it once, and nothing that does not add up. */
+/** The explanation for a learner: the answer first, every figure that leads to it once, and all sums right. */
 import { describe, expect, it } from 'vitest';
 import { type Assessment, assessJson } from '../../../src/assessment/index.js';
 import { lesson, lessonOf } from '../../../src/print/index.js';

@@ -1,4 +1,4 @@
-/** Markdown, MathML, LaTeX: the formula means what was computed, and nothing a spec names gets out of its place. */
+/** Markdown, MathML, LaTeX: the formula means what was computed, and names from a spec are escaped. */
 import { execFileSync } from 'node:child_process';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';

@@ -1,4 +1,4 @@
-/** Where a rule speaks: of whom it says yes (`when`), and of whom no (`unless`). Invented rules, so that nothing else decides. */
+/** Which rigs a rule covers (`when`) and exempts (`unless`). Invented rules, so that no other condition decides. */
 import { describe, expect, it } from 'vitest';
 import type { Facts, Rule } from '../../../src/rules/index.js';
 import { ask, facts } from '../helpers.js';

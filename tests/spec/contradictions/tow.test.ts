@@ -1,4 +1,4 @@
-/** Contradictions between what stands behind the truck and the truck itself, and between places of one piece or tool. */
+/** Contradictions between the trailer and the truck, and between places of one piece or tool. */
 import { isLeft } from 'fp-ts/lib/Either.js';
 import { describe, expect, it } from 'vitest';
 import { decodeSpec } from '../../../src/spec/index.js';

@@ -1,4 +1,4 @@
-/** Cut lists and decks out of JSON: what they weigh, where each figure stands, and what cannot be read. The trailer is invented. */
+/** Cut lists and decks out of JSON: what they weigh, the path of each figure, and what cannot be read. The trailer is invented. */
 import fc from 'fast-check';
 import { isLeft } from 'fp-ts/lib/Either.js';
 import { describe, expect, it } from 'vitest';

@@ -1,4 +1,4 @@
-/** Round-number trailers stand exactly on their limits: those rows are decided with exact decimals, and none is wrong. */
+/** Trailers of round numbers are exactly at their limits: those rows are decided with exact decimals, and none is wrong. */
 
 import { describe, expect, it } from 'vitest';
 import { alternatives, levels, range } from '../../../src/study/index.js';

@@ -1,4 +1,4 @@
-/** Sizes as sellers write them: what is missing is named, the nearest printed row is shown, nothing is filled in. */
+/** Sizes as sellers write them: what is missing is named, the nearest printed row is shown, no part is filled in. */
 import { describe, expect, it } from 'vitest';
 import { describeError } from '../../../src/errors.js';
 import { sizeDistance } from '../../../src/tires/designation/nearest-size.js';

@@ -1,4 +1,4 @@
-/** The estimate between two printed rows: beside the safe row, named an estimate, never above the next row. */
+/** The estimate between two printed rows: given with the safe row, named an estimate, never above the next row. */
 import { describe, expect, it } from 'vitest';
 import { estimateBetweenRows, inflationTables, loadAtPressure, tireLoadAsRun } from '../../../src/tires/index.js';
 import { psi, show } from '../../../src/units/index.js';

@@ -1,4 +1,4 @@
-/** European coupling values: the formulas of UN R55 as they are remembered (grade: memory), in floating point beside the recorded steps. */
+/** European coupling values: the formulas of UN R55 as they are remembered (grade: memory), in floating point against the recorded steps. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type CouplingQuestion, europeanCoupling } from '../../../src/towing/index.js';
