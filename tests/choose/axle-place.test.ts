@@ -50,6 +50,12 @@ describe('axlePlace', () => {
       expect(shareWith(shifted(builtUp(), plain(to) - 204), cargo), name).toBeCloseTo(0.15, 10);
     }
   });
+  it('asks a weighed trailer at its own length, and at no other', () => {
+    const spec = changed(tiltDeck(), 'trailer.curb', { weight: '3,200 lb', tongue: '480 lb' });
+    const weighed = (deck: string) => axlePlace({ spec, moving: [], decks: [deck] });
+    expect(rightOf(weighed('20 ft'))).toHaveLength(1);
+    expect(leftOf(weighed('22 ft'))).toMatchObject({ path: 'trailer.curb' });
+  });
   it('runs from the greatest near end to the least far end, and names what sets them', () => {
     expect(plain(one!.from)).toBe(Math.max(...one!.limits.map(({ from }) => plain(from))));
     expect(plain(one!.to)).toBe(Math.min(...one!.limits.map(({ to }) => plain(to))));
