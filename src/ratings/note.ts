@@ -13,6 +13,6 @@ export interface Note {
   readonly paths?: readonly string[];
 }
 
-/** A remark with a name programs can look for, and the figures it speaks of. @example note('RoundedDown', 'The figure was rounded down.').tag // RoundedDown */
+/** A remark with a name programs can look for, and the figures it is about. @example note('RoundedDown', 'The figure was rounded down.').tag // RoundedDown */
 export const note = (tag: string, says: string, figures?: readonly Derived<Unit>[] | undefined): Note =>
   Object.freeze(figures === undefined ? { tag, says } : { tag, says, figures: Object.freeze(figures) });

@@ -6,7 +6,7 @@ import { sentenceFor } from '../words.js';
 import type { OpenQuestion } from './open-questions.js';
 import { open, type Part } from './part-of-answer.js';
 
-/** A question, and the key that is told where an error names none. */
+/** A question, and the key that is reported where an error names none. */
 export interface AskedAt extends Pick<OpenQuestion, 'id' | 'what' | 'piece'> {
   readonly path: string;
 }

@@ -8,7 +8,7 @@ import { emptyPart, open, type Part } from './part-of-answer.js';
 import type { Weighed } from './weights.js';
 
 export interface ScalePart extends Part {
-  /** What the tickets tell, in lb; absent without a ticket that tells anything. */
+  /** The weights the tickets give, in lb; absent when they give none. */
   readonly reading?: TicketReading | undefined;
   /** Weighed minus calculated, where both are known. */
   readonly gaps: readonly { readonly what: string; readonly gap: Derived<'lb'> }[];
@@ -28,7 +28,7 @@ const idOf: Readonly<Record<CannotTell['figure'], string>> = {
 
 const paths = ['tickets'];
 
-/** Reads the tickets. They do not change the reckoning: the weighed figures belong in the spec, with the basis `scale`. */
+/** Reads the tickets. They do not change the calculation: the weighed figures belong in the spec, with the basis `scale`. */
 export function scalePart(
   { tickets }: DecodedSpec,
   { gross, balance }: Weighed,

@@ -18,7 +18,7 @@ export interface TowPart extends Part {
   readonly hitched?: HitchedAxleLoads | undefined;
   /** Tow vehicle and trailer together, in lb. */
   readonly combination?: Derived<'lb'> | undefined;
-  /** What the weight distributing bars move, where they are told. */
+  /** What the weight distributing bars move, where their setting is known. */
   readonly bars?: WeightDistribution | undefined;
   /** The part of the tongue load that the bars put back on the trailer axles. */
   readonly shareReturnedByBars?: Derived<'ratio'> | undefined;

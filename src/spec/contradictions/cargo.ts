@@ -1,4 +1,4 @@
-/** Contradictions of a piece of cargo: a place told twice, a balance point beyond its rear end, a low point behind its rear axle. */
+/** Contradictions of a piece of cargo: a place given twice, a balance point beyond its rear end, a low point behind its rear axle. */
 
 import { collected } from '../../units/internal.js';
 import type { Problem } from '../errors.js';

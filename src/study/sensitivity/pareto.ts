@@ -23,7 +23,7 @@ const asked = aRecord({
   verdicts: listOf(aText),
 });
 
-/** Doubles of a study agree with the exact figures to nine digits: more are not told apart. */
+/** Doubles of a study agree with the exact figures to nine digits; smaller differences count as equal. */
 const rounded = (x: number): number => Number(x.toPrecision(9));
 
 /** A row by its number, with each goal as a figure of which more is better. */
