@@ -34,6 +34,17 @@ describe('options on a weighed trailer (statics)', () => {
       'trailer tongue load with options 564 lb',
     ]);
   });
+  it('hand on whether a capacity figure is shown, and whether they are more than the line', () => {
+    const turned = (gvwr: string) =>
+      run({ gvwr, curb: { weight: '3,600 lb', tongue: '500 lb', added } }).decisions.flatMap(
+        ({ left, comparison, right, holds }) =>
+          right.symbol?.startsWith('line of weight added') === true || right.symbol === 'added weight limit'
+            ? [`${show(left.value)} ${comparison} ${show(right.value)}: ${holds}`]
+            : [],
+      );
+    expect(turned('10,001 lb')).toEqual(['10,001 lb <= 10,000 lb: false']);
+    expect(turned('10,000 lb')).toEqual(['10,000 lb <= 10,000 lb: true', '80 lb > 100 lb: false']);
+  });
   it('of more than 100 lb meet the line of the label rule, on a trailer that shows a capacity figure (GVWR up to 10,000 lb)', () => {
     const of = (weight: string, gvwr: string) =>
       noted(run({ gvwr, curb: { weight: '3,600 lb', tongue: '500 lb', added: [{ ...added[0], weight }] } }));
