@@ -11,7 +11,7 @@ import { wantingOfCargo } from './wanting-keys.js';
 
 type Problem = LoadError | OutsideItsRange;
 
-/** One machine over every edge; undefined where its wheelbase or low point is unknown. */
+/** One machine over every edge; an empty part where its wheelbase or low point is unknown. */
 function clearanceOf(
   { dovetail }: NonNullable<DecodedTrailer['ramps']>,
   { angle }: RampAngle,
