@@ -13,6 +13,7 @@ const slow = [
   'tests/study/run/other-ways.test.ts',
   'tests/study/run/exact-rows.test.ts',
   'tests/fuzz/assess.test.ts',
+  'tests/hosts/prototype.test.ts',
   'tests/browser/**',
 ];
 

@@ -1,6 +1,6 @@
 /** Two statements of a spec that cannot both be so: one of them was read wrongly, and every answer built on either would be a guess. */
 
-import { collected } from '../units/internal.js';
+import { collected, orNone } from '../units/internal.js';
 import { axleContradictions, orderOfAxles } from './contradictions/axles.js';
 import { cargoContradictions } from './contradictions/cargo.js';
 import type { Found, Partly } from './contradictions/found.js';
@@ -34,11 +34,11 @@ export function contradictionsIn(spec: Partly<DecodedSpec>): Contradictions {
   if (before !== undefined) return before;
   const axles = spec.trailer?.axles ?? [];
   const found = [
-    ...axles.map((axle, i) => axleContradictions(axle ?? {}, i)),
+    ...axles.map((axle, i) => axleContradictions(orNone(axle), i)),
     orderOfAxles(axles),
-    trailerContradictions(spec.trailer ?? {}),
+    trailerContradictions(orNone(spec.trailer)),
     cargoContradictions(spec.cargo ?? []),
-    towContradictions(spec.trailer?.hitch, spec.tow ?? {}, spec.rules ?? {}),
+    towContradictions(spec.trailer?.hitch, orNone(spec.tow), orNone(spec.rules)),
   ];
   const problems = collected(found, (each) => each.problems);
   const decisions = collected(found, (each) => each.decisions);

@@ -2,7 +2,7 @@
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type * as t from 'io-ts';
 import type { AnyAreaWeight } from '../trace/index.js';
-import { inShort } from '../units/internal.js';
+import { inShort, orNone } from '../units/internal.js';
 import { readableOf } from './codec/fault.js';
 import type { Coded } from './codec/kind.js';
 import { contradictionsIn, type Partly } from './contradictions.js';
@@ -39,7 +39,7 @@ export function decodeSpec(input: unknown): Either<UndecodableSpec, DecodedSpec>
   const decoded = specCodec.decode(input);
   const faults = isLeft(decoded) ? problemsOf(decoded.left) : [];
   const readable = isLeft(decoded) ? readableOf(decoded.left) : decoded.right;
-  const problems = [...faults, ...contradictionsIn((readable ?? {}) as Partly<DecodedSpec>).problems];
+  const problems = [...faults, ...contradictionsIn((readable ?? orNone(undefined)) as Partly<DecodedSpec>).problems];
   if (isLeft(decoded) || problems.length > 0) return left(undecodable(problems));
   return right(keepWritten(decoded.right, input));
 }

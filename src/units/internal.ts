@@ -5,7 +5,7 @@ export { ofDecimal } from './figure.js';
 export { frozen } from './frozen.js';
 export { collected } from './lists.js';
 export { compareFigures, compareProducts, isBetween, signOfFigure } from './order.js';
-export { has, own } from './own.js';
+export { has, orNone, own } from './own.js';
 export { remembered } from './remembered.js';
 export { editDistance, harmless, nearestKeys, wrapText } from './text.js';
 export {

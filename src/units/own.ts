@@ -9,3 +9,9 @@ export const has = <T extends object, K extends string>(
 /** A key that may be left out, of the record itself. */
 export const own = <T extends object, K extends keyof T>(record: T, key: K): T[K] | undefined =>
   Object.hasOwn(record, key) ? record[key] : undefined;
+
+/** Has no key, not even of a prototype. */
+const none = Object.freeze(Object.create(null));
+
+/** A record that may be absent, to read keys of: an absent one has none. */
+export const orNone = <T extends object>(record: T | undefined): Partial<T> => record ?? none;

@@ -11,7 +11,7 @@ export interface Side {
   readonly name: string;
   readonly lean: Derived<'ratio'>;
   /** Twice what stays adds to this side; none when all that leans is the load itself. */
-  readonly added?: Lb | undefined;
+  readonly added: Lb | undefined;
 }
 
 /** The tires of each side, and that the side presses. Twice a side is `W - T + q P` and what stays off the middle. */

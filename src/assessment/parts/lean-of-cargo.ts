@@ -41,8 +41,16 @@ export function sidesOfCargo(
   ];
   return {
     sides: [
-      { name: 'heavier side', lean: result('lean of the cargo', over(minus(heavier, lighter), loaded)) },
-      { name: 'lighter side', lean: result('lean away from the cargo', over(minus(lighter, heavier), loaded)) },
+      {
+        name: 'heavier side',
+        lean: result('lean of the cargo', over(minus(heavier, lighter), loaded)),
+        added: undefined,
+      },
+      {
+        name: 'lighter side',
+        lean: result('lean away from the cargo', over(minus(lighter, heavier), loaded)),
+        added: undefined,
+      },
     ],
     decisions: [weighs],
   };

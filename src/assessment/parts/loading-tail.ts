@@ -4,6 +4,7 @@ import { balance, type LoadError, tailLift } from '../../load/index.js';
 import { checkLoad, rating, weight } from '../../ratings/index.js';
 import type { DecodedSpec } from '../../spec/index.js';
 import { type Derived, inPounds, type OutsideItsRange } from '../../trace/index.js';
+import { orNone } from '../../units/internal.js';
 import { heaviestPiece, othersPlaced, pieceThatLiftsMost } from './cargo-pieces.js';
 import type { LoadingPart } from './loading-part.js';
 import { emptyPart, open } from './part-of-answer.js';
@@ -41,7 +42,7 @@ export function tailPart(
   if (others === undefined) return unasked('places of the other cargo', unplaced(spec, index));
   const empty = balance([weighed.trailer, ...others], { axlesAt });
   if (isLeft(empty)) return left({ ...empty.left, path: 'trailer.deck' });
-  const { front, rear, wheelbase, overhang } = tow ?? {};
+  const { front, rear, wheelbase, overhang } = orNone(tow);
   const truck =
     rear === undefined || wheelbase === undefined || overhang === undefined || overhang === 'unknown'
       ? 'unknown'

@@ -5,7 +5,7 @@ import { type AxleGroupFinding, type AxleGroupOptions, axleGroups, type RulesErr
 import type { DecodedSpec } from '../../spec/index.js';
 import { constant, type Derived, decide, greatestOf, inInches, plus } from '../../trace/index.js';
 import { inch, lb } from '../../units/index.js';
-import { collected } from '../../units/internal.js';
+import { collected, orNone } from '../../units/internal.js';
 import type { AxleLoad } from './axle-and-tire-loads.js';
 import type { TowPart } from './tow-part.js';
 
@@ -29,7 +29,7 @@ export function rigAxleGroups({
   axleLoads,
   tow: { hitched },
 }: AxlesOfRig): Either<RulesError, readonly AxleGroupFinding[] | undefined> {
-  const { overhang, wheelbase } = tow ?? {};
+  const { overhang, wheelbase } = orNone(tow);
   if (
     hitched === undefined ||
     group === undefined ||

@@ -4,7 +4,7 @@ import { type AxleParts, axleSystem } from '../../axles/index.js';
 import { tireLoadRating, wordsForTires } from '../../tires/index.js';
 import type { Derived } from '../../trace/index.js';
 import { fromWire, lb, roundCapacityDown, roundLoadUp, show } from '../../units/index.js';
-import { collected } from '../../units/internal.js';
+import { collected, orNone } from '../../units/internal.js';
 import type { Problem } from '../errors.js';
 import type { DecodedAxle, DecodedTires } from '../types/axles.js';
 import { contradiction, type Found, inOrder, nothingFound, type Partly } from './found.js';
@@ -17,7 +17,7 @@ const fitsFitment = (count: number, fitment: DecodedTires['fitment'] | undefined
 
 /** An axle has a tire on either side, or a pair, and a wheel under each. */
 function countsOf({ tires, wheels }: Axle, path: string): readonly Problem[] {
-  const { count, fitment } = tires ?? {};
+  const { count, fitment } = orNone(tires);
   if (count === undefined) return [];
   const fits = fitsFitment(count, fitment);
   const needed =
@@ -42,7 +42,7 @@ interface RatedTire {
 /** What one tire may carry; a sidewall that cannot be read is a fault of the spec, a size that no table has is not. */
 function rated({ designation, fitment, molded }: Tires, path: string): RatedTire {
   if (designation === undefined || fitment === undefined) return { problems: [] };
-  const { dual } = molded ?? {};
+  const { dual } = orNone(molded);
   const tire = { designation, ...(molded && { molded }) };
   const found = tireLoadRating(tire, { fitment, on: 'trailer' });
   if (!isLeft(found)) return { each: found.right.rating, problems: [] };
@@ -99,7 +99,7 @@ function againstLabel(axle: Axle, path: string, each: Derived<'lb'> | undefined)
 /** Contradictions of one axle. */
 export function axleContradictions(axle: Axle, index: number): Found {
   const path = `trailer.axles.${index}`;
-  const tire = rated(axle.tires ?? {}, `${path}.tires`);
+  const tire = rated(orNone(axle.tires), `${path}.tires`);
   const problems = [...countsOf(axle, path), ...tire.problems, ...againstLabel(axle, path, tire.each)];
   return { problems, decisions: [] };
 }

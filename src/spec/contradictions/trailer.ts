@@ -1,5 +1,5 @@
 /** Contradictions of the trailer as a whole: the ends of its deck, its tongue, its band, what grows, where its ramps can be set. */
-import { collected, editDistance, nearestKeys } from '../../units/internal.js';
+import { collected, editDistance, nearestKeys, orNone } from '../../units/internal.js';
 import type { Problem } from '../errors.js';
 import type { DecodedCurb } from '../types/curb.js';
 import type { DecodedTrailer } from '../types/trailer.js';
@@ -53,7 +53,7 @@ export function trailerContradictions({ curb, deck, guideline, ramps }: Partly<D
     ]),
   ];
   return {
-    problems: [...collected(found, ({ problems }) => problems), ...growsWithout(curb ?? {})],
+    problems: [...collected(found, ({ problems }) => problems), ...growsWithout(orNone(curb))],
     decisions: collected(found, ({ decisions }) => decisions),
   };
 }

@@ -3,6 +3,7 @@ import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { note } from '../../ratings/index.js';
 import { constant, type Derived, leastOf, quotient, recordingDecisions } from '../../trace/index.js';
 import { ratio } from '../../units/index.js';
+import { orNone, own } from '../../units/internal.js';
 import { sources } from '../data/sources.js';
 import { designationOf } from '../designation/cache.js';
 import { type Designation, designationNotes, isPassenger } from '../designation/designation.js';
@@ -67,7 +68,7 @@ export function tireLoadRating(tire: Tire, service: Service): Either<TiresError,
   if (isLeft(read)) return read;
   const designation = read.right;
   const { fitment } = service;
-  const molded = moldedLoad(tire.molded ?? {}, fitment);
+  const molded = moldedLoad(orNone(own(tire, 'molded')), fitment);
   if (isLeft(molded)) return molded;
   const ownPressure = moldedPressure(tire, designation);
   if (isLeft(ownPressure)) return ownPressure;
