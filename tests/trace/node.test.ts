@@ -37,6 +37,7 @@ import {
   type Quantity,
   quantity,
   ratio,
+  roundLoadUp,
   show,
   type Unit,
 } from '../../src/units/index.js';
@@ -133,6 +134,11 @@ describe('a working', () => {
         expect(picked.value).toBe(terms[0]?.value);
         expectReplays(picked);
       }
+  });
+  it('goes on from a figure that was rounded outside it', () => {
+    const third = quotient('third', given('ten', lb(10)), constant(ratio(3)));
+    const whole = sum('whole', [given('rounded', roundLoadUp(third.value, lb(1))), given('tenth', lb('0.1'))]);
+    expect(whole.value.value.toFixed()).toBe('4.1');
   });
   it('throws for the slips that a caller must rule out, and lets no NaN or Infinity through', () => {
     const [zero, minus] = [constant(ratio(0)), constant(ratio(-2))];

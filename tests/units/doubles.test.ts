@@ -1,7 +1,17 @@
 /** The bound of a double: zero where the result is exact, and never less than the plain worst case. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { boundOfProduct, boundOfQuotient, boundOfSum, boundOfTotal, nearestDouble } from '../../src/units/doubles.js';
+import {
+  boundOfArcSine,
+  boundOfDigits,
+  boundOfProduct,
+  boundOfQuotient,
+  boundOfRoot,
+  boundOfSum,
+  boundOfTangent,
+  boundOfTotal,
+  nearestDouble,
+} from '../../src/units/doubles.js';
 import { Decimal } from '../../src/units/internal.js';
 
 describe('the double of a decimal', () => {
@@ -63,6 +73,43 @@ describe('a bound is not nothing', () => {
     expect(boundOfQuotient(1, 0, 0, 0, Infinity)).toBe(Infinity);
     expect(boundOfQuotient(1, 0, 2, 2, 0.5)).toBe(Infinity);
     expect(boundOfQuotient(1, 0, 2, 1.9, 0.5)).toBeLessThan(Infinity);
+  });
+});
+
+describe('the bound of a root or an angle', () => {
+  it('is nothing for an exact root of an exact figure, and only there', () => {
+    expect([boundOfRoot(4, 0, 2), boundOfRoot(12.25, 0, 3.5)]).toEqual([0, 0]);
+    expect(boundOfRoot(2, 0, Math.SQRT2)).toBeGreaterThan(0);
+    // The root of 4.1 is 0.0248 above that of 4, of 3.9 as much below.
+    expect(boundOfRoot(4, 0.1, 2)).toBeGreaterThan(0.0248);
+    expect(boundOfRoot(4, 0.1, 2)).toBeLessThan(0.06);
+    for (const [a, bound] of [
+      [1, 0.6],
+      [0, 0],
+      [-4, 0],
+    ] as const)
+      expect(boundOfRoot(a, bound, Math.sqrt(Math.abs(a)))).toBe(Infinity);
+  });
+  it('is without end near a right angle and near a sine of one', () => {
+    expect(boundOfTangent(45, 1e-9, 1)).toBeLessThan(1e-8);
+    expect(boundOfTangent(45, 1e-9, 1)).toBeGreaterThan(3.4e-11);
+    expect(boundOfTangent(90, 1e-9, 1e12)).toBe(Infinity);
+    // arcsin 0.9 is 64.16 degrees, arcsin 0.95 is 71.81.
+    expect(boundOfArcSine(0.9, 0.05, 64.16)).toBeGreaterThan(7.65);
+    expect(boundOfArcSine(0.9, 0.05, 64.16)).toBeLessThan(20);
+    expect(boundOfArcSine(0.99, 0.01, 81.9)).toBe(Infinity);
+  });
+  it('of nothing written down is nothing, and of digits that no double holds is not', () => {
+    expect(boundOfDigits(0, 0)).toBe(0);
+    expect(boundOfDigits(0, 5)).toBeGreaterThan(0);
+    expect([boundOfDigits(7000.5, 5), boundOfDigits(9200, 15)]).toEqual([0, 0]);
+    for (const [x, digits] of [
+      [9200, 16],
+      [0.1, 1],
+      [1e15, 15],
+      [1e9 + 0.5, 11],
+    ] as const)
+      expect(boundOfDigits(x, digits)).toBeGreaterThan(0);
   });
 });
 
