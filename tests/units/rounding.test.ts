@@ -145,5 +145,10 @@ describe('printing', () => {
     ['-0.01', `0' 0"`],
     ['0.03125', `0' 0 1/16"`],
     ['143.97', `12' 0"`],
+    // By their decimals: a hair below the half of a sixteenth, and too large for doubles to tell.
+    [`0.03124${'9'.repeat(18)}`, `0' 0"`],
+    [`0.1562500${'0'.repeat(16)}1`, `0' 0 3/16"`],
+    ['109951162777.5', `9162596898' 1 1/2"`],
+    ['-109951162777.5', `-9162596898' 1 1/2"`],
   ])('showFeetInches of %s', (figure, text) => expect(showFeetInches(inch(figure))).toBe(text));
 });
