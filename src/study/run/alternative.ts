@@ -4,11 +4,12 @@ import type { Check } from '../../ratings/index.js';
 import { leavesOf } from '../../spec/index.js';
 import { type Decision, type Derived, type Node, nodesOf } from '../../trace/index.js';
 import type { Unit } from '../../units/index.js';
+import { doubleOf } from '../../units/internal.js';
 import { guardShare } from '../tape/bounds.js';
 import type { Operand } from '../tape/steps.js';
 import { isVaried } from '../tape/tape.js';
+import { variesWith } from '../tape/varies.js';
 import { type Branch, branchOf, type Inputs } from './branch.js';
-import { variesWith } from './exact-rows.js';
 import type { Measure } from './measure.js';
 import { distinctReserves, distinctShares, type Guarded, type Share } from './shares.js';
 import { attentionTags } from './verdict-codes.js';
@@ -53,7 +54,7 @@ function shareNode(
 ): { readonly node: Node; readonly times: number; readonly plus: number } {
   return varies(limit.why)
     ? { node: used.why, times: 1, plus: 0 }
-    : { node: reserve.why, times: -1 / limit.value.value.toNumber(), plus: 1 };
+    : { node: reserve.why, times: -1 / doubleOf(limit.value), plus: 1 };
 }
 
 /** The verdict of a row that is not over. */
@@ -79,20 +80,21 @@ export function alternativeOf(
   );
   const parts = partChecks.map(({ reserve, limit }) => ({
     node: reserve.why,
-    edge: 4 * guardShare * limit.value.value.toNumber(),
+    edge: 4 * guardShare * doubleOf(limit.value),
   }));
-  const gross = weights.gross?.value.value.toNumber() ?? 0;
+  const gross = weights.gross === undefined ? 0 : doubleOf(weights.gross.value);
   const pressing = uplift.mustPress.map(({ load }) => ({
     node: load.why,
-    edge: 4 * guardShare * (gross + Math.abs(load.value.value.toNumber())),
+    edge: 4 * guardShare * (gross + Math.abs(doubleOf(load.value))),
   }));
   const guarded = [...parts, ...pressing];
   const spoken = checks.map((check) => ({ check, ...shareNode(check, varies) }));
-  const branch = branchOf(leavesOf(assessment.spec), inputs, decisions, [
+  const wanted = [
     ...measured.map(([, { why }]) => why),
     ...guarded.map(({ node }) => node),
     ...spoken.map(({ node }) => node),
-  ]);
+  ];
+  const branch = branchOf(leavesOf(assessment.spec), inputs, decisions, wanted, varies);
   let next = 0;
   const take = (): Operand => branch.tape.outputs[next++] as Operand;
   const figures = measured.map(([name, { why }]) => ({ name, node: why, at: take() }));

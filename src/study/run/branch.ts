@@ -3,8 +3,8 @@ import type { Decision, Given, Node } from '../../trace/index.js';
 import type { Unit } from '../../units/index.js';
 import { type ColumnBound, tightened } from '../tape/bounds.js';
 import { type Tape, tapeOf } from '../tape/tape.js';
+import { variesWith } from '../tape/varies.js';
 import { DecisionMemo } from './decision-memo.js';
-import { variesWith } from './exact-rows.js';
 
 export interface Branch {
   readonly tape: Tape;
@@ -39,13 +39,14 @@ export function branchOf(
   { paths, units }: Inputs,
   decisions: readonly Decision[],
   outputs: readonly Node[] = [],
+  varies = variesWith(paths),
 ): Branch {
-  const tape = tapeOf(outputs, paths, decisions);
+  const tape = tapeOf(outputs, paths, decisions, varies);
   const inputBounds = paths.map((path, column) => inputBound(leaves.get(path), units[column], column));
   return {
     tape,
     memo: new DecisionMemo(paths),
-    varies: variesWith(paths),
+    varies,
     inputBounds,
     allBounds: tightened([...inputBounds, ...tape.bounds]),
   };

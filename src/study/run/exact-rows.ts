@@ -7,22 +7,6 @@ import type { DecisionMemo } from './decision-memo.js';
 /** The exact figures of a row, by path: the leaves that vary take them. */
 export type FiguresOf = (row: number) => ReadonlyMap<string, Decimal>;
 
-/** Whether a node depends on one of these inputs. */
-export function variesWith(inputs: readonly string[]): (node: Node) => boolean {
-  const known = new Map<Node, boolean>();
-  const varies = (node: Node): boolean => {
-    const found = known.get(node);
-    if (found !== undefined) return found;
-    const made =
-      node.kind === 'computed'
-        ? node.of.some(varies)
-        : node.kind === 'given' && node.path !== undefined && inputs.includes(node.path);
-    known.set(node, made);
-    return made;
-  };
-  return varies;
-}
-
 interface ExactRow {
   readonly leaves: ReadonlyMap<string, Decimal>;
   readonly figures: Map<Node, Decimal>;

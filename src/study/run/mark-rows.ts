@@ -12,21 +12,31 @@ const isInside = (block: Block, { column, low, high }: ColumnBound, row: number)
   return x >= low && x <= high;
 };
 
-/** The mark of a row outside some bound. Comparisons that doubles cannot decide are asked in decimals, last. */
+const inOrder = (a: DecisionBound, b: DecisionBound): number => a.turn - b.turn;
+
+/**
+ * The mark of a row outside some bound. Of the decisions that fall out otherwise the first one counts: the recorded program goes
+ * another way there. Comparisons that doubles cannot decide are asked in decimals, those before it only.
+ */
 function markOf(block: Block, row: number): number {
   const { inputBounds, tape } = block.branch;
   if (!inputBounds.every((bound) => isInside(block, bound, row))) return mark.elsewhere;
+  let turn = Number.POSITIVE_INFINITY;
   const near: DecisionBound[] = [];
   for (const bound of tape.bounds) {
     if (isInside(block, bound, row)) continue;
     for (const decision of tape.decisions.get(bound.column) ?? []) {
+      if (decision.turn > turn) continue;
       const outcome = outcomeFor(decision, valueAt(block, bound.column, row));
-      if (outcome === 'another branch') return mark.otherWay;
+      if (outcome === 'another branch') turn = decision.turn;
       if (outcome === 'too near to tell') near.push(decision);
     }
   }
-  if (near.length === 0) return 0;
-  return near.every(({ decision }) => block.exact.asRecorded(row, decision)) ? mark.exact : mark.otherWay;
+  const other = near.sort(inOrder).find((each) => each.turn < turn && !block.exact.asRecorded(row, each.decision));
+  turn = other?.turn ?? turn;
+  if (turn === Number.POSITIVE_INFINITY) return near.length === 0 ? 0 : mark.exact;
+  block.verdicts.turns[row] = turn;
+  return mark.otherWay;
 }
 
 /** Marks every row outside a bound. */

@@ -1,7 +1,7 @@
 /** Groups rows by alternative and scatters their results back. */
 import { isVaried } from '../tape/tape.js';
 import type { Alternative } from './alternative.js';
-import { mark } from './row-marks.js';
+import { type BlockVerdicts, mark } from './row-marks.js';
 
 /** Rows of one alternative in a chunk; without places they are all of them. */
 export interface Group {
@@ -66,20 +66,28 @@ export function gather(from: Float64Array, to: Float64Array, places: readonly nu
   else for (let j = 0; j < places.length; j += 1) to[j] = from[places[j] as number] as number;
 }
 
+/** Rows that take another branch, by the place of the decision at which they leave the recorded program. */
+export type Leaving = ReadonlyMap<number, readonly number[]>;
+
 /** Marked rows by what is to be done with them; exact ones are done already, and counted once with the whole ones. */
 export function sortMarked(
-  marks: Uint8Array,
+  { marks, turns }: BlockVerdicts,
   count: number,
   placeOf: (j: number) => number,
-): { whole: readonly number[]; otherWay: readonly number[]; exactRows: number } {
+): { whole: readonly number[]; otherWay: Leaving; exactRows: number } {
   const whole: number[] = [];
-  const otherWay: number[] = [];
+  const otherWay = new Map<number, number[]>();
   let exactRows = 0;
   for (let j = 0; j < count; j += 1) {
     const as = marks[j] as number;
+    if (as === 0) continue;
     if ((as & mark.elsewhere) !== 0) whole.push(placeOf(j));
-    else if ((as & mark.otherWay) !== 0) otherWay.push(placeOf(j));
-    else if (as === mark.exact) exactRows += 1;
+    else if ((as & mark.otherWay) !== 0) {
+      const turn = turns[j] as number;
+      const leaving = otherWay.get(turn);
+      if (leaving === undefined) otherWay.set(turn, [placeOf(j)]);
+      else leaving.push(placeOf(j));
+    } else exactRows += 1;
   }
   return { whole, otherWay, exactRows: exactRows + whole.length };
 }

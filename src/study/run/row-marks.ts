@@ -10,6 +10,8 @@ export interface BlockVerdicts {
   readonly governs: Uint16Array;
   /** For each row a `mark`, or 0. */
   readonly marks: Uint8Array;
+  /** For a row that takes another branch, the first decision that falls out otherwise: its place in the recorded program. */
+  readonly turns: Int32Array;
   readonly ties: Map<number, readonly number[]>;
   /** True when some row has a mark. */
   marked: boolean;
@@ -24,6 +26,7 @@ export const verdictsFor = (rows: number): BlockVerdicts => ({
   holds: new Uint8Array(rows),
   governs: new Uint16Array(rows),
   marks: new Uint8Array(rows),
+  turns: new Int32Array(rows),
   ties: new Map(),
   marked: false,
   most: new Float64Array(rows),

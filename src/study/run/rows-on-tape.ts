@@ -5,7 +5,7 @@ import type { Buffers } from './buffers.js';
 import { evaluateBlock } from './evaluate-block.js';
 import type { Names } from './name-index.js';
 import { reasonOf } from './reason.js';
-import { figureColumns, gather, sortMarked } from './row-groups.js';
+import { figureColumns, gather, type Leaving, sortMarked } from './row-groups.js';
 import { missingFigure } from './rows-by-assess.js';
 import { nameOfTie } from './shares.js';
 import type { Way } from './tapes.js';
@@ -26,7 +26,7 @@ export interface OnTape {
   readonly figures: readonly Float64Array[];
   readonly exactRows: number;
   readonly whole: readonly number[];
-  readonly otherWay: readonly number[];
+  readonly otherWay: Leaving;
 }
 
 /** Runs the rows at `places`, or the first `rows` of the chunk. `figuresAt` gives the exact figures of a place. */
@@ -50,8 +50,8 @@ export function rowsOnTape(
       ? buffers.figures
       : figureColumns(way, columns, buffers.figures, names, count, handOut, places);
   if (way.kind === 'answered') putVerdicts(buffers, way, governing, tags, count, placeOf);
-  if (!verdicts.marked) return { figures, exactRows: 0, whole: [], otherWay: [] };
-  return { figures, ...sortMarked(verdicts.marks, count, placeOf) };
+  if (!verdicts.marked) return { figures, exactRows: 0, whole: [], otherWay: new Map() };
+  return { figures, ...sortMarked(verdicts, count, placeOf) };
 }
 
 /** Why the rows of a recording have no answer: it is a refusal, or it lacks a figure. */

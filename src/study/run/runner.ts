@@ -97,8 +97,8 @@ export class Runner {
       return { figures: buffers.figures, exactRows: all.length };
     }
     const done = this.onTape(buffers, start, rows, first, places);
-    if (done.otherWay.length === 0) return done;
-    const found = onOtherWays(done.otherWay, this.tapes.otherWays(indexes), {
+    if (done.otherWay.size === 0) return done;
+    const found = onOtherWays(first, done.otherWay, this.tapes.otherWays(indexes), {
       run: (way, some) => this.onTape(buffers, start, some.length, way, some),
       specAt: (i) => this.points.keptSpecAt(start + i),
     });

@@ -17,6 +17,10 @@ export interface OtherWays {
   readonly record: (spec: unknown) => Recording | 'no more';
   /** Counts the rows that a way has answered; a new one is kept for later rows. */
   readonly answered: (way: Way, rows: number) => void;
+  /** The way that answered rows which left a way at this decision; the last one told. */
+  readonly after: (way: Way, turn: number) => Way | undefined;
+  /** Tells that a way answers rows which left another at this decision. */
+  readonly leads: (from: Way, turn: number, to: Way) => void;
 }
 
 /** What rows are answered by: a recorded answer or a recorded refusal. */
@@ -57,6 +61,7 @@ function combination(sizes: readonly number[], n: number): readonly number[] {
 /** Ways in the order of the rows they have answered. */
 function waysBy(record: (spec: unknown) => Recording): OtherWays {
   const counts = new Map<Way, number>();
+  const exits = new Map<Way, Map<number, Way>>();
   let order: Way[] = [];
   return {
     known: () => {
@@ -68,6 +73,12 @@ function waysBy(record: (spec: unknown) => Recording): OtherWays {
       const count = counts.get(way);
       counts.set(way, (count ?? 0) + rows);
       if (count === undefined) order.push(way);
+    },
+    after: (way, turn) => exits.get(way)?.get(turn),
+    leads: (from, turn, to) => {
+      const known = exits.get(from);
+      if (known === undefined) exits.set(from, new Map([[turn, to]]));
+      else known.set(turn, to);
     },
   };
 }

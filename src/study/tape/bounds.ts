@@ -5,6 +5,7 @@
  * itself in exact decimals, so a decision recorded on a tie has rows of its own like any other.
  */
 import { type Decision, holdsFor } from '../../trace/index.js';
+import { compareFigures } from '../../units/internal.js';
 
 /** The share of a figure within which a double is not trusted to know its side. */
 export const guardShare = 1e-9;
@@ -19,6 +20,8 @@ export interface ColumnBound {
 /** A decision on a column: the interior in which doubles are sure of it, and what is needed to ask it outside. */
 export interface DecisionBound extends ColumnBound {
   readonly decision: Decision;
+  /** Its place among the decisions of the recorded program. */
+  readonly turn: number;
   /** Left side minus right side is `times x column + plus`. */
   readonly times: number;
   readonly plus: number;
@@ -46,7 +49,7 @@ export const bandOf = (size: number): number => 4 * guardShare * size + Number.M
  * the interior and still as recorded. A decision that holds on a tie only has no interior: each of its rows is asked.
  */
 export function interiorOf({ comparison, holds, left, right }: Decision, band: number): Omit<ColumnBound, 'column'> {
-  const order = left.value.value.comparedTo(right.value.value);
+  const order = compareFigures(left.value, right.value);
   const both = holdsFor(-1, comparison) === holdsFor(1, comparison);
   const below = holdsFor(-1, comparison) === holds && (!both || order < 0);
   const above = holdsFor(1, comparison) === holds && (!both || order > 0);

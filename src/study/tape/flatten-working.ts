@@ -1,5 +1,6 @@
 /** From nodes to a tape: forms of nodes, columns of forms, steps in the order in which they may run. */
 import type { Computed, Decision, Node } from '../../trace/index.js';
+import { doubleOf } from '../../units/internal.js';
 import { bandOf, type DecisionBound, interiorOf, onColumn } from './bounds.js';
 import { columnForm, type Form, formKey, gapOf, isFixed, linearStep, numberForm } from './linear-forms.js';
 import { linearRuns, type Target } from './loops/linear-runs.js';
@@ -16,11 +17,15 @@ export class Flattening {
   private readonly columns = new Map<string, number>();
   private readonly made = new Map<string, number>();
 
-  constructor(private readonly inputs: readonly string[]) {
+  constructor(
+    private readonly inputs: readonly string[],
+    private readonly varies: (node: Node) => boolean,
+  ) {
     this.registers = inputs.length;
   }
 
   formOf(node: Node): Form {
+    if (!this.varies(node)) return numberForm(node.value.value);
     const found = this.forms.get(node);
     if (found !== undefined) return found;
     const form = node.kind === 'computed' ? this.stepForm(node) : this.leafForm(node);
@@ -83,7 +88,8 @@ export class Flattening {
   }
 
   /** The bound of a decision on a column: on the only column of its sides, or on the column of their difference. */
-  bound(decision: Decision): readonly DecisionBound[] {
+  bound(decision: Decision, turn: number): readonly DecisionBound[] {
+    if (!this.varies(decision.left) && !this.varies(decision.right)) return [];
     const [left, right] = [this.formOf(decision.left), this.formOf(decision.right)];
     const gap = gapOf(left, right);
     const argument = isFixed(gap) ? undefined : this.argument(gap);
@@ -91,11 +97,11 @@ export class Flattening {
     const band = bandOf(
       Math.abs(left.at.toNumber()) +
         Math.abs(right.at.toNumber()) +
-        Math.abs(decision.left.value.value.toNumber()) +
-        Math.abs(decision.right.value.value.toNumber()),
+        Math.abs(doubleOf(decision.left.value)) +
+        Math.abs(doubleOf(decision.right.value)),
     );
     const { column, times, plus } = argument;
-    return [{ ...onColumn(interiorOf(decision, band), column, times, plus), decision, times, plus, band }];
+    return [{ ...onColumn(interiorOf(decision, band), column, times, plus), decision, turn, times, plus, band }];
   }
 
   /** The operands of the outputs; outputs of the same columns run together, last. */

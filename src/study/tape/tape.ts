@@ -5,10 +5,11 @@
  * results of the same columns share a loop. No code is generated; each step is a plain loop. Decimals are never used
  * in these loops.
  */
-import { type Decision, type Node, nodesOf } from '../../trace/index.js';
+import type { Decision, Node } from '../../trace/index.js';
 import { byColumn, type ColumnBound, type DecisionBound, tightened } from './bounds.js';
 import { Flattening } from './flatten-working.js';
 import { isVaried, type Operand, type Step } from './steps.js';
+import { variesWith } from './varies.js';
 
 /** Rows that are worked on at once: small enough for the columns of a tape to stay in the cache. */
 export const blockRows = 1024;
@@ -32,13 +33,18 @@ export interface Tape {
  *
  * @param outputs the figures wanted, as nodes of one recorded working
  * @param inputs the spec paths that vary
- * @param decisions the recorded comparisons on which the program branched
+ * @param decisions the recorded comparisons on which the program branched, in their order
+ * @param varies which nodes depend on an input: all others are taken as recorded, and not looked into
  */
-export function tapeOf(outputs: readonly Node[], inputs: readonly string[], decisions: readonly Decision[] = []): Tape {
-  const flattening = new Flattening(inputs);
-  const sides = decisions.flatMap(({ left, right }) => [left, right]);
-  for (const node of nodesOf([...outputs, ...sides])) flattening.formOf(node);
-  const bounds = decisions.flatMap((decision) => flattening.bound(decision));
+export function tapeOf(
+  outputs: readonly Node[],
+  inputs: readonly string[],
+  decisions: readonly Decision[] = [],
+  varies: (node: Node) => boolean = variesWith(inputs),
+): Tape {
+  const flattening = new Flattening(inputs, varies);
+  for (const node of outputs) if (varies(node)) flattening.formOf(node);
+  const bounds = decisions.flatMap((decision, turn) => flattening.bound(decision, turn));
   const operands = flattening.outputs(outputs);
   return {
     inputs,
