@@ -6,21 +6,26 @@ import { type Decision, type Derived, type Node, nodesOf } from '../../trace/ind
 import type { Unit } from '../../units/index.js';
 import { doubleOf } from '../../units/internal.js';
 import { guardShare } from '../tape/bounds.js';
+import type { Scaled } from '../tape/loops/step-loops.js';
 import type { Operand } from '../tape/steps.js';
 import { isVaried } from '../tape/tape.js';
 import { variesWith } from '../tape/varies.js';
 import { type Branch, branchOf, type Inputs } from './branch.js';
 import type { Measure } from './measure.js';
-import { distinctReserves, distinctShares, type Guarded, type Share } from './shares.js';
+import { distinctReserves, distinctShares, type Guarded, isSettled, ranked, type Share } from './shares.js';
 import { attentionTags } from './verdict-codes.js';
 
 /** A branch whose rows have an answer. */
 export interface Alternative extends Branch {
   readonly kind: 'answered';
   readonly figures: readonly { readonly name: string; readonly node: Node; readonly at: Operand }[];
+  /** Reserves whose side is not settled by the decisions. */
   readonly reserves: readonly Guarded[];
-  /** The shares used, one for each distinct check. */
+  /** Those that are above zero inside the bounds of the decisions: asked of rows on a bound only. */
+  readonly pressing: readonly Guarded[];
+  /** The shares used, one for each distinct check; the first `ranked` may be the greatest, the others another one is always above. */
   readonly shares: readonly Share[];
+  readonly ranked: number;
   /** True when a reserve that does not vary is over: then every row of this alternative is. */
   readonly overAnyway: boolean;
   /** The verdict of a row that is not over: what asks attention is the same on all rows of a branch. */
@@ -56,6 +61,9 @@ function shareNode(
     ? { node: used.why, times: 1, plus: 0 }
     : { node: reserve.why, times: -1 / doubleOf(limit.value), plus: 1 };
 }
+
+const scaledLine = (line: Scaled | undefined, times: number, plus: number): Scaled | undefined =>
+  line && { column: line.column, times: times * line.times, plus: times * line.plus + plus };
 
 /** The verdict of a row that is not over. */
 function verdictUnlessOver({ attention, checks }: Assessment): AssessmentVerdict {
@@ -96,13 +104,15 @@ export function alternativeOf(
   ];
   const branch = branchOf(leavesOf(assessment.spec), inputs, decisions, wanted, varies);
   let next = 0;
-  const take = (): Operand => branch.tape.outputs[next++] as Operand;
+  const { outputs, lines } = branch.tape;
+  const take = (): Operand => outputs[next++] as Operand;
   const figures = measured.map(([name, { why }]) => ({ name, node: why, at: take() }));
-  const reserves: Guarded[] = guarded.map((each) => ({ ...each, at: take() }));
+  const reserves: Guarded[] = guarded.map((each) => ({ ...each, line: lines[next], at: take() }));
   const shares = spoken.map(
     ({ check, times, plus }, place): Share => ({
       named: [{ place, name: check.what }],
       check,
+      line: scaledLine(lines[next], times, plus),
       at: take(),
       times,
       plus,
@@ -112,12 +122,14 @@ export function alternativeOf(
     ...reserves.filter(({ at }) => !isVaried(at)).map(({ node }) => node),
     ...shares.flatMap(({ at, check }) => (isVaried(at) ? [] : [check.reserve.why])),
   ];
+  const open = distinctReserves(reserves.filter(({ at }) => isVaried(at)));
   return {
     kind: 'answered',
     ...branch,
     figures,
-    shares: distinctShares(shares),
-    reserves: distinctReserves(reserves.filter(({ at }) => isVaried(at))),
+    ...ranked(distinctShares(shares), branch.allBounds),
+    reserves: open.filter((reserve) => !isSettled(reserve, branch.allBounds)),
+    pressing: open.filter((reserve) => isSettled(reserve, branch.allBounds)),
     otherwise: verdictUnlessOver(assessment),
     attention: attentionTags(assessment),
     overAnyway: fixed.some(({ value }) => value.value.isNegative()),

@@ -24,6 +24,10 @@ export interface AnsweredBlock extends Block {
 export const columnOf = ({ columns, rows }: Block, operand: Operand, spare: Float64Array): Float64Array =>
   isVaried(operand) ? (columns[operand.column] as Float64Array) : spare.fill(operand.value, 0, rows);
 
+/** A figure on a row. */
+export const figureAt = ({ columns }: Block, at: Operand, row: number): number =>
+  isVaried(at) ? ((columns[at.column] as Float64Array)[row] as number) : at.value;
+
 /** The share used on a row. */
-export const usedAt = ({ columns }: Block, { at, times, plus }: Share, row: number): number =>
-  times * (isVaried(at) ? ((columns[at.column] as Float64Array)[row] as number) : at.value) + plus;
+export const usedAt = (block: Block, { at, times, plus }: Share, row: number): number =>
+  times * figureAt(block, at, row) + plus;

@@ -1,9 +1,10 @@
 /** Verdicts and ties that doubles cannot decide, for single rows in exact decimals. */
 import type { Node } from '../../trace/index.js';
-import { compareDecimals, zero } from '../../units/internal.js';
+import { zero } from '../../units/internal.js';
 import { guardShare } from '../tape/bounds.js';
-import { type AnsweredBlock, type Block, usedAt } from './block.js';
+import { type AnsweredBlock, type Block, figureAt, usedAt } from './block.js';
 import { isAnswered, mark, setMark } from './row-marks.js';
+import type { Share } from './shares.js';
 
 /** A row near a limit: every share near one is decided by its exact load and limit. */
 export function decideShares(block: AnsweredBlock, row: number): void {
@@ -34,17 +35,36 @@ export function breakTie(block: AnsweredBlock, row: number): void {
   const { branch, verdicts, exact } = block;
   if (!isAnswered(verdicts, row)) return;
   setMark(verdicts, row, mark.exact);
-  const most = verdicts.most[row] as number;
-  const close = branch.shares.flatMap((share, k) => {
-    const { load, limit } = share.check;
-    return most - usedAt(block, share, row) <= 2 * guardShare * Math.abs(most)
-      ? [{ k, load: exact.figure(row, load.why), limit: exact.figure(row, limit.why) }]
-      : [];
-  });
+  const used = branch.shares.map((share) => usedAt(block, share, row));
+  const most = Math.max(...used);
+  const near = used.flatMap((share, k) => (most - share <= 2 * guardShare * Math.abs(most) ? [k] : []));
+  const [only, ...others] = near;
+  if (only === undefined) return;
+  if (others.length === 0) {
+    verdicts.governs[row] = only;
+    return;
+  }
+  const close = near.map((k) => ({ k, ...(branch.shares[k] as Share).check }));
   const order = (a: (typeof close)[number], b: (typeof close)[number]): number =>
-    compareDecimals(a.load.times(b.limit), b.load.times(a.limit));
+    exact.orderOfShares(row, a.load.why, a.limit.why, b.load.why, b.limit.why);
   const worst = close.reduce((best, next) => (order(next, best) > 0 ? next : best));
   const tied = close.filter((candidate) => order(candidate, worst) === 0).map(({ k }) => k);
   verdicts.governs[row] = tied[0] ?? worst.k;
   if (tied.length > 1) verdicts.ties.set(row, tied);
+}
+
+/** A row on the bound of a decision: what is settled for the rows inside of it is asked again, of every share and reserve. */
+export function judgeOnABound(block: AnsweredBlock, row: number): void {
+  const { branch, verdicts } = block;
+  if (branch.shares.length > 0) {
+    const most = Math.max(...branch.shares.map((share) => usedAt(block, share, row)));
+    if (most > 1 + 2 * guardShare) verdicts.holds[row] = 0;
+    else if (most > 1 - 2 * guardShare) decideShares(block, row);
+    breakTie(block, row);
+  }
+  for (const { node, at, edge } of branch.pressing) {
+    const left = figureAt(block, at, row);
+    if (left < -edge) verdicts.holds[row] = 0;
+    else if (left <= edge) decideReserve(block, node, row);
+  }
 }

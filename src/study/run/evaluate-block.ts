@@ -3,43 +3,68 @@
  * exact decimals; a row for which the program takes another branch is marked, for another tape or for `assess`.
  */
 import { guardShare } from '../tape/bounds.js';
-import { rank } from '../tape/loops/rank-loops.js';
-import { below, verdicts as judge } from '../tape/loops/verdict-loops.js';
-import { runBlock } from '../tape/tape.js';
+import { type Ranked, rank } from '../tape/loops/rank-loops.js';
+import { below, verdicts as judge, judgeFour } from '../tape/loops/verdict-loops.js';
+import { isVaried, runBlock } from '../tape/tape.js';
 import { type AnsweredBlock, type Block, columnOf } from './block.js';
 import type { Branch } from './branch.js';
-import { breakTie, decideReserve, decideShares } from './decide-exactly.js';
+import { breakTie, decideReserve, decideShares, judgeOnABound } from './decide-exactly.js';
 import { ExactRows, type FiguresOf } from './exact-rows.js';
 import { markOutsiders } from './mark-rows.js';
-import type { BlockVerdicts } from './row-marks.js';
+import { type BlockVerdicts, mark } from './row-marks.js';
 import type { Way } from './tapes.js';
 
-/** Which check is closest to its limit, and whether it is within: both are read off the shares used. */
+/** The columns of the shares that may be the greatest, as the loops take them. */
+function rankedOf({ branch: { shares, ranked }, ...block }: AnsweredBlock): readonly Ranked[] {
+  const { fixed, most } = block.verdicts;
+  while (fixed.length < ranked) fixed.push(new Float64Array(most.length));
+  return shares.slice(0, ranked).map(({ at, times, plus }, k) => ({
+    column: isVaried(at)
+      ? (block.columns[at.column] as Float64Array)
+      : (fixed[k] as Float64Array).fill(at.value, 0, block.rows),
+    times,
+    plus,
+  }));
+}
+
+/** Which check is closest to its limit, and whether it is within: both are read off the shares used, in one loop where there are up to four. */
 function judgeShares(block: AnsweredBlock): void {
-  const {
-    branch: { shares },
-    rows,
-    verdicts,
-  } = block;
-  const { most, second, governs, holds, fixed } = verdicts;
-  while (fixed.length < shares.length) fixed.push(new Float64Array(most.length));
-  rank(
-    shares.map(({ at, times, plus }, k) => ({ column: columnOf(block, at, fixed[k] as Float64Array), times, plus })),
-    most,
-    second,
-    governs,
-    rows,
-  );
-  if (shares.length > 0)
-    judge(
-      most,
-      second,
+  const { branch, rows, verdicts } = block;
+  const { most, second, governs, holds } = verdicts;
+  const held = branch.overAnyway ? 0 : 1;
+  const nearLimit = (row: number): void => decideShares(block, row);
+  const nearTie = (row: number): void => breakTie(block, row);
+  const shares = rankedOf(block);
+  const [a] = shares;
+  if (a === undefined) holds.fill(held, 0, rows);
+  else if (shares.length > 4) {
+    rank(shares, most, second, governs, rows);
+    judge(most, second, holds, held, guardShare, rows, nearLimit, nearTie);
+  } else {
+    const never: Ranked = { column: a.column, times: 0, plus: Number.NEGATIVE_INFINITY };
+    const [, b = never, c = never, d = never] = shares;
+    judgeFour(
+      a.column,
+      a.times,
+      a.plus,
+      b.column,
+      b.times,
+      b.plus,
+      c.column,
+      c.times,
+      c.plus,
+      d.column,
+      d.times,
+      d.plus,
+      governs,
       holds,
+      held,
       guardShare,
       rows,
-      (row) => decideShares(block, row),
-      (row) => breakTie(block, row),
+      nearLimit,
+      nearTie,
     );
+  }
 }
 
 /** Runs the tape over rows whose input columns are filled, and marks those it does not answer. */
@@ -72,8 +97,10 @@ export function evaluateBlock(
     return;
   }
   const block = runBranch(way, columns, rows, verdicts, figuresOf);
-  verdicts.holds.fill(way.overAnyway ? 0 : 1, 0, rows);
+  const onABound = verdicts.marked;
   judgeShares(block);
   for (const { node, at, edge } of way.reserves)
     below(columnOf(block, at, verdicts.spare), edge, verdicts.holds, rows, (row) => decideReserve(block, node, row));
+  if (onABound)
+    for (let row = 0; row < rows; row += 1) if (verdicts.marks[row] === mark.exact) judgeOnABound(block, row);
 }

@@ -32,6 +32,16 @@ export class ExactRows {
     return compareDecimals(this.figure(row, left), this.figure(row, right));
   }
 
+  /** -1, 0 or 1: how two shares used compare on a row, as loads times limits. Of one load that presses the limits alone tell. */
+  orderOfShares(row: number, load: Node, limit: Node, otherLoad: Node, otherLimit: Node): -1 | 0 | 1 {
+    const figure = this.figure(row, load);
+    if (load === otherLoad && figure.isPositive() && !figure.isZero()) return this.order(row, otherLimit, limit);
+    return compareDecimals(
+      figure.times(this.figure(row, otherLimit)),
+      this.figure(row, otherLoad).times(this.figure(row, limit)),
+    );
+  }
+
   /** Whether a recorded decision has the same outcome on a row; it has not where a side has no figure. */
   asRecorded(row: number, decision: Decision): boolean {
     const [path, ...others] = this.memo.inputsOf(decision);

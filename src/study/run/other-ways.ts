@@ -2,7 +2,8 @@
  * Rows that take another branch than their alternative: on the tapes made so far, then on new ones.
  *
  * Two rows that leave a recorded program at the same decision go on alike, as far as the next decision that parts them. So a row is
- * sent where rows that left there before were answered, and from there on again; all tapes are tried only where nobody left before.
+ * sent where rows that left there before were answered, and from there on again. Where nobody left before, one row is tried on every
+ * tape, and recorded if none answers it; the others that left there follow it.
  */
 import type { Leaving } from './row-groups.js';
 import type { OnTape } from './rows-on-tape.js';
@@ -14,34 +15,42 @@ export interface RowRun {
   readonly specAt: (row: number) => unknown;
 }
 
-/** Tapes that rows are sent to, one after the other, before all are tried. */
-const mostSent = 400;
+/** Tapes that rows are sent to, one after the other, before they are tried on all: more than that go in circles. */
+const mostSent = 200;
 
-/** Where a row left: a way, and the place of a decision on it. */
-interface Exit {
+/** Rows that left a way at the same decision, where nobody left before. */
+interface Lost {
   readonly way: Way;
   readonly turn: number;
+  readonly rows: number[];
 }
 
 /** The rows of one block while they look for their tape. */
 class Search {
+  /** Rows to be assessed one by one. */
   readonly alone: number[] = [];
   exactRows = 0;
   private readonly queue = new Map<Way, number[]>();
-  private lost = new Map<number, Exit>();
+  private readonly lost: Lost[] = [];
 
   constructor(
     private readonly ways: OtherWays,
     private readonly rowRun: RowRun,
   ) {}
 
-  /** Sends rows on from where they left; those that nobody went before are lost. */
+  /** Sends rows on from where they left. */
   leave(way: Way, leaving: Leaving): void {
     for (const [turn, rows] of leaving) {
       const to = this.ways.after(way, turn);
-      if (to === undefined) for (const row of rows) this.lost.set(row, { way, turn });
-      else this.send(to, rows);
+      if (to !== undefined) this.send(to, rows);
+      else this.lose(way, turn, rows);
     }
+  }
+
+  private lose(way: Way, turn: number, rows: readonly number[]): void {
+    const others = this.lost.find((each) => each.way === way && each.turn === turn);
+    if (others === undefined) this.lost.push({ way, turn, rows: [...rows] });
+    else others.rows.push(...rows);
   }
 
   private send(to: Way, rows: readonly number[]): void {
@@ -50,40 +59,56 @@ class Search {
     else waiting.push(...rows);
   }
 
-  /** Runs the rows that were sent somewhere, until all are answered or lost. */
-  follow(): void {
-    for (let sent = 0; this.queue.size > 0; sent += 1) {
-      const [[way, rows]] = this.queue as unknown as [[Way, number[]]];
+  /** Runs the rows that were sent somewhere, then looks for the lost ones, until all have an answer or are alone. */
+  all(): void {
+    for (let sent = 0; ; ) {
+      const [next] = this.queue;
+      if (next === undefined) {
+        const lost = this.lost.pop();
+        if (lost === undefined) return;
+        this.find(lost);
+        sent = 0;
+        continue;
+      }
+      const [way, rows] = next;
       this.queue.delete(way);
-      if (sent < mostSent) this.leave(way, this.runOn(way, rows));
-      else for (const row of rows) this.lost.set(row, { way, turn: -1 });
+      sent += 1;
+      const leaving = this.runOn(way, rows);
+      if (sent < mostSent) this.leave(way, leaving);
+      else for (const some of leaving.values()) this.lose(way, -1, some);
     }
   }
 
-  /** Tries all tapes for the lost rows, then records the first of them, until none is left. */
-  find(): readonly number[] {
-    for (const way of this.ways.known()) if (this.lost.size > 0) this.tryLost(way);
-    while (this.lost.size > 0) {
-      const [row] = this.lost.keys() as unknown as [number];
-      const way = this.ways.record(this.rowRun.specAt(row));
-      if (way === 'no more') break;
-      if (way.kind !== 'unreadable') this.tryLost(way);
-      // A spec that cannot be read has no tape.
-      if (this.lost.delete(row)) this.alone.push(row);
+  /** Finds the way of the first of these rows, or records it, and sends the others after it. */
+  private find({ way: from, turn, rows: [row, ...others] }: Lost): void {
+    if (row === undefined) return;
+    const found = this.ways.known().find((way) => way !== from && this.answers(way, row)) ?? this.recorded(row);
+    if (found === 'no more') this.tryAll([row, ...others]);
+    else if (found === undefined) {
+      this.alone.push(row);
+      if (others.length > 0) this.lose(from, turn, others);
+    } else {
+      this.ways.leads(from, turn, found);
+      if (others.length > 0) this.send(found, others);
     }
-    return [...this.alone, ...this.lost.keys()];
   }
 
-  /** Runs all lost rows on a tape; those it answers were not lost, and it is told for the next ones. */
-  private tryLost(way: Way): void {
-    const rows = [...this.lost.keys()];
-    const left = new Set([...this.runOn(way, rows).values()].flat());
-    for (const row of rows) {
-      if (left.has(row)) continue;
-      const exit = this.lost.get(row);
-      if (exit !== undefined) this.ways.leads(exit.way, exit.turn, way);
-      this.lost.delete(row);
-    }
+  /** A new way that answers a row; none for a spec that cannot be read. */
+  private recorded(row: number): Way | 'no more' | undefined {
+    const way = this.ways.record(this.rowRun.specAt(row));
+    if (way === 'no more') return way;
+    return way.kind !== 'unreadable' && this.answers(way, row) ? way : undefined;
+  }
+
+  /** At the limit of tapes: rows on all there are, the rest one by one. */
+  private tryAll(rows: readonly number[]): void {
+    let rest = rows;
+    for (const way of this.ways.known()) if (rest.length > 0) rest = [...this.runOn(way, rest).values()].flat();
+    this.alone.push(...rest);
+  }
+
+  private answers(way: Way, row: number): boolean {
+    return this.runOn(way, [row]).size === 0;
   }
 
   private runOn(way: Way, rows: readonly number[]): Leaving {
@@ -105,6 +130,6 @@ export function onOtherWays(
 ): { readonly rest: readonly number[]; readonly exactRows: number } {
   const search = new Search(ways, rowRun);
   search.leave(first, leaving);
-  search.follow();
-  return { rest: search.find(), exactRows: search.exactRows };
+  search.all();
+  return { rest: search.alone, exactRows: search.exactRows };
 }

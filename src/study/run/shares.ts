@@ -1,6 +1,8 @@
 /** What decides the verdict of a row: the share used of each check, and the reserves that have no share. */
 import type { Check } from '../../ratings/index.js';
 import type { Node } from '../../trace/index.js';
+import { type ColumnBound, rangeOf } from '../tape/bounds.js';
+import type { Scaled } from '../tape/loops/step-loops.js';
 import type { Operand } from '../tape/steps.js';
 import { isVaried } from '../tape/tape.js';
 
@@ -10,6 +12,8 @@ export interface Guarded {
   readonly at: Operand;
   /** Near zero means within this much, in the unit of the figure. */
   readonly edge: number;
+  /** The figure as a straight line of a column, if it varies. */
+  readonly line: Scaled | undefined;
 }
 
 /** A check by its name and its place in the list of checks. */
@@ -26,6 +30,8 @@ export interface Share {
   readonly at: Operand;
   readonly times: number;
   readonly plus: number;
+  /** The share as a straight line of a column, if it varies. */
+  readonly line: Scaled | undefined;
 }
 
 const sameOperand = (a: Operand, b: Operand): boolean =>
@@ -54,3 +60,27 @@ export const nameOfTie = (shares: readonly Share[]): string =>
     .sort((a, b) => a.place - b.place)
     .map(({ name }) => name)
     .join(' = ');
+
+/** A difference of two shares that is no error of doubles. */
+const clear = 1e-12;
+
+/** Whether one share is above another wherever the decisions fall out as recorded: both on one column, which stays in its bounds. */
+function isAbove({ line: a }: Share, { line: b }: Share, bounds: readonly ColumnBound[]): boolean {
+  if (a === undefined || b === undefined || a.column !== b.column) return false;
+  const [times, plus] = [a.times - b.times, a.plus - b.plus];
+  return times === 0 ? plus > clear : rangeOf({ column: a.column, times, plus }, bounds)[0] > clear;
+}
+
+/** Shares that some row may be closest to its limit by, then those that another one is always above. */
+export function ranked(
+  shares: readonly Share[],
+  bounds: readonly ColumnBound[],
+): { readonly shares: readonly Share[]; readonly ranked: number } {
+  const below = shares.filter((share) => shares.some((other) => isAbove(other, share, bounds)));
+  const first = shares.filter((share) => !below.includes(share));
+  return { shares: [...first, ...below], ranked: first.length };
+}
+
+/** Whether a reserve is above zero wherever the decisions fall out as recorded. */
+export const isSettled = ({ line }: Guarded, bounds: readonly ColumnBound[]): boolean =>
+  line !== undefined && rangeOf(line, bounds)[0] > 0;

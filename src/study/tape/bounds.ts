@@ -60,9 +60,7 @@ export function interiorOf({ comparison, holds, left, right }: Decision, band: n
 /** A bound on `times x column + plus` as one on the column. */
 export function onColumn(
   { low, high }: Omit<ColumnBound, 'column'>,
-  column: number,
-  times: number,
-  plus: number,
+  { column, times, plus }: { readonly column: number; readonly times: number; readonly plus: number },
 ): ColumnBound {
   const [a, b] = [(low - plus) / times, (high - plus) / times];
   return times > 0 ? { column, low: a, high: b } : { column, low: b, high: a };
@@ -83,13 +81,24 @@ export function tightened(bounds: readonly ColumnBound[]): readonly ColumnBound[
   return [...columns.values()];
 }
 
-/** The decisions on each column. */
-export function byColumn(bounds: readonly DecisionBound[]): ReadonlyMap<number, readonly DecisionBound[]> {
-  const columns = new Map<number, DecisionBound[]>();
-  for (const bound of bounds) {
-    const found = columns.get(bound.column);
-    if (found === undefined) columns.set(bound.column, [bound]);
-    else found.push(bound);
-  }
-  return columns;
+/** The ends of a column, and the decisions behind them in their order. */
+export interface DecidedBound extends ColumnBound {
+  readonly decisions: readonly DecisionBound[];
+}
+
+/** The bounds of decisions, one a column. */
+export const byColumn = (bounds: readonly DecisionBound[]): readonly DecidedBound[] =>
+  tightened(bounds).map((bound) => ({ ...bound, decisions: bounds.filter(({ column }) => column === bound.column) }));
+
+/** The ends of `times x column + plus` where the column stays in its bounds. */
+export function rangeOf(
+  { column, times, plus }: { readonly column: number; readonly times: number; readonly plus: number },
+  bounds: readonly ColumnBound[],
+): readonly [number, number] {
+  const { low, high } = bounds.find((bound) => bound.column === column) ?? {
+    low: Number.NEGATIVE_INFINITY,
+    high: Number.POSITIVE_INFINITY,
+  };
+  const [a, b] = [times * low + plus, times * high + plus];
+  return times > 0 ? [a, b] : [b, a];
 }

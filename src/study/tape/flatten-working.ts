@@ -2,8 +2,9 @@
 import type { Computed, Decision, Node } from '../../trace/index.js';
 import { doubleOf } from '../../units/internal.js';
 import { bandOf, type DecisionBound, interiorOf, onColumn } from './bounds.js';
-import { columnForm, type Form, formKey, gapOf, isFixed, linearStep, numberForm } from './linear-forms.js';
+import { columnForm, type Form, formKey, gapOf, inDoubles, isFixed, linearStep, numberForm } from './linear-forms.js';
 import { linearRuns, type Target } from './loops/linear-runs.js';
+import type { Scaled } from './loops/step-loops.js';
 import { type Argument, type Operand, runsOf, type Step } from './steps.js';
 
 /** A form of more columns than this becomes a column of its own before anything else is made of it. */
@@ -15,6 +16,10 @@ export class Flattening {
   registers: number;
   private readonly forms = new Map<Node, Form>();
   private readonly columns = new Map<string, number>();
+  private readonly directions = new Map<
+    string,
+    { readonly column: number; readonly at: number; readonly first: number }
+  >();
   private readonly made = new Map<string, number>();
 
   constructor(
@@ -56,11 +61,26 @@ export class Flattening {
   }
 
   private argument(form: Form): Argument {
-    if (isFixed(form)) return { value: form.at.toNumber() };
-    const [[column, times] = [this.columnOf(form), undefined], ...others] = form.terms;
-    return times === undefined || others.length > 0
-      ? { column: this.columnOf(form), times: 1, plus: 0 }
-      : { column, times: times.toNumber(), plus: form.at.toNumber() };
+    if (isFixed(form)) return { value: inDoubles(form).at };
+    return this.twinOf(form) ?? { column: this.columnOf(form), times: 1, plus: 0 };
+  }
+
+  /** A form as a straight line of a column that there is: of its only column, or of one of the same direction. */
+  private twinOf(form: Form): Scaled | undefined {
+    const { at, columns, times, direction } = inDoubles(form);
+    const [column, factor = 1] = [columns[0], times[0]];
+    if (column === undefined) return undefined;
+    if (columns.length === 1) return { column, times: factor, plus: at };
+    const twin = this.directions.get(direction);
+    if (twin === undefined) return undefined;
+    const scale = factor / twin.first;
+    return { column: twin.column, times: scale, plus: at - twin.at * scale };
+  }
+
+  /** The straight line of a column that a figure is; none for one that does not vary. */
+  lineOf(node: Node): Scaled | undefined {
+    const form = this.formOf(node);
+    return isFixed(form) ? undefined : this.twinOf(form);
   }
 
   /** The column of a form, run at once: for what later steps need. */
@@ -78,49 +98,60 @@ export class Flattening {
   }
 
   private placed(form: Form): { readonly sources: readonly number[]; readonly target: Target } {
-    const terms = [...form.terms].sort(([a], [b]) => a - b);
+    const { at, columns, times, direction } = inDoubles(form);
     const column = this.registers++;
     this.columns.set(formKey(form), column);
-    return {
-      sources: terms.map(([source]) => source),
-      target: { column, times: terms.map(([, times]) => times.toNumber()), plus: form.at.toNumber() },
-    };
+    if (times.length > 1 && !this.directions.has(direction))
+      this.directions.set(direction, { column, at, first: times[0] as number });
+    return { sources: columns, target: { column, times, plus: at } };
   }
 
-  /** The bound of a decision on a column: on the only column of its sides, or on the column of their difference. */
-  bound(decision: Decision, turn: number): readonly DecisionBound[] {
-    if (!this.varies(decision.left) && !this.varies(decision.right)) return [];
-    const [left, right] = [this.formOf(decision.left), this.formOf(decision.right)];
-    const gap = gapOf(left, right);
-    const argument = isFixed(gap) ? undefined : this.argument(gap);
-    if (argument === undefined || !('column' in argument)) return [];
-    const band = bandOf(
-      Math.abs(left.at.toNumber()) +
-        Math.abs(right.at.toNumber()) +
-        Math.abs(doubleOf(decision.left.value)) +
-        Math.abs(doubleOf(decision.right.value)),
-    );
-    const { column, times, plus } = argument;
-    return [{ ...onColumn(interiorOf(decision, band), column, times, plus), decision, turn, times, plus, band }];
+  /** The bounds of decisions on columns: on the only column of its sides, or on the column of their difference. Decisions told twice count once. */
+  bounds(decisions: readonly Decision[]): readonly DecisionBound[] {
+    const told = new Set<string>();
+    const asked = decisions.flatMap((decision, turn) => {
+      const { left, right, comparison } = decision;
+      if (!this.varies(left) && !this.varies(right)) return [];
+      const [a, b] = [this.formOf(left), this.formOf(right)];
+      const gap = gapOf(a, b);
+      const key = `${comparison} ${formKey(gap)}`;
+      if (isFixed(gap) || told.has(key)) return [];
+      told.add(key);
+      const sides = Math.abs(inDoubles(a).at) + Math.abs(inDoubles(b).at);
+      const band = bandOf(sides + Math.abs(doubleOf(left.value)) + Math.abs(doubleOf(right.value)));
+      return [{ decision, turn, gap, band }];
+    });
+    this.place(asked.flatMap(({ gap }) => (this.twinOf(gap) === undefined ? [gap] : [])));
+    return asked.flatMap(({ decision, turn, gap, band }) => {
+      const line = this.twinOf(gap);
+      return line === undefined
+        ? []
+        : [{ ...onColumn(interiorOf(decision, band), line), ...line, decision, turn, band }];
+    });
   }
 
-  /** The operands of the outputs; outputs of the same columns run together, last. */
-  outputs(nodes: readonly Node[]): readonly Operand[] {
+  /** Columns for forms that have none; those of the same columns run together. */
+  private place(forms: readonly Form[]): void {
     const groups = new Map<string, { sources: readonly number[]; targets: Target[] }>();
-    const operands = nodes.map((node): Operand => {
-      const form = this.formOf(node);
-      if (isFixed(form)) return { value: form.at.toNumber() };
-      const plain = this.plainColumn(form);
-      if (plain !== undefined) return { column: plain };
+    for (const form of forms) {
+      if (this.plainColumn(form) !== undefined) continue;
       const { sources, target } = this.placed(form);
       const key = sources.join();
       const group = groups.get(key) ?? { sources, targets: [] };
       group.targets.push(target);
       groups.set(key, group);
-      return { column: target.column };
-    });
+    }
     for (const { sources, targets } of groups.values())
       for (const run of linearRuns(sources, targets)) this.steps.push({ run });
-    return operands;
+  }
+
+  /** The operands of the outputs; outputs of the same columns run together, last. */
+  outputs(nodes: readonly Node[]): readonly Operand[] {
+    const forms = nodes.map((node) => this.formOf(node));
+    this.place(forms.filter((form) => !isFixed(form)));
+    return forms.map((form) => {
+      const column = this.plainColumn(form);
+      return column === undefined ? { value: inDoubles(form).at } : { column };
+    });
   }
 }

@@ -43,7 +43,7 @@ function added(a: Form, b: Form): Form {
   return { at: a.at.plus(b.at), terms };
 }
 
-/** The form of a step over forms, or `undefined` when the step is not linear. */
+/** The form of a step over forms, or `undefined` when the step is not linear; the least of equal forms is one of them. */
 export function linearStep(node: Computed, parts: readonly Form[]): Form | undefined {
   const [a, b] = parts as readonly [Form, Form];
   switch (node.operation) {
@@ -62,14 +62,51 @@ export function linearStep(node: Computed, parts: readonly Form[]): Form | undef
       const { times, over } = node.factor as NonNullable<Computed['factor']>;
       return each(a, (x) => x.times(times).div(over));
     }
+    case 'least':
+    case 'greatest':
+      return parts.every((part) => formKey(part) === formKey(a)) ? a : undefined;
     default:
       return undefined;
   }
 }
 
+/** What is worked out of a form once, however often it is asked. */
+const kept = <V>(make: (form: Form) => V): ((form: Form) => V) => {
+  const made = new WeakMap<Form, { readonly value: V }>();
+  return (form) => {
+    const known = made.get(form) ?? { value: make(form) };
+    made.set(form, known);
+    return known.value;
+  };
+};
+
+const sorted = ({ terms }: Form): readonly (readonly [number, Decimal])[] => [...terms].sort(([a], [b]) => a - b);
+
 /** One text for one form. */
-export const formKey = ({ at, terms }: Form): string =>
-  `${at.toString()} ${[...terms]
-    .sort(([a], [b]) => a - b)
-    .map(([column, factor]) => `${factor.toString()}@${column}`)
-    .join(' ')}`;
+export const formKey = kept(
+  (form) =>
+    `${form.at.toString()} ${sorted(form)
+      .map(([column, factor]) => `${factor.toString()}@${column}`)
+      .join(' ')}`,
+);
+
+/** A form as it is run. */
+export interface FormInDoubles {
+  readonly at: number;
+  readonly columns: readonly number[];
+  readonly times: readonly number[];
+  /** One text for all forms that are straight lines of each other, as far as doubles tell: their factors over the first one. */
+  readonly direction: string;
+}
+
+/** Digits at which two factors count as one: what doubles lose is far inside of every band. */
+const digits = 14;
+
+export const inDoubles = kept((form): FormInDoubles => {
+  const terms = sorted(form);
+  const times = terms.map(([, factor]) => factor.toNumber());
+  const columns = terms.map(([column]) => column);
+  const [first = 1] = times;
+  const direction = times.map((factor, k) => `${(factor / first).toPrecision(digits)}@${columns[k]}`).join(' ');
+  return { at: form.at.toNumber(), columns, times, direction };
+});

@@ -31,11 +31,21 @@ const degree = Math.PI / 180;
 const asScaled = (argument: Argument, other: Argument): Scaled =>
   isScaled(argument) ? argument : { column: (other as Scaled).column, times: 0, plus: argument.value };
 
+/** Of straight lines of one slope over one column the outermost, and of numbers: the others are never the least, or never the greatest. */
+function outermost(args: readonly Argument[], side: 1 | -1): readonly Scaled[] {
+  const varied = args.find(isScaled) as Scaled;
+  const found = new Map<string, Scaled>();
+  for (const line of args.map((argument) => asScaled(argument, varied))) {
+    const key = line.times === 0 ? '' : `${line.column} ${line.times}`;
+    const other = found.get(key);
+    if (other === undefined || side * (line.plus - other.plus) > 0) found.set(key, line);
+  }
+  return [...found.values()];
+}
+
 /** The loops of one step. At least one argument varies. */
 export function runsOf(node: Computed, args: readonly Argument[], target: number): readonly Run[] {
   const [a, b] = args as readonly [Argument, Argument];
-  const scaled = args.filter(isScaled);
-  const numbers = args.flatMap((argument) => (isScaled(argument) ? [] : [argument.value]));
   const alone = (f: (x: number) => number): readonly Run[] => [functionRun(a as Scaled, f, target)];
   switch (node.operation) {
     case 'product':
@@ -45,9 +55,9 @@ export function runsOf(node: Computed, args: readonly Argument[], target: number
     case 'power':
       return [powerRun(asScaled(a, b), asScaled(b, a), target)];
     case 'least':
-      return [leastRun(scaled, Math.min(Number.POSITIVE_INFINITY, ...numbers), target)];
+      return [leastRun(outermost(args, -1), target)];
     case 'greatest':
-      return [greatestRun(scaled, Math.max(Number.NEGATIVE_INFINITY, ...numbers), target)];
+      return [greatestRun(outermost(args, 1), target)];
     case 'round': {
       const { mode, step } = node.rounding as NonNullable<Computed['rounding']>;
       const size = step.toNumber();

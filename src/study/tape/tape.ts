@@ -6,8 +6,9 @@
  * in these loops.
  */
 import type { Decision, Node } from '../../trace/index.js';
-import { byColumn, type ColumnBound, type DecisionBound, tightened } from './bounds.js';
+import { byColumn, type DecidedBound } from './bounds.js';
 import { Flattening } from './flatten-working.js';
+import type { Scaled } from './loops/step-loops.js';
 import { isVaried, type Operand, type Step } from './steps.js';
 import { variesWith } from './varies.js';
 
@@ -22,10 +23,10 @@ export interface Tape {
   readonly registers: number;
   /** The column of each output after a block. Outputs of the same form share a column. */
   readonly outputs: readonly Operand[];
+  /** For each output that varies, the column it is a straight line of: outputs of one direction share it, and a bound may stand on it. */
+  readonly lines: readonly (Scaled | undefined)[];
   /** Between which figures a column must lie for the recorded decisions to fall out as recorded. */
-  readonly bounds: readonly ColumnBound[];
-  /** The decisions behind those bounds, by column. */
-  readonly decisions: ReadonlyMap<number, readonly DecisionBound[]>;
+  readonly bounds: readonly DecidedBound[];
 }
 
 /**
@@ -43,16 +44,15 @@ export function tapeOf(
   varies: (node: Node) => boolean = variesWith(inputs),
 ): Tape {
   const flattening = new Flattening(inputs, varies);
-  for (const node of outputs) if (varies(node)) flattening.formOf(node);
-  const bounds = decisions.flatMap((decision, turn) => flattening.bound(decision, turn));
   const operands = flattening.outputs(outputs);
+  const bounds = flattening.bounds(decisions);
   return {
     inputs,
     steps: flattening.steps,
     registers: flattening.registers,
     outputs: operands,
-    bounds: tightened(bounds),
-    decisions: byColumn(bounds),
+    lines: outputs.map((node) => flattening.lineOf(node)),
+    bounds: byColumn(bounds),
   };
 }
 

@@ -1,28 +1,46 @@
-/** Loops that find rows outside the ends of a column. */
+/** The loops that find rows outside the ends of columns. */
 import type { Column } from './columns.js';
 
-/** Calls back for each row outside the ends of one column; both ends are inside. */
-export function outside(x: Column, low: number, high: number, rows: number, found: (row: number) => void): void {
-  for (let i = 0; i < rows; i += 1) {
-    const v = x[i] as number;
-    if (!(v >= low && v <= high)) found(i);
-  }
-}
-
-/** The same for two columns in one loop. */
-export function outsideTwo(
+/** Calls back for each row outside the ends of one of four columns; both ends are inside. */
+export function outsideFour(
   x: Column,
-  low: number,
-  high: number,
   y: Column,
-  floor: number,
-  top: number,
+  z: Column,
+  u: Column,
+  a: number,
+  b: number,
+  c: number,
+  d: number,
+  e: number,
+  f: number,
+  g: number,
+  h: number,
   rows: number,
   found: (row: number) => void,
 ): void {
   for (let i = 0; i < rows; i += 1) {
-    const v = x[i] as number;
-    const w = y[i] as number;
-    if (!(v >= low && v <= high && w >= floor && w <= top)) found(i);
+    const p = x[i] as number;
+    const q = y[i] as number;
+    const r = z[i] as number;
+    const s = u[i] as number;
+    if (!(p >= a && p <= b && q >= c && q <= d && r >= e && r <= f && s >= g && s <= h)) found(i);
+  }
+}
+
+/** The same for two columns. */
+export function outsideTwo(
+  x: Column,
+  y: Column,
+  a: number,
+  b: number,
+  c: number,
+  d: number,
+  rows: number,
+  found: (row: number) => void,
+): void {
+  for (let i = 0; i < rows; i += 1) {
+    const p = x[i] as number;
+    const q = y[i] as number;
+    if (!(p >= a && p <= b && q >= c && q <= d)) found(i);
   }
 }

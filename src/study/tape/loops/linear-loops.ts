@@ -51,6 +51,27 @@ export function oneFromTwo(x: Column, v: Column, y: Column, a: number, b: number
   for (let i = 0; i < rows; i += 1) y[i] = a * (x[i] as number) + b * (v[i] as number) + c;
 }
 
+export function twoFromTwo(
+  x: Column,
+  v: Column,
+  y: Column,
+  z: Column,
+  a: number,
+  b: number,
+  c: number,
+  d: number,
+  e: number,
+  f: number,
+  rows: number,
+): void {
+  for (let i = 0; i < rows; i += 1) {
+    const p = x[i] as number;
+    const q = v[i] as number;
+    y[i] = a * p + b * q + c;
+    z[i] = d * p + e * q + f;
+  }
+}
+
 export function threeFromTwo(
   x: Column,
   v: Column,

@@ -1,6 +1,6 @@
 /** Which loop runs which linear forms: as many results as possible in one pass over the columns they share. */
 import { at, type Run } from './columns.js';
-import { fourFromOne, more, oneFromOne, oneFromTwo, threeFromTwo, twoFromOne } from './linear-loops.js';
+import { fourFromOne, more, oneFromOne, oneFromTwo, threeFromTwo, twoFromOne, twoFromTwo } from './linear-loops.js';
 
 /** A linear combination of the columns of its group. */
 export interface Target {
@@ -43,6 +43,21 @@ function fromOne(s: number, targets: readonly Target[]): Run {
 function fromTwo(s: number, t: number, targets: readonly Target[]): Run {
   const [p, q, r] = targets;
   const a = p as Target;
+  if (q !== undefined && r === undefined)
+    return (c, rows) =>
+      twoFromTwo(
+        at(c, s),
+        at(c, t),
+        at(c, a.column),
+        at(c, q.column),
+        factor(a, 0),
+        factor(a, 1),
+        a.plus,
+        factor(q, 0),
+        factor(q, 1),
+        q.plus,
+        rows,
+      );
   if (q === undefined || r === undefined)
     return (c, rows) => oneFromTwo(at(c, s), at(c, t), at(c, a.column), factor(a, 0), factor(a, 1), a.plus, rows);
   return (c, rows) =>
@@ -73,11 +88,11 @@ const fromMany =
     for (const [k, source] of sources.entries()) more(at(columns, source), y, factor(target, k), rows);
   };
 
-/** How many targets one loop takes on: from one column four or two, from two columns three. */
+/** How many targets one loop takes on: from one column four or two, from two columns up to three. */
 function takes(sources: number, left: number): number {
   if (sources === 1 && left >= 4) return 4;
   if (sources === 1 && left >= 2) return 2;
-  return sources === 2 && left >= 3 ? 3 : 1;
+  return sources === 2 ? Math.min(3, left) : 1;
 }
 
 /** The runs for all targets of the same columns. */

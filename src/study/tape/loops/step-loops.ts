@@ -31,31 +31,37 @@ export const productRun = pairRun(products);
 export const quotientRun = pairRun(quotients);
 export const powerRun = pairRun(powers);
 
-type Single = (x: Column, y: Column, a: number, b: number, rows: number) => void;
-
-const lesser: Single = (x, y, a, b, rows) => {
+const lesser: Pair = (x, z, y, a, b, c, d, rows) => {
   for (let i = 0; i < rows; i += 1) {
-    const v = a * (x[i] as number) + b;
-    if (v < (y[i] as number)) y[i] = v;
+    const p = a * (x[i] as number) + b;
+    const q = c * (z[i] as number) + d;
+    if (p < q) y[i] = p;
+    else y[i] = q;
   }
 };
-const greater: Single = (x, y, a, b, rows) => {
+const greater: Pair = (x, z, y, a, b, c, d, rows) => {
   for (let i = 0; i < rows; i += 1) {
-    const v = a * (x[i] as number) + b;
-    if (v > (y[i] as number)) y[i] = v;
+    const p = a * (x[i] as number) + b;
+    const q = c * (z[i] as number) + d;
+    if (p > q) y[i] = p;
+    else y[i] = q;
   }
 };
 
+/** Two at a time, though the target is fetched again for each: a chain of comparisons in one loop takes twice as long. */
 const extremeRun =
-  (loop: Single) =>
-  (parts: readonly Scaled[], fixed: number, target: number): Run =>
-  (columns, rows) => {
-    const y = at(columns, target);
-    y.fill(fixed, 0, rows);
-    for (const { column, times, plus } of parts) loop(at(columns, column), y, times, plus, rows);
+  (loop: Pair) =>
+  ([first, second, ...others]: readonly Scaled[], target: number): Run => {
+    if (first === undefined) throw new RangeError('at least one argument varies');
+    const soFar: Scaled = { column: target, times: 1, plus: 0 };
+    const runs = [pairRun(loop)(first, second ?? first, target)];
+    for (const part of others) runs.push(pairRun(loop)(soFar, part, target));
+    return (columns, rows) => {
+      for (const run of runs) run(columns, rows);
+    };
   };
 
-/** The least and the greatest of scaled columns and a number. */
+/** The least and the greatest of scaled columns; a number is one that a column is taken no times for. */
 export const leastRun = extremeRun(lesser);
 export const greatestRun = extremeRun(greater);
 
