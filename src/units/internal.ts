@@ -1,7 +1,7 @@
 /** What the chapters above need of the decimals and users do not: kept out of the public index. */
 export { compareDecimals, snappedDifference } from './closeness.js';
 export { Decimal, one, powerOf, signOf, workedOut, zero } from './decimal.js';
-export { doubleOf, ofDecimal } from './figure.js';
+export { boundOf, doubleOf, ofDecimal } from './figure.js';
 export { frozen } from './frozen.js';
 export { collected } from './lists.js';
 export { compareFigures, compareProducts, isBetween, signOfFigure } from './order.js';

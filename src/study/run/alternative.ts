@@ -5,7 +5,7 @@ import { leavesOf } from '../../spec/index.js';
 import { type Decision, type Derived, type Node, nodesOf } from '../../trace/index.js';
 import type { Unit } from '../../units/index.js';
 import { doubleOf } from '../../units/internal.js';
-import { guardShare } from '../tape/bounds.js';
+import { guardShare, sureBounds, tightened } from '../tape/bounds.js';
 import type { Scaled } from '../tape/loops/step-loops.js';
 import type { Operand } from '../tape/steps.js';
 import { isVaried } from '../tape/tape.js';
@@ -26,6 +26,8 @@ export interface Alternative extends Branch {
   /** The shares used, one for each distinct check; the first `ranked` may be the greatest, the others another one is always above. */
   readonly shares: readonly Share[];
   readonly ranked: number;
+  /** What each of them is called where it governs. */
+  readonly names: readonly string[];
   /** True when a reserve that does not vary is over: then every row of this alternative is. */
   readonly overAnyway: boolean;
   /** The verdict of a row that is not over: what asks attention is the same on all rows of a branch. */
@@ -122,14 +124,15 @@ export function alternativeOf(
     ...reserves.filter(({ at }) => !isVaried(at)).map(({ node }) => node),
     ...shares.flatMap(({ at, check }) => (isVaried(at) ? [] : [check.reserve.why])),
   ];
+  const bounds = tightened([...branch.inputBounds, ...sureBounds(branch.tape.bounds)]);
   const open = distinctReserves(reserves.filter(({ at }) => isVaried(at)));
   return {
     kind: 'answered',
     ...branch,
     figures,
-    ...ranked(distinctShares(shares), branch.allBounds),
-    reserves: open.filter((reserve) => !isSettled(reserve, branch.allBounds)),
-    pressing: open.filter((reserve) => isSettled(reserve, branch.allBounds)),
+    ...ranked(distinctShares(shares), bounds),
+    reserves: open.filter((reserve) => !isSettled(reserve, bounds)),
+    pressing: open.filter((reserve) => isSettled(reserve, bounds)),
     otherwise: verdictUnlessOver(assessment),
     attention: attentionTags(assessment),
     overAnyway: fixed.some(({ value }) => value.value.isNegative()),

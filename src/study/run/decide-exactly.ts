@@ -30,26 +30,41 @@ export function decideReserve({ verdicts, exact }: Block, node: Node, row: numbe
   if (side < 0) verdicts.holds[row] = 0;
 }
 
+/** The greatest share of a row, the second greatest, and whose the greatest is. */
+function greatestOf(
+  block: AnsweredBlock,
+  row: number,
+): { readonly most: number; readonly second: number; readonly k: number } {
+  const { shares } = block.branch;
+  let [most, second, k] = [Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY, 0];
+  for (let i = 0; i < shares.length; i += 1) {
+    const used = usedAt(block, shares[i] as Share, row);
+    if (used > most) {
+      second = most;
+      most = used;
+      k = i;
+    } else if (used > second) second = used;
+  }
+  return { most, second, k };
+}
+
 /** A row whose two greatest shares are too near to each other: compared as loads times limits. */
 export function breakTie(block: AnsweredBlock, row: number): void {
   const { branch, verdicts, exact } = block;
   if (!isAnswered(verdicts, row)) return;
   setMark(verdicts, row, mark.exact);
-  const used = branch.shares.map((share) => usedAt(block, share, row));
-  const most = Math.max(...used);
-  const near = used.flatMap((share, k) => (most - share <= 2 * guardShare * Math.abs(most) ? [k] : []));
-  const [only, ...others] = near;
-  if (only === undefined) return;
-  if (others.length === 0) {
-    verdicts.governs[row] = only;
-    return;
+  const { most } = greatestOf(block, row);
+  const least = most - 2 * guardShare * Math.abs(most);
+  let tied: number[] = [];
+  for (let k = 0; k < branch.shares.length; k += 1) {
+    const share = branch.shares[k] as Share;
+    if (usedAt(block, share, row) < least) continue;
+    const worst = branch.shares[tied[0] ?? k] as Share;
+    const order = worst === share ? 1 : exact.orderOfShares(row, share.check, worst.check);
+    if (order > 0) tied = [k];
+    else if (order === 0) tied.push(k);
   }
-  const close = near.map((k) => ({ k, ...(branch.shares[k] as Share).check }));
-  const order = (a: (typeof close)[number], b: (typeof close)[number]): number =>
-    exact.orderOfShares(row, a.load.why, a.limit.why, b.load.why, b.limit.why);
-  const worst = close.reduce((best, next) => (order(next, best) > 0 ? next : best));
-  const tied = close.filter((candidate) => order(candidate, worst) === 0).map(({ k }) => k);
-  verdicts.governs[row] = tied[0] ?? worst.k;
+  verdicts.governs[row] = tied[0] ?? 0;
   if (tied.length > 1) verdicts.ties.set(row, tied);
 }
 
@@ -57,10 +72,11 @@ export function breakTie(block: AnsweredBlock, row: number): void {
 export function judgeOnABound(block: AnsweredBlock, row: number): void {
   const { branch, verdicts } = block;
   if (branch.shares.length > 0) {
-    const most = Math.max(...branch.shares.map((share) => usedAt(block, share, row)));
+    const { most, second, k } = greatestOf(block, row);
     if (most > 1 + 2 * guardShare) verdicts.holds[row] = 0;
     else if (most > 1 - 2 * guardShare) decideShares(block, row);
-    breakTie(block, row);
+    if (most - second <= guardShare * Math.abs(most)) breakTie(block, row);
+    else verdicts.governs[row] = k;
   }
   for (const { node, at, edge } of branch.pressing) {
     const left = figureAt(block, at, row);

@@ -28,12 +28,16 @@ function rankedOf({ branch: { shares, ranked }, ...block }: AnsweredBlock): read
 }
 
 /** Which check is closest to its limit, and whether it is within: both are read off the shares used, in one loop where there are up to four. */
-function judgeShares(block: AnsweredBlock): void {
+function judgeShares(block: AnsweredBlock, waits: (row: number) => boolean): void {
   const { branch, rows, verdicts } = block;
   const { most, second, governs, holds } = verdicts;
   const held = branch.overAnyway ? 0 : 1;
-  const nearLimit = (row: number): void => decideShares(block, row);
-  const nearTie = (row: number): void => breakTie(block, row);
+  const nearLimit = (row: number): void => {
+    if (!waits(row)) decideShares(block, row);
+  };
+  const nearTie = (row: number): void => {
+    if (!waits(row)) breakTie(block, row);
+  };
   const shares = rankedOf(block);
   const [a] = shares;
   if (a === undefined) holds.fill(held, 0, rows);
@@ -97,10 +101,10 @@ export function evaluateBlock(
     return;
   }
   const block = runBranch(way, columns, rows, verdicts, figuresOf);
-  const onABound = verdicts.marked;
-  judgeShares(block);
+  const someOnABound = verdicts.marked;
+  const onABound = (row: number): boolean => someOnABound && verdicts.marks[row] === mark.exact;
+  judgeShares(block, onABound);
   for (const { node, at, edge } of way.reserves)
     below(columnOf(block, at, verdicts.spare), edge, verdicts.holds, rows, (row) => decideReserve(block, node, row));
-  if (onABound)
-    for (let row = 0; row < rows; row += 1) if (verdicts.marks[row] === mark.exact) judgeOnABound(block, row);
+  if (someOnABound) for (let row = 0; row < rows; row += 1) if (onABound(row)) judgeOnABound(block, row);
 }

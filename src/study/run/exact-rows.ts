@@ -1,7 +1,8 @@
 /** Exact figures of single rows, for comparisons that doubles cannot decide. */
+import type { Check } from '../../ratings/index.js';
 import { type Decision, decimalReading, holdsFor, type Node, readOperation } from '../../trace/index.js';
 import type { Decimal } from '../../units/index.js';
-import { compareDecimals } from '../../units/internal.js';
+import { compareDecimals, zero } from '../../units/internal.js';
 import type { DecisionMemo } from './decision-memo.js';
 
 /** The exact figures of a row, by path: the leaves that vary take them. */
@@ -33,12 +34,12 @@ export class ExactRows {
   }
 
   /** -1, 0 or 1: how two shares used compare on a row, as loads times limits. Of one load that presses the limits alone tell. */
-  orderOfShares(row: number, load: Node, limit: Node, otherLoad: Node, otherLimit: Node): -1 | 0 | 1 {
-    const figure = this.figure(row, load);
-    if (load === otherLoad && figure.isPositive() && !figure.isZero()) return this.order(row, otherLimit, limit);
+  orderOfShares(row: number, a: Check, b: Check): -1 | 0 | 1 {
+    const load = this.figure(row, a.load.why);
+    if (a.load.why === b.load.why && load.gt(zero)) return this.order(row, b.limit.why, a.limit.why);
     return compareDecimals(
-      figure.times(this.figure(row, otherLimit)),
-      this.figure(row, otherLoad).times(this.figure(row, limit)),
+      load.times(this.figure(row, b.limit.why)),
+      this.figure(row, b.load.why).times(this.figure(row, a.limit.why)),
     );
   }
 

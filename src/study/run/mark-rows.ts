@@ -4,59 +4,87 @@ import { outsideFour, outsideTwo } from '../tape/loops/bound-loops.js';
 import type { Block } from './block.js';
 import { mark, setMark } from './row-marks.js';
 
-const valueAt = ({ columns }: Block, column: number, row: number): number =>
-  (columns[column] as Float64Array)[row] as number;
+const never = Number.POSITIVE_INFINITY;
+const none: readonly DecisionBound[] = [];
 
-const isInside = (block: Block, { column, low, high }: ColumnBound, row: number): boolean => {
-  const x = valueAt(block, column, row);
-  return x >= low && x <= high;
-};
+/** Comparisons that doubles cannot decide, in their order. */
+const inOrder = (near: DecisionBound[]): DecisionBound[] => near.sort((a, b) => a.turn - b.turn);
 
-const inOrder = (a: DecisionBound, b: DecisionBound): number => a.turn - b.turn;
+/** The marks of the rows of a block, one by one. */
+class Marking {
+  private readonly columns: readonly Float64Array[];
+  /** The comparisons of a row that doubles cannot decide; a list is made for the rows that have some. */
+  private near: readonly DecisionBound[] = none;
 
-/** The first decision on a column that falls out otherwise for a figure, if one does before `turn`; what doubles cannot tell goes to `near`. */
-function firstOther({ decisions }: DecidedBound, x: number, turn: number, near: DecisionBound[]): number {
-  for (const decision of decisions) {
-    if (decision.turn >= turn) return turn;
-    if (x >= decision.low && x <= decision.high) continue;
-    const outcome = outcomeFor(decision, x);
-    if (outcome === 'another branch') return decision.turn;
-    if (outcome === 'too near to tell') near.push(decision);
+  constructor(
+    private readonly block: Block,
+    private readonly inputBounds: readonly ColumnBound[],
+    private readonly bounds: readonly DecidedBound[],
+  ) {
+    this.columns = bounds.map(({ column }) => block.columns[column] as Float64Array);
   }
-  return turn;
-}
 
-/**
- * The mark of a row outside some bound. Of the decisions that fall out otherwise the first one counts: the recorded program goes
- * another way there. Comparisons that doubles cannot decide are asked in decimals, those before it only.
- */
-function markOf(block: Block, row: number): number {
-  const { inputBounds, tape } = block.branch;
-  for (const bound of inputBounds) if (!isInside(block, bound, row)) return mark.elsewhere;
-  let turn = Number.POSITIVE_INFINITY;
-  const near: DecisionBound[] = [];
-  for (const bound of tape.bounds) {
-    const x = valueAt(block, bound.column, row);
-    if (!(x >= bound.low && x <= bound.high)) turn = firstOther(bound, x, turn, near);
+  /** Marks a row outside some bound, if it has no mark. */
+  readonly found = (row: number): void => {
+    if (this.block.verdicts.marks[row] !== 0) return;
+    const as = this.markOf(row);
+    if (as !== 0) setMark(this.block.verdicts, row, as);
+  };
+
+  /**
+   * Of the decisions that fall out otherwise the first one counts: the recorded program goes another way there. Comparisons that
+   * doubles cannot decide are asked in decimals, those before it only.
+   */
+  private markOf(row: number): number {
+    const { inputBounds, bounds, columns, block } = this;
+    for (let k = 0; k < inputBounds.length; k += 1) {
+      const { column, low, high } = inputBounds[k] as ColumnBound;
+      const x = (block.columns[column] as Float64Array)[row] as number;
+      if (!(x >= low && x <= high)) return mark.elsewhere;
+    }
+    let turn = never;
+    this.near = none;
+    for (let k = 0; k < bounds.length; k += 1) {
+      const bound = bounds[k] as DecidedBound;
+      const x = (columns[k] as Float64Array)[row] as number;
+      if (!(x >= bound.low && x <= bound.high)) turn = this.firstOther(bound.decisions, x, turn);
+    }
+    const asked = this.near.length > 0;
+    if (asked) turn = this.firstAsked(row, turn);
+    if (turn === never) return asked ? mark.exact : 0;
+    block.verdicts.turns[row] = turn;
+    return mark.otherWay;
   }
-  const other = near.sort(inOrder).find((each) => each.turn < turn && !block.exact.asRecorded(row, each.decision));
-  turn = other?.turn ?? turn;
-  if (turn === Number.POSITIVE_INFINITY) return near.length === 0 ? 0 : mark.exact;
-  block.verdicts.turns[row] = turn;
-  return mark.otherWay;
+
+  /** The first decision on a column that falls out otherwise for a figure, if one does before `turn`. */
+  private firstOther(decisions: readonly DecisionBound[], x: number, turn: number): number {
+    for (let k = 0; k < decisions.length; k += 1) {
+      const decision = decisions[k] as DecisionBound;
+      if (decision.turn >= turn) return turn;
+      if (x >= decision.low && x <= decision.high) continue;
+      const outcome = outcomeFor(decision, x);
+      if (outcome === 'another branch') return decision.turn;
+      if (outcome === 'too near to tell') this.near = [...this.near, decision];
+    }
+    return turn;
+  }
+
+  private firstAsked(row: number, turn: number): number {
+    for (const each of inOrder([...this.near])) {
+      if (each.turn >= turn) return turn;
+      if (!this.block.exact.asRecorded(row, each.decision)) return each.turn;
+    }
+    return turn;
+  }
 }
 
 /** Marks every row outside a bound. */
 export function markOutsiders(block: Block): void {
   const {
-    branch: { allBounds },
+    branch: { allBounds, inputBounds, tape },
     rows,
-    verdicts,
   } = block;
-  const found = (row: number): void => {
-    const as = verdicts.marks[row] === 0 ? markOf(block, row) : 0;
-    if (as !== 0) setMark(verdicts, row, as);
-  };
+  const { found } = new Marking(block, inputBounds, tape.bounds);
   const values = ({ column }: ColumnBound): Float64Array => block.columns[column] as Float64Array;
   let k = 0;
   for (; k + 2 < allBounds.length; k += 4) {

@@ -5,7 +5,7 @@
  * sent where rows that left there before were answered, and from there on again. Where nobody left before, one row is tried on every
  * tape, and recorded if none answers it; the others that left there follow it.
  */
-import type { Leaving } from './row-groups.js';
+import { type Leaving, leavingRows } from './row-groups.js';
 import type { OnTape } from './rows-on-tape.js';
 import type { OtherWays, Way } from './tapes.js';
 
@@ -15,8 +15,14 @@ export interface RowRun {
   readonly specAt: (row: number) => unknown;
 }
 
-/** Tapes that rows are sent to, one after the other, before they are tried on all: more than that go in circles. */
-const mostSent = 200;
+/** Tapes that rows are sent to, one after the other, before they are tried on all: a row that is sent further goes in a circle. */
+const mostSent = 12;
+
+/** Rows that wait for a way, and how many they were sent to before. */
+interface Waiting {
+  readonly rows: number[];
+  sent: number;
+}
 
 /** Rows that left a way at the same decision, where nobody left before. */
 interface Lost {
@@ -30,7 +36,7 @@ class Search {
   /** Rows to be assessed one by one. */
   readonly alone: number[] = [];
   exactRows = 0;
-  private readonly queue = new Map<Way, number[]>();
+  private readonly queue = new Map<Way, Waiting>();
   private readonly lost: Lost[] = [];
 
   constructor(
@@ -39,10 +45,10 @@ class Search {
   ) {}
 
   /** Sends rows on from where they left. */
-  leave(way: Way, leaving: Leaving): void {
+  leave(way: Way, leaving: Leaving, sent = 0): void {
     for (const [turn, rows] of leaving) {
-      const to = this.ways.after(way, turn);
-      if (to !== undefined) this.send(to, rows);
+      const to = sent < mostSent ? this.ways.after(way, turn) : undefined;
+      if (to !== undefined) this.send(to, rows, sent + 1);
       else this.lose(way, turn, rows);
     }
   }
@@ -50,32 +56,31 @@ class Search {
   private lose(way: Way, turn: number, rows: readonly number[]): void {
     const others = this.lost.find((each) => each.way === way && each.turn === turn);
     if (others === undefined) this.lost.push({ way, turn, rows: [...rows] });
-    else others.rows.push(...rows);
+    else for (const row of rows) others.rows.push(row);
   }
 
-  private send(to: Way, rows: readonly number[]): void {
+  private send(to: Way, rows: readonly number[], sent: number): void {
     const waiting = this.queue.get(to);
-    if (waiting === undefined) this.queue.set(to, [...rows]);
-    else waiting.push(...rows);
+    if (waiting === undefined) this.queue.set(to, { rows: [...rows], sent });
+    else {
+      for (const row of rows) waiting.rows.push(row);
+      waiting.sent = Math.max(waiting.sent, sent);
+    }
   }
 
   /** Runs the rows that were sent somewhere, then looks for the lost ones, until all have an answer or are alone. */
   all(): void {
-    for (let sent = 0; ; ) {
+    for (;;) {
       const [next] = this.queue;
       if (next === undefined) {
         const lost = this.lost.pop();
         if (lost === undefined) return;
         this.find(lost);
-        sent = 0;
         continue;
       }
-      const [way, rows] = next;
+      const [way, { rows, sent }] = next;
       this.queue.delete(way);
-      sent += 1;
-      const leaving = this.runOn(way, rows);
-      if (sent < mostSent) this.leave(way, leaving);
-      else for (const some of leaving.values()) this.lose(way, -1, some);
+      this.leave(way, this.runOn(way, rows), sent);
     }
   }
 
@@ -89,7 +94,7 @@ class Search {
       if (others.length > 0) this.lose(from, turn, others);
     } else {
       this.ways.leads(from, turn, found);
-      if (others.length > 0) this.send(found, others);
+      if (others.length > 0) this.send(found, others, 0);
     }
   }
 
@@ -113,9 +118,8 @@ class Search {
 
   private runOn(way: Way, rows: readonly number[]): Leaving {
     const { otherWay, exactRows } = this.rowRun.run(way, rows);
-    let left = 0;
-    for (const some of otherWay.values()) left += some.length;
-    if (left < rows.length) this.ways.answered(way, rows.length - left);
+    const answered = rows.length - leavingRows(otherWay);
+    if (answered > 0) this.ways.answered(way, answered);
     this.exactRows += exactRows;
     return otherWay;
   }

@@ -69,6 +69,13 @@ export function gather(from: Float64Array, to: Float64Array, places: readonly nu
 /** Rows that take another branch, by the place of the decision at which they leave the recorded program. */
 export type Leaving = ReadonlyMap<number, readonly number[]>;
 
+/** How many rows leave. */
+export function leavingRows(leaving: Leaving): number {
+  let count = 0;
+  for (const rows of leaving.values()) count += rows.length;
+  return count;
+}
+
 /** Marked rows by what is to be done with them; exact ones are done already, and counted once with the whole ones. */
 export function sortMarked(
   { marks, turns }: BlockVerdicts,

@@ -70,16 +70,13 @@ function putReason({ reasons }: Buffers, index: number, count: number, places: r
 /** Verdicts, attention and governing checks to the places of their rows. */
 function putVerdicts(
   { verdict, attention, governs, verdicts }: Buffers,
-  { shares, otherwise, attention: asks }: Extract<Way, { kind: 'answered' }>,
+  { shares, names, otherwise, attention: asks }: Extract<Way, { kind: 'answered' }>,
   governing: Names,
   tags: Names,
   count: number,
   placeOf: (j: number) => number,
 ): void {
-  const own =
-    shares.length === 0
-      ? [governing.indexOf('nothing checked')]
-      : shares.map((share) => governing.indexOf(nameOfTie([share])));
+  const own = names.length === 0 ? [governing.indexOf('nothing checked')] : names.map(governing.indexOf);
   const [bits, over, held] = [bitsOf(asks, tags), verdictCode('over'), verdictCode(otherwise)];
   for (let j = 0; j < count; j += 1) {
     const i = placeOf(j);

@@ -11,8 +11,8 @@ import { type Names, namesOf } from './name-index.js';
 import { onOtherWays } from './other-ways.js';
 import type { Points } from './points.js';
 import { reasonOf } from './reason.js';
-import { allPlaces, type Group, groupsOf } from './row-groups.js';
-import { fromAssessment, type WholeRow } from './rows-by-assess.js';
+import { allPlaces, type Group, groupsOf, leavingRows } from './row-groups.js';
+import { type AsNumber, fromAssessment, type WholeRow } from './rows-by-assess.js';
 import { type OnTape, rowsOnTape } from './rows-on-tape.js';
 import { type Summary, Tally } from './summary.js';
 import type { Tapes, Way } from './tapes.js';
@@ -96,10 +96,14 @@ export class Runner {
       for (const i of all) this.wholeRow(buffers, start, i);
       return { figures: buffers.figures, exactRows: all.length };
     }
-    const done = this.onTape(buffers, start, rows, first, places);
+    const ways = this.tapes.otherWays(indexes);
+    const way = ways.begin() ?? first;
+    const count = places?.length ?? rows;
+    const done = this.onTape(buffers, start, count, way, places);
+    ways.answered(way, count - leavingRows(done.otherWay));
     if (done.otherWay.size === 0) return done;
-    const found = onOtherWays(first, done.otherWay, this.tapes.otherWays(indexes), {
-      run: (way, some) => this.onTape(buffers, start, some.length, way, some),
+    const found = onOtherWays(way, done.otherWay, ways, {
+      run: (next, some) => this.onTape(buffers, start, some.length, next, some),
       specAt: (i) => this.points.keptSpecAt(start + i),
     });
     for (const i of found.rest) this.wholeRow(buffers, start, i);
@@ -134,8 +138,8 @@ export class Runner {
   }
 
   /** What `assess` says of the spec of a row. */
-  assessed(row: number): Either<StudyFailure, WholeRow> {
+  assessed(row: number, asNumber?: AsNumber): Either<StudyFailure, WholeRow> {
     const assessed = this.tapes.assessed(this.points.keptSpecAt(row));
-    return isLeft(assessed) ? assessed : fromAssessment(assessed.right, this.names, this.measure);
+    return isLeft(assessed) ? assessed : fromAssessment(assessed.right, this.names, this.measure, asNumber);
   }
 }

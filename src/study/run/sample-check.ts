@@ -4,7 +4,7 @@ import type { StudyFailure, TapeMismatch } from '../errors.js';
 import { uniformAt } from '../plan/chance.js';
 import type { Chunk } from './buffers.js';
 import { reasonOf } from './reason.js';
-import type { WholeRow } from './rows-by-assess.js';
+import { forComparing, type WholeRow } from './rows-by-assess.js';
 import type { Runner } from './runner.js';
 import { tagsOf, verdictNames } from './verdict-codes.js';
 
@@ -45,7 +45,7 @@ export function checkSample(runner: Runner, names: readonly string[], count: num
   for (const row of sampledRows(count)) {
     const [chunk] = runner.run(row, row + 1);
     if (chunk === undefined) continue;
-    const found = differenceIn(chunk, runner.assessed(row), names);
+    const found = differenceIn(chunk, runner.assessed(row, forComparing), names);
     if (found !== undefined) return { chapter: 'study', tag: 'TapeMismatch', row, ...found };
   }
   return undefined;

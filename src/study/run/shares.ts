@@ -75,10 +75,11 @@ function isAbove({ line: a }: Share, { line: b }: Share, bounds: readonly Column
 export function ranked(
   shares: readonly Share[],
   bounds: readonly ColumnBound[],
-): { readonly shares: readonly Share[]; readonly ranked: number } {
+): { readonly shares: readonly Share[]; readonly ranked: number; readonly names: readonly string[] } {
   const below = shares.filter((share) => shares.some((other) => isAbove(other, share, bounds)));
   const first = shares.filter((share) => !below.includes(share));
-  return { shares: [...first, ...below], ranked: first.length };
+  const sorted = [...first, ...below];
+  return { shares: sorted, ranked: first.length, names: sorted.map((share) => nameOfTie([share])) };
 }
 
 /** Whether a reserve is above zero wherever the decisions fall out as recorded. */

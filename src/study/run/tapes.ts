@@ -11,6 +11,8 @@ const mostWays = 400;
 
 /** Further tapes of one alternative, one for each combination of branches that the program takes. */
 export interface OtherWays {
+  /** The way to begin a block with: the one that answered the most rows of the block before. */
+  readonly begin: () => Way | undefined;
   /** Those recorded so far, the one that has answered the most rows first. */
   readonly known: () => readonly Way[];
   /** Records a tape from the spec of a row: `no more` at the limit. */
@@ -63,15 +65,23 @@ function waysBy(record: (spec: unknown) => Recording): OtherWays {
   const counts = new Map<Way, number>();
   const exits = new Map<Way, Map<number, Way>>();
   let order: Way[] = [];
+  let lately = new Map<Way, number>();
   return {
+    begin: () => {
+      let [best, most]: [Way | undefined, number] = [undefined, 0];
+      for (const [way, rows] of lately) if (rows > most) [best, most] = [way, rows];
+      lately = new Map();
+      return best;
+    },
     known: () => {
       order = order.sort((a, b) => (counts.get(b) ?? 0) - (counts.get(a) ?? 0));
       return order;
     },
-    record: (spec) => (order.length >= mostWays ? 'no more' : record(spec)),
+    record: (spec) => (order.length > mostWays ? 'no more' : record(spec)),
     answered: (way, rows) => {
       const count = counts.get(way);
       counts.set(way, (count ?? 0) + rows);
+      lately.set(way, (lately.get(way) ?? 0) + rows);
       if (count === undefined) order.push(way);
     },
     after: (way, turn) => exits.get(way)?.get(turn),

@@ -90,6 +90,14 @@ export interface DecidedBound extends ColumnBound {
 export const byColumn = (bounds: readonly DecisionBound[]): readonly DecidedBound[] =>
   tightened(bounds).map((bound) => ({ ...bound, decisions: bounds.filter(({ column }) => column === bound.column) }));
 
+/** Ends outside of which no row takes the recorded branches: of all decisions but those that have one outcome on both sides of a tie. */
+export const sureBounds = (bounds: readonly DecidedBound[]): readonly ColumnBound[] =>
+  tightened(
+    bounds.flatMap(({ decisions }) =>
+      decisions.filter(({ decision: { comparison } }) => holdsFor(-1, comparison) !== holdsFor(1, comparison)),
+    ),
+  );
+
 /** The ends of `times x column + plus` where the column stays in its bounds. */
 export function rangeOf(
   { column, times, plus }: { readonly column: number; readonly times: number; readonly plus: number },

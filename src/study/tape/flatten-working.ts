@@ -3,7 +3,7 @@ import type { Computed, Decision, Node } from '../../trace/index.js';
 import { doubleOf } from '../../units/internal.js';
 import { bandOf, type DecisionBound, interiorOf, onColumn } from './bounds.js';
 import { columnForm, type Form, formKey, gapOf, inDoubles, isFixed, linearStep, numberForm } from './linear-forms.js';
-import { linearRuns, type Target } from './loops/linear-runs.js';
+import { linearRuns, type Placed, runsBySources } from './loops/linear-runs.js';
 import type { Scaled } from './loops/step-loops.js';
 import { type Argument, type Operand, runsOf, type Step } from './steps.js';
 
@@ -97,7 +97,7 @@ export class Flattening {
     return terms.size === 1 && at.isZero() && times?.eq(1) === true ? column : this.columns.get(formKey({ at, terms }));
   }
 
-  private placed(form: Form): { readonly sources: readonly number[]; readonly target: Target } {
+  private placed(form: Form): Placed {
     const { at, columns, times, direction } = inDoubles(form);
     const column = this.registers++;
     this.columns.set(formKey(form), column);
@@ -132,17 +132,8 @@ export class Flattening {
 
   /** Columns for forms that have none; those of the same columns run together. */
   private place(forms: readonly Form[]): void {
-    const groups = new Map<string, { sources: readonly number[]; targets: Target[] }>();
-    for (const form of forms) {
-      if (this.plainColumn(form) !== undefined) continue;
-      const { sources, target } = this.placed(form);
-      const key = sources.join();
-      const group = groups.get(key) ?? { sources, targets: [] };
-      group.targets.push(target);
-      groups.set(key, group);
-    }
-    for (const { sources, targets } of groups.values())
-      for (const run of linearRuns(sources, targets)) this.steps.push({ run });
+    const placed = forms.flatMap((form) => (this.plainColumn(form) === undefined ? [this.placed(form)] : []));
+    for (const run of runsBySources(placed)) this.steps.push({ run });
   }
 
   /** The operands of the outputs; outputs of the same columns run together, last. */

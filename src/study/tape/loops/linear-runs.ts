@@ -109,3 +109,21 @@ export function linearRuns(sources: readonly number[], targets: readonly Target[
   }
   return runs;
 }
+
+/** A target and the columns it is made of. */
+export interface Placed {
+  readonly sources: readonly number[];
+  readonly target: Target;
+}
+
+/** The runs for targets of any columns: those of the same columns run together. */
+export function runsBySources(placed: readonly Placed[]): readonly Run[] {
+  const groups = new Map<string, { readonly sources: readonly number[]; readonly targets: Target[] }>();
+  for (const { sources, target } of placed) {
+    const key = sources.join();
+    const group = groups.get(key) ?? { sources, targets: [] };
+    group.targets.push(target);
+    groups.set(key, group);
+  }
+  return [...groups.values()].flatMap(({ sources, targets }) => linearRuns(sources, targets));
+}
