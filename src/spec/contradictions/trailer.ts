@@ -1,9 +1,10 @@
 /** Contradictions of the trailer as a whole: the ends of its deck, its tongue, its band, what grows, where its ramps can be set. */
+import { inInches } from '../../trace/index.js';
 import { collected, editDistance, nearestKeys, orNone } from '../../units/internal.js';
 import type { Problem } from '../errors.js';
 import type { DecodedCurb } from '../types/curb.js';
 import type { DecodedTrailer } from '../types/trailer.js';
-import { type Found, inOrder, type Partly } from './found.js';
+import { type Found, inOrder, nothingFound, type Partly } from './found.js';
 
 /** Names of lines that grow and that no line of frame or deck has. */
 function growsWithout({ grows, frame, deck }: Partly<DecodedCurb>): readonly Problem[] {
@@ -22,10 +23,25 @@ function growsWithout({ grows, frame, deck }: Partly<DecodedCurb>): readonly Pro
   });
 }
 
+/** With none at either end there are pieces only where they stand closer than the run is long. */
+function spacedWithin({ frame = [] }: Partly<DecodedCurb>): readonly Found[] {
+  return frame.map((line, i) => {
+    if (line === undefined || !('spacing' in line) || line.rule !== 'none at either end') return nothingFound;
+    const { spacing, over } = line;
+    const path = `trailer.curb.frame.${i}`;
+    return inOrder([`${path}.spacing`, 'the spacing', spacing && inInches('spacing', spacing)], '<', [
+      `${path}.over`,
+      'the run, with none at either end',
+      over && inInches('run', over),
+    ]);
+  });
+}
+
 /** Contradictions of the trailer. */
 export function trailerContradictions({ curb, deck, guideline, ramps }: Partly<DecodedTrailer>): Found {
   const setting = ramps?.setting;
   const found = [
+    ...spacedWithin(curb ?? {}),
     inOrder(['trailer.curb.tongue', 'the tongue load', curb?.tongue], '<=', [
       'trailer.curb.weight',
       'the weight of the empty trailer',

@@ -38,4 +38,17 @@ describe('told at both of their keys', () => {
     expect(paths(['rules.labelGcwr', '11,799 lb'])).toEqual(['tow.gvwr', 'rules.labelGcwr']);
     expect(paths(['rules.labelGcwr', '11,800 lb'])).toEqual([]);
   });
+  it('crossmembers further apart than their run, with none at either end', () => {
+    const line = {
+      name: 'crossmembers',
+      member: 'C3X4.1',
+      length: '82 in',
+      over: '10 ft',
+      from: '62 in',
+      rule: 'none at either end',
+    };
+    const at = 'trailer.curb.frame.3';
+    expect(paths([at, { ...line, spacing: '120 in' }])).toEqual([`${at}.spacing`, `${at}.over`]);
+    expect(paths([at, { ...line, spacing: '119 in' }])).toEqual([]);
+  });
 });
