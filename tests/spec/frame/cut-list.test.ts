@@ -188,7 +188,7 @@ describe('what cannot be read', () => {
     ['a member of no kind', line({ member: { beam: 'W8x10' } }), 'wrong kind', 'frame.0.member'],
     ['a member of two kinds', line({ member: { flatBar: {}, board: {} } }), 'wrong kind', 'frame.0.member'],
     ['a material unknown', bar({ material: 'unobtainium' }), 'unreadable', 'frame.0.member.flatBar.material'],
-    ['a bar without width', bar({ width: '0 in' }), 'refused', 'frame.0.member.flatBar.width'],
+    ['a bar without width', bar({ width: '0 in' }), 'out of range', 'frame.0.member.flatBar.width'],
     ['a count rule unknown', [{ ...frame[1], rule: 'about every' }], 'wrong kind', 'frame.0.rule'],
     ['a wood by nothing', board({ wood: { species: 'Oak' } }), 'wrong kind', 'frame.0.member.board.wood'],
     ['a species of no table', board({ wood: { ...oak, species: 'Balsa' } }), 'refused', 'frame.0.member.board.wood'],
@@ -249,11 +249,9 @@ describe('what cannot be read', () => {
     expect(cutListCodec.is(list)).toBe(true);
     expect(rightOf(decodeCutList(cutListCodec.encode(list), 'frame'))).toEqual(list);
   });
-  it('a spacing below zero is refused when it is weighed, at its place in the spec', () => {
-    expect(leftOf(frameWeight(rightOf(decodeCutList([{ ...frame[1], spacing: '-16 in' }], 'frame'))))).toMatchObject({
-      tag: 'OutsideItsRange',
-      path: 'frame.0.spacing',
-    });
+  it('a spacing below zero is refused at its key', () => {
+    const { problems } = leftOf(decodeCutList([{ ...frame[1], spacing: '-16 in' }], 'frame'));
+    expect(problems.map(({ path, fault }) => [path, fault])).toEqual([['frame.0.spacing', 'out of range']]);
   });
   it('decks and surfaces', () => {
     expect(leftOf(decodeDeck([{ ...deck[0], surface: { sheet: { gauge: 10 } } }], 'deck'))).toMatchObject({
