@@ -83,7 +83,7 @@ const combination = (sizes: readonly number[], n: number): readonly number[] =>
  *
  * Not a probability that a trailer is safe: it says how far stated figures and their spread allow the verdict.
  *
- * @param plan the spec, its alternatives and options, and distributions of figures; how many runs and the seed
+ * @param asked the spec, its alternatives and options, and distributions of figures; how many runs and the seed
  * @returns the builds, the surest first; Left as `study`
  * @example orThrow(chances({ base: spec, vary: { 'cargo.0.weight': normal('8,000 lb', '200 lb') }, runs: 100, seed: 1 })).builds.length // 1
  * @source binomial standard error, common random numbers: any textbook of simulation; from memory
