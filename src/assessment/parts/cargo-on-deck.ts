@@ -9,7 +9,7 @@ import type { OpenQuestion } from './open-questions.js';
 import { wantingOf } from './wanting-keys.js';
 import type { Weighed } from './weights.js';
 
-/** A piece without a window of its own: its ends, or at least its balance point, between the ends of the deck. */
+/** The ends of each piece, or at least its balance point, are between the ends of the deck; asked whether it has a window or not. */
 function offDeck({ trailer: { deck }, cargo = [] }: DecodedSpec, { cargo: placed }: Weighed): OnDeck {
   if (deck === undefined) return { attention: [], notChecked: [], decisions: [] };
   const [from, to] = [inInches('deck front end', deck.front), inInches('deck rear end', deck.rear)];
@@ -18,7 +18,6 @@ function offDeck({ trailer: { deck }, cargo = [] }: DecodedSpec, { cargo: placed
   const decisions: Decision[] = [];
   for (const [index, piece] of cargo.entries()) {
     const { name, length, balancePoint } = piece;
-    if (length !== undefined && balancePoint !== undefined) continue; // its window asks the deck
     const covered = coveredBy(piece, index);
     const item = placed[index];
     const point = item && inInches(`${name} position`, item.at);

@@ -36,7 +36,7 @@ describe('attention', () => {
     [
       'a machine that stands over the end of the deck, though every rating holds',
       [['cargo.0.length', '190 in']],
-      ['NoPlace'],
+      ['NoPlace', 'PieceOffDeck'],
     ],
     [
       'a machine that stands over the front of the deck',
@@ -45,7 +45,7 @@ describe('attention', () => {
         ['cargo.0.front', '61 in'],
         ['cargo.0.length', '238 in'],
       ],
-      ['OutsideWindow'],
+      ['OutsideWindow', 'PieceOffDeck'],
     ],
     ['tiedowns that are too weak', [['cargo.0.tiedowns', [chain, chain, chain, chain]]], ['Tiedowns']],
     ['tiedowns that are too few', [['cargo.0.tiedowns', [tiltDeckTie(), tiltDeckTie(), tiltDeckTie()]]], ['Tiedowns']],

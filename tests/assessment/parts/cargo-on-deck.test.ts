@@ -36,10 +36,16 @@ describe('against the ends of the deck', () => {
     ['its front face and its length', roller({ front: '180.1 in', length: '60 in' }), true],
     ['the same, flush with the end', roller({ front: '180 in', length: '60 in' }), false],
     ['its front over the front end', roller({ front: '19 in', length: '60 in' }), true],
+    ['all three, beside the window that it has', shaped('215 in'), true],
     ['its balance point alone, behind the deck', roller({ at: '240.1 in' }), true],
     ['its balance point alone, on the deck', roller({ at: '240 in' }), false],
   ])('told by %s', (_, piece, off) => {
     expect(tags(on([piece])).includes('PieceOffDeck')).toBe(off);
+  });
+  it('without a window too: no axle is told, and the machine still hangs over the end', () => {
+    const spec = { trailer: { hitch: 'ball', axles: [{}], deck: { front: '20 in', rear: '240 in' } } };
+    const answer = rightOf(assessJson({ ...spec, cargo: [shaped('215 in')] }));
+    expect([answer.placement.pieces, tags(answer)]).toEqual([[], ['PieceOffDeck']]);
   });
   it('asks only for what is not told', () => {
     expect(open(on([roller({ at: '100 in', length: '60 in' })]))).toContain('on-deck: its balance point');
