@@ -58,7 +58,9 @@ describe('sureness of the example', () => {
   it('prints what is not sure and what to weigh', () => {
     const text = surenessText(rightOf(sureness(assessment)));
     expect(text).toContain('not sure: tongue against ball mount tongue, reserve');
-    expect(text).toContain('weigh or measure next: cargo.0.balancePoint (now good to 2 in)');
+    expect(text.replace(/\s+/g, ' ')).toContain(
+      'weigh or measure next: excavator balance point (cargo.0.balancePoint), now good to 2 in',
+    );
     expect(text.split('\n').filter((line) => line.length > 80)).toEqual([]);
   });
 });
