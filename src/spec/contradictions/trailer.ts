@@ -41,7 +41,7 @@ function spacedWithin({ frame = [] }: Partly<DecodedCurb>): readonly Found[] {
 export function trailerContradictions({ curb, deck, guideline, ramps }: Partly<DecodedTrailer>): Found {
   const setting = ramps?.setting;
   const found = [
-    ...spacedWithin(curb ?? {}),
+    ...spacedWithin(orNone(curb)),
     inOrder(['trailer.curb.tongue', 'the tongue load', curb?.tongue], '<=', [
       'trailer.curb.weight',
       'the weight of the empty trailer',
