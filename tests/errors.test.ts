@@ -45,7 +45,18 @@ describe('the errors of a broad set of broken specs', () => {
   it('are many, and of many kinds', () => {
     expect(everyErrorIsPlain).toBe(true);
     expect(refusals.length).toBeGreaterThan(1000);
-    expect(new Set(refusals.map(({ tag }) => tag)).size).toBeGreaterThan(7);
+    const problems = refusals.flatMap((error) => ('problems' in error ? error.problems : []));
+    expect([...new Set(problems.map(({ fault }) => fault))].sort()).toEqual([
+      'contradiction',
+      'missing',
+      'no unit',
+      'out of range',
+      'refused',
+      'unknown key',
+      'unreadable',
+      'wrong kind',
+    ]);
+    expect(new Set(problems.map(({ path }) => path)).size).toBeGreaterThan(100);
   });
   it('go through a clone and through JSON as they are, and get their words there', () => {
     for (const error of refusals) {
