@@ -1,9 +1,9 @@
 /** Two statements of a spec that cannot both be so: one of them was read wrongly, and every answer built on either would be a guess. */
 
-import { collected, orNone } from '../units/internal.js';
+import { orNone } from '../units/internal.js';
 import { axleContradictions, orderOfAxles } from './contradictions/axles.js';
 import { cargoContradictions } from './contradictions/cargo.js';
-import type { Found, Partly } from './contradictions/found.js';
+import { type Found, gathered, type Partly } from './contradictions/found.js';
 import { towContradictions } from './contradictions/tow.js';
 import { trailerContradictions } from './contradictions/trailer.js';
 import { type UndecodableSpec, undecodable } from './errors.js';
@@ -40,8 +40,7 @@ export function contradictionsIn(spec: Partly<DecodedSpec>): Contradictions {
     cargoContradictions(spec.cargo ?? []),
     towContradictions(spec.trailer?.hitch, orNone(spec.tow), orNone(spec.rules)),
   ];
-  const problems = collected(found, (each) => each.problems);
-  const decisions = collected(found, (each) => each.decisions);
+  const { problems, decisions } = gathered(found);
   const all = { problems, decisions, ...(problems.length > 0 && { error: undecodable(problems) }) };
   known.set(spec, all);
   return all;

@@ -5,7 +5,7 @@ export { boundOf, doubleOf, ofDecimal } from './figure.js';
 export { frozen } from './frozen.js';
 export { collected } from './lists.js';
 export { compareFigures, compareProducts, isBetween, signOfFigure } from './order.js';
-export { has, orNone, own } from './own.js';
+export { has, isRecord, orNone, own } from './own.js';
 export { remembered } from './remembered.js';
 export { editDistance, harmless, nearestKeys, wrapText } from './text.js';
 export {

@@ -1,5 +1,9 @@
 /** Keys of a record itself. What stands on a prototype, put there by anything else in the process, is not read. */
 
+/** A record that is no list, whatever its prototype. */
+export const isRecord = (input: unknown): input is Readonly<Record<string, unknown>> =>
+  typeof input === 'object' && input !== null && !Array.isArray(input);
+
 /** Whether a record of one of several forms is the one with this key of its own. */
 export const has = <T extends object, K extends string>(
   form: T,

@@ -1,6 +1,6 @@
 /** What must stand in a question that types did not check: JSON from elsewhere, a program without types. */
 import { wireQuantity } from './codec.js';
-import { own } from './own.js';
+import { isRecord, own } from './own.js';
 import type { Dimension } from './unit-list.js';
 import { inShort } from './words.js';
 
@@ -20,8 +20,6 @@ const is =
   (value, path) =>
     fits(value) ? undefined : { path, found: inShort(value), needed };
 
-const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
 const under = (path: string, key: string | number): string => (path === '' ? String(key) : `${path}.${key}`);
 
 export const anything: Form = () => undefined;

@@ -1,6 +1,5 @@
 /** A scratch app from the packed tarball: type checked strictly, bundled, and used in Chromium as a person would. */
-import { cpSync, mkdtempSync, readFileSync, realpathSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { cpSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
@@ -8,12 +7,12 @@ import type { Browser, Page } from 'playwright-core';
 import ts from 'typescript';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { browserIsThere, launch } from '../helpers/browser.js';
-import { install, tarball } from '../helpers/packed.js';
+import { installPackage, scratchFolder } from '../helpers/consumer.js';
 
-const scratch = realpathSync(mkdtempSync(join(tmpdir(), 'trailer-ratings-form-')));
+const scratch = scratchFolder('form');
 const form = join(import.meta.dirname, 'form');
 beforeAll(async () => {
-  install(await tarball(), scratch, ['decimal.js', 'fp-ts', 'io-ts']);
+  await installPackage(scratch);
   cpSync(form, scratch, { recursive: true });
 }, 900_000);
 afterAll(() => rmSync(scratch, { recursive: true, force: true }));

@@ -1,15 +1,11 @@
 /** From a JSON value to a plain answer, or the first place where it is none. */
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
-import { inShort, own } from '../../units/internal.js';
+import { inShort, isRecord, own } from '../../units/internal.js';
 import type { NotAnAnswer, OtherAnswerVersion } from '../errors.js';
 import { answerShape, nodeShapes, type Shape, step } from './form.js';
 import { type Answer, answerFormat, answerVersion } from './shape.js';
 
 type Fault = { readonly path: string; readonly found: unknown; readonly needed: string } | undefined;
-type Fields = Readonly<Record<string, unknown>>;
-
-const isRecord = (value: unknown): value is Fields =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
 const at = (path: string, key: string | number): string => (path === '' ? `${key}` : `${path}.${key}`);
 
 function faultIn(value: unknown, shape: Shape, path: string): Fault {

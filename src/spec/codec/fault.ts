@@ -47,12 +47,4 @@ export function failedWith<A>(errors: t.Errors, partly: unknown): t.Validation<A
 /** What could be read of what has these faults. */
 export const readableOf = (errors: t.Errors): unknown => readable.get(errors);
 
-/** A record that is no list, whatever its prototype. */
-export const isRecord = (input: unknown): input is Readonly<Record<string, unknown>> =>
-  typeof input === 'object' && input !== null && !Array.isArray(input);
-
-/** An own key of a record: what its prototype has is not read. */
-export const own = (record: Readonly<Record<string, unknown>>, key: string): unknown =>
-  Object.hasOwn(record, key) ? record[key] : undefined;
-
-export { has } from '../../units/internal.js';
+export { has, isRecord, own } from '../../units/internal.js';

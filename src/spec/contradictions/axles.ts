@@ -4,10 +4,10 @@ import { type AxleParts, axleSystem } from '../../axles/index.js';
 import { tireLoadRating, wordsForTires } from '../../tires/index.js';
 import type { Derived } from '../../trace/index.js';
 import { fromWire, lb, roundCapacityDown, roundLoadUp, show } from '../../units/index.js';
-import { collected, orNone } from '../../units/internal.js';
+import { orNone } from '../../units/internal.js';
 import type { Problem } from '../errors.js';
 import type { DecodedAxle, DecodedTires } from '../types/axles.js';
-import { contradiction, type Found, inOrder, nothingFound, type Partly } from './found.js';
+import { contradiction, type Found, gathered, inOrder, nothingFound, type Partly } from './found.js';
 
 type Axle = Partly<DecodedAxle>;
 type Tires = Partly<DecodedTires>;
@@ -115,8 +115,5 @@ export function orderOfAxles(axles: readonly (Axle | undefined)[]): Found {
       axle?.at,
     ]);
   });
-  return {
-    problems: collected(found, ({ problems }) => problems),
-    decisions: collected(found, ({ decisions }) => decisions),
-  };
+  return gathered(found);
 }

@@ -1,9 +1,8 @@
 /** Contradictions of a piece of cargo: a place given twice, a balance point beyond its rear end, a low point behind its rear axle. */
 
-import { collected } from '../../units/internal.js';
 import type { Problem } from '../errors.js';
 import type { DecodedCargo } from '../types/cargo.js';
-import { contradiction, type Found, inOrder, nothingFound, type Partly } from './found.js';
+import { contradiction, type Found, gathered, inOrder, nothingFound, type Partly } from './found.js';
 
 type Cargo = Partly<DecodedCargo>;
 
@@ -35,13 +34,7 @@ export function cargoContradictions(cargo: readonly (Cargo | undefined)[]): Foun
       '<',
       [`${path}.wheelbase`, 'its wheelbase', piece.wheelbase],
     );
-    return {
-      problems: [...placedTwice(piece, path), ...inside.problems, ...between.problems],
-      decisions: [...inside.decisions, ...between.decisions],
-    };
+    return gathered([{ problems: placedTwice(piece, path), decisions: [] }, inside, between]);
   });
-  return {
-    problems: collected(found, ({ problems }) => problems),
-    decisions: collected(found, ({ decisions }) => decisions),
-  };
+  return gathered(found);
 }

@@ -1,6 +1,7 @@
 /** The result of a search for contradictions: problems at their keys, and the comparisons behind them. */
 import { type Comparison, type Decision, type Derived, decide } from '../../trace/index.js';
 import { show, type Unit } from '../../units/index.js';
+import { collected } from '../../units/internal.js';
 import type { Problem } from '../errors.js';
 
 /** A spec of which some parts may not be there, because they could not be read. */
@@ -21,6 +22,12 @@ export interface Found {
 }
 
 export const nothingFound: Found = { problems: [], decisions: [] };
+
+/** What several searches found, as one. */
+export const gathered = (found: readonly Found[]): Found => ({
+  problems: collected(found, ({ problems }) => problems),
+  decisions: collected(found, ({ decisions }) => decisions),
+});
 
 /** A contradiction at one key. */
 export const contradiction = (path: string, got: string, needed: string): Problem => ({

@@ -4,7 +4,7 @@ import { inch } from '../../units/index.js';
 import type { DecodedRules } from '../types/rules.js';
 import type { DecodedTow } from '../types/tow.js';
 import type { DecodedTrailer } from '../types/trailer.js';
-import { contradiction, type Found, inOrder, type Partly } from './found.js';
+import { contradiction, type Found, gathered, inOrder, type Partly } from './found.js';
 
 type Hitch = DecodedTrailer['hitch'] | undefined;
 type Inches = Derived<'in'>;
@@ -49,8 +49,5 @@ export function towContradictions(hitch: Hitch, tow: Partly<DecodedTow>, rules: 
       gcwr,
     ]),
   ];
-  return {
-    problems: found.flatMap(({ problems }) => problems),
-    decisions: found.flatMap(({ decisions }) => decisions),
-  };
+  return gathered(found);
 }

@@ -4,7 +4,7 @@ import { collected, editDistance, nearestKeys, orNone } from '../../units/intern
 import type { Problem } from '../errors.js';
 import type { DecodedCurb } from '../types/curb.js';
 import type { DecodedTrailer } from '../types/trailer.js';
-import { type Found, inOrder, nothingFound, type Partly } from './found.js';
+import { type Found, gathered, inOrder, nothingFound, type Partly } from './found.js';
 
 /** Names of lines that grow and that no line of frame or deck has. */
 function growsWithout({ grows, frame, deck }: Partly<DecodedCurb>): readonly Problem[] {
@@ -68,8 +68,5 @@ export function trailerContradictions({ curb, deck, guideline, ramps }: Partly<D
       setting?.widest,
     ]),
   ];
-  return {
-    problems: [...collected(found, ({ problems }) => problems), ...growsWithout(orNone(curb))],
-    decisions: collected(found, ({ decisions }) => decisions),
-  };
+  return gathered([...found, { problems: growsWithout(orNone(curb)), decisions: [] }]);
 }

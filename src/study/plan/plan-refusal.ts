@@ -1,5 +1,5 @@
 /** What is wrong with a plan that types did not check: JSON from elsewhere, a program without types. */
-import { inShort } from '../../units/internal.js';
+import { inShort, isRecord } from '../../units/internal.js';
 import type { UnusableVariation } from '../errors.js';
 
 type Loose = Readonly<Record<string, unknown>>;
@@ -13,8 +13,6 @@ export const unusable = (path: string, found: unknown, needed: string): Unusable
   needed,
 });
 
-const isRecord = (value: unknown): value is Loose =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
 const areTexts = (value: unknown): boolean => Array.isArray(value) && value.every((text) => typeof text === 'string');
 
 const designs = ['grid', 'one at a time', 'latin hypercube', 'monte carlo'];

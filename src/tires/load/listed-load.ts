@@ -19,7 +19,7 @@ import {
 } from './published-rows.js';
 
 /** Loads printed for a size and letter: all of them, and the least. */
-export interface Printed {
+interface Printed {
   readonly loads: readonly Derived<'lb'>[];
   readonly least: Derived<'lb'> | undefined;
 }
@@ -36,7 +36,7 @@ const loadsOf = (
   fitment: Fitment,
 ): readonly Derived<'lb'>[] => rows.map((row) => row[fitment]).filter((load) => load !== undefined);
 
-export function indexLoad(d: Designation, fitment: Fitment): Either<TiresError, IndexLoad | undefined> {
+function indexLoad(d: Designation, fitment: Fitment): Either<TiresError, IndexLoad | undefined> {
   const index = fitment === 'single' ? d.service?.single : d.service?.dual;
   if (index === undefined) return right(undefined);
   const found = loadIndex(index);
@@ -46,7 +46,7 @@ export function indexLoad(d: Designation, fitment: Fitment): Either<TiresError, 
 }
 
 /** Of the steps that belong to the tire, the highest not above the pressure molded into it. */
-export function belowMolded(
+function belowMolded(
   d: Designation,
   fitment: Fitment,
   table: string | undefined,
@@ -106,7 +106,7 @@ interface RatedRows extends Printed {
   readonly printed: readonly string[];
 }
 
-export function ratedFor(d: Designation, fitment: Fitment, table: string | undefined): Either<TiresError, RatedRows> {
+function ratedFor(d: Designation, fitment: Fitment, table: string | undefined): Either<TiresError, RatedRows> {
   const rows = publishedRows(d, table);
   if (isLeft(rows)) return rows;
   const letter = tableLetter(d);
@@ -122,7 +122,7 @@ export function ratedFor(d: Designation, fitment: Fitment, table: string | undef
   });
 }
 
-export const ratedByAllTables = {
+const ratedByAllTables = {
   single: keptFor((d) => ratedFor(d, 'single', undefined)),
   dual: keptFor((d) => ratedFor(d, 'dual', undefined)),
 };
