@@ -1,22 +1,13 @@
 /** Weights of cut lists. All trailers are invented. */
 import { describe, expect, it } from 'vitest';
-import { type CutLine, frameWeight, publishedSection, type SpacedLine } from '../../../src/members/index.js';
+import { type CutLine, frameWeight, publishedSection } from '../../../src/members/index.js';
 import { given } from '../../../src/trace/index.js';
 import { foot, inch, lb, ratio, show } from '../../../src/units/index.js';
 import { leftOf, plain, rightOf } from '../../helpers/either.js';
+import { cross } from '../../helpers/spaced-line.js';
 import { expectReplays } from '../../helpers/working.js';
 
 const c6 = rightOf(publishedSection('C6x8.2'));
-const c3 = rightOf(publishedSection('C3x4.1'));
-const cross: SpacedLine = {
-  name: 'crossmembers',
-  member: c3,
-  length: inch(83),
-  spacing: inch(16),
-  over: foot(18),
-  from: inch(60),
-  rule: 'first at the start',
-};
 
 describe('frame weight', () => {
   const list: readonly CutLine[] = [

@@ -1,21 +1,11 @@
 /** How a spacing becomes a number of pieces. All trailers are invented. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type CountRule, frameWeight, publishedSection, type SpacedLine } from '../../../src/members/index.js';
-import { foot, inch } from '../../../src/units/index.js';
+import { type CountRule, frameWeight } from '../../../src/members/index.js';
+import { inch } from '../../../src/units/index.js';
 import { leftOf, plain, rightOf } from '../../helpers/either.js';
+import { cross } from '../../helpers/spaced-line.js';
 import { expectReplays } from '../../helpers/working.js';
-
-const c3 = rightOf(publishedSection('C3x4.1'));
-const cross: SpacedLine = {
-  name: 'crossmembers',
-  member: c3,
-  length: inch(83),
-  spacing: inch(16),
-  over: foot(18),
-  from: inch(60),
-  rule: 'first at the start',
-};
 
 describe('count rules', () => {
   const rules: readonly CountRule[] = [
