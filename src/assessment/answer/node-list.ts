@@ -1,7 +1,7 @@
 /** A working as a list: every node once, operands before the steps that use them. */
 import type { Computed, Node, Source } from '../../trace/index.js';
 import type { Quantity, Unit } from '../../units/index.js';
-import { own } from '../../units/internal.js';
+import { boundOf, doubleOf, own } from '../../units/internal.js';
 import type { AnswerNode, AnswerWorking, ComputedNode, FigureText } from './node-shape.js';
 
 /** Collects the nodes of workings into one list and gives the index of each. */
@@ -11,9 +11,15 @@ export interface NodeList {
   readonly working: AnswerWorking;
 }
 
+/** Plain digits. A whole number whose double is exact has those of the double: its decimal need not be worked out. */
+function digitsOf(figure: Quantity<Unit>): string {
+  const double = doubleOf(figure);
+  return boundOf(figure) === 0 && Number.isSafeInteger(double) ? String(double) : figure.value.toFixed();
+}
+
 /** Digits, a blank, the unit; a plain number has no unit. */
-export const figureText = ({ unit, value }: Quantity<Unit>): FigureText =>
-  unit === 'ratio' ? value.toFixed() : `${value.toFixed()} ${unit}`;
+export const figureText = (figure: Quantity<Unit>): FigureText =>
+  figure.unit === 'ratio' ? digitsOf(figure) : `${digitsOf(figure)} ${figure.unit}`;
 
 type Writable<A> = { -readonly [K in keyof A]: A[K] };
 
