@@ -21,6 +21,7 @@ export * from './assess.js';
 export type { Assessment } from './assessment.js';
 export * from './errors.js';
 export type { AxleLoad } from './parts/axle-and-tire-loads.js';
+export { axlesMovedByLevers } from './parts/axles-moved.js';
 export type { BrakesPart } from './parts/brakes.js';
 export type { Longer } from './parts/built-up-weight.js';
 export type { NeededPressure } from './parts/gross-and-pressures.js';

@@ -35,7 +35,7 @@ export { type Measure, payloadByLimit, standardMeasure } from './run/measure.js'
 export { type Summary, summaryText, type Unanswered } from './run/summary.js';
 export { tagsOf, verdictCode, verdictNames } from './run/verdict-codes.js';
 export { type BuildChance, type Chances, chances } from './sensitivity/chances.js';
-export { type Bar, oneAtATime } from './sensitivity/one-at-a-time.js';
+export { type Bar, type OneAtATime, oneAtATime } from './sensitivity/one-at-a-time.js';
 export { type Goal, pareto } from './sensitivity/pareto.js';
 export { type Share, type Spread, sample } from './sensitivity/sample.js';
 export { type HoldingInterval, holdingInterval } from './solve/holding-interval.js';

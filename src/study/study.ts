@@ -1,6 +1,7 @@
 /** What-if studies: every combination asked for, at the speed of number loops, in exact decimals near every limit. */
 
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
+import type { Note } from '../ratings/index.js';
 import type { SpecInput } from '../spec/index.js';
 import { inShort } from '../units/internal.js';
 import type { StudyError, StudyFailure } from './errors.js';
@@ -54,6 +55,8 @@ export interface Study {
   readonly axes: readonly Axis[];
   /** The figures of a row, and the unit of each. */
   readonly figures: readonly { readonly name: string; readonly unit: string }[];
+  /** What is to be said of the plan itself: that it moves axles under a tongue load that was weighed. The notes of a row are those of `assess`. */
+  readonly notes: readonly Note[];
   /** Blocks of about a thousand rows in reused columns; the fastest form. */
   readonly chunks: (from?: number, to?: number) => Generator<Chunk, void>;
   /** Records, lazily, in a stable order. An aborted run ends with a row that says so. */
@@ -86,7 +89,7 @@ export function study(asked: StudyPlan): Either<StudyFailure, Study> {
   const { measure, refusal } = onlyFigures(wanted);
   const read = readPlan(base, vary);
   if (isLeft(read)) return read;
-  const { axes, factors, choices, own } = read.right;
+  const { axes, factors, choices, own, notes } = read.right;
   const refused = designRefusal(design, factors);
   if (refused !== undefined) return left(refused);
   const planned = plan(design, choices, axes, factors, own);
@@ -113,6 +116,7 @@ export function study(asked: StudyPlan): Either<StudyFailure, Study> {
   const source = { count, ...header, chunks, errorAt };
   return right({
     ...source,
+    notes,
     rows: (from = 0, to = count) => rowsOf(source, from, to),
     columns: (from = 0, to = count) => columnsOf(source, from, to),
     specAt: (row) => (isRow(row, count) ? right(points.specAt(row)) : left(noSuchRow(row, count))),

@@ -18,6 +18,7 @@ import {
   times,
 } from '../../trace/index.js';
 import { has } from '../../units/internal.js';
+import { axlesMovedBySpec } from './axles-moved.js';
 
 type Lb = Derived<'lb'>;
 type Inches = Derived<'in'>;
@@ -118,14 +119,12 @@ export function weighedElsewhere(
 ): { readonly item: Item | undefined; readonly notes: readonly Note[] } {
   if (item === undefined || has(item, 'at') || axlesWere === undefined) return { item, notes: [] };
   const [weight, tongue] = [inPounds('trailer weight', item.weight), inPounds('trailer tongue load', item.tongue)];
-  const says =
-    'The axles are moved under a trailer that was weighed: an approximation, since what moves with them is not known. Built up from its parts it is exact.';
   return {
     item: {
       name: item.name,
       weight,
       at: result('trailer position', over(times(minus(weight, tongue), axlesWere), weight)),
     },
-    notes: [note('AxlesMovedUnderWeighedTongue', says, [axlesWere, tongue])],
+    notes: [axlesMovedBySpec([axlesWere, tongue])],
   };
 }

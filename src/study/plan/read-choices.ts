@@ -14,6 +14,8 @@ export interface ChoiceSet extends ChoiceFactor {
   readonly take: (spec: unknown, index: number) => unknown;
   /** The paths that some choice replaces. */
   readonly touches: readonly string[];
+  /** The paths that each choice replaces. */
+  readonly changes: readonly (readonly string[])[];
 }
 
 /** The choices of a plan: how many combinations there are, and the spec of each. */
@@ -33,6 +35,7 @@ function ofAlternatives(name: string, { choices }: Alternatives): ChoiceSet {
     choices: Object.keys(choices),
     take: (spec, index) => changed(spec, changes[index] ?? {}),
     touches: [...new Set(changes.flatMap((each) => Object.keys(each)))],
+    changes: changes.map((each) => Object.keys(each)),
   };
 }
 
@@ -58,6 +61,7 @@ const ofOptions = (name: string, { options }: Added): readonly ChoiceSet[] =>
     choices: ['without', 'with'],
     take: (spec, index) => (index === 1 ? withOption(spec, option, added) : spec),
     touches: [],
+    changes: [],
   }));
 
 const isWithin = (path: string, other: string): boolean => path === other || path.startsWith(`${other}.`);

@@ -1,7 +1,9 @@
 /** A study plan read against its spec: levers, choices, and the spec of any choice; or the first thing that is wrong with it. */
 import { type Either, isLeft, right } from 'fp-ts/lib/Either.js';
+import type { Note } from '../../ratings/index.js';
 import type { Given } from '../../trace/index.js';
 import type { StudyFailure } from '../errors.js';
+import { axlesMovedBy, type ChoiceLeaves } from './axles-moved.js';
 import type { Factor } from './factors.js';
 import type { Axis, ChoiceFactor } from './planned.js';
 import { type Choices, readChoices } from './read-choices.js';
@@ -22,20 +24,29 @@ export interface ReadPlan {
   readonly specOf: (indexes: readonly number[]) => unknown;
   /** The spec's own values of the factors. */
   readonly own: readonly number[];
+  /** What is to be said of the plan itself, whatever its rows come to. */
+  readonly notes: readonly Note[];
 }
 
-/** Leaves of the spec and of every choice on its own, so that a figure that only an alternative has can be varied too. */
-function knownLeaves(base: unknown, { sets }: Choices): Either<StudyFailure, ReadonlyMap<string, Given>> {
-  const own = readLeaves(base);
-  if (isLeft(own)) return own;
-  const leaves = new Map(own.right);
-  for (const { choices, take } of sets)
+type Leaves = ReadonlyMap<string, Given>;
+
+/** The leaves of the spec with each choice taken on its own. */
+function leavesByChoice(base: unknown, { sets }: Choices): Either<StudyFailure, readonly ChoiceLeaves[]> {
+  const all: ChoiceLeaves[] = [];
+  for (const { choices, take, changes } of sets)
     for (const index of choices.keys()) {
       const alternative = readLeaves(take(base, index));
       if (isLeft(alternative)) return alternative;
-      for (const [path, leaf] of alternative.right) if (!leaves.has(path)) leaves.set(path, leaf);
+      all.push({ leaves: alternative.right, replaces: changes[index] ?? [] });
     }
-  return right(leaves);
+  return right(all);
+}
+
+/** Leaves of the spec and of every choice, so that a figure that only an alternative has can be varied too. */
+function knownLeaves(own: Leaves, choices: readonly ChoiceLeaves[]): Leaves {
+  const leaves = new Map(own);
+  for (const choice of choices) for (const [path, leaf] of choice.leaves) if (!leaves.has(path)) leaves.set(path, leaf);
+  return leaves;
 }
 
 /** Reads the variations of a plan against its spec. */
@@ -43,9 +54,12 @@ export function readPlan(base: unknown, vary: Readonly<Record<string, Variation>
   const entries = Object.entries(vary);
   const choices = readChoices(base, entries);
   if (isLeft(choices)) return choices;
-  const leaves = knownLeaves(base, choices.right);
-  if (isLeft(leaves)) return leaves;
-  const levers = readLevers(entries, leaves.right);
+  const written = readLeaves(base);
+  if (isLeft(written)) return written;
+  const taken = leavesByChoice(base, choices.right);
+  if (isLeft(taken)) return taken;
+  const leaves = knownLeaves(written.right, taken.right);
+  const levers = readLevers(entries, leaves);
   if (isLeft(levers)) return levers;
   const { sets, combinations, specOf } = choices.right;
   return right({
@@ -53,6 +67,7 @@ export function readPlan(base: unknown, vary: Readonly<Record<string, Variation>
     choices: sets.map(({ name, choices: names }) => ({ name, choices: names })),
     combinations,
     specOf,
-    own: levers.right.factors.map(({ path }) => (leaves.right.get(path) as Given).value.value.toNumber()),
+    own: levers.right.factors.map(({ path }) => (leaves.get(path) as Given).value.value.toNumber()),
+    notes: axlesMovedBy(written.right, leaves, taken.right, levers.right.factors),
   });
 }

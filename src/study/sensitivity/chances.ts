@@ -2,11 +2,13 @@
 
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { AssessmentVerdict } from '../../assessment/index.js';
+import type { Note } from '../../ratings/index.js';
 import type { SpecInput } from '../../spec/index.js';
 import type { StudyFailure } from '../errors.js';
 import { designRefusal } from '../plan/design-refusal.js';
 import { planRefusal, unusable } from '../plan/plan-refusal.js';
 import { readChoices } from '../plan/read-choices.js';
+import { readPlan } from '../plan/read-plan.js';
 import { verdictCode, verdictNames } from '../run/verdict-codes.js';
 import { type StudyPlan, study } from '../study.js';
 import { type Share, shareWithError } from './sample.js';
@@ -29,6 +31,8 @@ export interface Chances {
   readonly runs: number;
   /** Each build and its shares. */
   readonly builds: readonly BuildChance[];
+  /** What is to be said of the plan itself: see `Study`. */
+  readonly notes: readonly Note[];
 }
 
 interface Run {
@@ -133,5 +137,6 @@ export function chances(
       toBest: difference(run.within, best.within),
     }),
   );
-  return right({ runs, builds });
+  const whole = readPlan(plan.base, plan.vary);
+  return right({ runs, builds, notes: isLeft(whole) ? [] : whole.right.notes });
 }

@@ -1,5 +1,6 @@
 /** Which input moves a figure most: one factor at a time. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
+import type { Note } from '../../ratings/index.js';
 import type { StudyFailure } from '../errors.js';
 import { unusable } from '../plan/plan-refusal.js';
 import { type StudyPlan, study } from '../study.js';
@@ -16,6 +17,16 @@ export interface Bar {
   readonly swing: number;
 }
 
+/** A figure at the spec's own values, and one bar a factor. */
+export interface OneAtATime {
+  /** The figure at the spec's own values, in its unit. */
+  readonly base: number;
+  /** The factors, the longest bar first. */
+  readonly bars: readonly Bar[];
+  /** What is to be said of the plan itself: see `Study`. */
+  readonly notes: readonly Note[];
+}
+
 /**
  * Which input moves this figure most?
  *
@@ -25,10 +36,7 @@ export interface Bar {
  * @example orThrow(oneAtATime({ base: spec, vary: { 'cargo.0.front': levels('110 in', '130 in') } }, 'tongue load')).bars[0].factor // cargo.0.front
  * @source common practice, no source
  */
-export function oneAtATime(
-  plan: Omit<StudyPlan, 'design'>,
-  figure: string,
-): Either<StudyFailure, { readonly base: number; readonly bars: readonly Bar[] }> {
+export function oneAtATime(plan: Omit<StudyPlan, 'design'>, figure: string): Either<StudyFailure, OneAtATime> {
   if (typeof figure !== 'string') return left(unusable('figure', figure, 'the name of a figure'));
   const made = study({ ...plan, design: { kind: 'one at a time' } });
   if (isLeft(made)) return made;
@@ -58,5 +66,5 @@ export function oneAtATime(
     const [low, high] = [Math.min(base, ...own), Math.max(base, ...own)];
     return [{ factor: name, low, high, swing: high - low }];
   });
-  return right({ base, bars: bars.sort((a, b) => b.swing - a.swing) });
+  return right({ base, bars: bars.sort((a, b) => b.swing - a.swing), notes: made.right.notes });
 }

@@ -1,6 +1,7 @@
 /** How sure a figure is: quantiles and the share of each verdict, of a sampled study. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { AssessmentVerdict } from '../../assessment/index.js';
+import type { Note } from '../../ratings/index.js';
 import { inShort } from '../../units/internal.js';
 import type { StudyFailure } from '../errors.js';
 import type { ColumnTable } from '../output/columns.js';
@@ -34,6 +35,8 @@ export interface Spread {
   readonly quantiles: readonly { readonly share: number; readonly value: number }[];
   /** The runs as columns. */
   readonly table: ColumnTable;
+  /** What is to be said of the plan itself: see `Study`. */
+  readonly notes: readonly Note[];
 }
 
 /**
@@ -96,6 +99,7 @@ export function sample(
     runs: made.right.count,
     unanswered: unanswered.row.length,
     table: table.right,
+    notes: made.right.notes,
     verdicts: {
       over: shareOf('over'),
       attention: shareOf('attention'),

@@ -2,6 +2,7 @@
 
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { Assessment } from '../../assessment/index.js';
+import type { Note } from '../../ratings/index.js';
 import type { SpecInput } from '../../spec/index.js';
 import type { Node } from '../../trace/index.js';
 import type { Quantity, Unit } from '../../units/index.js';
@@ -28,6 +29,8 @@ export interface HoldingInterval {
   readonly included: { readonly from: boolean; readonly to: boolean };
   /** Exact where the working is linear in the input; otherwise bracketed. */
   readonly how: 'exact' | 'bracketed';
+  /** What is to be said of the input that was moved: axles under a tongue load that was weighed. */
+  readonly notes: readonly Note[];
 }
 
 /** A figure that is zero or more when the answer is good. */
@@ -96,7 +99,7 @@ function joined(pieces: readonly Piece[], at: AssessAt): readonly Piece[] {
 export function holdingInterval(base: SpecInput, path: string): Either<StudyFailure, HoldingInterval> {
   const given = ready(base, path);
   if (isLeft(given)) return given;
-  const { at, own, unit, stretches } = given.right;
+  const { at, own, unit, stretches, notes } = given.right;
   const pieces = joined(
     stretches.flatMap((stretch) => piecesOf(stretch, path)),
     at,
@@ -122,6 +125,7 @@ export function holdingInterval(base: SpecInput, path: string): Either<StudyFail
     from: ofDecimal(best.from, unit),
     to: ofDecimal(best.to, unit),
     how: best.how,
+    notes,
     included: { from: allWithin(at(best.from)), to: allWithin(at(best.to)) },
     setBy: { from: beyond(pieces[i - 1], best.from), to: beyond(pieces[i + 1], best.to) },
   });

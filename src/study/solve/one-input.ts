@@ -1,6 +1,7 @@
 /** A spec read for solving over one of its inputs. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
-import { type Assessment, assessJson } from '../../assessment/index.js';
+import { type Assessment, assessJson, axlesMovedByLevers } from '../../assessment/index.js';
+import type { Note } from '../../ratings/index.js';
 import { leavesOf } from '../../spec/index.js';
 import type { Unit } from '../../units/index.js';
 import { type Decimal, editDistance, nearestKeys } from '../../units/internal.js';
@@ -15,6 +16,8 @@ export interface Ready {
   readonly unit: Unit;
   readonly assessment: Assessment;
   readonly stretches: readonly Stretch[];
+  /** What is to be said of moving this input: axles under a tongue load that was weighed. */
+  readonly notes: readonly Note[];
 }
 
 /** The spec assessed and its input cut into stretches; Left `UnknownPath` when the path holds no figure. */
@@ -33,5 +36,7 @@ export function ready(base: unknown, path: string): Either<StudyFailure, Ready> 
     });
   const { unit, value } = leaf.value;
   const at = assessAt(base, path, unit, leaf.basis);
-  return right({ at, own: value, unit, assessment: assessed.right, stretches: stretchesOf(at, path, ...leaf.between) });
+  const stretches = stretchesOf(at, path, ...leaf.between);
+  const notes = axlesMovedByLevers(leaves, [[path]]);
+  return right({ at, own: value, unit, assessment: assessed.right, stretches, notes });
 }

@@ -2,6 +2,7 @@
 
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { Assessment } from '../../assessment/index.js';
+import type { Note } from '../../ratings/index.js';
 import type { SpecInput } from '../../spec/index.js';
 import { constant, type Derived, type Node } from '../../trace/index.js';
 import { convert, dimensionOf, type Quantity, type Unit } from '../../units/index.js';
@@ -19,6 +20,8 @@ export interface Solution {
   readonly value: Quantity<Unit>;
   /** Exact where the working is linear in the input; otherwise bracketed to `bracketWidth`. */
   readonly how: 'exact' | 'bracketed';
+  /** What is to be said of the input that was moved: axles under a tongue load that was weighed. */
+  readonly notes: readonly Note[];
 }
 
 /**
@@ -91,7 +94,7 @@ function solveWhere<F extends { readonly why: Node }>(
     return left(unusable('choose', choose, 'a function that picks a figure of an assessment'));
   const given = ready(base, path);
   if (isLeft(given)) return given;
-  const { at, assessment, own, unit, stretches } = given.right;
+  const { at, assessment, own, unit, stretches, notes } = given.right;
   const figure = ifFigure(choose(assessment));
   const none = (found: string): Either<StudyFailure, never> =>
     left({ chapter: 'study', tag: 'NoSolution', path, what: figure?.why.symbol ?? 'the figure', found });
@@ -107,7 +110,7 @@ function solveWhere<F extends { readonly why: Node }>(
   const nearest = zeros.sort((a, b) => a.x.minus(own).abs().comparedTo(b.x.minus(own).abs()));
   // A zero may lie on the end of a stretch, where the spec itself has no answer.
   const found = nearest.find(({ x }) => at(x) !== undefined);
-  if (found !== undefined) return right({ path, value: ofDecimal(found.x, unit), how: found.how });
+  if (found !== undefined) return right({ path, value: ofDecimal(found.x, unit), how: found.how, notes });
   if (nearest.length > 0) return none('where it is met, the spec has no answer');
   return none(target.right === undefined ? 'the same sign everywhere' : 'the target is met nowhere');
 }
