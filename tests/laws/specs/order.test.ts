@@ -49,19 +49,20 @@ function atTheRamps(spec: JsonSpec): readonly string[] {
   ];
 }
 
-/** The random spec with its pieces 50 lb apart, or alike, and more than the first of them told as a machine that climbs. */
+/** The random spec with its pieces about 50 lb apart, or alike, and more than the first of them told as a machine that climbs. */
 function severalMachines(seed: number): JsonSpec {
   const spec = randomSpec(seed) as Told;
   const apart = chanceOf(seed).pick([0, 0, 50]);
   const cargo = spec.cargo?.map((piece, i) => {
     if (i === 0) return piece;
     const { digits, unit } = digitsAndUnit(piece['weight']);
+    const more = i * (unit === 't' ? apart / 2000 : apart);
     const axles = chanceOf(seed + i).happens(70)
       ? [`${Number(digits) * 0.7} ${unit}`, `${Number(digits) * 0.3} ${unit}`]
       : undefined;
     return {
       ...piece,
-      weight: `${Number(digits) + i * apart} ${unit}`,
+      weight: `${Number((Number(digits) + more).toFixed(3))} ${unit}`,
       ...(axles && { axles }),
       ...(spec.cargo?.[0]?.['wheelbase'] !== undefined && {
         wheelbase: `${70 + 7 * i} in`,
