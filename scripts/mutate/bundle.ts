@@ -9,9 +9,9 @@ const project = join(import.meta.dirname, '../..');
 
 /** Not mutated: rows, lists of exports, sentences for people. */
 const leftOut = /(\/data\/|\/index\.ts$|\/(errors|words|tables|rows|cautions)\.ts$|-words\.ts$|-errors\.ts$)/;
-/** Not run: what packs, installs, starts other programs, compares whole studies, reads documents or asks for soundness alone. */
+/** Not run: what packs, installs, starts other programs, reads documents or asks for soundness alone. */
 const notRun =
-  /tests\/(package|docs|hosts|fuzz|examples|types)\/|same-figures|run\/(rows-on-tape|other-ways|exact-rows)|large-input|random-specs\.test|oracle\/(random|same)|figures\/page/;
+  /tests\/(package|docs|hosts|fuzz|examples|types)\/|same-figures|large-input|random-specs\.test|oracle\/(random|same)|figures\/page/;
 
 const filesUnder = (folder: string, ending: string): readonly string[] =>
   readdirSync(join(project, folder), { recursive: true, encoding: 'utf8' })

@@ -9,7 +9,7 @@ interface Switch {
   on: number;
   readonly reached: Uint8Array;
   file: string;
-  /** The time, for the runner itself. */
+  /** How long tests take, for the runner itself. */
   readonly clock: () => number;
   /** A test has asked for the time. */
   asksTime: boolean;
@@ -25,11 +25,16 @@ const script = new Script(`(function (require, module, exports) {${readFileSync(
   filename: bundle,
 });
 const read = script.runInThisContext() as (require: unknown, module: unknown, exports: unknown) => void;
-const clock = performance.now.bind(performance);
+/** The time this process was given, in ms: on a busy machine that of the wall tells nothing. */
+const clock = (): number => {
+  const { user, system } = process.cpuUsage();
+  return (user + system) / 1000;
+};
+const now = performance.now.bind(performance);
 const state: Switch = { on: 0, reached: new Uint8Array(Number(mutants) + 1), file: '', clock, asksTime: false };
 performance.now = () => {
   state.asksTime = true;
-  return clock();
+  return now();
 };
 (globalThis as unknown as { __switch: Switch }).__switch = state;
 

@@ -6,7 +6,7 @@
  *   npm run mutate -- tires load-at      those of the files whose path holds these letters; not recorded
  *
  * Every mutant is one changed expression. It is asked of the tests that reach its place, those that killed most so far
- * first, and is killed when a test fails, when loading fails, or when it takes too long.
+ * first, for ten seconds of tests at most, and is killed when a test fails, when loading fails, or when it takes too long.
  *
  * What lives is listed in out/mutate, and of a recorded run in docs/proof/survivors and docs/proof.md, with what reasons.json
  * (makes no difference) or alive.json (why it may matter) say of it.
@@ -18,6 +18,7 @@ import { record } from '../proof/record.js';
 import { asker } from './ask.js';
 import { bundleOf, testsOf } from './bundle.js';
 import type { Mutant } from './instrument.js';
+import { orderOf } from './order.js';
 import { noDifferenceBecause } from './reasons.js';
 import type { Question, Ran, Said } from './said.js';
 import { keepSurvivors, keyOf } from './survivors.js';
@@ -44,7 +45,7 @@ writeFileSync(bundle, code);
 const { ask, end } = asker(bundle, mutants.length);
 
 const began = performance.now();
-const plain = await ask({ mutant: 0, anew: true }, 600_000);
+const plain = await ask({ mutant: 0, anew: true }, 900_000);
 if (plain === 'too long' || plain.failed !== undefined)
   throw new Error(`the tests fail without any mutant: ${plain === 'too long' ? plain : plain.failed}`);
 const baseline = performance.now() - began;
@@ -52,9 +53,10 @@ console.log(
   `${chapter}: ${testsOf(chapter).length} files, ${plain.ran.length} tests, ${mutants.length} mutants, ${Math.round(baseline)} ms`,
 );
 
-/** What takes more than a fortieth of all tests together, of the chapter itself a tenth, is left out: a mutant that lives would cost minutes. */
-const isQuick = ({ name, took }: Ran): boolean =>
-  took < (name.startsWith(`tests/${chapter}/`) ? baseline / 10 : baseline / 40);
+/** One mutant is asked of tests that take so long together, in ms of a processor and without a mutant. What is left out can only make it live. */
+const most = 10_000;
+/** A test that takes more than a third of that, one of other chapters a tenth, is left out. */
+const isQuick = ({ name, took }: Ran): boolean => took < (name.startsWith(`tests/${chapter}/`) ? most / 3 : most / 10);
 const asking = plain.ran.filter(isQuick);
 for (const { name } of plain.ran.filter((ran) => !isQuick(ran))) console.log(`slow, not asked: ${name}`);
 
@@ -64,12 +66,8 @@ const reachedBy = new Map<number, string[]>();
 for (const { name, reached = [] } of asking)
   for (const id of reached) reachedBy.set(id, [...(reachedBy.get(id) ?? []), name]);
 /** Longer than any test takes; a test without an answer for so long is in a loop. */
-const limit = 15_000 + 3 * Math.max(...plain.ran.map(({ took }) => took));
-const kills = new Map<string, number>();
-
-/** The more a test killed for its time, the earlier it is asked. */
-const worth = (name: string): number => ((kills.get(name) ?? 0) + 0.2) / ((took.get(name) ?? 0) + 0.5);
-const byWorth = (names: readonly string[]): readonly string[] => [...names].sort((a, b) => worth(b) - worth(a));
+const limit = 15_000 + 6 * Math.max(...took.values());
+const order = orderOf(took);
 
 /** Silence alone is no proof on a machine that is busy: the mutant is asked once more, in a new process with more time. */
 async function askTwice(question: Question): Promise<Said | 'too long'> {
@@ -77,14 +75,8 @@ async function askTwice(question: Question): Promise<Said | 'too long'> {
   return said === 'too long' ? ask({ ...question, anew: true }, 4 * limit) : said;
 }
 
-/** The first of these tests, as many as take a few seconds together. */
-function soon(names: readonly string[]): readonly string[] {
-  let time = 0;
-  return names.filter((name) => {
-    time += took.get(name) ?? 0;
-    return time < 3000;
-  });
-}
+/** Mutants that lived, and that more tests reach than were asked. */
+let cut = 0;
 
 /**
  * Whether every test passes with the mutant on. First those that are most likely to see it; then those of the chapter itself
@@ -92,10 +84,11 @@ function soon(names: readonly string[]): readonly string[] {
  */
 async function lives({ id, file, line, what }: Mutant): Promise<boolean> {
   const early = atLoad.has(id);
-  const tests = byWorth(early ? [...took.keys()] : (reachedBy.get(id) ?? []));
+  const reaching = order.byWorth(early ? [...took.keys()] : (reachedBy.get(id) ?? []), file);
+  const tests = order.within(most, reaching);
   const own = tests.filter((name) => name.startsWith(`tests/${chapter}/`));
-  const first = soon(tests);
-  const ownQuick = own.filter((name) => (took.get(name) ?? 0) < 2000);
+  const first = order.within(most / 5, tests);
+  const ownQuick = order.within(most / 2, own);
   const rest = tests.filter((name) => !first.includes(name) && !ownQuick.includes(name));
   const rounds = early
     ? [{ mutant: id, tests, anew: true }]
@@ -112,8 +105,12 @@ async function lives({ id, file, line, what }: Mutant): Promise<boolean> {
       return false;
     }
     if (said.failed === undefined) continue;
-    kills.set(said.failed, (kills.get(said.failed) ?? 0) + 1);
+    order.killed(said.failed);
     return false;
+  }
+  if (tests.length < reaching.length) {
+    cut += 1;
+    console.log(`asked of ${tests.length} of the ${reaching.length} tests that reach it:`);
   }
   return true;
 }
@@ -126,7 +123,7 @@ for (const [i, mutant] of asked.entries()) {
     const known = noDifferenceBecause[keyOf(mutant)] === undefined ? 'lives' : 'makes no difference';
     console.log(`${known}: ${mutant.file}:${mutant.line} ${mutant.what} | ${mutant.source}`);
   }
-  if (i % 100 === 99) console.log(`${i + 1} of ${asked.length}, ${lived.length} live`);
+  if (i % 10 === 9) console.log(`${i + 1} of ${asked.length}, ${lived.length} live`);
 }
 end();
 const equivalent = lived.filter((mutant) => noDifferenceBecause[keyOf(mutant)] !== undefined);
@@ -143,6 +140,8 @@ if (files === undefined) {
     killed,
     'make no difference': equivalent.length,
     live: lived.length - equivalent.length,
+    'seconds of tests a mutant': most / 1000,
+    'lived that more tests reach': cut,
     'killed of those that make one': `${Math.floor((100 * killed) / Math.max(1, asked.length - equivalent.length))} %`,
   });
 }

@@ -61,4 +61,18 @@ describe('chance', () => {
       if (count >= 16) expect(places.filter((place, i) => place === i).length).toBeLessThan(count / 2);
     }
   });
+  it('is the same in every version: who names a seed gets the rows that others got', () => {
+    const rows = [0, 1, 12_345, 2 ** 31, 2 ** 32 + 7, 2 ** 40 + 5];
+    expect(rows.map((row) => uniformAt(7, row, 3))).toEqual([
+      0.22488368165342532, 0.308999981114217, 0.9792975962257365, 0.46673703387837484, 0.04045950440833457,
+      0.5649875373672282,
+    ]);
+    expect([0, 1, 2].map((factor) => uniformAt(-1, 2, factor))).toEqual([
+      0.9016352619227072, 0.8000967279891144, 0.1989527175554603,
+    ]);
+    expect(Array.from({ length: 20 }, (_, row) => shuffledPlace(7, 3, row, 20))).toEqual([
+      12, 15, 10, 11, 9, 17, 18, 14, 0, 5, 7, 6, 1, 16, 2, 4, 13, 3, 8, 19,
+    ]);
+    expect([0, 1, 999_999].map((row) => shuffledPlace(2, 0, row, 1_000_000))).toEqual([176877, 853129, 814114]);
+  });
 });

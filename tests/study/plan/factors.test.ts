@@ -1,6 +1,19 @@
 import { describe, expect, it } from 'vitest';
 import { describeError } from '../../../src/errors.js';
-import { type Design, levels, normal, range, triangular, uniform } from '../../../src/study/index.js';
+import {
+  type Chance,
+  type Design,
+  type Levels,
+  levels,
+  normal,
+  type Range,
+  range,
+  triangular,
+  uniform,
+} from '../../../src/study/index.js';
+import { factorOf } from '../../../src/study/plan/factors.js';
+import { type Given, given } from '../../../src/trace/index.js';
+import { lb } from '../../../src/units/index.js';
 import { leftOf, rightOf } from '../../helpers/either.js';
 import { type StudyPlan, study } from '../../helpers/untyped.js';
 import { tiltDeck, wrongRows } from '../compared.js';
@@ -60,5 +73,42 @@ describe('levels', () => {
     expect([...made.rows()].filter((row) => !row.answered && row.error.tag === 'UndecodableSpec').length).toBe(
       500 - answered,
     );
+  });
+});
+
+describe('a drawn figure', () => {
+  const leaf = { ...given('weight', lb(9000), 'stated', 'cargo.0.weight').why, kind: 'given' } as Given;
+  const drawn = (variation: Levels | Range | Chance) => rightOf(factorOf('cargo.0.weight', variation, leaf, 0)).atShare;
+  const shares = [0, 0.001, 0.1, 0.25, 0.4999, 0.5, 0.7, 0.75, 0.9, 0.999];
+  it('has its share below it: the distribution functions of a textbook of statistics', () => {
+    for (const likely of [200, 300, 400]) {
+      const at = drawn(triangular('200 lb', `${likely} lb`, '400 lb'));
+      const below = (x: number): number =>
+        x < likely
+          ? (x - 200) ** 2 / (200 * (likely - 200))
+          : 1 - (400 - x) ** 2 / (likely === 400 ? 1 : 200 * (400 - likely));
+      for (const share of shares) expect(below(at(share)), `${likely}, ${share}`).toBeCloseTo(share, 5);
+      expect([at(0), at(1)]).toEqual([200, 400]);
+    }
+    for (const share of shares) {
+      expect(drawn(uniform('200 lb', '400 lb'))(share)).toBeCloseTo(200 + 200 * share, 4);
+      expect(drawn(range('200 lb', '400 lb', 3))(share)).toBeCloseTo(200 + 200 * share, 4);
+    }
+    expect(drawn(triangular('300 lb', '300 lb', '300 lb'))(0.7)).toBe(300);
+  });
+  it('of a normal distribution is cut at four deviations', () => {
+    const at = drawn(normal('300 lb', '10 lb'));
+    expect([at(0), at(1e-6), at(0.5), at(1 - 1e-6), at(1)]).toEqual([260, 260, 300, 340, 340]);
+    // One deviation: 0.158655 below minus one (any table of statistics).
+    expect(at(0.158655)).toBeCloseTo(290, 3);
+    expect(at(0.841345)).toBeCloseTo(310, 3);
+  });
+  it('of levels is each of them alike', () => {
+    const at = drawn(levels('100 lb', '300 lb', '200 lb'));
+    expect([0, 0.33, 0.34, 0.66, 0.67, 0.999, 1].map(at)).toEqual([100, 100, 300, 300, 200, 200, 200]);
+  });
+  it('has four decimals', () => {
+    expect(drawn(uniform('0 lb', '1 lb'))(1 / 3)).toBe(0.3333);
+    expect(drawn(uniform('0 lb', '1 lb'))(2 / 3)).toBe(0.6667);
   });
 });

@@ -47,6 +47,19 @@ describe('too much', () => {
     expect(describeError(error)).toContain('1,000,000,000,000');
     expect(performance.now() - started).toBeLessThan(5_000);
   });
+  it('is one row more than a billion', () => {
+    const rows = (weights: number, places: number) =>
+      study({
+        base: tiltDeck,
+        vary: {
+          'cargo.0.weight': range('5,000 lb', '9,000 lb', weights),
+          'cargo.0.front': range('100 in', '140 in', places),
+        },
+        design: grid,
+      });
+    expect(rightOf(rows(100_000, 10_000)).count).toBe(1_000_000_000);
+    expect(leftOf(rows(1001, 999_001))).toMatchObject({ tag: 'TooManyVariants', count: 1_000_000_001 });
+  });
   it('of one range, of runs, of alternatives', () => {
     expect(refused({ 'cargo.0.weight': range('1 lb', '100,000 lb', 1e12) })).toMatchObject({
       tag: 'TooManyVariants',
