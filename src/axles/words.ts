@@ -1,5 +1,6 @@
 /** The words for what can go wrong with axles. */
-import { fromWire, lb, mustBe, roundCapacityDown, roundLoadUp, show, showWire } from '../units/index.js';
+import { fromWire, lb, mustBe, roundCapacityDown, roundLoadUp, show } from '../units/index.js';
+import { showInWords } from '../units/internal.js';
 import type { AxlesError } from './errors.js';
 import { wordsForHardware } from './hardware/hardware-errors.js';
 
@@ -18,7 +19,7 @@ export function wordsForAxles(error: AxlesError): string {
     case 'RatingNotPositive':
       return mustBe(
         `the ${error.part} rating of ${error.of}`,
-        showWire(error.rating),
+        showInWords(fromWire(error.rating)),
         'greater than zero; leave out what is not known',
       );
     case 'NoAxles':

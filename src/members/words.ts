@@ -1,5 +1,6 @@
 /** The words for what can go wrong with members. */
-import { mustBe, showWire } from '../units/index.js';
+import { fromWire, mustBe } from '../units/index.js';
+import { showInWords } from '../units/internal.js';
 import type { OwnMembersError } from './errors.js';
 
 export function wordsForMembers(error: OwnMembersError): string {
@@ -7,7 +8,11 @@ export function wordsForMembers(error: OwnMembersError): string {
     case 'UnreadableDesignation':
       return `"${error.text}" is not the name of a section; write ${error.needed}`;
     case 'ImpossibleShape':
-      return mustBe(error.what, showWire(error.found), `${error.needed} (${showWire(error.limit)})`);
+      return mustBe(
+        error.what,
+        showInWords(fromWire(error.found)),
+        `${error.needed} (${showInWords(fromWire(error.limit))})`,
+      );
     case 'NothingListed':
       return `the list of ${error.what} is empty; list at least one`;
     case 'NoOutline':

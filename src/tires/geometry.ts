@@ -16,8 +16,8 @@ import {
   sum,
   times,
 } from '../trace/index.js';
-import { inch, quantity, ratio, show } from '../units/index.js';
-import { collected } from '../units/internal.js';
+import { inch, quantity, ratio } from '../units/index.js';
+import { collected, showInWords } from '../units/internal.js';
 import { sources } from './data/sources.js';
 import { designationOf } from './designation/cache.js';
 import type { Designation, MetricSize } from './designation/designation.js';
@@ -60,7 +60,7 @@ export function revolutionsPerMile(diameter: Known<'in'>): Either<NotPositive, D
   const outside = asDerived('published diameter', diameter, 'published');
   return decide(outside, '>', constant(inch(0))).holds
     ? right(turns(outside))
-    : left({ chapter: 'tires', tag: 'NotPositive', what: 'published diameter', found: show(outside.value) });
+    : left({ chapter: 'tires', tag: 'NotPositive', what: 'published diameter', found: showInWords(outside.value) });
 }
 
 const mile = converted('mile in inches', constant(quantity(1, 'mi')), 'in');

@@ -13,6 +13,7 @@ import {
   roundedDown,
 } from '../trace/index.js';
 import { kg, lb, show, showBrief } from '../units/index.js';
+import { showCrossed, showInWords } from '../units/internal.js';
 import { designationOf } from './designation/cache.js';
 import type { Designation } from './designation/designation.js';
 import { showSize } from './designation/show-designation.js';
@@ -88,17 +89,14 @@ export function placard(facts: PlacardFacts): Either<TiresError, Placard> {
     return left({
       chapter: 'tires',
       tag: 'NoPlacardAbove',
-      gvwr: showBrief(gvwr.right.value),
+      gvwr: showInWords(gvwr.right.value, 'up'),
       most: '10,000 lb (4,536 kg)',
     });
   const fits = decide(unloaded.right, '<=', gvwr.right);
-  if (!fits.holds)
-    return left({
-      chapter: 'tires',
-      tag: 'UnloadedAboveGvwr',
-      gvwr: showBrief(gvwr.right.value),
-      unloaded: showBrief(unloaded.right.value),
-    });
+  if (!fits.holds) {
+    const [empty, rated] = showCrossed(unloaded.right.value, gvwr.right.value);
+    return left({ chapter: 'tires', tag: 'UnloadedAboveGvwr', gvwr: rated, unloaded: empty });
+  }
   if (facts.tires.length === 0) return left({ chapter: 'tires', tag: 'NoTires' });
   const tires = [];
   for (const tire of facts.tires) {

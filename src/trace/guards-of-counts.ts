@@ -1,6 +1,7 @@
 /** Guards for counts: whole numbers. */
 import { type Either, left, right } from 'fp-ts/lib/Either.js';
-import { quantity, show } from '../units/index.js';
+import { quantity } from '../units/index.js';
+import { showInWords } from '../units/internal.js';
 import { decide } from './decide.js';
 import type { NotAWholeCount } from './errors.js';
 import { type Guard, guard, pathOf } from './guards.js';
@@ -14,7 +15,7 @@ export const whole = (what: string, count: Derived<'ratio'>): Guard<NotAWholeCou
     chapter: 'trace',
     tag: 'NotAWholeCount',
     what,
-    found: show(count.value),
+    found: showInWords(count.value),
     ...pathOf(count.why),
   }));
 /** A count from a program: a whole number from one to what a trailer may have. @example wholeCount('axles', 2.5)._tag // Left */

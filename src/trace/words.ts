@@ -1,23 +1,31 @@
 /** The words for what can go wrong with figures and tables. */
-import { mustBe, showWire } from '../units/index.js';
-import { collected } from '../units/internal.js';
+import { fromWire, mustBe } from '../units/index.js';
+import { collected, compareFigures, showInWords } from '../units/internal.js';
 import type { OutsideItsRange, TraceError } from './errors.js';
 
-const ends: readonly (readonly ['above' | 'from' | 'to' | 'below', string])[] = [
-  ['above', 'above'],
-  ['from', 'at least'],
-  ['to', 'at most'],
-  ['below', 'below'],
+/** The least of a range is told rounded up, the most rounded down: what is written as told lies within. */
+const ends: readonly (readonly ['above' | 'from' | 'to' | 'below', string, 'up' | 'down'])[] = [
+  ['above', 'above', 'up'],
+  ['from', 'at least', 'up'],
+  ['to', 'at most', 'down'],
+  ['below', 'below', 'down'],
 ];
 
 /** `greater than zero`, `zero or more`, `at least 2 in and at most 90 in`. */
 function rangeOf(error: OutsideItsRange): string {
   if (error.above?.value === '0' && error.to === undefined && error.below === undefined) return 'greater than zero';
   if (error.from?.value === '0' && error.to === undefined && error.below === undefined) return 'zero or more';
-  return collected(ends, ([key, word]) => {
+  return collected(ends, ([key, word, mode]) => {
     const end = error[key];
-    return end === undefined ? [] : [`${word} ${showWire(end)}`];
+    return end === undefined ? [] : [`${word} ${showInWords(fromWire(end), mode)}`];
   }).join(' and ');
+}
+
+/** What was found, rounded away from the end that it is beyond. */
+function foundIn({ found, to, below }: OutsideItsRange): string {
+  const [figure, most] = [fromWire(found), to ?? below];
+  const isAbove = most !== undefined && most.unit === figure.unit && compareFigures(figure, fromWire(most)) >= 0;
+  return showInWords(figure, isAbove ? 'up' : 'down');
 }
 
 export function wordsForTrace(error: TraceError): string {
@@ -28,7 +36,7 @@ export function wordsForTrace(error: TraceError): string {
       return `the table ${error.table} has no row ${error.asked}${near}${instead}`;
     }
     case 'OutsideItsRange':
-      return mustBe(error.what, showWire(error.found), rangeOf(error));
+      return mustBe(error.what, foundIn(error), rangeOf(error));
     case 'NotAWholeCount':
       return mustBe(
         error.what,

@@ -1,5 +1,6 @@
 /** What can go wrong with brakes and wheels: plain data and its words. */
-import { mustBe, showWire, type WireQuantity } from '../../units/index.js';
+import { fromWire, mustBe, type WireQuantity } from '../../units/index.js';
+import { showInWords } from '../../units/internal.js';
 
 /** A rating, weight or length that must be greater than zero is not. */
 export interface HardwareNotAboveZero {
@@ -23,7 +24,7 @@ export type HardwareError = HardwareNotAboveZero | NoBrakes;
 export function wordsForHardware(error: HardwareError): string {
   switch (error.tag) {
     case 'HardwareNotAboveZero':
-      return mustBe(error.what, showWire(error.found), 'greater than zero');
+      return mustBe(error.what, showInWords(fromWire(error.found)), 'greater than zero');
     case 'NoBrakes': {
       const found = error.axles.length === 0 ? 'no axles' : `no brakes on ${error.axles.join(', ')}`;
       return `the brakes have no capacity: ${found}; give at least one axle with a pair of brakes`;

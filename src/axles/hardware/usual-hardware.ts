@@ -11,7 +11,8 @@ import {
   notTabulated,
   type Table,
 } from '../../trace/index.js';
-import { lb, show } from '../../units/index.js';
+import { lb } from '../../units/index.js';
+import { showInWords } from '../../units/internal.js';
 import { type BrakeSizeRow, brakeSizes } from '../data/brake-sizes.js';
 import { type HubRow, hubConventions } from '../data/hub-conventions.js';
 import type { HardwareError } from './hardware-errors.js';
@@ -52,7 +53,7 @@ function rowOfAxle<Row extends AxleRange>(
     decisions.push(fromHere, toHere);
     if (fromHere.holds && toHere.holds) return right({ row, decisions });
   }
-  return left(notTabulated(table.name, `${show(asked.value)} axle`, table.rows.map(rangeText), instead));
+  return left(notTabulated(table.name, `${showInWords(asked.value)} axle`, table.rows.map(rangeText), instead));
 }
 
 /**

@@ -14,7 +14,8 @@ import {
   sum,
   zeroIn,
 } from '../../trace/index.js';
-import { dimensionOf, foot, inch, ratio, show, type Unit } from '../../units/index.js';
+import { dimensionOf, foot, inch, ratio, type Unit } from '../../units/index.js';
+import { showInWords } from '../../units/internal.js';
 import { type RulesError, rulesError } from '../errors.js';
 import { printedLine } from '../federal/federal.js';
 import { pathOf } from '../pounds.js';
@@ -87,7 +88,7 @@ export function axleGroupLimit(run: AxleRun, options: AxleGroupOptions): Either<
   ) {
     return left(
       rulesError(
-        { tag: 'OutOfRange', what: 'group length', found: show(taken.value), needed: 'greater than zero' },
+        { tag: 'OutOfRange', what: 'group length', found: showInWords(taken.value), needed: 'greater than zero' },
         pathOf(taken),
       ),
     );

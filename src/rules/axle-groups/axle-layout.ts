@@ -13,8 +13,8 @@ import {
   inUnit,
   sum,
 } from '../../trace/index.js';
-import { dimensionOf, show } from '../../units/index.js';
-import { collected } from '../../units/internal.js';
+import { dimensionOf } from '../../units/index.js';
+import { collected, showCrossed, showInWords } from '../../units/internal.js';
 import { type RulesError, rulesError } from '../errors.js';
 import { pathOf, pounds } from '../pounds.js';
 import { type AxleGroupOptions, bridgeLaw } from './axle-group-formula.js';
@@ -52,7 +52,7 @@ function place(axles: readonly PlacedAxle[]): Either<RulesError, readonly Axle[]
     if (dimensionOf(at.value.unit) !== 'length')
       return left(
         rulesError(
-          { tag: 'OutOfRange', what: `axle ${i + 1} position`, found: show(at.value), needed: 'a length' },
+          { tag: 'OutOfRange', what: `axle ${i + 1} position`, found: showInWords(at.value), needed: 'a length' },
           pathOf(at),
         ),
       );
@@ -91,17 +91,12 @@ export function axleGroups(axles: readonly PlacedAxle[], options: AxleGroupOptio
   const decisions: Decision[] = [];
   for (let i = 1; i < placed.right.length; i += 1) {
     const [front, rear] = [placed.right[i - 1] as Axle, placed.right[i] as Axle];
-    const behind = decide(rear.at, '>', front.at);
-    decisions.push(behind);
-    if (!behind.holds)
-      return left(
-        rulesError({
-          tag: 'OutOfRange',
-          what: `axle ${i + 1} position`,
-          found: show(rear.at.value),
-          needed: `more than ${show(front.at.value)}, where the axle before it stands`,
-        }),
-      );
+    const follows = decide(rear.at, '>', front.at);
+    decisions.push(follows);
+    if (follows.holds) continue;
+    const [ahead, found] = showCrossed(front.at.value, rear.at.value);
+    const needed = `more than ${ahead}, where the axle before it stands`;
+    return left(rulesError({ tag: 'OutOfRange', what: `axle ${i + 1} position`, found, needed }));
   }
   const groups = placed.right.flatMap((_, first) =>
     placed.right.slice(first).map((_, more) => group(placed.right, first, first + more, options)),

@@ -1,7 +1,8 @@
 /** The combination rating by its definition. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type AnyWeight, constant, type Decision, type Derived, decide, greatestOf, sum } from '../../trace/index.js';
-import { lb, show } from '../../units/index.js';
+import { lb } from '../../units/index.js';
+import { showCrossed } from '../../units/internal.js';
 import { type RulesError, rulesError } from '../errors.js';
 import { pounds } from '../pounds.js';
 import { greatestKnown, type Partly, sumKnown, wholly } from '../screen/partly-known.js';
@@ -100,11 +101,12 @@ function labelAbove(labelGcwr: AnyWeight, gvwr: AnyWeight, decisions: Decision[]
   const decision = decide(rated.right, '<=', shown.right);
   decisions.push(decision);
   if (decision.holds) return shown;
+  const [high, low] = showCrossed(rated.right.value, shown.right.value);
   return left(
     rulesError({
       tag: 'ContradictoryFacts',
       facts: ['label GCWR', 'tow vehicle GVWR'],
-      found: [show(shown.right.value), show(rated.right.value)],
+      found: [low, high],
       needed: 'a label GCWR not below the GVWR of the vehicle that shows it',
     }),
   );

@@ -10,7 +10,8 @@ import {
   difference,
   product,
 } from '../../trace/index.js';
-import { dimensionOf, show } from '../../units/index.js';
+import { dimensionOf } from '../../units/index.js';
+import { showInWords } from '../../units/internal.js';
 import { type RulesError, rulesError } from '../errors.js';
 import { pounds } from '../pounds.js';
 import type { Rule } from '../rule.js';
@@ -88,7 +89,12 @@ function resting(figure: AnyWeight): Either<RulesError, Derived<'lb'>> {
   const taken = asDerived('weight on tow vehicle', figure);
   if (dimensionOf(taken.value.unit) !== 'mass')
     return left(
-      rulesError({ tag: 'OutOfRange', what: 'weight on tow vehicle', found: show(taken.value), needed: 'a weight' }),
+      rulesError({
+        tag: 'OutOfRange',
+        what: 'weight on tow vehicle',
+        found: showInWords(taken.value),
+        needed: 'a weight',
+      }),
     );
   return right(converted('weight on tow vehicle', taken, 'lb'));
 }

@@ -14,7 +14,8 @@ import {
   product,
   type Source,
 } from '../../trace/index.js';
-import { ratio, show } from '../../units/index.js';
+import { ratio } from '../../units/index.js';
+import { showInWords } from '../../units/internal.js';
 import { type RulesError, rulesError } from '../errors.js';
 import { pounds } from '../pounds.js';
 
@@ -66,7 +67,7 @@ export function coupledAxleLoad(trailer: {
       rulesError({
         tag: 'OutOfRange',
         what: 'tongue share',
-        found: show(share.value),
+        found: showInWords(share.value),
         needed: 'a share from 0 to below 1',
       }),
     );

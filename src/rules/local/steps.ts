@@ -14,7 +14,7 @@ import {
   type Source,
 } from '../../trace/index.js';
 import { dimensionOf, quantity, show, showBrief, type UnitOf } from '../../units/index.js';
-import { own, signOfFigure } from '../../units/internal.js';
+import { own, showInWords, signOfFigure } from '../../units/internal.js';
 import { type RulesError, rulesError } from '../errors.js';
 import type { Facts, WeightName } from '../facts.js';
 import { consistent } from '../screen/consistency.js';
@@ -83,7 +83,7 @@ export function weightClassFor(table: StepTable, figure: AnyWeight): Either<Rule
       rulesError({
         tag: 'OutOfRange',
         what: table.test,
-        found: show(taken.value),
+        found: showInWords(taken.value),
         needed: 'greater than zero',
       }),
     );
@@ -117,7 +117,7 @@ export function weightClassFor(table: StepTable, figure: AnyWeight): Either<Rule
       rulesError({
         tag: 'BeyondLastStep',
         table: table.id,
-        found: show(weighed.value),
+        found: showInWords(weighed.value),
         last: last === undefined ? 'no step' : `${last.upTo} ${table.unit}`,
       }),
     );

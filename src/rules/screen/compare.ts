@@ -10,7 +10,7 @@ import {
   product,
 } from '../../trace/index.js';
 import { compare, quantity, ratio, show, showBrief, showUnit, type Unit } from '../../units/index.js';
-import { collected, has } from '../../units/internal.js';
+import { collected, has, showApart } from '../../units/internal.js';
 import type { Facts, YesNoFact } from '../facts.js';
 import { type Condition, type Line, type Rule, sourceOfRule } from '../rule.js';
 import type { Partly } from './partly-known.js';
@@ -79,12 +79,11 @@ function draw(rule: Rule, line: Line, unit: Unit, facts: Facts): Drawn {
   };
 }
 
-/** A figure for reading; with every digit where two decimals would hide that it is not on the line. */
+/** A figure for reading; with more than two decimals where these would hide that it is not on the line. */
 function written(figure: Same, line: Same | undefined, original: Derived<Unit>): string {
-  const brief = showBrief(figure.value);
-  const hides = line !== undefined && brief === showBrief(line.value) && compare(figure.value, line.value) !== 0;
-  const here = hides ? show(figure.value) : brief;
-  return original.value.unit === figure.value.unit ? here : `${here} (${show(original.value)})`;
+  const onLine = line === undefined || compare(figure.value, line.value) === 0;
+  const here = onLine ? showBrief(figure.value) : showApart(figure.value, showBrief(line.value));
+  return original.value.unit === figure.value.unit ? here : `${here} (${showBrief(original.value)})`;
 }
 
 function yesNo(holds: boolean | undefined): string {
@@ -137,6 +136,6 @@ export function askedYesNo(fact: YesNoFact, wanted: boolean, facts: Facts): Answ
 export function distanceText(distance: Derived<Unit>): string {
   const { value, unit } = distance.value;
   if (value.isZero()) return 'on the line';
-  const size = showBrief(quantity(value.abs(), unit));
-  return `${size === `0 ${showUnit(unit)}` ? show(quantity(value.abs(), unit)) : size} ${value.isNegative() ? 'below' : 'above'} the line`;
+  const size = showApart(quantity(value.abs(), unit), `0 ${showUnit(unit)}`);
+  return `${size} ${value.isNegative() ? 'below' : 'above'} the line`;
 }

@@ -1,7 +1,8 @@
 /** Facts that cannot all be true are refused before any rule is asked. Only what is really contradictory is. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type Decision, type Derived, decide, inUnit, zeroIn } from '../../trace/index.js';
-import { dimensionOf, show, type Unit, type UnitOf } from '../../units/index.js';
+import { dimensionOf, type Unit, type UnitOf } from '../../units/index.js';
+import { showCrossed, showInWords } from '../../units/internal.js';
 import { type RulesError, rulesError } from '../errors.js';
 import {
   dimensionOfFact,
@@ -54,7 +55,7 @@ function faultOfFigure(
   const zero = zeroIn(unit);
   if (anySign.has(name) || decide<Unit>(figure, zeroToo.has(name) ? '>=' : '>', zero).holds) return undefined;
   const needed = zeroToo.has(name) ? 'zero or more' : 'greater than zero';
-  return rulesError({ tag: 'OutOfRange', what: name, found: show(figure.value), needed }, pathOf(figure));
+  return rulesError({ tag: 'OutOfRange', what: name, found: showInWords(figure.value), needed }, pathOf(figure));
 }
 
 function faultOfFact(facts: Facts, name: string): RulesError | undefined {
@@ -77,7 +78,7 @@ function inOrder(
   if (low === undefined || high === undefined) return right(undefined);
   const decision = decide(inUnit(low, 'lb'), '<=', inUnit(high, 'lb'));
   if (decision.holds) return right(decision);
-  const found = [show(low.value), show(high.value)] as const;
+  const found = showCrossed(low.value, high.value);
   return left(
     rulesError({ tag: 'ContradictoryFacts', facts: [less, more], found, needed }, pathOf(high) ?? pathOf(low)),
   );

@@ -1,7 +1,7 @@
 /** The result of a search for contradictions: problems at their keys, and the comparisons behind them. */
 import { type Comparison, type Decision, type Derived, decide } from '../../trace/index.js';
-import { show, type Unit } from '../../units/index.js';
-import { collected } from '../../units/internal.js';
+import type { Unit } from '../../units/index.js';
+import { collected, showCrossed } from '../../units/internal.js';
 import type { Problem } from '../errors.js';
 
 /** A spec of which some parts may not be there, because they could not be read. */
@@ -48,9 +48,10 @@ export function inOrder<U extends Unit>(
   const decision = decide(low, comparison, high);
   if (decision.holds) return { problems: [], decisions: [decision] };
   const [least, most] = comparison === '<' ? ['more than', 'less than'] : ['at least', 'at most'];
+  const [large, small] = showCrossed(low.value, high.value);
   const problems = [
-    contradiction(path, show(low.value), `${most} ${show(high.value)}, ${name}`),
-    contradiction(other, show(high.value), `${least} ${show(low.value)}, ${what}`),
+    contradiction(path, large, `${most} ${small}, ${name}`),
+    contradiction(other, small, `${least} ${large}, ${what}`),
   ];
   return { problems, decisions: [decision] };
 }

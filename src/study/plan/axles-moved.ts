@@ -2,7 +2,7 @@
 import { axlesMovedByLevers } from '../../assessment/index.js';
 import type { Note } from '../../ratings/index.js';
 import type { Given } from '../../trace/index.js';
-import { dimensionOf, type Quantity, type Unit } from '../../units/index.js';
+import { convert, dimensionOf, type Quantity, type Unit } from '../../units/index.js';
 import { compareFigures } from '../../units/internal.js';
 import type { Factor } from './factors.js';
 
@@ -15,7 +15,7 @@ export interface ChoiceLeaves {
 }
 
 const differ = (a: Quantity<Unit>, b: Quantity<Unit>): boolean =>
-  dimensionOf(a.unit) !== dimensionOf(b.unit) || compareFigures(a, b) !== 0;
+  dimensionOf(a.unit) !== dimensionOf(b.unit) || compareFigures(convert(a, b.unit as never) as Quantity<Unit>, b) !== 0;
 
 const isOfTrailerItself = (path: string): boolean => path.startsWith('trailer.curb');
 

@@ -1,7 +1,8 @@
 /** The numeric factors of a study, read against the spec: exact levels in the unit of their leaf, and the value of any row. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { Basis, Given } from '../../trace/index.js';
-import { convert, dimensionOf, type Quantity, show, type Unit } from '../../units/index.js';
+import { convert, dimensionOf, type Quantity, type Unit } from '../../units/index.js';
+import { ofDecimal, showInWords } from '../../units/internal.js';
 import type { TooManyVariants, UnusableVariation } from '../errors.js';
 import { normalQuantile } from './chance.js';
 import { applyLinear, type Decimal } from './exact-numbers.js';
@@ -77,6 +78,10 @@ function textsOf(variation: Levels | Range | Chance): { readonly texts: readonly
   }
 }
 
+/** The ends that a figure may have, in its own unit: the least told rounded up, the most rounded down. */
+const within = (least: Decimal, most: Decimal, unit: Unit): string =>
+  `a figure from ${showInWords(ofDecimal(least, unit), 'up')} to ${showInWords(ofDecimal(most, unit), 'down')}`;
+
 /** One text as a figure that the spec itself would take; the deviation of a normal distribution may be any figure. */
 function readFigure(path: string, text: string, leaf: Given, anySize: boolean): Either<UnusableVariation, Decimal> {
   const { unit } = leaf.value;
@@ -85,7 +90,7 @@ function readFigure(path: string, text: string, leaf: Given, anySize: boolean): 
     return unusable(path, `"${String(text).slice(0, 40)}"`, `a figure of ${dimensionOf(unit)} with its unit`);
   const [least, most] = leaf.between ?? [];
   if (!anySize && least !== undefined && most !== undefined && (figure.value.lt(least) || figure.value.gt(most)))
-    return unusable(path, show(figure), `a figure from ${least.toFixed()} to ${most.toFixed()} ${unit}`);
+    return unusable(path, showInWords(figure), within(least, most, unit));
   return right(figure.value);
 }
 

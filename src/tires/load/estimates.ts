@@ -14,7 +14,8 @@ import {
   rounded,
   times,
 } from '../../trace/index.js';
-import { lb, psi, ratio, show, showBrief } from '../../units/index.js';
+import { lb, psi, ratio } from '../../units/index.js';
+import { showCrossed, showInWords } from '../../units/internal.js';
 import { sources } from '../data/sources.js';
 import { designationOf } from '../designation/cache.js';
 import type { Designation, TireFamily } from '../designation/designation.js';
@@ -80,15 +81,12 @@ export function estimateLoadAtPressure(
       : asDerived('load-pressure exponent', exponent, 'estimated');
   const positive = decide(n, '>', constant(ratio(0)));
   if (!positive.holds)
-    return left({ chapter: 'tires', tag: 'NotPositive', what: 'load-pressure exponent', found: show(n.value) });
+    return left({ chapter: 'tires', tag: 'NotPositive', what: 'load-pressure exponent', found: showInWords(n.value) });
   const within = decide(run.right, '<=', ratedPressure.right);
-  if (!within.holds)
-    return left({
-      chapter: 'tires',
-      tag: 'PressureAboveRated',
-      asked: showBrief(run.right.value),
-      rated: showBrief(ratedPressure.right.value),
-    });
+  if (!within.holds) {
+    const [asked, rated] = showCrossed(run.right.value, ratedPressure.right.value);
+    return left({ chapter: 'tires', tag: 'PressureAboveRated', asked, rated });
+  }
   const low = decide(run.right, '<', lowestTabulated);
   const share = power('share of the rated load', over(run.right, ratedPressure.right), n, sources.safeExponent);
   const load = rounded('estimated load at pressure', times(most.right, share), lb(10), 'down', sources.safeExponent);

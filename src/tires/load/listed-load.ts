@@ -1,7 +1,7 @@
 /** The load of a tire by its index and by printed tables, for a designation alone. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { converted, type Derived, decide, notTabulated } from '../../trace/index.js';
-import { show } from '../../units/index.js';
+import { showInWords } from '../../units/internal.js';
 import { keptFor } from '../designation/cache.js';
 import type { Designation } from '../designation/designation.js';
 import { showDesignation } from '../designation/show-designation.js';
@@ -57,7 +57,11 @@ function belowMolded(
   const last = found.right.steps.filter((step) => decide(step.pressure, '<=', molded).holds).at(-1);
   if (last === undefined)
     return left(
-      notTabulated(table ?? 'tire load and pressure tables', `${showDesignation(d)} at ${show(molded.value)}`, []),
+      notTabulated(
+        table ?? 'tire load and pressure tables',
+        `${showDesignation(d)} at ${showInWords(molded.value)}`,
+        [],
+      ),
     );
   return right({ loads: loadsOf(last.rows, fitment), least: last.load });
 }

@@ -2,7 +2,7 @@
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { Note } from '../../ratings/index.js';
 import { type Decision, type Derived, decide, type Known } from '../../trace/index.js';
-import { show, showBrief } from '../../units/index.js';
+import { showCrossed, showInWords } from '../../units/internal.js';
 import type { Designation } from '../designation/designation.js';
 import type { TiresError } from '../errors.js';
 import { inPsi } from './known-figures.js';
@@ -48,14 +48,13 @@ export function loadAtPressure(
     d,
     found: { steps, capped, notes },
   } = begun.right;
-  const text = showBrief(asked.right.value);
+  const text = showInWords(asked.right.value);
   const top = steps.at(-1) as PressureStep;
   const withinTop = decide(asked.right, '<=', top.pressure);
   if (!withinTop.holds) {
+    const [above, rated] = showCrossed(asked.right.value, top.pressure.value);
     return left(
-      capped
-        ? { chapter: 'tires', tag: 'PressureAboveRated', asked: text, rated: show(top.pressure.value) }
-        : outside(d, text, [top]),
+      capped ? { chapter: 'tires', tag: 'PressureAboveRated', asked: above, rated } : outside(d, above, [top]),
     );
   }
   const reached = steps.map((step) => decide(step.pressure, '<=', asked.right));

@@ -19,7 +19,8 @@ import {
   times,
   toThe,
 } from '../../trace/index.js';
-import { type Digits, kg, kPa, mm, percent, ratio, show, showBrief } from '../../units/index.js';
+import { type Digits, kg, kPa, mm, percent, ratio } from '../../units/index.js';
+import { showInWords } from '../../units/internal.js';
 import { sources } from '../data/sources.js';
 import { designationOf } from '../designation/cache.js';
 import type { Designation } from '../designation/designation.js';
@@ -59,14 +60,14 @@ export function estimatePMetricLoad(
   const asked = converted<'psi' | 'kPa', 'kPa'>('cold pressure in kPa', asDerived('cold pressure', pressure), 'kPa');
   const positive = decide(asked, '>', constant(kPa(0)));
   if (!positive.holds)
-    return left({ chapter: 'tires', tag: 'NotPositive', what: 'cold pressure', found: show(asked.value) });
+    return left({ chapter: 'tires', tag: 'NotPositive', what: 'cold pressure', found: showInWords(asked.value) });
   const reference = constant(kPa('241.5'), 'reference pressure', sources.pl2);
   const within = decide(asked, '<=', reference);
   if (!within.holds)
     return left({
       chapter: 'tires',
       tag: 'PressureAboveRated',
-      asked: showBrief(asked.value),
+      asked: showInWords(asked.value, 'up'),
       rated: '240 kPa (35 psi)',
     });
   const aspect = converted('aspect', given('aspect in percent', percent(size.aspect.value), 'label'), 'ratio');

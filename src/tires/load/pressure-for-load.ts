@@ -2,7 +2,7 @@
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { Note } from '../../ratings/index.js';
 import { type Decision, type Derived, decide, type Known } from '../../trace/index.js';
-import { showBrief } from '../../units/index.js';
+import { showInWords } from '../../units/internal.js';
 import type { Designation } from '../designation/designation.js';
 import type { TiresError } from '../errors.js';
 import { inPounds } from './known-figures.js';
@@ -50,7 +50,7 @@ export function pressureForLoad(
   const carried = steps.map((step) => decide(asked.right, '<=', step.load));
   const first = carried.findIndex(({ holds }) => holds);
   const step = steps[first];
-  if (step === undefined) return left(outside(d, showBrief(asked.right.value), steps.slice(-2)));
+  if (step === undefined) return left(outside(d, showInWords(asked.right.value, 'up'), steps.slice(-2)));
   return right({
     pressure: step.pressure,
     carries: step.load,

@@ -14,7 +14,8 @@ import {
   result,
   times,
 } from '../../trace/index.js';
-import { inch, lb, lbf, ratio, show } from '../../units/index.js';
+import { inch, lb, lbf, ratio } from '../../units/index.js';
+import { showInWords } from '../../units/internal.js';
 import { type CouplerClassRow, couplerClasses, type PrintedStrength } from '../data/coupler-classes.js';
 import { chainsEach } from '../data/sources.js';
 import type { NotAboveZero } from '../errors.js';
@@ -76,7 +77,9 @@ export function couplerClass(gross: AnyWeight): Either<NotAboveZero | NotTabulat
     decisions.push(fits);
     if (fits.holds) return right({ ...classOf(row, weight), decisions });
   }
-  return left(notTabulated(couplerClasses.name, show(weight.value), ['class 4, to 10,000 lb'], readTheStamping));
+  return left(
+    notTabulated(couplerClasses.name, showInWords(weight.value, 'up'), ['class 4, to 10,000 lb'], readTheStamping),
+  );
 }
 
 function classOf(row: CouplerClassRow, gross: Derived<'lb'>): Omit<CouplerClass, 'decisions'> {
