@@ -67,15 +67,24 @@ const compared: readonly (readonly [string, Print, Pick])[] = [
  *
  * Each is assessed by itself; the table sets the same figures side by side. Nothing is added up across builds.
  *
- * @param specs names and specs as JSON, two or more
+ * @param specs names and specs as JSON; one alone is a table of one
  * @returns the figures with their working; Left with the error of the first spec that cannot be read, its name before the path;
- * `UnusableFigure` for what is no record of specs
+ * `NothingToAnswer` without any, `UnusableFigure` for what is no record of specs
  * @example orThrow(compare({ now: spec, next: spec })).names.length // 2
  * @source each figure carries its own
  */
 export function compare(specs: Readonly<Record<string, SpecInput>>): Either<AssessError | ChooseError, Comparison> {
   const unusable = questionRefusal('specs', specs);
   if (unusable !== undefined) return left(unusable);
+  const names = Object.keys(specs);
+  if (names.length === 0)
+    return left({
+      chapter: 'choose',
+      tag: 'NothingToAnswer',
+      question: 'how the builds compare',
+      missing: 'a build',
+      path: 'specs',
+    });
   const assessments: Assessment[] = [];
   for (const [name, spec] of Object.entries(specs)) {
     const assessed = assess(spec);
@@ -85,7 +94,7 @@ export function compare(specs: Readonly<Record<string, SpecInput>>): Either<Asse
   const rows = compared
     .map(([what, print, pick]) => ({ what, print, figures: assessments.map(pick) }))
     .filter(({ figures }) => figures.some((figure) => figure !== undefined));
-  return right({ names: Object.keys(specs), assessments, rows });
+  return right({ names, assessments, rows });
 }
 
 /** The change of a figure from one build to another, where both have it in one unit. @example changeOf(orThrow(compare({ now: spec, next: spec })).rows[0]) // 0 lb */

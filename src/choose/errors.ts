@@ -26,7 +26,7 @@ export interface UnusableFigure {
   readonly needed: string;
 }
 
-/** The question lacks its input: no trailer in the stock, a sheet with too few figures. */
+/** The question lacks its input: no trailer in the stock, no build to compare, a sheet with too few figures. */
 export interface NothingToAnswer {
   /** The chapter of the error. */
   readonly chapter: 'choose';

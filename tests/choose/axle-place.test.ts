@@ -101,6 +101,10 @@ describe('axlePlace', () => {
       path: 'moving',
     });
     expect(leftOf(axlePlace({ spec: builtUp(), moving, decks: ['long'] })).tag).toBe('UnusableFigure');
+    expect(leftOf(axlePlace({ spec: builtUp(), moving, decks: [] }))).toMatchObject({
+      tag: 'NothingToAnswer',
+      path: 'decks',
+    });
     expect(leftOf(axlePlace({ spec: changedAll(builtUp(), { 'trailer.deck': undefined }), moving })).tag).toBe(
       'NothingToAnswer',
     );

@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { assess } from '../../src/assessment/index.js';
 import { changeOf } from '../../src/choose/index.js';
+import { describeError } from '../../src/errors.js';
 import { comparisonText } from '../../src/print/index.js';
 import { show } from '../../src/units/index.js';
 import { leftOf, plain, rightOf } from '../helpers/either.js';
@@ -47,6 +48,12 @@ describe('compare', () => {
     );
     expect(text).toMatch(/checks over +0 +1\n/);
     expect(text).toMatch(/not well besides +1 +2\n/);
+  });
+  it('of nothing is no comparison, of one a table of one', () => {
+    const nothing = leftOf(compare({}));
+    expect(nothing).toMatchObject({ chapter: 'choose', tag: 'NothingToAnswer', path: 'specs' });
+    expect(describeError(nothing)).toBe('specs: how the builds compare cannot be answered: a build is missing');
+    expect(rightOf(compare({ now: tiltDeck() })).names).toEqual(['now']);
   });
   it('names the build that cannot be read', () => {
     expect(leftOf(compare({ good: tiltDeck(), wrong: { trailer: {} } }))).toMatchObject({

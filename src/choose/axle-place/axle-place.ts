@@ -69,6 +69,7 @@ export function axlePlace(design: AxleDesign): Either<Problem, readonly AxleInte
   const unusable = questionRefusal('axlePlace', design);
   if (unusable !== undefined) return left(unusable);
   const { spec, decks } = design;
+  if (decks?.length === 0) return missing('a deck length', 'decks');
   const found: AxleInterval[] = [];
   const now = intervalOf(spec, design);
   if (isLeft(now)) return now;
