@@ -147,6 +147,20 @@ describe('what usually sits on an axle', () => {
       '12-1/4 heavy',
     ]);
   });
+  it('is for heavy brakes a convention alone, and says that the stamping is asked for', () => {
+    const notesOf = (rating: number) => rightOf(usualBrake(lb(rating))).notes;
+    expect([2000, 3500, 5200, 7000].flatMap(notesOf)).toEqual([]);
+    for (const rating of [8000, 9000, 10000]) {
+      const [note, ...others] = notesOf(rating);
+      expect(others).toEqual([]);
+      expect(note).toMatchObject({
+        tag: 'NoOpenClassTable',
+        says: expect.stringContaining('the stamping is asked for'),
+      });
+      expect(note?.figures?.map(({ value }) => showBrief(value))).toEqual([showBrief(lb(rating))]);
+    }
+    expect(usualHubs.flatMap(({ axleToLb }) => rightOf(usualHub(lb(axleToLb))).notes)).toEqual([]);
+  });
   it('ends, and says where to read on', () => {
     expect(describeError(leftOf(usualHub(lb(8000))))).toMatchInlineSnapshot(
       `"the table hub conventions has no row 8,000 lb axle; the nearest rows are 2000 to 2200 lb axle, 3500 lb axle, 5200 to 6000 lb axle, 7000 lb axle; read the numbers stamped on hub and bearings; for axles of 8,000 lb and more there is no open table"`,

@@ -125,6 +125,7 @@ const questions: Readonly<Record<string, () => Either<unknown, { readonly decisi
   brakingAsked: () => brakingAsked({ towAxles: 2, trailerGvwr: lb(14000), weight: lb(20000) }),
   brakingCheck: () => brakingCheck(lbf(9000), { towAxles: 2, trailerGvwr: lb(14000), weight: lb(20000) }),
   usualBrake: () => usualBrake(lb(7000)),
+  'usualBrake where no class table is': () => usualBrake(lb(8000)),
   usualHub: () => usualHub(lb(3500)),
   tandemSplit: () =>
     tandemSplit(lb(400), { suspension: 'independent', axles: [spring(172), spring(208)], ballAboveLevel: inch(3) }),

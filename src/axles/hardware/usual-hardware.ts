@@ -1,7 +1,9 @@
 /** Which brake and which hub usually sit on an axle of this rating. A convention of the trade, never a way to a capacity. */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
+import { type Note, note } from '../../ratings/index.js';
 import {
   type AnyWeight,
+  constant,
   type Decision,
   type Derived,
   decide,
@@ -24,9 +26,11 @@ export const usualBrakeSizes = brakeSizes.rows;
 /** What is usually met on axles of a rating: bearings and bolt circles, with their grades. Data, not a way to a capacity. */
 export const usualHubs = hubConventions.rows;
 
-/** A row of a convention, and the comparisons that chose it. */
+/** A row of a convention, what is to be said of it, and the comparisons that chose it. */
 export interface Usual<Row> {
   readonly row: Row;
+  /** Where only this convention speaks and no open class table: what is asked for instead. */
+  readonly notes: readonly Note[];
   readonly decisions: readonly Decision[];
 }
 
@@ -35,11 +39,20 @@ type AxleRange = Pick<HubRow, 'axleFromLb' | 'axleToLb'>;
 const rangeText = ({ axleFromLb, axleToLb }: AxleRange): string =>
   axleFromLb === axleToLb ? `${axleToLb} lb axle` : `${axleFromLb} to ${axleToLb} lb axle`;
 
+/** From here on no open class table of brakes or hubs was found. */
+const tablesEnd = constant(lb(8000), 'axles without an open class table, from');
+
+/** What stands in for a class table that there is none of: what is asked for. */
+interface Instead {
+  readonly askedFor: string;
+  readonly noTable: string;
+}
+
 /** The row whose range holds the rating; the ends of each range are in it. */
 function rowOfAxle<Row extends AxleRange>(
   table: Table<Row>,
   rating: AnyWeight,
-  instead: string,
+  { askedFor, noTable }: Instead,
 ): Either<HardwareError | NotTabulated, Usual<Row>> {
   const asked = inPounds('axle rating', rating);
   const positive = allPositive([['axle rating', asked]]);
@@ -51,8 +64,13 @@ function rowOfAxle<Row extends AxleRange>(
     const fromHere = decide(asked, '>=', end('from', row.axleFromLb));
     const toHere = decide(asked, '<=', end('to', row.axleToLb));
     decisions.push(fromHere, toHere);
-    if (fromHere.holds && toHere.holds) return right({ row, decisions });
+    if (!fromHere.holds || !toHere.holds) continue;
+    const heavy = decide(asked, '>=', tablesEnd);
+    const says = `${noTable}, only this convention: the stamping is asked for; ${askedFor}`;
+    const notes = heavy.holds ? [note('NoOpenClassTable', says, [asked])] : [];
+    return right({ row, notes, decisions: [...decisions, heavy] });
   }
+  const instead = `${askedFor}; ${noTable}`;
   return left(notTabulated(table.name, `${showInWords(asked.value)} axle`, table.rows.map(rangeText), instead));
 }
 
@@ -63,19 +81,18 @@ function rowOfAxle<Row extends AxleRange>(
  * 10,000 lb, ends included. A convention, not a rating: `brakeCapacity` asks for the rating of the brake itself.
  *
  * The rows end at 10,000 lb, and there is none between the ranges. For axles of 8,000 lb and more no open class table was found,
- * only this convention: the size stamped or cast on the brake is asked for.
+ * only this convention: the note `NoOpenClassTable` says so, and that the size stamped or cast on the brake is asked for.
  *
  * @param axleRating from the axle tag, any unit of weight
- * @returns the row and its decisions; Left `HardwareNotAboveZero`, or `NotTabulated` with the rows there are
- * @example usualBrake(lb(7000)) // Right 12 x 2
+ * @returns the row, a note from 8,000 lb on, its decisions; Left `HardwareNotAboveZero`, or `NotTabulated` with the rows there are
+ * @example usualBrake(lb(8000)) // Right 12-1/4 heavy 'NoOpenClassTable'
  * @source trade parts guide, undated, grade C
  */
 export const usualBrake = (axleRating: AnyWeight): Either<HardwareError | NotTabulated, Usual<BrakeSizeRow>> =>
-  rowOfAxle<BrakeSizeRow>(
-    brakeSizes,
-    axleRating,
-    'read the size and rating on the brake itself; for axles of 8,000 lb and more there is no open class table',
-  );
+  rowOfAxle<BrakeSizeRow>(brakeSizes, axleRating, {
+    askedFor: 'read the size and rating on the brake itself',
+    noTable: 'for axles of 8,000 lb and more there is no open class table',
+  });
 
 /**
  * Which bearings and bolt circles usually sit on an axle of this rating?
@@ -87,13 +104,12 @@ export const usualBrake = (axleRating: AnyWeight): Either<HardwareError | NotTab
  * on the bearings are asked for.
  *
  * @param axleRating from the axle tag, any unit of weight
- * @returns the row and its decisions; Left `HardwareNotAboveZero`, or `NotTabulated` with the rows there are
+ * @returns the row and its decisions, no note; Left `HardwareNotAboveZero`, or `NotTabulated` with the rows there are
  * @example usualHub(lb(3500)) // Right inner bearing L68149
  * @source web pages and trade parts pages, grade C; bolt circles each with a grade of its own
  */
 export const usualHub = (axleRating: AnyWeight): Either<HardwareError | NotTabulated, Usual<HubRow>> =>
-  rowOfAxle<HubRow>(
-    hubConventions,
-    axleRating,
-    'read the numbers stamped on hub and bearings; for axles of 8,000 lb and more there is no open table',
-  );
+  rowOfAxle<HubRow>(hubConventions, axleRating, {
+    askedFor: 'read the numbers stamped on hub and bearings',
+    noTable: 'for axles of 8,000 lb and more there is no open table',
+  });
