@@ -10,6 +10,8 @@ export interface FiguresInPrint {
   readonly load: (q: Quantity<'lb'>) => string;
   /** A capacity, down to the whole pound or kilogram. */
   readonly capacity: (q: Quantity<'lb'>) => string;
+  /** The least and the most of a range, each rounded into it: whole where it holds a whole pound or kilogram, else as fine as it takes. */
+  readonly range: (least: Quantity<'lb'>, most: Quantity<'lb'>) => readonly [least: string, most: string];
   /** The same for a column whose heading has the unit. */
   readonly bareLoad: (q: Quantity<'lb'>) => string;
   /** The same for a column whose heading has the unit. */

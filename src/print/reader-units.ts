@@ -9,6 +9,7 @@ import {
   mm,
   psi,
   type Quantity,
+  quantity,
   type ReaderUnits,
   roundCapacityDown,
   roundLoadUp,
@@ -31,11 +32,25 @@ const toSixteenth = {
   rear: (q: Quantity<'in'>) => roundLoadUp(q, sixteenth),
 };
 
+/** Finer than this nobody weighs; a range that holds no such figure is printed as it is, cut there. */
+const finest = 6;
+
+/** The least rounded up, the most rounded down, both of them within. */
+function within<U extends Unit>(least: Quantity<U>, most: Quantity<U>): readonly [string, string] {
+  for (let places = 0; places < finest; places += 1) {
+    const step = quantity(`1e-${places}`, least.unit);
+    const [low, high] = [roundLoadUp<Unit>(least, step), roundCapacityDown<Unit>(most, step)];
+    if (compare(low, high) <= 0) return [show(low), show(high)];
+  }
+  return [showBrief(least, finest), showBrief(most, finest)];
+}
+
 const us: FiguresInPrint = {
   units: 'us',
   weightUnit: 'lb',
   load: (q) => show(roundLoadUp(q, lb(1))),
   capacity: (q) => show(roundCapacityDown(q, lb(1))),
+  range: within,
   bareLoad: (q) => bareNumber(roundLoadUp(q, lb(1))),
   bareCapacity: (q) => bareNumber(roundCapacityDown(q, lb(1))),
   place: (q, toward) => showFeetInches(toSixteenth[toward](q)),
@@ -75,6 +90,7 @@ const metric: FiguresInPrint = {
   weightUnit: 'kg',
   load: (q) => show(roundLoadUp(inKg(q), kg(1))),
   capacity: (q) => show(roundCapacityDown(inKg(q), kg(1))),
+  range: (least, most) => within(inKg(least), inKg(most)),
   bareLoad: (q) => bareNumber(roundLoadUp(inKg(q), kg(1))),
   bareCapacity: (q) => bareNumber(roundCapacityDown(inKg(q), kg(1))),
   place: (q, toward) => inMetres(toMillimetre[toward](q)),

@@ -17,7 +17,7 @@ export interface HeaviestPlaced {
   readonly governedBy: readonly LimitPair[];
   /** Every limit on the weight itself that is reached at it: GVWR, ramps. */
   readonly byWeight: readonly Bound[];
-  /** Present when some pair asks for a certain weight: a machine behind the axles that must relieve the tongue. */
+  /** Present when some pair asks for a certain weight: one that balances the rest, as behind the axles to relieve the tongue. A lighter one has no place either. */
   readonly lightest?: Derived<'lb'>;
   /** Whether any machine above zero has a window. */
   readonly exists: boolean;
@@ -124,10 +124,15 @@ export function heaviestMachine(
       given: limits.map(({ name }) => name),
     });
   }
+  const { exists, lightest } = nominal;
+  const says = 'It balances the rest of the trailer: a machine lighter than this has no place either.';
   return right({
     sure,
     decisions,
-    notes: [note('GrossNotHere', 'A limit that was not brought along may allow less.')],
+    notes: [
+      note('GrossNotHere', 'A limit that was not brought along may allow less.'),
+      ...(exists && lightest !== undefined ? [note('LighterHasNoPlace', says, [lightest])] : []),
+    ],
     ...nominal,
   });
 }

@@ -48,6 +48,23 @@ export function towLines(assessment: Assessment, p: FiguresInPrint): readonly st
   ];
 }
 
+/** The heaviest piece that has a place; where it balances the rest, the lightest too. */
+function weightsWithPlace(
+  name: string,
+  { heaviest, lightest, byWeight }: NonNullable<PiecePlacement['heaviest']>,
+  p: FiguresInPrint,
+): readonly string[] {
+  const setBy = byWeight.length === 0 ? '' : `set by ${namesOf(byWeight)}`;
+  const entryOf = (which: string, figure: string, why: string): string =>
+    entry(`${which} ${name} that has a place`, figure, why);
+  if (lightest === undefined) return [entryOf('heaviest', p.capacity(heaviest.value), setBy)];
+  const [least, most] = p.range(lightest.value, heaviest.value);
+  return [
+    entryOf('heaviest', most, setBy),
+    entryOf('lightest', least, 'it balances the rest: a lighter one has no place either'),
+  ];
+}
+
 /** Where the machine may be placed. Places are rounded into the window, so that the printed place keeps the limit. */
 export function placeLines({ name, window, heaviest, now }: PiecePlacement, p: FiguresInPrint): readonly string[] {
   const { lower, upper, width, sure, poundsPerInch, tongueUncertainty } = window;
@@ -77,15 +94,7 @@ export function placeLines({ name, window, heaviest, now }: PiecePlacement, p: F
       p.tongueByPlace(poundsPerInch.value),
       `uncertain by ${p.load(tongueUncertainty.value)} either way`,
     ),
-    ...(heaviest?.exists === true
-      ? [
-          entry(
-            `heaviest ${name} that has a place`,
-            p.capacity(heaviest.heaviest.value),
-            heaviest.byWeight.length === 0 ? '' : `set by ${namesOf(heaviest.byWeight)}`,
-          ),
-        ]
-      : []),
+    ...(heaviest?.exists === true ? weightsWithPlace(name, heaviest, p) : []),
     remark('Places are measured from the coupler rearward.'),
   ];
 }

@@ -4,7 +4,11 @@
  */
 import { describe, expect, it } from 'vitest';
 import type { Assessment } from '../../../src/assessment/index.js';
+import { report } from '../../../src/print/index.js';
+import { figuresIn } from '../../../src/print/reader-units.js';
+import { lb, parseQuantity } from '../../../src/units/index.js';
 import { Decimal } from '../../../src/units/internal.js';
+import { rightOf } from '../../helpers/either.js';
 import { answerTo } from '../../helpers/facts.js';
 import { fewOf, lawSeeds } from '../../helpers/law-seeds.js';
 import { isPlace, pieceAt, piecesOf, poundsOf, wrongIn } from '../../helpers/loaded.js';
@@ -84,11 +88,11 @@ describe('the heaviest machine', () => {
     let asked = 0;
     for (const { seed, spec, piece } of pieces(80)) {
       if (piece.heaviest?.exists !== true) continue;
-      const exact = piece.heaviest.heaviest.value.value;
-      const weight = exact.toDecimalPlaces(0, Decimal.ROUND_FLOOR);
-      const [floor, more] = [weight, weight.plus(1)].map((each) => atWeight(spec, piece, each));
-      // A piece that balances the others may be too light by the part of a pound: then it is asked at its exact weight.
-      const here = floor !== undefined && floor.wrong.length > 0 ? atWeight(spec, piece, exact) : floor;
+      const { heaviest, lightest } = piece.heaviest;
+      // As it is printed: a piece that balances the others may be too light by the part of a pound.
+      const [, told] = figuresIn('us').range(lightest?.value ?? lb(0), heaviest.value);
+      const weight = rightOf(parseQuantity(told, 'lb')).value;
+      const [here, more] = [weight, heaviest.value.value.plus(1)].map((each) => atWeight(spec, piece, each));
       if (weight.lte(0) || here === undefined || more === undefined || othersClimbTooHeavy(spec, piece)) continue;
       asked += 1;
       if (here.wrong.length > 0)
@@ -97,5 +101,43 @@ describe('the heaviest machine', () => {
     }
     expect(fewOf(broken)).toEqual([]);
     expect(asked).toBeGreaterThan(0);
+  });
+  it('that balances the rest has a place at its lightest, and one a pound lighter has none', () => {
+    const broken: string[] = [];
+    let asked = 0;
+    for (const { seed, spec, piece } of pieces(80)) {
+      const { exists, heaviest, lightest } = piece.heaviest ?? {};
+      if (exists !== true || heaviest === undefined || lightest === undefined) continue;
+      const [told] = figuresIn('us').range(lightest.value, heaviest.value);
+      const weight = rightOf(parseQuantity(told, 'lb')).value;
+      const [here, less] = [weight, lightest.value.value.minus(1)].map((each) => atWeight(spec, piece, each));
+      if (here === undefined || less === undefined || othersClimbTooHeavy(spec, piece)) continue;
+      asked += 1;
+      if (here.wrong.length > 0)
+        broken.push(`seed ${seed}: the lightest ${piece.name}, ${told}: ${here.wrong.join(', ')}`);
+      if (less.wrong.length === 0) broken.push(`seed ${seed}: a ${piece.name} a pound below ${told} has a place`);
+    }
+    expect(fewOf(broken)).toEqual([]);
+    expect(asked).toBeGreaterThan(0);
+  });
+});
+
+describe('a piece that balances the others within less than a pound', () => {
+  // Seed 4104: it has a place from 2,697.143 lb to 2,697.710 lb, and at no whole pound.
+  const spec = randomSpec(4104);
+  const piece = answerTo(spec)?.placement.pieces[1];
+  it('is printed with weights that have a place', () => {
+    const [least, most] = figuresIn('us').range(piece!.heaviest!.lightest!.value, piece!.heaviest!.heaviest.value);
+    expect([least, most]).toEqual(['2,697.2 lb', '2,697.7 lb']);
+    for (const told of [least, most])
+      expect(atWeight(spec, piece!, rightOf(parseQuantity(told, 'lb')).value)?.wrong).toEqual([]);
+    expect(atWeight(spec, piece!, new Decimal(2697))?.wrong).toEqual(['no place']);
+  });
+  it('says that a lighter one has none', () => {
+    const text = report(answerTo(spec)!).replace(/\s+/g, ' ');
+    expect(text).toContain('2,697.7 lb');
+    expect(text).toMatch(/lightest pallet of stone 2 that has a place [. ]*2,697\.2 lb/);
+    expect(text).toContain('a lighter one has no place either');
+    expect(piece!.heaviest!.notes.map(({ tag }) => tag)).toContain('LighterHasNoPlace');
   });
 });
