@@ -26,6 +26,7 @@ export default defineConfig(({ mode }) => ({
     testTimeout: 60_000,
     hookTimeout: 120_000,
     pool: 'threads',
+    maxWorkers: '100%', // by itself one processor is left idle, of two every second one
     coverage: {
       include: ['src/**/*.ts'],
       reportOnFailure: true,

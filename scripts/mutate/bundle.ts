@@ -1,8 +1,8 @@
 /** The tests of a chapter and the library in one file, every mutant of the chapter behind a switch. */
 import { readdirSync, readFileSync } from 'node:fs';
-import { dirname, join, relative, resolve } from 'node:path';
-import { pathToFileURL } from 'node:url';
+import { join, relative, resolve } from 'node:path';
 import { build, type Plugin } from 'esbuild';
+import { placed } from '../placed.js';
 import { instrument, type Mutant } from './instrument.js';
 
 const project = join(import.meta.dirname, '../..');
@@ -31,12 +31,6 @@ export function testsOf(chapter: string): readonly string[] {
   const mine = all.filter((file) => file.startsWith(`tests/${chapter}/`));
   return [...mine, ...all.filter((file) => !mine.includes(file) && crosses(file))];
 }
-
-/** `import.meta` says where a file stood before it was bundled. */
-const placed = (text: string, path: string): string =>
-  text
-    .replaceAll('import.meta.url', JSON.stringify(pathToFileURL(path).href))
-    .replaceAll('import.meta.dirname', JSON.stringify(dirname(path)));
 
 /** Which mutant lives, and which places were reached; both live outside the bundle, so that it can be read again. */
 const banner = `const __switch = globalThis.__switch;

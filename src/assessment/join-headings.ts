@@ -57,7 +57,7 @@ export function joinHeadings(
     brakes.againstLabel,
     coupling.againstLabel,
   ]);
-  const { decisions: presses, ...uplift } = upliftPart(weighed, hitch, stance);
+  const { uplift, decisions: presses } = upliftPart(weighed, hitch, stance);
   const lift =
     balance !== undefined && uplift.lifted.some(({ load }) => load === balance.tongue)
       ? [note('NegativeTongue', 'The trailer lifts the ball: move the load forward.', [balance.tongue])]

@@ -34,7 +34,7 @@ function positive(figure: Derived<'lb'>, what: string): Derived<'lb'> {
 export function rating<K extends RatingKind>(
   kind: K,
   limit: Known<'lb'>,
-  options: { part?: string; clause?: Source } = {},
+  options: { part?: string | undefined; clause?: Source | undefined } = {},
 ): Rating<K> {
   const figure = asDerived(`${options.part === undefined ? '' : `${options.part} `}${kind}`, limit, 'label');
   return { rating: kind, limit: positive(figure, `the rating ${kind}`), part: options.part, clause: options.clause };

@@ -1,7 +1,7 @@
 /** The leaves of a working: what was given, what was looked up, what belongs to the formula. */
 import { convert, type Decimal, type Quantity, type SameDimension, type Unit } from '../units/index.js';
 import type { Basis } from './basis.js';
-import type { Computed, Derived, Known } from './node.js';
+import type { Computed, Derived, Given, Known } from './node.js';
 import type { Source } from './source.js';
 
 /**
@@ -59,9 +59,15 @@ export const namedStep = (
   source: Source | undefined,
 ): Computed => ({ kind: 'computed', operation, of, value, basis, symbol, source, factor, rounding });
 
+const namedGiven = ({ value, basis, path, between, written }: Given, symbol: string): Given =>
+  written === undefined
+    ? { kind: 'given', symbol, value, basis, path, between }
+    : { kind: 'given', symbol, value, basis, path, between, written };
+
 /** Gives a figure another name in formulas; its working stays the same. @example explain(renamed('weight of the whole', given('gross', lb(12400)))) // weight of the whole = 12,400 lb  [stated] */
 export function renamed<U extends Unit>(symbol: string, figure: Derived<U>): Derived<U> {
   const { value, why } = figure;
   if (why.symbol === symbol) return figure;
-  return { value, why: why.kind === 'computed' ? namedStep(why, symbol, why.source) : { ...why, symbol } };
+  if (why.kind === 'computed') return { value, why: namedStep(why, symbol, why.source) };
+  return { value, why: why.kind === 'given' ? namedGiven(why, symbol) : { ...why, symbol } };
 }

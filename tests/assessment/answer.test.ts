@@ -127,7 +127,7 @@ describe('the plain answer', () => {
     const { checksum, ...others } = answer;
     expect(checksum).toBe(crc32(textOf(others)));
   });
-  it('is no slower than half an assessment', () => {
+  it('is no slower than an assessment', () => {
     const time = (work: () => unknown): number => {
       const before = process.cpuUsage();
       work();
@@ -141,7 +141,7 @@ describe('the plain answer', () => {
       });
       return time(() => assessed.map((each) => answerOf(each))) / first;
     }).sort((a, b) => a - b);
-    // The goal is a half; a machine that does other things beside gets twice that before this is called a fault.
+    // The goal is a half; on a busy machine, and beside other tests, the ratio is anything up to twice that.
     expect(ratios[6]).toBeLessThan(1);
   });
 });

@@ -18,7 +18,7 @@ describe.each(Object.entries(parsers))('%s', (_, parse) => {
     for (const pattern of longPatterns) {
       const began = performance.now();
       expect(faultOfParser(parse, pattern(30_000))).toBeUndefined();
-      expect(performance.now() - began, JSON.stringify(pattern(10))).toBeLessThan(800);
+      expect(performance.now() - began, JSON.stringify(pattern(10))).toBeLessThan(2_000);
     }
   });
 });

@@ -6,6 +6,7 @@ import type { DecodedSpec, DecodedTrailer } from '../../spec/index.js';
 import { europeanCoupling, type TowingError } from '../../towing/index.js';
 import { type Derived, inInches, minus, nodesOf } from '../../trace/index.js';
 import { dimensionOf, type Unit } from '../../units/index.js';
+import { frozen } from '../../units/internal.js';
 import { emptyPart, type Part } from './part-of-answer.js';
 import { ungrouped, wantingOf } from './wanting-keys.js';
 
@@ -13,6 +14,8 @@ import { ungrouped, wantingOf } from './wanting-keys.js';
 export interface CouplingPart extends Part {
   readonly againstLabel: readonly Check[];
 }
+
+const noPlate: CouplingPart = frozen({ ...emptyPart, againstLabel: [] });
 
 const takenWhole = note(
   'CAsGvwr',
@@ -24,7 +27,7 @@ export function couplingPart(spec: DecodedSpec, group: AxleGroup | undefined): E
   const { trailer, tow } = spec;
   const { coupler, gvwr, deck } = trailer;
   const [d, dc, v] = [coupler?.d, coupler?.dc, coupler?.v];
-  if (d === undefined && dc === undefined && v === undefined) return right({ ...emptyPart, againstLabel: [] });
+  if (d === undefined && dc === undefined && v === undefined) return right(noPlate);
   const found = europeanCoupling({
     plate: { d, dc, v },
     towVehicle: tow?.gvwr,

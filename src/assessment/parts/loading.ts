@@ -3,6 +3,7 @@ import { isLeft } from 'fp-ts/lib/Either.js';
 import { rampAngle } from '../../load/index.js';
 import type { DecodedCargo, DecodedSpec, DecodedTrailer } from '../../spec/index.js';
 import type { Derived } from '../../trace/index.js';
+import { own } from '../../units/internal.js';
 import { answered } from './answered.js';
 import { heaviestPiece, type Piece } from './cargo-pieces.js';
 import { edgesPart } from './loading-edges.js';
@@ -13,8 +14,6 @@ import { emptyPart, open, together } from './part-of-answer.js';
 import type { Weighed } from './weights.js';
 
 const path = 'trailer.ramps';
-/** What is not known stands there as not known: nothing is read from a prototype. */
-const notLoaded = { ramps: undefined, edges: undefined, tailLift: undefined, onLegs: undefined, setting: undefined };
 const alone = (part: LoadingPart): LoadingPart => part;
 
 /** How steep the ramps are and whether a machine hangs up on them; ramps that do not reach the ground leave both open. */
@@ -36,8 +35,7 @@ export function loadingPart(spec: DecodedSpec, weighed: Weighed, axlesAt: Derive
   const untold =
     cargo.length === 0 ? emptyPart : open({ id: 'ramps', what: 'ramps', missing: 'length and height', paths: [path] });
   const heaviest = ramps && heaviestPiece(cargo);
-  const chosen = { ...emptyPart, decisions: heaviest?.decisions ?? [] };
-  const climb = ramps === undefined ? untold : climbed(ramps, cargo, heaviest);
+  const climb: LoadingPart = ramps === undefined ? untold : climbed(ramps, cargo, heaviest);
   const asked = { id: 'ramps/rating', what: 'ramps against the machine', path };
   const rated = answered(rampRatingPart(spec, weighed, heaviest), asked, alone);
   const lift = { id: 'loading/uplift', what: 'lifting the tongue while a machine climbs', path: 'trailer.deck' };
@@ -47,5 +45,18 @@ export function loadingPart(spec: DecodedSpec, weighed: Weighed, axlesAt: Derive
     { id: 'ramps/setting', what: 'where to set the ramps', path: `${path}.setting` },
     alone,
   );
-  return { ...notLoaded, ...climb, ...lifted, ...set, ...together([chosen, rated, climb, lifted, set]) };
+  const { checks, notes, attention, notChecked, decisions } = together([rated, climb, lifted, set]);
+  // What is not known stands there as not known: nothing is read from a prototype.
+  return {
+    ramps: own(climb, 'ramps'),
+    edges: own(climb, 'edges'),
+    tailLift: own(lifted, 'tailLift'),
+    onLegs: own(lifted, 'onLegs'),
+    setting: own(set, 'setting'),
+    checks,
+    notes,
+    attention,
+    notChecked,
+    decisions: heaviest === undefined ? decisions : [...heaviest.decisions, ...decisions],
+  };
 }

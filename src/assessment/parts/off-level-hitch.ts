@@ -4,6 +4,7 @@ import { checkLoad, note, rating, weight } from '../../ratings/index.js';
 import type { DecodedSpec } from '../../spec/index.js';
 import { type TowingError, tongueChecks } from '../../towing/index.js';
 import { difference, inPounds, sum } from '../../trace/index.js';
+import { frozen } from '../../units/internal.js';
 import { emptyPart, type Part } from './part-of-answer.js';
 import type { StancePart } from './stance-part.js';
 import type { OffLevelHitch, TowPart } from './tow-part.js';
@@ -16,6 +17,8 @@ export interface OffLevelHitchPart extends Part {
 
 const sameMoment = note('BarsOffLevel', 'Off level the spring bars are taken to be set to the same moment as level.');
 
+const asLevel: OffLevelHitchPart = frozen({ ...emptyPart, hitch: undefined });
+
 /** Asks what rests on the tongue load with the ball off level. What could not be asked is named for the trailer level already. */
 export function offLevelHitchPart(
   spec: DecodedSpec,
@@ -23,7 +26,7 @@ export function offLevelHitchPart(
   { offLevel }: StancePart,
   { bars }: TowPart,
 ): Either<TowingError, OffLevelHitchPart> {
-  if (balance === undefined || offLevel?.tongueChange === undefined) return right({ ...emptyPart, hitch: undefined });
+  if (balance === undefined || offLevel?.tongueChange === undefined) return right(asLevel);
   const tongue = sum('tongue load, off level', [balance.tongue, offLevel.tongueChange]);
   const asked = tongueChecks({ tongue, vehicle: vehicleOf(spec), coupler: spec.trailer.coupler, how: 'off level' });
   if (isLeft(asked)) return left({ ...asked.left, path: asked.left.path ?? 'tow' });

@@ -31,11 +31,23 @@ export const open = (question: OpenQuestion): Part => ({
 /** Concatenates lists. A loop, because `push(...list)` overflows the call stack for very long lists. */
 export const joined = <A>(lists: readonly (readonly A[])[]): readonly A[] => collected(lists, (list) => list);
 
+function add<A>(to: A[], list: readonly A[]): void {
+  for (const each of list) to.push(each);
+}
+
 /** Several parts as one. */
-export const together = (parts: readonly Part[]): Part => ({
-  checks: collected(parts, ({ checks }) => checks),
-  notes: collected(parts, ({ notes }) => notes),
-  attention: collected(parts, ({ attention }) => attention),
-  notChecked: collected(parts, ({ notChecked }) => notChecked),
-  decisions: collected(parts, ({ decisions }) => decisions),
-});
+export function together(parts: readonly Part[]): Part {
+  const checks: Check[] = [];
+  const notes: Note[] = [];
+  const attention: Note[] = [];
+  const notChecked: OpenQuestion[] = [];
+  const decisions: Decision[] = [];
+  for (const part of parts) {
+    add(checks, part.checks);
+    add(notes, part.notes);
+    add(attention, part.attention);
+    add(notChecked, part.notChecked);
+    add(decisions, part.decisions);
+  }
+  return { checks, notes, attention, notChecked, decisions };
+}

@@ -30,15 +30,15 @@ import type { Weighed } from './weights.js';
 /** The most at the best share of the band, with the places at which a load of that weight gives it. */
 export interface BestPlacedPayload extends BestPayload {
   /** The balance point of the load behind the coupler, from the highest tongue share to the lowest; absent where the balance of the empty trailer is not known. */
-  readonly places?: { readonly from: Derived<'in'>; readonly to: Derived<'in'> };
+  readonly places?: { readonly from: Derived<'in'>; readonly to: Derived<'in'> } | undefined;
 }
 
 /** Two figures; one where the spec states a share. */
 export interface Carry {
   /** The most that some share of the band allows. */
-  readonly best?: BestPlacedPayload;
+  readonly best?: BestPlacedPayload | undefined;
   /** The most that holds at every share of the band. */
-  readonly anywhere?: PayloadBy;
+  readonly anywhere?: PayloadBy | undefined;
   /** What lifts, where a figure is absent for it. */
   readonly lifts: readonly string[];
   /** Every limit that was asked, for whoever draws them. */
@@ -76,6 +76,12 @@ function placesFor(
   return { from: place('foremost place of the load', shares.to), to: place('rearmost place of the load', shares.from) };
 }
 
+/** Field by field: an object that grows keys costs more than what is put into it. */
+const placed = (
+  { weight, governing, limits, shares }: BestPayload,
+  places: BestPlacedPayload['places'],
+): BestPlacedPayload => ({ weight, governing, limits, shares, places });
+
 /** The payload, best and anywhere; undefined where the empty weight or every limit is unknown. */
 export function payloadPart(
   rig: Rig,
@@ -92,13 +98,12 @@ export function payloadPart(
   const found = payload(curb, share, limits);
   if (isLeft(found)) return found;
   const { best, anywhere, lifts, decisions } = found.right;
-  const places = best && placesFor(best, curb, rig, weighed);
   return right({
     lifts,
     limits,
     share,
     decisions: [...decisions, ...lean.decisions, ...tongue.decisions, ...ramps.decisions],
-    ...(best && { best: places === undefined ? best : { places, ...best } }),
-    ...(anywhere && { anywhere }),
+    best: best && placed(best, placesFor(best, curb, rig, weighed)),
+    anywhere,
   });
 }

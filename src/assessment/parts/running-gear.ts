@@ -88,14 +88,11 @@ export function stackOf(trailer: DecodedTrailer): Either<Problem, Stack> {
   const asked = { id: 'axle-places', what: 'axle loads, tongue, and payload by axles and tires' };
   if (unplaced.length > 0) return open({ ...asked, missing: 'places of the axles', paths: unplaced });
   if (systems.length < axles.length) return right({ ...base, ...(at && { at }) });
-  const standing = systems.map((system, i) => {
-    const { rate } = axles[i] as DecodedAxle;
-    return {
-      system,
-      at: places[i] as Derived<'in'>,
-      ...(rate && { rate: rate as Derived<'lb/in'> }),
-    };
-  });
+  const standing = systems.map((system, i) => ({
+    system,
+    at: places[i] as Derived<'in'>,
+    rate: (axles[i] as DecodedAxle).rate,
+  }));
   const group = axleGroup(standing, sharing ?? 'equalised');
   if (isLeft(group)) {
     if (group.left.tag !== 'SharingUnknown') return left({ ...group.left, path: 'trailer.axles' });
@@ -106,9 +103,11 @@ export function stackOf(trailer: DecodedTrailer): Either<Problem, Stack> {
     });
   }
   return right({
+    systems,
+    tires,
     group: group.right,
     at: group.right.at,
-    ...base,
+    notChecked: base.notChecked,
     notes: joined([base.notes, group.right.notes]),
     decisions: joined([base.decisions, group.right.decisions]),
   });

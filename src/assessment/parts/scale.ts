@@ -4,6 +4,7 @@ import { type Note, note } from '../../ratings/index.js';
 import type { DecodedSpec } from '../../spec/index.js';
 import { type CannotTell, readScaleTickets, type TicketReading, type TowingError } from '../../towing/index.js';
 import { type Derived, difference } from '../../trace/index.js';
+import { frozen } from '../../units/internal.js';
 import { emptyPart, open, type Part } from './part-of-answer.js';
 import type { Weighed } from './weights.js';
 
@@ -28,13 +29,15 @@ const idOf: Readonly<Record<CannotTell['figure'], string>> = {
 
 const paths = ['tickets'];
 
+const noTickets: ScalePart = frozen({ ...emptyPart, reading: undefined, gaps: [] });
+
 /** Reads the tickets. They do not change the calculation: the weighed figures belong in the spec, with the basis `scale`. */
 export function scalePart(
   { tickets }: DecodedSpec,
   { gross, balance }: Weighed,
   axlesAt: Derived<'in'> | undefined,
 ): Either<TowingError, ScalePart> {
-  if (tickets === undefined) return right({ ...emptyPart, reading: undefined, gaps: [] });
+  if (tickets === undefined) return right(noTickets);
   const { division, ...passes } = tickets;
   const read = readScaleTickets({ tickets: passes, division, axlesAt });
   if (isLeft(read)) {

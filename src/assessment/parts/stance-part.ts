@@ -5,9 +5,9 @@ import type { Part } from './part-of-answer.js';
 
 export interface StancePart extends Part {
   /** What the left and the right wheels carry. */
-  readonly sides?: WheelShares;
+  readonly sides?: WheelShares | undefined;
   /** What each axle carries with the ball above or below its level height. */
-  readonly offLevel?: TandemSplit;
+  readonly offLevel?: TandemSplit | undefined;
   /** The spread of weight along the trailer, for comparing layouts. */
-  readonly yaw?: YawInertia;
+  readonly yaw?: YawInertia | undefined;
 }

@@ -52,7 +52,7 @@ export function yawOf(
     },
     ...placed
       .filter((item) => item !== undefined)
-      .map((item, i) => ({ length: cargo[i]?.length ?? ('point' as const), ...item })),
+      .map(({ name, weight, at }, i) => ({ name, weight, at, length: cargo[i]?.length ?? ('point' as const) })),
   ];
   const yaw = yawInertia(items);
   if (isLeft(yaw)) return yaw;
@@ -68,8 +68,10 @@ export function yawOf(
         ];
   return right({
     yaw: yaw.right,
-    ...emptyPart,
+    checks: emptyPart.checks,
     notes: told,
+    attention: emptyPart.attention,
+    notChecked: emptyPart.notChecked,
     decisions: [weighs, ...yaw.right.decisions],
   });
 }

@@ -4,6 +4,7 @@ import type { AxlesError } from '../../axles/index.js';
 import type { LoadError } from '../../load/index.js';
 import type { DecodedSpec } from '../../spec/index.js';
 import type { NotAWholeCount, OutsideItsRange } from '../../trace/index.js';
+import { own } from '../../units/internal.js';
 import { together } from './part-of-answer.js';
 import { offLevelOf } from './stance-off-level.js';
 import type { StancePart } from './stance-part.js';
@@ -28,8 +29,8 @@ export function stancePart(spec: DecodedSpec, weighed: Weighed): Found {
     attention,
     notChecked,
     decisions,
-    ...(sides.right.sides && { sides: sides.right.sides }),
-    ...(offLevel.right.offLevel && { offLevel: offLevel.right.offLevel }),
-    ...(yaw.right.yaw && { yaw: yaw.right.yaw }),
+    sides: own(sides.right, 'sides'),
+    offLevel: own(offLevel.right, 'offLevel'),
+    yaw: own(yaw.right, 'yaw'),
   });
 }

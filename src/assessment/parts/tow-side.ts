@@ -39,12 +39,17 @@ function couplerAlone(spec: DecodedSpec, trailer: TowedTrailer): Either<TowingEr
   const { checks, notes, decisions, notChecked } = coupled.right;
   const unknown = { id: 'tow', what: 'tow vehicle', missing: 'its label, its axle loads, its hitch', paths: ['tow'] };
   return right({
-    ...emptyPart,
-    ...nothingTowed,
+    hitched: undefined,
+    combination: undefined,
+    bars: undefined,
+    shareReturnedByBars: undefined,
+    largest: undefined,
+    offLevel: undefined,
     checks,
     notes,
-    decisions,
+    attention: emptyPart.attention,
     notChecked: [...openChecks(notChecked, spec), unknown],
+    decisions,
   });
 }
 

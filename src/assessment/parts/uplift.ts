@@ -49,7 +49,7 @@ export function upliftPart(
   { balance }: Weighed,
   { hitched, offLevel: hitch }: TowPart,
   stance: StancePart,
-): Uplift & { readonly decisions: readonly Decision[] } {
+): { readonly uplift: Uplift; readonly decisions: readonly Decision[] } {
   const { sides, offLevel } = stance;
   const mustPress: readonly Pressing[] = [
     ...(balance
@@ -72,5 +72,6 @@ export function upliftPart(
     ...(hitch ? underBars(hitch) : []),
   ];
   const decisions = mustPress.map(({ load }) => decide(load, '>=', nothing, 'a remark'));
-  return { mustPress, lifted: mustPress.filter((_, i) => decisions[i]?.holds === false), decisions };
+  const lifted = mustPress.filter((_, i) => decisions[i]?.holds === false);
+  return { uplift: { mustPress, lifted }, decisions };
 }

@@ -49,7 +49,8 @@ function alike(axles: readonly StandingAxle[], notes: readonly Note[]): AxleGrou
   const one = axles.length === 1;
   const shared = { axles, springs: undefined };
   return {
-    ...shared,
+    axles,
+    springs: undefined,
     at: one ? (places[0] as Derived<'in'>) : result('axle group position', over(plus(...places), axles.length)),
     capacity: groupCapacity(shared, 'axle group capacity', ratings),
     limits: limitsByPart(shared),

@@ -21,15 +21,15 @@ export interface PayloadBy {
 /** The most at the best share of the band. */
 export interface BestPayload extends PayloadBy {
   /** The shares at which it holds; absent when the payload is zero or less. */
-  readonly shares?: { readonly from: Derived<'ratio'>; readonly to: Derived<'ratio'> };
+  readonly shares?: { readonly from: Derived<'ratio'>; readonly to: Derived<'ratio'> } | undefined;
 }
 
 /** Two figures: they are one where one share is asked. */
 export interface Payload {
   /** Absent when something lifts at every share at which the ratings allow the most. */
-  readonly best?: BestPayload;
+  readonly best?: BestPayload | undefined;
   /** Absent when at some share of the band something lifts. */
-  readonly anywhere?: PayloadBy;
+  readonly anywhere?: PayloadBy | undefined;
   /** What lifts, where a figure is absent for it. */
   readonly lifts: readonly string[];
   readonly decisions: readonly Decision[];

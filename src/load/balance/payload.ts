@@ -24,7 +24,7 @@ const loaded = (symbol: string, curb: Lb, payload: Lb): Lb => result(symbol, plu
 function bestOf(
   question: Question,
   decisions: Decision[],
-): { readonly best?: BestPayload; readonly lifts: readonly string[] } {
+): { readonly best: BestPayload | undefined; readonly lifts: readonly string[] } {
   const { curb, share, most } = question;
   const single = most.map((limit) => named(limit.name, grossAllowed(limit, easyEnd(limit, share), curb), curb));
   const figure = least('payload at the best share', single, together(question));
@@ -34,15 +34,16 @@ function bestOf(
   const gross = loaded('gross weight at the best share', curb, figure.weight);
   const { from, to, decisions: asked } = sharesFor(question, gross);
   decisions.push(...asked);
+  const { weight, governing, limits } = figure;
   return asked.every(({ holds }) => holds)
-    ? { best: { shares: { from, to }, ...figure }, lifts: [] }
-    : { lifts: liftsAt(question, gross, { low: to, high: from }, decisions) };
+    ? { best: { weight, governing, limits, shares: { from, to } }, lifts: [] }
+    : { best: undefined, lifts: liftsAt(question, gross, { low: to, high: from }, decisions) };
 }
 
 function anywhereOf(
   question: Question,
   decisions: Decision[],
-): { readonly anywhere?: PayloadBy; readonly lifts: readonly string[] } {
+): { readonly anywhere: PayloadBy | undefined; readonly lifts: readonly string[] } {
   const { curb, share, most } = question;
   const single = most.map((limit) => named(limit.name, grossAllowed(limit, hardEnd(limit, share), curb), curb));
   const figure = least('payload', single, []);
@@ -50,7 +51,7 @@ function anywhereOf(
   decisions.push(some);
   if (!some.holds) return { anywhere: figure, lifts: [] };
   const lifts = liftsAt(question, loaded('gross weight at every share', curb, figure.weight), share, decisions);
-  return lifts.length === 0 ? { anywhere: figure, lifts } : { lifts };
+  return lifts.length === 0 ? { anywhere: figure, lifts } : { anywhere: undefined, lifts };
 }
 
 /**
@@ -91,11 +92,11 @@ export function payload(
   const decisions: Decision[] = [...guarded.right];
   const { best, lifts } = bestOf(question, decisions);
   const one = share.low === share.high;
-  const anywhere = one ? { lifts: [], ...(best && { anywhere: best }) } : anywhereOf(question, decisions);
+  const anywhere = one ? { lifts: [], anywhere: best } : anywhereOf(question, decisions);
   return right({
     lifts: [...new Set([...lifts, ...anywhere.lifts])],
-    ...(best && { best }),
-    ...(anywhere.anywhere && { anywhere: anywhere.anywhere }),
+    best,
+    anywhere: anywhere.anywhere,
     decisions,
   });
 }

@@ -70,6 +70,8 @@ export function record<R extends Shape, O extends Shape>(
   const keys = [...Object.keys(required), ...Object.keys(optional)];
   const shape = { ...required, ...optional } as Shape;
   const known = new Set(keys);
+  // Every key in place before any is read: a record that grows key by key is copied again and again.
+  const blank = Object.fromEntries(keys.map((key) => [key, undefined]));
   const codecs = keys.map((key) => [key, shape[key] as t.Mixed, Object.hasOwn(required, key)] as const);
   const codec = new t.Type<Read<R, O>, Written<R, O>, unknown>(
     title,
@@ -83,9 +85,12 @@ export function record<R extends Shape, O extends Shape>(
     (input, context) => {
       if (!isRecord(input)) return failed(input, context, 'wrong kind', `a record: ${title}`);
       const errors: t.ValidationError[] = [];
-      const read: Record<string, unknown> = {};
+      const read: Record<string, unknown> = { ...blank };
       for (const key of Object.keys(input)) if (!known.has(key)) errors.push(unknownKey(input, key, keys, context));
-      for (const [key, of, must] of codecs) read[key] = readKey(own(input, key), of, must, errors, key, context);
+      for (const [key, of, must] of codecs) {
+        const value = own(input, key);
+        if (value !== undefined || must) read[key] = readKey(value, of, must, errors, key, context);
+      }
       return errors.length === 0 ? t.success(read as Read<R, O>) : failedWith(errors, read);
     },
     (value) => {

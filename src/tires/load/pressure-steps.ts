@@ -2,6 +2,7 @@
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { type Note, note } from '../../ratings/index.js';
 import { type Derived, type NotTabulated, notTabulated } from '../../trace/index.js';
+import { compareFigures } from '../../units/internal.js';
 import { keptFor } from '../designation/cache.js';
 import { type Designation, designationNotes, isPassenger } from '../designation/designation.js';
 import { showDesignation } from '../designation/show-designation.js';
@@ -121,7 +122,7 @@ function notesOn(d: Designation): readonly Note[] {
 /** A note when the prints at one step differ. */
 export function disagreement({ rows, load }: PressureStep, fitment: Fitment): readonly Note[] {
   const loads = rows.map((row) => row[fitment] as Derived<'lb'>);
-  return loads.every(({ value }) => value.value.eq(load.value.value))
+  return loads.every(({ value }) => compareFigures(value, load.value) === 0)
     ? []
     : [note('TablesDisagree', 'printed tables give different loads at this pressure; the lowest is taken', loads)];
 }

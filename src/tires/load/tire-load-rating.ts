@@ -3,7 +3,7 @@ import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import { note } from '../../ratings/index.js';
 import { constant, type Derived, leastOf, quotient, recordingDecisions } from '../../trace/index.js';
 import { ratio } from '../../units/index.js';
-import { orNone, own } from '../../units/internal.js';
+import { compareFigures, orNone, own } from '../../units/internal.js';
 import { sources } from '../data/sources.js';
 import { designationOf } from '../designation/cache.js';
 import { type Designation, designationNotes, isPassenger } from '../designation/designation.js';
@@ -103,7 +103,7 @@ export function tireLoadRating(tire: Tire, service: Service): Either<TiresError,
     );
   const { notes, decisions } = disagreements(governs, others);
   const prints = isLeft(listed) ? [] : listed.right.loads;
-  if (table !== undefined && prints.some(({ value }) => !value.value.eq(table.value.value)))
+  if (table !== undefined && prints.some(({ value }) => compareFigures(value, table.value) !== 0))
     notes.push(note('TablesDisagree', 'printed tables give different loads; the lowest is taken', prints));
   if (isDivided(designation, service))
     notes.push(note('PassengerTire', 'a passenger-car tire on a trailer or truck: its load is divided by 1.10'));

@@ -37,7 +37,7 @@ export function ask<K extends RatingKind>(
   against: Limits[K],
   limit: AnyWeight | undefined,
   load: LoadOrMissing,
-  { how, ...options }: { clause?: Source; how?: string | undefined } = {},
+  { how, clause }: { clause?: Source | undefined; how?: string | undefined } = {},
 ): Either<TowingError, Findings> {
   const what = `${against} against ${kind}${how === undefined ? '' : `, ${how}`}`;
   const wanting = [...(limit === undefined ? [kind] : []), ...(isMissing(load) ? load.missing : [])];
@@ -47,7 +47,7 @@ export function ask<K extends RatingKind>(
   const above = allAboveZero([[kind, figure]]);
   if (isLeft(above)) return above;
   return right({
-    checks: [checkLoad<RatingKind>(rating(kind, figure, options), weight(against, load), how)],
+    checks: [checkLoad<RatingKind>(rating(kind, figure, { clause }), weight(against, load), how)],
     notChecked: [],
     decisions: above.right,
   });

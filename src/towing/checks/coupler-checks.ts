@@ -11,7 +11,7 @@ import { ask, type Findings, gathered, loadFrom } from './checks-or-missing.js';
 
 export interface CouplerChecks extends Findings {
   readonly gross: Derived<'lb'>;
-  readonly tongue?: Derived<'lb'>;
+  readonly tongue?: Derived<'lb'> | undefined;
   readonly notes: readonly Note[];
   readonly decisions: readonly Decision[];
 }
@@ -46,5 +46,5 @@ export function couplerChecks(trailer: TowedTrailer): Either<TowingError, Couple
   const { checks, notChecked } = found.right;
   const notes = [...remark.notes, ...(chains?.right.notes ?? [])];
   const decisions = [...above.right, ...found.right.decisions, ...(chains?.right.decisions ?? []), ...remark.decisions];
-  return right({ checks, notChecked, gross, ...(tongue && { tongue }), notes, decisions });
+  return right({ checks, notChecked, gross, tongue, notes, decisions });
 }

@@ -56,7 +56,7 @@ describe('columns', () => {
     const made = rightOf(study({ base: tiltDeck as never, vary: wide, design: { kind: 'grid' } }));
     const begun = performance.now();
     const error = leftOf(made.columns());
-    expect(performance.now() - begun).toBeLessThan(100);
+    expect(performance.now() - begun).toBeLessThan(1_000);
     expect(error).toMatchObject({ tag: 'TooManyRows', count: 900_000_000 });
     expect(describeError(error)).toMatch(
       /900,000,000 rows do not fit in memory as columns; ask for at most [\d,]+ at a time/,
