@@ -16,9 +16,15 @@ export {
   anything,
   aRecord,
   aText,
+  aWholeNumber,
+  byKind,
+  exactly,
   type Form,
+  here,
+  is,
   listOf,
   type Misfit,
+  oneOf,
   recordOf,
 } from './untyped.js';
 export { inShort, neededToRead } from './words.js';

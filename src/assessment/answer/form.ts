@@ -1,99 +1,86 @@
-/** The form of a plain answer as a value: its keys and the type of each. */
+/** The form of a plain answer as a value: its keys and the form of each. */
 import { ruleKinds } from '../../rules/index.js';
 import { bases } from '../../trace/index.js';
+import { anything, aText, aWholeNumber, byKind, exactly, listOf, oneOf } from '../../units/internal.js';
 
-/** What a value must be. The text is its words for an error. */
-export type Shape =
-  | 'a text'
-  | 'a whole number from 0'
-  | 'a JSON value'
-  | { readonly oneOf: readonly (string | boolean)[] }
-  | { readonly listOf: Shape; readonly count?: number }
-  | { readonly record: Readonly<Record<string, Shape>>; readonly maybe?: Readonly<Record<string, Shape>> };
-
-const [text, place] = ['a text', 'a whole number from 0'] as const;
-const basis: Shape = { oneOf: bases };
-const figure: Shape = { record: { figure: text }, maybe: { node: place } };
-const notes: Shape = {
-  listOf: { record: { says: text, tag: text }, maybe: { figures: { listOf: figure }, paths: { listOf: text } } },
-};
-const checks: Shape = {
-  listOf: {
-    record: {
-      id: text,
-      load: text,
-      name: text,
-      rating: text,
-      reserve: text,
-      used: text,
-      verdict: { oneOf: ['within', 'over'] },
+const place = aWholeNumber;
+const texts = listOf(aText);
+const basis = oneOf(bases);
+const figure = exactly({ figure: aText }, { node: place });
+const notes = listOf(exactly({ says: aText, tag: aText }, { figures: listOf(figure), paths: texts }));
+const checks = listOf(
+  exactly(
+    {
+      id: aText,
+      load: aText,
+      name: aText,
+      rating: aText,
+      reserve: aText,
+      used: aText,
+      verdict: oneOf(['within', 'over']),
     },
-    maybe: { basis, nodes: { listOf: place, count: 4 } },
-  },
-};
-const payloadFigure: Shape = {
-  record: { figure: text, governing: { listOf: text } },
-  maybe: { node: place, shares: { record: { from: figure, to: figure } } },
-};
-const payload: Shape = { record: {}, maybe: { best: payloadFigure, anywhere: payloadFigure } };
-const outcomes = ['applies', 'kept', 'crossed', 'does not apply', 'cannot be told'];
-const rules: Shape = {
-  listOf: {
-    record: {
-      clause: text,
-      id: text,
-      kind: { oneOf: ruleKinds },
-      outcome: { oneOf: outcomes },
-      topic: text,
-      verify: { oneOf: [true, false] },
+    { basis, nodes: listOf(place, 4) },
+  ),
+);
+const payloadFigure = exactly(
+  { figure: aText, governing: texts },
+  { node: place, shares: exactly({ from: figure, to: figure }) },
+);
+const rules = listOf(
+  exactly(
+    {
+      clause: aText,
+      id: aText,
+      kind: oneOf(ruleKinds),
+      outcome: oneOf(['applies', 'kept', 'crossed', 'does not apply', 'cannot be told']),
+      topic: aText,
+      verify: oneOf([true, false]),
     },
-    maybe: { effect: text, missing: { listOf: text } },
-  },
-};
-const source: Shape = {
-  record: { grade: text, id: text, title: text },
-  maybe: { address: text, clause: text, edition: text, note: text },
-};
+    { effect: aText, missing: texts },
+  ),
+);
+const source = exactly(
+  { grade: aText, id: aText, title: aText },
+  { address: aText, clause: aText, edition: aText, note: aText },
+);
 
-const leaf = { figure: text, name: text, basis };
-/** Which keys a node has, by what it is. */
-export const nodeShapes: Readonly<Record<string, Shape>> = {
-  given: { record: { ...leaf, is: text }, maybe: { path: text } },
-  'looked up': { record: { ...leaf, is: text, key: text, source: place, table: text } },
-  constant: { record: { figure: text, is: text }, maybe: { name: text, source: place } },
-};
-/** Any other node: a step. */
-export const step: Shape = {
-  record: { basis, figure: text, is: text, of: { listOf: place } },
-  maybe: {
-    name: text,
-    rounding: { record: { mode: text, step: text } },
-    source: place,
+const leaf = { figure: aText, name: aText, basis };
+/** Which keys a node has, by what it is: any other word is that of a step. */
+const node = byKind(
+  'is',
+  {
+    given: exactly({ ...leaf, is: aText }, { path: aText }),
+    'looked up': exactly({ ...leaf, is: aText, key: aText, source: place, table: aText }),
+    constant: exactly({ figure: aText, is: aText }, { name: aText, source: place }),
   },
-};
+  exactly(
+    { basis, figure: aText, is: aText, of: listOf(place) },
+    { name: aText, rounding: exactly({ mode: aText, step: aText }), source: place },
+  ),
+);
 
-/** The whole answer but its nodes. */
-export const answerShape: Shape = {
-  record: {
+/** The whole answer. */
+export const answerForm = exactly(
+  {
     attention: notes,
     checks,
-    checksum: text,
-    format: text,
-    library: text,
+    checksum: aText,
+    format: aText,
+    library: aText,
     notes,
-    open: { listOf: { record: { id: text, missing: text, paths: { listOf: text }, what: text } } },
+    open: listOf(exactly({ id: aText, missing: aText, paths: texts, what: aText })),
     partChecks: checks,
     partsChecked: place,
-    tables: text,
-    uplift: { listOf: { record: { figure: text, what: text }, maybe: { node: place } } },
-    verdict: { oneOf: ['over', 'attention', 'within', 'unchecked'] },
+    tables: aText,
+    uplift: listOf(exactly({ figure: aText, what: aText }, { node: place })),
+    verdict: oneOf(['over', 'attention', 'within', 'unchecked']),
     version: place,
   },
-  maybe: {
-    inEffect: { listOf: text },
-    payload,
+  {
+    inEffect: texts,
+    payload: exactly({}, { best: payloadFigure, anywhere: payloadFigure }),
     rules,
-    spec: 'a JSON value',
-    working: { record: { nodes: { listOf: 'a JSON value' }, sources: { listOf: source } } },
+    spec: anything,
+    working: exactly({ nodes: listOf(node), sources: listOf(source) }),
   },
-};
+);

@@ -1,8 +1,6 @@
 /** What is wrong with a plan that types did not check: JSON from elsewhere, a program without types. */
-import { inShort, isRecord } from '../../units/internal.js';
+import { aRecord, byKind, type Form, here, inShort, is, isRecord, oneOf, recordOf } from '../../units/internal.js';
 import type { UnusableVariation } from '../errors.js';
-
-type Loose = Readonly<Record<string, unknown>>;
 
 /** What stands at a place, and what must stand there. */
 export const unusable = (path: string, found: unknown, needed: string): UnusableVariation => ({
@@ -14,85 +12,83 @@ export const unusable = (path: string, found: unknown, needed: string): Unusable
 });
 
 const areTexts = (value: unknown): boolean => Array.isArray(value) && value.every((text) => typeof text === 'string');
+const textsOf = (count: number): Form =>
+  here({
+    figures: is(`${count} figures as text`, (value) => areTexts(value) && (value as unknown[]).length === count),
+  });
+
+const figure = is('a figure as text', (value) => typeof value === 'string');
+const figureKinds = {
+  levels: here({ texts: is('a list of figures as text', areTexts) }),
+  range: here({
+    from: figure,
+    to: figure,
+    count: is('a whole number of levels', (value) => typeof value === 'number'),
+  }),
+  chance: byKind(
+    'shape',
+    { uniform: textsOf(2), triangular: textsOf(3), normal: textsOf(2) },
+    here({ shape: is('uniform, triangular or normal', () => false) }),
+  ),
+};
+
+const otherKind = here({
+  kind: is('levels, a range, a distribution, linked figures, added options or alternatives', () => false),
+});
+/** What is told of a variation that is none of these kinds: no record at all, or a record of another kind. */
+const noneOf = (needed: string): Form => {
+  const record = is(needed, isRecord);
+  return (value, path) => record(value, path) ?? otherKind(value, path);
+};
+
+const variation = byKind(
+  'kind',
+  {
+    ...figureKinds,
+    alternatives: aRecord({
+      choices: recordOf(is('a record of spec paths and what stands there', isRecord), 'a record of named alternatives'),
+    }),
+    added: aRecord({
+      options: recordOf(is('an option with its weight and its place', isRecord), 'a record of named options'),
+    }),
+    linked: aRecord({
+      figures: recordOf(
+        byKind('kind', figureKinds, noneOf('levels or a range')),
+        'a record of spec paths and what they take on',
+        (_, key) => key,
+      ),
+    }),
+  },
+  noneOf('levels, a range, a distribution or alternatives'),
+);
 
 const designs = ['grid', 'one at a time', 'latin hypercube', 'monte carlo'];
-const shapes: Readonly<Record<string, number>> = { uniform: 2, triangular: 3, normal: 2 };
+const call = is('a function, or nothing', (value) => typeof value === 'function');
 
-/** What a figure's variation lacks, by its kind. */
-function figuresRefusal(path: string, variation: Loose): UnusableVariation | undefined {
-  const { kind, texts, from, to, count, shape, figures } = variation;
-  switch (kind) {
-    case 'levels':
-      return areTexts(texts) ? undefined : unusable(path, texts, 'a list of figures as text');
-    case 'range':
-      if (typeof from !== 'string') return unusable(path, from, 'a figure as text');
-      if (typeof to !== 'string') return unusable(path, to, 'a figure as text');
-      return typeof count === 'number' ? undefined : unusable(path, count, 'a whole number of levels');
-    case 'chance': {
-      const needed = typeof shape === 'string' && Object.hasOwn(shapes, shape) ? shapes[shape] : undefined;
-      if (needed === undefined) return unusable(path, shape, 'uniform, triangular or normal');
-      return areTexts(figures) && (figures as readonly string[]).length === needed
-        ? undefined
-        : unusable(path, figures, `${needed} figures as text`);
-    }
-    default:
-      return unusable(path, kind, 'levels, a range, a distribution, linked figures, added options or alternatives');
-  }
-}
+/** A plan; the spec itself is read later. */
+const planForm = aRecord(
+  {
+    vary: recordOf(variation, 'a record of spec paths and what they take on', (_, key) => key),
+    design: aRecord({ kind: oneOf(designs, designs.join(', ')) }, {}, `a record with its kind: ${designs.join(', ')}`),
+  },
+  {
+    measure: call,
+    onProgress: call,
+    onEnd: call,
+    signal: is('an AbortSignal, or nothing', isSignal),
+  },
+  'a record with base, vary and design',
+);
 
-function alternativesRefusal(path: string, { choices }: Loose): UnusableVariation | undefined {
-  if (!isRecord(choices)) return unusable(`${path}.choices`, choices, 'a record of named alternatives');
-  const bad = Object.entries(choices).find(([, changes]) => !isRecord(changes));
-  return bad && unusable(`${path}.choices.${bad[0]}`, bad[1], 'a record of spec paths and what stands there');
-}
-
-function addedRefusal(path: string, { options }: Loose): UnusableVariation | undefined {
-  if (!isRecord(options)) return unusable(`${path}.options`, options, 'a record of named options');
-  const bad = Object.entries(options).find(([, option]) => !isRecord(option));
-  return bad && unusable(`${path}.options.${bad[0]}`, bad[1], 'an option with its weight and its place');
-}
-
-function linkedRefusal(path: string, { figures }: Loose): UnusableVariation | undefined {
-  if (!isRecord(figures)) return unusable(`${path}.figures`, figures, 'a record of spec paths and what they take on');
-  for (const [inner, each] of Object.entries(figures)) {
-    const refused = isRecord(each) ? figuresRefusal(inner, each) : unusable(inner, each, 'levels or a range');
-    if (refused !== undefined) return refused;
-  }
-  return undefined;
-}
-
-function variationRefusal(path: string, variation: unknown): UnusableVariation | undefined {
-  if (!isRecord(variation)) return unusable(path, variation, 'levels, a range, a distribution or alternatives');
-  switch (variation['kind']) {
-    case 'alternatives':
-      return alternativesRefusal(path, variation);
-    case 'added':
-      return addedRefusal(path, variation);
-    case 'linked':
-      return linkedRefusal(path, variation);
-    default:
-      return figuresRefusal(path, variation);
-  }
+/** An AbortSignal keeps `aborted` on its prototype. */
+function isSignal(value: unknown): boolean {
+  return isRecord(value) && typeof value['aborted'] === 'boolean';
 }
 
 /** The first thing in a plan that is not what its type says; `undefined` when all is. The spec itself is read later. */
 export function planRefusal(plan: unknown): UnusableVariation | undefined {
-  if (!isRecord(plan)) return unusable('plan', plan, 'a record with base, vary and design');
-  const { vary, design, measure, onProgress, onEnd, signal } = plan;
-  if (!isRecord(vary)) return unusable('vary', vary, 'a record of spec paths and what they take on');
-  for (const [path, variation] of Object.entries(vary)) {
-    const refused = variationRefusal(path, variation);
-    if (refused !== undefined) return refused;
-  }
-  if (!isRecord(design)) return unusable('design', design, `a record with its kind: ${designs.join(', ')}`);
-  if (typeof design['kind'] !== 'string' || !designs.includes(design['kind']))
-    return unusable('design.kind', design['kind'], designs.join(', '));
-  for (const [name, call] of Object.entries({ measure, onProgress, onEnd }))
-    if (call !== undefined && typeof call !== 'function') return unusable(name, call, 'a function, or nothing');
-  return signal === undefined || isSignal(signal)
-    ? undefined
-    : unusable('signal', signal, 'an AbortSignal, or nothing');
+  const misfit = planForm(plan, '');
+  return (
+    misfit && { chapter: 'study', tag: 'UnusableVariation', ...misfit, path: misfit.path === '' ? 'plan' : misfit.path }
+  );
 }
-
-const isSignal = (value: unknown): boolean =>
-  typeof value === 'object' && value !== null && typeof (value as Loose)['aborted'] === 'boolean';
