@@ -66,7 +66,7 @@ export function parseLength<U extends UnitOf<'length'>>(text: string, unit: U): 
 
 /** The word for a unit of length, with its stop: letters, or the marks of feet and inches. */
 function lengthWord({ text, at }: Cursor): string {
-  const letters = /^[a-zA-Z]{0,12}/.exec(text.slice(at, at + 12))?.[0] ?? '';
+  const letters = /^[a-zA-Z]{0,12}/.exec(text.slice(at))?.[0] ?? '';
   if (letters !== '') return text[at + letters.length] === '.' ? `${letters}.` : letters;
   return text.slice(at, at + (unitNamed(text.slice(at, at + 2)) === 'in' ? 2 : 1));
 }

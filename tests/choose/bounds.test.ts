@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { assessJson as assess } from '../../src/assessment/index.js';
 import { boundsFrom } from '../../src/choose/index.js';
+import { lb } from '../../src/units/index.js';
 import { rightOf } from '../helpers/either.js';
 import { changed, tiltDeck } from '../helpers/specs.js';
 import { proveBounds } from '../proofs/bounds.js';
@@ -39,6 +40,36 @@ describe('boundsFrom', () => {
     expect(checks.find(({ id }) => id === 'gvwr')?.answer).toBe('within');
     expect(checks.find(({ id }) => id === 'tow/ball-mount/tongue')?.answer).toBe('depends');
     expect(ask).toBe('cargo.0.at');
+  });
+  describe('where it is not told how the axles share', () => {
+    const axle = (at: number) => ({ beam: '5,200 lb', at: `${at} in`, rate: '2,000 lb/in' });
+    const told = { hitch: 'ball', curb: { weight: '9,000 lb', tongue: '900 lb' } };
+    const answers = (trailer: object) => {
+      const { checks, ask } = rightOf(boundsFrom({ trailer: { ...told, ...trailer } }));
+      return [new Set(checks.map(({ answer }) => answer)), ask];
+    };
+    it('asks of two axles no more than of equalised ones: level they share alike', () => {
+      const axles = [axle(187), axle(221)];
+      expect(answers({ axles })).toEqual([new Set(['within']), undefined]);
+      expect(answers({ axles, sharing: 'equalised' })).toEqual([new Set(['within']), undefined]);
+    });
+    it('says of three nothing that holds for equalised ones alone: independent ones need their rates', () => {
+      const { rate: _rate, ...bare } = axle(255);
+      const axles = [axle(187), axle(221), bare];
+      expect(answers({ axles })).toEqual([new Set(['depends']), 'trailer.sharing']);
+      expect(answers({ axles, sharing: 'equalised' })).toEqual([new Set(['within']), undefined]);
+      expect(answers({ axles, sharing: 'independent' })).toEqual([new Set(), undefined]);
+    });
+    it('asks how they share where one way is over', () => {
+      // Of 8,100 lb each equalised axle carries 2,700 lb; by rates of 1,000, 1,000 and 4,000 lb/in the last carries 5,400 lb.
+      const by = (rate: string, at: number) => ({ ...axle(at), rate });
+      const axles = [by('1,000 lb/in', 187), by('1,000 lb/in', 221), by('4,000 lb/in', 255)];
+      const { checks, ask } = rightOf(boundsFrom({ trailer: { ...told, axles } }));
+      const of = (id: string) => checks.find((check) => check.id === id);
+      expect(of('axle-1/weakest-part')).toMatchObject({ answer: 'within', least: lb(2500), most: lb(3850) });
+      expect(of('axle-3/weakest-part')).toMatchObject({ answer: 'depends', least: lb(-200), most: lb(2500) });
+      expect(ask).toBe('trailer.sharing');
+    });
   });
   it('asks nothing of a spec that tells all', () => {
     const { unknown, checks, ask } = rightOf(boundsFrom(tiltDeck()));

@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   boundOfArcSine,
+  boundOfArcTangent,
   boundOfDigits,
   boundOfProduct,
   boundOfQuotient,
@@ -59,6 +60,9 @@ describe('a bound is not nothing', () => {
     expect(boundOfProduct(a, 0, b, 0, a * b)).toBeGreaterThan(0);
     expect(boundOfProduct(b, 0, a, 0, b * a)).toBeGreaterThan(0);
     expect(boundOfProduct(2 ** 40, 0, b, 0, 2 ** 40 * b)).toBe(0);
+    // 3 times 3,002,399,751,580,331 is 2^53 + 1, which a double rounds to 2^53.
+    expect(boundOfProduct(3, 0, 3_002_399_751_580_331, 0, 2 ** 53)).toBeGreaterThanOrEqual(1);
+    expect(boundOfProduct(2 ** 26, 0, 2 ** 26, 0, 2 ** 52)).toBe(0);
   });
   it('for a sum of figures that are uncertain by halves', () => {
     expect(boundOfSum(0.5, 0.5, 0.25, 0.5, 0.75)).toBeGreaterThanOrEqual(1);
@@ -97,7 +101,11 @@ describe('the bound of a root or an angle', () => {
     // arcsin 0.9 is 64.16 degrees, arcsin 0.95 is 71.81.
     expect(boundOfArcSine(0.9, 0.05, 64.16)).toBeGreaterThan(7.65);
     expect(boundOfArcSine(0.9, 0.05, 64.16)).toBeLessThan(20);
-    expect(boundOfArcSine(0.99, 0.01, 81.9)).toBe(Infinity);
+    for (const bound of [0.01, 0.02, 1.5]) expect(boundOfArcSine(0.99, bound, 81.9)).toBe(Infinity);
+    expect(boundOfArcSine(0.5, 1e-9, 30)).toBeLessThan(1e-7);
+    // An arc tangent rises by 57.3 degrees for one at zero.
+    expect(boundOfArcTangent(0, 0.01, 0)).toBeGreaterThan(0.57);
+    expect(boundOfArcTangent(0, 0.01, 0)).toBeLessThan(0.58);
   });
   it('of nothing written down is nothing, and of digits that no double holds is not', () => {
     expect(boundOfDigits(0, 0)).toBe(0);

@@ -41,6 +41,9 @@ describe('figures', () => {
   it('throws a RangeError for what is not a finite number: the slip of a programmer', () => {
     for (const bad of [NaN, Infinity, -Infinity, 'abc', '', '1,000', new Foreign(NaN)])
       expect(() => lb(bad)).toThrow(RangeError);
+    expect(() => lb('many')).toThrow(/^not a finite number: many$/);
+    expect(() => lb('m'.repeat(99))).toThrow(`not a finite number: ${'m'.repeat(60)}`);
+    expect(() => lb('m'.repeat(99))).not.toThrow('m'.repeat(61));
   });
   it('cannot be changed from outside', () => {
     const one = lb('1.5') as unknown as Record<string, unknown>;

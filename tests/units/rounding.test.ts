@@ -1,11 +1,14 @@
 /** Rounding by name: capacities down, loads up, halves away from zero; zero, signs, exact ties and almost-ties. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { asDerived, difference, product, sum } from '../../src/trace/index.js';
+import { doubleOf } from '../../src/units/figure.js';
 import {
   compare,
   inch,
   lb,
   psi,
+  ratio,
   roundCapacityDown,
   roundLoadUp,
   roundNearest,
@@ -76,6 +79,35 @@ describe('rounding', () => {
     );
   });
 
+  it('leaves a large figure on a small step, where its double is not', () => {
+    const cents = lb('0.01');
+    for (let i = 0; i < 500; i += 1) {
+      const q = lb(`${10_000_000 + 7 * i}.${String(i % 100).padStart(2, '0')}`);
+      for (const round of [roundCapacityDown, roundLoadUp, roundNearest])
+        expect(round(q, cents).value.eq(q.value), show(q)).toBe(true);
+    }
+    // 686 / 0.07 is a hair below 9,800 in doubles, 6,314 / 0.41 a hair above 15,400.
+    for (let i = 1; i < 300; i += 1)
+      for (const [q, step] of [
+        [lb(7 * i), lb('0.07')],
+        [lb(41 * i), lb('0.41')],
+      ] as const)
+        for (const round of [roundCapacityDown, roundLoadUp])
+          expect(round(q, step).value.eq(q.value), show(q)).toBe(true);
+  });
+
+  it('asks the digits of a figure that its double lost', () => {
+    // (2^52 + 0.5) - 2^52: doubles give zero, half a pound off; (2^45 + 2^-8) - 2^45 likewise.
+    const left = (large: number, small: string) => {
+      const one = product('large', asDerived('x', lb(large)), asDerived('share', ratio(2 ** 26)));
+      return difference('left', sum('all', [one, asDerived('small', lb(small))]), one).value;
+    };
+    const half = left(2 ** 26, '0.5');
+    expect([doubleOf(half), showBrief(half, 0)]).toEqual([0, '1 lb']);
+    expect(show(roundNearest(left(2 ** 26, '0.5'), lb(1)))).toBe('1 lb');
+    expect(show(roundNearest(left(2 ** 19, '0.00390625'), lb('0.0078125')))).toBe('0.0078125 lb');
+  });
+
   it('in doubles is what it is in decimals, for every mode, at halves and beside them', () => {
     const modes = ['down', 'up', 'nearest', 'nearest-down'] as const;
     for (const mode of modes) {
@@ -119,6 +151,15 @@ describe('printing', () => {
       '1,234,567 lb',
       '1,234,568 lb',
     ]);
+  });
+  it('prints every digit of a figure that is exact in doubles', () => {
+    const share = asDerived('share', ratio('0.03125'));
+    const small = product('small', asDerived('x', lb('0.03125')), share);
+    const large = asDerived('large', lb(999_999_999));
+    expect(show(small.value)).toBe('0.0009765625 lb');
+    expect(show(sum('all', [large, small]).value)).toBe('999,999,999.0009765625 lb');
+    expect(show(difference('left', small, large).value)).toBe('-999,999,998.9990234375 lb');
+    expect(show(sum('both', [large, asDerived('x', lb('0.03125'))]).value)).toBe('999,999,999.03125 lb');
   });
   it('showBrief prints figures that no double holds', () => {
     const [zeros, groups] = ['0'.repeat(399), ',000'.repeat(133)];

@@ -1,7 +1,12 @@
 /** Forms of what types did not check: the first misfit, with its place; only keys of the record itself count. */
 import { describe, expect, it } from 'vitest';
+import { given } from '../../src/trace/index.js';
+import { inch, kg, lb } from '../../src/units/index.js';
 import {
+  aFigure,
+  aFunction,
   aNumber,
+  anything,
   aRecord,
   aText,
   aWholeNumber,
@@ -49,5 +54,36 @@ describe('a form', () => {
     expect(told(form, { a: { kind: 'size', size: 1 } })).toBe('fits');
     expect(told(form, { a: { kind: 'size' } })).toBe('a: nothing, not a number');
     expect(told(form, { a: { kind: 'toString' } })).toBe('a: "toString", not one of size');
+  });
+});
+
+const fits = (form: Form, value: unknown): boolean => form(value, 'question') === undefined;
+
+it('tells texts, numbers, functions and anything apart', () => {
+  const values = ['a text', 7, () => 7, undefined];
+  expect([aText, aNumber, aFunction, anything].map((form) => values.map((value) => fits(form, value)))).toEqual([
+    [true, false, false, false],
+    [false, true, false, false],
+    [false, false, true, false],
+    [true, true, true, true],
+  ]);
+});
+
+describe('a figure', () => {
+  const weight = aFigure('mass');
+  it('is one of the library, or one with its working', () => {
+    expect(fits(weight, lb(9000))).toBe(true);
+    expect(fits(weight, kg(4000))).toBe(true);
+    expect(fits(weight, given('weight', lb(9000)))).toBe(true);
+    expect(fits(aFigure('mass', 'length'), inch(7))).toBe(true);
+  });
+  it('is of the right dimension, and no record that only poses as one', () => {
+    for (const wrong of [inch(7), given('place', inch(7)), 7, '7 lb', null, { value: lb(9000) }, { why: {} }])
+      expect(fits(weight, wrong)).toBe(false);
+    expect(weight(7, 'cargo')).toEqual({
+      path: 'cargo',
+      found: '7',
+      needed: 'a figure of mass as the library makes them',
+    });
   });
 });

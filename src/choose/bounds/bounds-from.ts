@@ -11,7 +11,7 @@ import { surenessOver } from '../sureness/sureness.js';
 import type { Unsure } from '../sureness/tolerances.js';
 import { type UnknownFact, unknownFacts } from './fill.js';
 
-/** The result of a check when some facts are unknown. */
+/** The result of a check when some facts are unknown. A check that only one way of sharing lets be made depends on the sharing. */
 export interface BoundedCheck {
   /** The id of the check, or `presses/` and the name of a load that must press. */
   readonly id: string;
@@ -19,9 +19,9 @@ export interface BoundedCheck {
   readonly what: string;
   /** Within or over whatever the rest is; or it depends on the rest. */
   readonly answer: 'within' | 'over' | 'depends';
-  /** The least the reserve can be, lb. */
+  /** The least the reserve can be, lb, where the check can be made. */
   readonly least: Quantity<'lb'>;
-  /** The most the reserve can be, lb. */
+  /** The most the reserve can be, lb, where the check can be made. */
   readonly most: Quantity<'lb'>;
 }
 
@@ -74,10 +74,15 @@ function completions(
 const least = (figures: readonly Quantity<'lb'>[], sign: 1 | -1): Quantity<'lb'> =>
   figures.reduce((best, next) => (compareDecimals(next.value, best.value) * sign < 0 ? next : best));
 
-function answerOf(answers: readonly Sureness['checks'][number][]): BoundedCheck['answer'] {
-  const [first] = answers;
-  const alike = first !== undefined && answers.every(({ sure }) => sure === first.sure);
-  return alike && first.sure !== 'not sure' ? first.sure : 'depends';
+type Answers = readonly Sureness['checks'][number][];
+
+/** Whether a check is made in every way the axles may share, with one answer. */
+const isAlike = (answers: Answers, ways: number): boolean =>
+  answers.length === ways && new Set(answers.map(({ sure }) => sure)).size === 1;
+
+function answerOf(answers: Answers, ways: number): BoundedCheck['answer'] {
+  const sure = isAlike(answers, ways) ? answers[0]?.sure : undefined;
+  return sure === undefined || sure === 'not sure' ? 'depends' : sure;
 }
 
 /**
@@ -110,7 +115,7 @@ export function boundsFrom(spec: unknown): Either<AssessError, Bounds> {
     return {
       id,
       what,
-      answer: answerOf(answers),
+      answer: answerOf(answers, all.length),
       least: least(
         answers.map((answer) => answer.least),
         1,
@@ -121,8 +126,7 @@ export function boundsFrom(spec: unknown): Either<AssessError, Bounds> {
       ),
     };
   });
-  const differs =
-    all.length > 1 && [...byId.values()].some((answers) => new Set(answers.map(({ sure }) => sure)).size > 1);
+  const differs = [...byId.values()].some((answers) => !isAlike(answers, all.length));
   const next = all.flatMap(({ weighNext }) => weighNext)[0]?.path;
   const open = checks.some(({ answer }) => answer === 'depends');
   const ask = differs ? 'trailer.sharing' : next;

@@ -33,19 +33,15 @@ export interface Ways {
 /** How many further assessments are made at most, when nobody asks for more. */
 const usualMost = 6;
 
-/** Whether a comparison can turn out otherwise when the difference of its sides can be anything between two ends. */
+/**
+ * Whether a comparison can turn out otherwise when the difference of its sides can be anything between two ends. The slack is
+ * wider than any tie, so whether an end itself counts makes no difference.
+ */
 function mayTurn({ low, high }: Interval, comparison: Comparison, holds: boolean, slack: number): boolean {
-  const [least, greatest] = [low - slack, high + slack];
-  switch (comparison) {
-    case '<':
-    case '>=':
-      return holds === (comparison === '<') ? greatest >= 0 : least < 0;
-    case '<=':
-    case '>':
-      return holds === (comparison === '<=') ? greatest > 0 : least <= 0;
-    case '=':
-      return holds ? least < 0 || greatest > 0 : least <= 0 && greatest >= 0;
-  }
+  const [mayBeLess, mayBeMore] = [low <= slack, high >= -slack];
+  if (comparison === '=') return mayBeLess && mayBeMore;
+  const holdsBelow = comparison === '<' || comparison === '<=';
+  return holds === holdsBelow ? mayBeMore : mayBeLess;
 }
 
 type Corner = ReadonlyMap<string, Decimal>;

@@ -14,6 +14,7 @@ import {
   over,
   plus,
   result,
+  root,
   times,
 } from '../../../src/trace/index.js';
 import { inch, lb, type Unit } from '../../../src/units/index.js';
@@ -100,4 +101,15 @@ it('an input that falls out of the answer does not widen it', () => {
   expect(found.low).toBeCloseTo(low, 9);
   expect(found.high).toBeCloseTo(high, 9);
   expect(found.reached).toBe(true);
+});
+
+it('an input is taken to fall out only by what the formula does inside its range', () => {
+  // root (x / 20 lb) times (20 lb - x) turns at 6.67 lb; below zero, where no root is, it would be flat.
+  const figure = result('turning', times(root(over(x, whole)), minus(whole, x)));
+  const wide = between.map((one, i) => (i === 0 ? { low: 0.1, high: 12 } : one));
+  const found = ranged(figure, wide);
+  const { low, high } = onGrid((p) => Math.sqrt(p / 20) * (20 - p), wide);
+  expect(found.reached).toBe(false);
+  expect(found.low).toBeLessThanOrEqual(low);
+  expect(found.high).toBeGreaterThanOrEqual(high);
 });

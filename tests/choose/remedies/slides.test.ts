@@ -1,6 +1,6 @@
 /** Which figures of a rig may be moved, how far, and what is then said. */
 import { expect, it } from 'vitest';
-import { moves, unloading } from '../../../src/choose/remedies/slides.js';
+import { bars, moves, unloading } from '../../../src/choose/remedies/slides.js';
 import { decodeSpec } from '../../../src/spec/index.js';
 import { rightOf } from '../../helpers/either.js';
 import { changed, tiltDeck } from '../../helpers/specs.js';
@@ -56,4 +56,11 @@ it('takes half of a piece off at most, and none of one whose axle loads are told
   expect(unload).toMatchObject({ path: 'cargo.0.weight', now: 2000, least: 1000, most: 2000, step: 10 });
   expect(unload?.says(1500)).toMatch(/^take 500 lb off roller, .*1,500 lb at most/);
   expect(unloading(spec([{ ...piece('roller', 100, 80), axles: ['1,000 lb', '1,000 lb'] }]))).toEqual([]);
+});
+
+it('sets the bars between a quarter and nearly all of what the front axle lost', () => {
+  const [set] = bars(rightOf(decodeSpec(changed(tiltDeck(), 'tow.bars', { restore: '50 %' }))));
+  expect(set).toMatchObject({ path: 'tow.bars.restore', now: 0.5, least: 0.25, most: 0.95, step: 0.01 });
+  expect(set?.says(0.62)).toBe('set the bars to restore 62 % of what the front axle lost');
+  expect(bars(rightOf(decodeSpec(tiltDeck())))).toEqual([]);
 });

@@ -21,13 +21,11 @@ it('tells straight demands, with what each inch adds, from those that bend', () 
   expect(onLine(lines[0] as (typeof lines)[0], [100, 200], 60)).toBeCloseTo(sum([100, 200]), 9);
 });
 
-it('a bend of a ten millionth is a bend, and half of that is none', () => {
-  const bent = (by: number) =>
-    straightened(demands([(at) => sum(at) + ((at[0] ?? 0) > 61 ? by : 0)]), {
-      ...job,
-      lengths: [80],
-    } as never).lines.length;
-  expect([bent(1e-8), bent(1e-3)]).toEqual([1, 0]);
+it('a line that is missed by half of what a tie may miss zero by is straight, by more it bends', () => {
+  // A step at inch 61: at the middle of the deck it is whole where the line foresees half of it.
+  const stepped = (by: number) =>
+    straightened(demands([([p = 0]) => (p > 61 ? by : 0)]), { ...job, lengths: [80] } as never).lines.length;
+  expect([0.9e-7, 1.1e-7, 1e-3].map(stepped)).toEqual([1, 0, 0]);
 });
 
 it.each([

@@ -134,3 +134,8 @@ it('what settles more checks comes first, then what weighs more', () => {
   const more = [...both, open('tongue', 10, [-100, 400], [[1, -1]])];
   expect(asked(more, inputs).map(([path]) => path)).toEqual(['cargo', 'curb']);
 });
+
+it('a check that is open by a hair is settled by whatever moves it a hair', () => {
+  // Half a pound short at worst; the idle time takes three quarters of a pound of it.
+  expect(asked([open('gross', 100, [-0.5, 400], [[2, -0.075]])], inputs)).toEqual([['idle', ['gross'], 1]]);
+});

@@ -105,6 +105,9 @@ describe('reading figures', () => {
     [`6 9/8"`, 3, '/8"'],
     ['1.5 1/2 in', 5, '/2 in'],
     [`5' 6" tall`, 6, 'tall'],
+    [`5' 6''tall`, 6, 'tall'],
+    [`5' 6'' tall`, 7, 'tall'],
+    ['5 ft 6 inches tall', 14, 'tall'],
     ['16 1/2', 6, 'the end'],
   ] as const)('points at the character of a length: "%s" at %i', (text, at, found) => {
     const read = parseLength(text, 'in');
