@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { assessJson as assess } from '../../src/assessment/index.js';
 import { boundsFrom } from '../../src/choose/index.js';
 import { lb } from '../../src/units/index.js';
-import { rightOf } from '../helpers/either.js';
+import { leftOf, rightOf } from '../helpers/either.js';
 import { changed, tiltDeck } from '../helpers/specs.js';
 import { proveBounds } from '../proofs/bounds.js';
 
@@ -70,6 +70,34 @@ describe('boundsFrom', () => {
       expect(of('axle-3/weakest-part')).toMatchObject({ answer: 'depends', least: lb(-200), most: lb(2500) });
       expect(ask).toBe('trailer.sharing');
     });
+  });
+  it('takes axles whose place is not told to stand in their order', () => {
+    const bounded = (...at: readonly (string | undefined)[]) =>
+      boundsFrom({
+        trailer: {
+          hitch: 'ball',
+          sharing: 'equalised',
+          curb: { weight: '3,000 lb' },
+          axles: at.map((one) => ({ at: one, beam: '5,200 lb' })),
+        },
+      });
+    for (const at of [
+      [undefined, '100 in'],
+      ['400 in', undefined],
+      ['100 in', undefined, undefined, '150 in'],
+      [undefined, undefined, undefined],
+    ]) {
+      const { checks, ask } = rightOf(bounded(...at));
+      expect(checks.filter(({ id }) => id.endsWith('/weakest-part')).map(({ answer }) => answer)).toEqual(
+        at.map(() => 'within'),
+      );
+      expect(ask).toBeUndefined();
+    }
+  });
+  it('is refused where what is told cannot be', () => {
+    expect(leftOf(boundsFrom({ trailer: { hitch: 'ball', axles: [{ at: '200 in' }, { at: '100 in' }] } })).tag).toBe(
+      'UndecodableSpec',
+    );
   });
   it('asks nothing of a spec that tells all', () => {
     const { unknown, checks, ask } = rightOf(boundsFrom(tiltDeck()));

@@ -41,13 +41,16 @@ export interface Bounds {
 const mostAssessments = 24;
 const sharings = ['equalised', 'independent'] as const;
 
-/** Axles one behind the other: a middle for each would set all of them at one place. */
-const apart = 34;
-
-const middle = ({ path, from, to, unit }: UnknownFact): unknown => {
-  const axle = Number(/^trailer\.axles\.(\d+)\.at$/.exec(path)?.[1] ?? 0);
-  return { text: `${(from + to) / 2 + axle * apart} ${unit}`, basis: 'estimated' };
-};
+/** The middle of a range; axles that share one stand in it one behind the other. */
+function middle(fact: UnknownFact, unknown: readonly UnknownFact[]): unknown {
+  const { path, from, to, unit } = fact;
+  const isAxle = /^trailer\.axles\./;
+  const row = isAxle.test(path)
+    ? unknown.filter((one) => isAxle.test(one.path) && one.from === from && one.to === to)
+    : [fact];
+  const share = (row.indexOf(fact) + 1) / (row.length + 1);
+  return { text: `${(from + (to - from) * share).toFixed(4)} ${unit}`, basis: 'estimated' };
+}
 
 function inputsOf(assessment: Assessment, unknown: readonly UnknownFact[]): readonly Unsure[] {
   const leaves = leavesOf(assessment.spec);
@@ -65,7 +68,7 @@ function completions(
   told: Assessment,
   unknown: readonly UnknownFact[],
 ): readonly Either<AssessError, Assessment>[] {
-  const filled = changed(spec, Object.fromEntries(unknown.map((fact) => [fact.path, middle(fact)])));
+  const filled = changed(spec, Object.fromEntries(unknown.map((fact) => [fact.path, middle(fact, unknown)])));
   const { axles, sharing } = told.spec.trailer;
   const ways = axles.length > 1 && sharing === undefined ? sharings : [undefined];
   return ways.map((way) => assessJson(way === undefined ? filled : changed(filled, { 'trailer.sharing': way })));

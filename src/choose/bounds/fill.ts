@@ -1,5 +1,6 @@
 /** The facts that a spec leaves out, and their ranges over usual builds. */
 import type { Assessment } from '../../assessment/index.js';
+import type { DecodedSpec } from '../../spec/index.js';
 import { convert, type Quantity, type Unit } from '../../units/index.js';
 
 /** An unknown fact, and the least and the most it can be. */
@@ -25,6 +26,14 @@ const inUnit = (figure: { readonly value: Quantity<Unit> } | undefined, unit: 'l
 
 type Fact = readonly [path: string, what: string, from: number, to: number, unit: 'lb' | 'in'];
 
+/** Axles are listed from the front: one whose place is not told stands between those that are told beside it. */
+function roomOf(axles: DecodedSpec['trailer']['axles'], i: number): readonly [from: number, to: number] {
+  const told = (some: typeof axles): readonly number[] => some.flatMap(({ at }) => inUnit(at, 'in') ?? []);
+  const [ahead, behind] = [told(axles.slice(0, i)).at(-1), told(axles.slice(i)).at(0)];
+  const [from, to] = [ahead ?? 48, behind ?? 480];
+  return from < to ? [from, to] : [ahead ?? 0, behind ?? from + 120];
+}
+
 function ofTrailer({ spec: { trailer }, weights }: Assessment): readonly Fact[] {
   const weight = inUnit(weights.curb, 'lb');
   const heaviest = weight ?? 14_000;
@@ -36,7 +45,7 @@ function ofTrailer({ spec: { trailer }, weights }: Assessment): readonly Fact[] 
       ? [['trailer.curb.tongue', 'tongue load of the empty trailer', 0, heaviest / 2, 'lb'] as const]
       : []),
     ...trailer.axles.flatMap(({ at }, i): readonly Fact[] =>
-      at === undefined ? [[`trailer.axles.${i}.at`, `place of axle ${i + 1}`, 48, 480, 'in']] : [],
+      at === undefined ? [[`trailer.axles.${i}.at`, `place of axle ${i + 1}`, ...roomOf(trailer.axles, i), 'in']] : [],
     ),
   ];
 }

@@ -1,5 +1,6 @@
 /** Workings laid out in plain arrays, leaves first, for passes in doubles over many answers at once. */
 import type { Computed, Given, Node, Operation } from '../../trace/index.js';
+import type { Factor } from '../../units/convert.js';
 import { doubleOf } from '../../units/figure.js';
 
 /** Every node of some answers that moves with the inputs asked about; all else is a fixed number. */
@@ -69,6 +70,6 @@ export function flatten(roots: readonly Node[], inputOf: (leaf: Given) => number
 
 /** The factor of a conversion, as a double. */
 export function factorOf(node: Node): number {
-  const factor = (node as Computed).factor;
-  return factor === undefined ? 1 : factor.times.toNumber() / factor.over.toNumber();
+  const { times, over } = (node as Computed).factor as Factor;
+  return times.toNumber() / over.toNumber();
 }

@@ -4,7 +4,7 @@ import type { Assessment } from '../../assessment/index.js';
 import { figureWith } from '../../trace/index.js';
 import { doubleOf, ofNumber } from '../../units/figure.js';
 import type { Quantity } from '../../units/index.js';
-import { Decimal, signOf, signOfFigure } from '../../units/internal.js';
+import { Decimal, signOf } from '../../units/internal.js';
 import type { ChooseError } from '../errors.js';
 import { type Range, rangeOf } from '../ranges/range.js';
 import { questionRefusal } from '../refusal.js';
@@ -32,8 +32,6 @@ function exactSign(question: Question, corner: ReadonlyMap<number, number>, inpu
 }
 
 function sureOf({ question, range, low, high, reached }: Found, inputs: readonly Unsure[]): Sure {
-  if (range.lowest.size === 0 && range.reached && low === high)
-    return signOfFigure(question.figure.value) < 0 ? 'over' : 'within';
   const near = 1e-7 * Math.max(1, Math.abs(doubleOf(question.figure.value)));
   if (low > near) return 'within';
   if (high < -near) return 'over';

@@ -5,6 +5,7 @@ import { unknownFacts } from '../../../src/choose/bounds/fill.js';
 import { rightOf } from '../../helpers/either.js';
 import { changed, tiltDeck } from '../../helpers/specs.js';
 
+const namesOf = (spec: unknown): readonly string[] => unknownFacts(rightOf(assessJson(spec))).map(({ what }) => what);
 const open = (spec: unknown): readonly string[] =>
   unknownFacts(rightOf(assessJson(spec))).map(({ path, from, to, unit }) => `${path}: ${from} to ${to} ${unit}`);
 const bare = { hitch: 'ball', axles: [{}, { at: '200 in' }] };
@@ -15,13 +16,42 @@ describe('what is open', () => {
     expect(open({ trailer: bare })).toEqual([
       'trailer.curb.weight: 300 to 14000 lb',
       'trailer.curb.tongue: 0 to 7000 lb',
+      'trailer.axles.0.at: 48 to 200 in',
+    ]);
+  });
+  it('of axles: each between those that are told ahead of it and behind it', () => {
+    const places = (...at: readonly (string | undefined)[]) =>
+      open({
+        trailer: {
+          hitch: 'ball',
+          curb: { weight: '3,000 lb', tongue: '400 lb' },
+          axles: at.map((one) => ({ at: one })),
+        },
+      });
+    expect(places(undefined, undefined)).toEqual([
       'trailer.axles.0.at: 48 to 480 in',
+      'trailer.axles.1.at: 48 to 480 in',
+    ]);
+    expect(places('150 in', undefined, undefined, '250 in', undefined)).toEqual([
+      'trailer.axles.1.at: 150 to 250 in',
+      'trailer.axles.2.at: 150 to 250 in',
+      'trailer.axles.4.at: 250 to 480 in',
+    ]);
+    expect(places(undefined, '40 in')).toEqual(['trailer.axles.0.at: 0 to 40 in']);
+    expect(places('500 in', undefined)).toEqual(['trailer.axles.1.at: 500 to 620 in']);
+  });
+  it('is named in shop words, axles by their number', () => {
+    expect(namesOf({ trailer: { hitch: 'ball', axles: [{}, {}] } })).toEqual([
+      'weight of the empty trailer',
+      'tongue load of the empty trailer',
+      'place of axle 1',
+      'place of axle 2',
     ]);
   });
   it('of one whose empty weight is told: half of it on the tongue at most', () => {
     expect(open({ trailer: { ...bare, curb: { weight: '3,000 lb' } } })).toEqual([
       'trailer.curb.tongue: 0 to 1500 lb',
-      'trailer.axles.0.at: 48 to 480 in',
+      'trailer.axles.0.at: 48 to 200 in',
     ]);
   });
   it('of cargo: on the deck, or behind a front face that is told', () => {

@@ -113,3 +113,12 @@ it('an input is taken to fall out only by what the formula does inside its range
   expect(found.low).toBeLessThanOrEqual(low);
   expect(found.high).toBeGreaterThanOrEqual(high);
 });
+
+it('an input that turns an answer in a narrow place only does not fall out of it', () => {
+  // x (20 - x) / 20 is 5 lb at 10 lb and above 4.995 lb within 0.32 lb of it: flat but there.
+  const hill = result('hill', times(x, over(minus(whole, x), whole)));
+  const figure = greatestOf('most', [given('floor', lb('4.995'), 'stated'), hill]);
+  const found = ranged(figure);
+  expect(found.reached).toBe(false);
+  expect(found.high).toBeGreaterThanOrEqual(5);
+});

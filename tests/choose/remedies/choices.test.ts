@@ -61,9 +61,13 @@ describe('more tiedowns', () => {
   const few = ['cargo.0.tiedowns', [{ marked: '1,000 lb', runs: 'direct' }]] as const;
   it('are like the last one, one to four more', () => {
     const [choice] = moreTiedowns(assessed(few), spec(few));
-    const [first, , , last] = choice?.options ?? [];
-    expect(first?.says).toContain('1 more of the last kind: 2 in all');
-    expect(last?.says).toContain('4 more of the last kind: 5 in all');
+    const last = choice?.options.at(-1);
+    expect(choice?.options.map(({ says }) => says)).toEqual([
+      'tie excavator down with 1 more of the last kind: 2 in all',
+      'tie excavator down with 2 more of the last kind: 3 in all',
+      'tie excavator down with 3 more of the last kind: 4 in all',
+      'tie excavator down with 4 more of the last kind: 5 in all',
+    ]);
     expect(last?.changes['cargo.0.tiedowns']).toEqual(Array.from({ length: 5 }, () => few[1][0]));
   });
   it('are offered only where tiedowns ask attention', () => {

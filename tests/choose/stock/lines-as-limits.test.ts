@@ -3,7 +3,7 @@ import { expect, it } from 'vitest';
 import { assessJson, ruleFindings } from '../../../src/assessment/index.js';
 import { linesAsLimits } from '../../../src/choose/index.js';
 import { rightOf } from '../../helpers/either.js';
-import { tiltDeck } from '../../helpers/specs.js';
+import { changed, tiltDeck } from '../../helpers/specs.js';
 
 const answer = rightOf(assessJson(tiltDeck()));
 const included = (id: string): readonly boolean[] =>
@@ -26,4 +26,13 @@ it.each([
 it('below 20,001 lb is not on it', () => {
   expect(included('surge-2')).toContain(false);
   expect(included('registration class by combined weight (invented)')).toEqual([true]);
+});
+
+it('leaves out a line whose figure is not all known', () => {
+  // Without the scales of the truck the combined gross is only known to be more than the trailer's.
+  const partly = rightOf(assessJson(changed(tiltDeck(), 'tow.front', undefined)));
+  const texts = ruleFindings(partly.rules).flatMap(({ answers }) => answers.map(({ text }) => text));
+  expect(texts).toContain('combined gross at least 12,650 lb <= 80,000 lb: cannot be told');
+  expect(linesAsLimits(partly).map(({ id }) => id)).not.toContain('gross-80');
+  expect(linesAsLimits(answer).map(({ id }) => id)).toContain('gross-80');
 });
