@@ -33,6 +33,16 @@ describe('frame weight', () => {
     expect(plain(frame.total)).toBeCloseTo(328 + (8.2 * 83) / 12 + (14 * 4.1 * 83) / 12 + 35, 10);
     expectReplays(frame.total, ...frame.lines.map(({ at }) => at), ...frame.lines.map(({ weight }) => weight));
   });
+  it('hands on what it compared, the count of pieces at a spacing too', () => {
+    const compared = (line: CutLine) => rightOf(frameWeight([line])).decisions.map(({ left }) => left.symbol);
+    expect(compared(cross)).toEqual([
+      'crossmembers length',
+      'crossmembers spacing',
+      'crossmembers run',
+      'number of crossmembers',
+    ]);
+    expect(compared({ name: 'coupler', weight: lb(35), at: inch(4) })).toEqual(['coupler weight']);
+  });
   it('keeps the spec paths of its lengths', () => {
     const length = given('rail length', foot(20), 'stated', 'trailer.curb.frame.0.length');
     const frame = rightOf(frameWeight([{ name: 'rails', member: c6, length, count: ratio(2), from: inch(48) }]));

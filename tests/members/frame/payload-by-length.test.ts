@@ -32,6 +32,11 @@ describe('payload by length', () => {
       tag: 'OutsideItsRange',
       what: 'length',
     });
+    const refused = (change: object) => leftOf(payloadByLength({ ...design, ...change }));
+    expect(refused({ gvwr: lb(0) })).toMatchObject({ what: 'GVWR' });
+    expect(refused({ baseWeight: lb(0) })).toMatchObject({ what: 'empty weight' });
+    expect(refused({ baseLength: foot(0) })).toMatchObject({ what: 'base length' });
+    expect(refused({ perFoot: lbPerFt(0) })).toMatchObject({ what: 'growth per foot' });
     expect(leftOf(payloadByLength({ ...design, perFoot: lbPerFt(500), lengths: [foot(1)] }))).toMatchObject({
       tag: 'OutsideItsRange',
       what: 'empty weight at this length',

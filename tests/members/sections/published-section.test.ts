@@ -66,6 +66,7 @@ describe('section', () => {
     ['L2x2x7/16', 'L2X2X5/16'],
     ['Pipe 8 STD', 'Pipe6STD'],
     ['HSS 3x2x5/16', 'HSS3X2X1/4'],
+    ['Pipe 8 XS', 'Pipe6STD'],
   ])('names the nearest of the unlisted %s', (typed, nearest) => {
     const read = publishedSection(typed);
     expect(isLeft(read) && read.left.tag === 'NotTabulated' && read.left.nearest[0]).toBe(nearest);

@@ -41,6 +41,20 @@ describe('sheet gauges', () => {
         expect(Number(row.galvanizedWeight) - Number(row.standardWeight)).toBeCloseTo(0.156, 2);
     }
   });
+  it('cites the law for the legal gauge alone', () => {
+    const sources = (Object.keys(gaugeSystems) as GaugeSystem[]).map((system) => {
+      const { thickness, weight } = rightOf(sheetWeight(10, system));
+      return [thickness, weight].map(({ why }) =>
+        why.kind === 'looked up' ? why.source.id === '15-usc-206' : undefined,
+      );
+    });
+    expect(sources).toEqual([
+      [false, false],
+      [false, false],
+      [false, false],
+      [true, true],
+    ]);
+  });
   it('names the nearest of an unprinted gauge', () => {
     expect(leftOf(sheetWeight(2, 'galvanized'))).toMatchObject({ tag: 'NotTabulated', nearest: ['3', '4', '5'] });
   });

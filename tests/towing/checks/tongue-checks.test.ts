@@ -47,3 +47,27 @@ it('asks no receiver and no ball mount of a gooseneck, and names what is wanting
     'tow vehicle load against occupant and cargo placard, off level',
   ]);
 });
+
+it('asks every part that the tongue presses on, in their order', () => {
+  const parts = { receiver: { tongue: lb(1000) }, ballMount: { tongue: lb(900) }, tongueRating: lb(1200) };
+  const asked = (vehicle: object) =>
+    rightOf(
+      tongueChecks({
+        tongue,
+        vehicle: { ...truck, hitch: 'ball behind', overhang: inch(70), ...vehicle },
+        coupler: { tongue: lb(964) },
+        how: 'off level',
+      }),
+    ).checks.map(({ what, verdict, reserve }) => [what.replace(', off level', ''), verdict, plain(reserve)]);
+  const placard = { limit: lb(1500), people: lb(300), cargo: lb(100) };
+  expect(asked({ ...parts, gvwr: lb(7000), frontGawr: lb(3000), placard, hitchHardware: lb(0) })).toEqual([
+    ['tow vehicle hitched against tow vehicle GVWR', 'within', 7000 - 6000 - 964],
+    ['tow vehicle front axle against tow vehicle front GAWR', 'within', 3000 - (3200 - 482)],
+    ['tow vehicle rear axle against tow vehicle rear GAWR', 'within', 4300 - 4246],
+    ['tongue against receiver tongue', 'within', 36],
+    ['tongue against ball mount tongue', 'over', -64],
+    ['tongue against coupler tongue', 'within', 0],
+    ['tongue against tow vehicle tongue', 'within', 236],
+    ['tow vehicle load against occupant and cargo placard', 'within', 1500 - 400 - 964],
+  ]);
+});

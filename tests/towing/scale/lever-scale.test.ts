@@ -26,6 +26,10 @@ describe('the lever scale', () => {
     expect([read.atPoint, read.tongue].map(({ value }) => show(value))).toEqual(['600 lb', '540 lb']);
     expectReplays(read.tongue);
   });
+  it('reads nothing where the beam weighs all of it', () => {
+    const none = rightOf(leverScale({ ...lever, reading: lb(20), tongueToScale: inch(0) }));
+    expect([none.tongue, none.factor].map(({ value }) => show(value))).toEqual(['0 lb', '1']);
+  });
   it('refuses what cannot be', () => {
     const tag = (change: Partial<LeverScaleQuestion>): string => leftOf(leverScale({ ...lever, ...change })).tag;
     expect(tag({ pipeToTongue: inch(0) })).toBe('NotAboveZero');

@@ -99,6 +99,19 @@ describe('the largest trailer', () => {
         ({ name }) => name,
       ),
     ).not.toContain('tow vehicle front GAWR');
+    // The same place as a share of the wheelbase: 8 in of 160 in.
+    const byShare = (share: string) =>
+      rightOf(
+        largestTrailer({
+          vehicle: { ...neck, overhang: { ofWheelbase: ratio(share) }, wheelbase: undefined },
+          tongueShare: percent(20),
+        }),
+      );
+    expect(byShare('-0.05').governing.map(({ name, limit }) => `${name} ${show(limit.value)}`)).toEqual([
+      'tow vehicle front GAWR 5,000 lb',
+    ]);
+    expect(byShare('0').bounds.map(({ name }) => name)).not.toContain('tow vehicle front GAWR');
+    expectReplays(...byShare('-0.05').bounds.map(({ limit }) => limit));
     expect(
       rightOf(largestTrailer({ vehicle: { ...truck, frontGawr: lb(1) }, tongueShare: percent(20) })).bounds.map(
         ({ name }) => name,
