@@ -100,10 +100,16 @@ describe('axlePlace', () => {
       tag: 'UnusableFigure',
       path: 'moving',
     });
-    expect(leftOf(axlePlace({ spec: builtUp(), moving, decks: ['long'] })).tag).toBe('UnusableFigure');
+    // The lines weigh 3,622 lb together.
+    expect(leftOf(axlePlace({ spec: builtUp(), moving: all }))).toMatchObject({ found: '3622 lb of 3622 lb' });
     expect(leftOf(axlePlace({ spec: builtUp(), moving, decks: [] }))).toMatchObject({
       tag: 'NothingToAnswer',
       path: 'decks',
+    });
+    expect(leftOf(axlePlace({ spec: builtUp(), moving, decks: ['20 ft', 'x'.repeat(60)] }))).toMatchObject({
+      tag: 'UnusableFigure',
+      path: 'decks.1',
+      found: 'x'.repeat(40),
     });
     expect(leftOf(axlePlace({ spec: changedAll(builtUp(), { 'trailer.deck': undefined }), moving })).tag).toBe(
       'NothingToAnswer',

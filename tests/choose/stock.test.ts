@@ -84,6 +84,14 @@ describe('fitStock', () => {
     expect(wide('103 in').others[0]?.reason).toMatch(/^crosses overall width, National Network \(overall width 103 in/);
   });
 
+  it('names the part that is too weak wherever the pieces stand, and no load of a bad place', () => {
+    const weak = (i: number) => ({ [`trailer.axles.${i}.brakes`]: { left: '2,000 lb', right: '2,000 lb' } });
+    const stock = { it: changedAll(yard(), { ...weak(0), ...weak(1), 'trailer.jack': undefined }) };
+    const [it] = rightOf(fitStock({ stock, tow, cargo: [excavator] })).others;
+    // Four brakes for 2,000 lb each against the GVWR; it is 1.75 times their capacity wherever the machine stands.
+    expect(it?.reason).toBe('braked weight against brake capacity: 14,000 lb on 8,000 lb');
+  });
+
   it('says what a hitch part would have to be rated for where that alone puts it right', () => {
     const weak = changedAll(tow, { 'ballMount.tongue': '900 lb' });
     const { others } = rightOf(fitStock({ stock: { it: yard() }, tow: weak, cargo: [excavator] }));

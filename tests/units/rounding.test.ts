@@ -104,6 +104,10 @@ describe('rounding', () => {
     };
     const half = left(2 ** 26, '0.5');
     expect([doubleOf(half), showBrief(half, 0)]).toEqual([0, '1 lb']);
+    // 2^48 in and 1/32 in, less 2^48 in, is half of a sixteenth.
+    const inches = product('large', asDerived('x', inch(2 ** 24)), asDerived('share', ratio(2 ** 24)));
+    const thirtySecond = difference('left', sum('all', [inches, asDerived('small', inch('0.03125'))]), inches).value;
+    expect([doubleOf(thirtySecond), showFeetInches(thirtySecond)]).toEqual([0, `0' 0 1/16"`]);
     expect(show(roundNearest(left(2 ** 26, '0.5'), lb(1)))).toBe('1 lb');
     expect(show(roundNearest(left(2 ** 19, '0.00390625'), lb('0.0078125')))).toBe('0.0078125 lb');
   });

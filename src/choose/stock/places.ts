@@ -1,6 +1,6 @@
 /** Which of the places on a deck is best for a job: the middle of the widest stretch at which everything asked is met. */
 import type { Assessment } from '../../assessment/index.js';
-import { type Demands, demandsIn } from '../remedies/demands.js';
+import { type Demands, demandsIn, nearZero } from '../remedies/demands.js';
 import { stretchWhere } from '../remedies/slide.js';
 import { type DeckJob, type Row, slidBy } from './rows.js';
 import { onLine, type Straightened, straightened, stretchOnLines } from './straight.js';
@@ -61,27 +61,28 @@ function widest(asked: Asked, rows: readonly Row[], leftOut: LeftOut): readonly 
 /** So many rows and places of each are looked at for the reason why no place fits. */
 const [mostRows, placesEach] = [24, 12];
 
-/** The place at which the worst demand is least short. */
+/** Whether the first is less short than the second, the worst compared first: what no place mends decides nothing. */
+function isLessShort(first: readonly number[], second: readonly number[]): boolean {
+  const [gain = 0] = first.map((short, i) => short - (second[i] as number)).filter((by) => Math.abs(by) > nearZero);
+  return gain > 0;
+}
+
+/** The place at which the demands are least short. */
 function leastShort({ demands, straight, front }: Asked, rows: readonly Row[]): readonly number[] {
   const ratings = straight.others.filter((demand) => !isGuidance(demands.idOf(demand)));
   const lines = straight.lines.filter(({ demand }) => !isGuidance(demands.idOf(demand)));
-  const worstAt = (fronts: readonly number[]): number =>
-    Math.min(
-      ...lines.map((line) => onLine(line, fronts, front)),
-      ...ratings.map((demand) => demands.at(demand, fronts)),
-    );
+  const shortAt = (fronts: readonly number[]): readonly number[] =>
+    [...lines.map((line) => onLine(line, fronts, front)), ...ratings.map((demand) => demands.at(demand, fronts))]
+      .map((left) => Math.min(0, left))
+      .sort((a, b) => a - b);
   const stride = Math.ceil(rows.length / mostRows);
   const places = rows
     .filter((_, i) => i % stride === 0)
     .flatMap((row) =>
       Array.from({ length: placesEach + 1 }, (_, i) => slidBy(row, Math.round((row.room * i) / placesEach))),
-    );
-  let best = { fronts: places[0] as readonly number[], worst: Number.NEGATIVE_INFINITY };
-  for (const fronts of places) {
-    const worst = worstAt(fronts);
-    if (worst > best.worst) best = { fronts, worst };
-  }
-  return best.fronts;
+    )
+    .map((fronts) => ({ fronts, short: shortAt(fronts) }));
+  return places.reduce((best, next) => (isLessShort(next.short, best.short) ? next : best)).fronts;
 }
 
 /** The band of the tongue, the window, parts against the label: what asks attention and is no rating. */

@@ -58,3 +58,28 @@ it('nothing where only one of the two can be pulled', () => {
   expect(proposals({ 'cargo.0.front': '100 in', ...small }, 'ball', 'coupler')).toEqual([]);
   expect(proposals({ 'cargo.0.front': '100 in', ...small }, 'move', 'coupler')).toEqual([]);
 });
+
+it('of tires the next two load ranges, beside another lever', () => {
+  // 12,950 lb on axles without labels: each tire bears 2,800 lb and more, which only load range F does in this size.
+  const worn = (range: string) => {
+    const tires = { designation: `ST225/75R15 LR${range}`, count: 2, fitment: 'single' };
+    const of = (key: string, value: unknown) => ({
+      [`trailer.axles.0.${key}`]: value,
+      [`trailer.axles.1.${key}`]: value,
+    });
+    return {
+      ...of('tires', tires),
+      ...of('gawr', undefined),
+      ...of('wheels', undefined),
+      'trailer.gvwr': undefined,
+      'trailer.jack': undefined,
+      'cargo.0.weight': '9,300 lb',
+    };
+  };
+  const fit = 'fit tires ST225/75R15 LRF on wheels and valves rated for their pressure';
+  expect(proposals(worn('C'), 'tires')).toEqual([[fit]]);
+  expect(proposals({ ...worn('D'), ...small }, 'tires', 'ball')).toEqual([
+    [fit, 'fit another ball rated for at least 12,950 lb gross'],
+  ]);
+  expect(proposals({ ...worn('C'), ...small }, 'tires', 'ball')).toEqual([]);
+});
