@@ -3,7 +3,8 @@
  * exact decimals; a row for which the program takes another branch is marked, for another tape or for `assess`.
  */
 import { guardShare } from '../tape/bounds.js';
-import { type Ranked, rank } from '../tape/loops/rank-loops.js';
+import type { Share } from '../tape/loops/columns.js';
+import { rank } from '../tape/loops/rank-loops.js';
 import { below, verdicts as judge, judgeFour } from '../tape/loops/verdict-loops.js';
 import { isVaried, runBlock } from '../tape/tape.js';
 import { type AnsweredBlock, type Block, columnOf } from './block.js';
@@ -15,7 +16,7 @@ import { type BlockVerdicts, mark } from './row-marks.js';
 import type { Way } from './tapes.js';
 
 /** The columns of the shares that may be the greatest, as the loops take them. */
-function rankedOf({ branch: { shares, ranked }, ...block }: AnsweredBlock): readonly Ranked[] {
+function rankedOf({ branch: { shares, ranked }, ...block }: AnsweredBlock): readonly Share[] {
   const { fixed, most } = block.verdicts;
   while (fixed.length < ranked) fixed.push(new Float64Array(most.length));
   return shares.slice(0, ranked).map(({ at, times, plus }, k) => ({
@@ -45,29 +46,9 @@ function judgeShares(block: AnsweredBlock, waits: (row: number) => boolean): voi
     rank(shares, most, second, governs, rows);
     judge(most, second, holds, held, guardShare, rows, nearLimit, nearTie);
   } else {
-    const never: Ranked = { column: a.column, times: 0, plus: Number.NEGATIVE_INFINITY };
+    const never: Share = { column: a.column, times: 0, plus: Number.NEGATIVE_INFINITY };
     const [, b = never, c = never, d = never] = shares;
-    judgeFour(
-      a.column,
-      a.times,
-      a.plus,
-      b.column,
-      b.times,
-      b.plus,
-      c.column,
-      c.times,
-      c.plus,
-      d.column,
-      d.times,
-      d.plus,
-      governs,
-      holds,
-      held,
-      guardShare,
-      rows,
-      nearLimit,
-      nearTie,
-    );
+    judgeFour([a, b, c, d], governs, holds, held, guardShare, rows, nearLimit, nearTie);
   }
 }
 

@@ -1,32 +1,11 @@
 /** Loops that find the greatest and the second greatest share used of each row. */
-import type { Column } from './columns.js';
+import type { Column, FourShares, Share } from './columns.js';
 
-/** A share used as the loops take it: `times x column + plus`. */
-export interface Ranked {
-  readonly column: Column;
-  readonly times: number;
-  readonly plus: number;
-}
-
-function rankFour(
-  a: Column,
-  at: number,
-  ap: number,
-  b: Column,
-  bt: number,
-  bp: number,
-  c: Column,
-  ct: number,
-  cp: number,
-  d: Column,
-  dt: number,
-  dp: number,
-  k: number,
-  most: Column,
-  second: Column,
-  whose: Uint16Array,
-  rows: number,
-): void {
+function rankFour(shares: FourShares, k: number, most: Column, second: Column, whose: Uint16Array, rows: number): void {
+  const { column: a, times: at, plus: ap } = shares[0];
+  const { column: b, times: bt, plus: bp } = shares[1];
+  const { column: c, times: ct, plus: cp } = shares[2];
+  const { column: d, times: dt, plus: dp } = shares[3];
   for (let i = 0; i < rows; i += 1) {
     let first = most[i] as number;
     let next = second[i] as number;
@@ -62,9 +41,7 @@ function rankFour(
 }
 
 function rankOne(
-  a: Column,
-  at: number,
-  ap: number,
+  { column: a, times: at, plus: ap }: Share,
   k: number,
   most: Column,
   second: Column,
@@ -83,35 +60,12 @@ function rankOne(
 }
 
 /** The greatest share of each row, the second greatest, and whose the greatest is: four at a time, the rest one by one. */
-export function rank(shares: readonly Ranked[], most: Column, second: Column, whose: Uint16Array, rows: number): void {
+export function rank(shares: readonly Share[], most: Column, second: Column, whose: Uint16Array, rows: number): void {
   most.fill(Number.NEGATIVE_INFINITY, 0, rows);
   second.fill(Number.NEGATIVE_INFINITY, 0, rows);
   whose.fill(0, 0, rows);
   let k = 0;
-  for (; k + 4 <= shares.length; k += 4) {
-    const [a, b, c, d] = shares.slice(k, k + 4) as [Ranked, Ranked, Ranked, Ranked];
-    rankFour(
-      a.column,
-      a.times,
-      a.plus,
-      b.column,
-      b.times,
-      b.plus,
-      c.column,
-      c.times,
-      c.plus,
-      d.column,
-      d.times,
-      d.plus,
-      k,
-      most,
-      second,
-      whose,
-      rows,
-    );
-  }
-  for (; k < shares.length; k += 1) {
-    const { column, times, plus } = shares[k] as Ranked;
-    rankOne(column, times, plus, k, most, second, whose, rows);
-  }
+  for (; k + 4 <= shares.length; k += 4)
+    rankFour(shares.slice(k, k + 4) as [...FourShares], k, most, second, whose, rows);
+  for (; k < shares.length; k += 1) rankOne(shares[k] as Share, k, most, second, whose, rows);
 }

@@ -1,23 +1,12 @@
 /** The loops that give each row its verdict. */
-import type { Column } from './columns.js';
+import type { Column, FourShares } from './columns.js';
 
 /**
  * Up to four shares used, each `times x column + plus`: which is the greatest, and whether it is within. Calls back for rows whose
  * greatest share is too near to one, and for rows whose two greatest are too near to each other.
  */
 export function judgeFour(
-  a: Column,
-  at: number,
-  ap: number,
-  b: Column,
-  bt: number,
-  bp: number,
-  c: Column,
-  ct: number,
-  cp: number,
-  d: Column,
-  dt: number,
-  dp: number,
+  shares: FourShares,
   whose: Uint16Array,
   holds: Uint8Array,
   held: number,
@@ -26,6 +15,10 @@ export function judgeFour(
   nearLimit: (row: number) => void,
   nearTie: (row: number) => void,
 ): void {
+  const { column: a, times: at, plus: ap } = shares[0];
+  const { column: b, times: bt, plus: bp } = shares[1];
+  const { column: c, times: ct, plus: cp } = shares[2];
+  const { column: d, times: dt, plus: dp } = shares[3];
   const low = 1 - 2 * share;
   const high = 1 + 2 * share;
   for (let i = 0; i < rows; i += 1) {

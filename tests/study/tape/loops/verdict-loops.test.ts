@@ -1,6 +1,7 @@
 /** The loops that judge rows, against the words of their comments, row by row; figures on the edges of the bands are asked by name. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { Share } from '../../../../src/study/tape/loops/columns.js';
 import { below, judgeFour, verdicts } from '../../../../src/study/tape/loops/verdict-loops.js';
 
 /** A band so wide that it is met often: 1/8, and two of it around the limit. */
@@ -48,31 +49,9 @@ describe('rows are judged by their greatest share', () => {
     fc.assert(
       fc.property(line, line, line, line, fc.constantFrom(0, 1), (a, b, c, d, held) => {
         const whose = new Uint16Array(rows);
-        const columns = [a, b, c, d].map(({ column }) => Float64Array.from(column));
-        const [p, q, r, s] = columns as [Float64Array, Float64Array, Float64Array, Float64Array];
-        const found = told((holds, limit, tie) =>
-          judgeFour(
-            p,
-            a.times,
-            a.plus,
-            q,
-            b.times,
-            b.plus,
-            r,
-            c.times,
-            c.plus,
-            s,
-            d.times,
-            d.plus,
-            whose,
-            holds,
-            held,
-            band,
-            rows,
-            limit,
-            tie,
-          ),
-        );
+        const share = (each: typeof a): Share => ({ ...each, column: Float64Array.from(each.column) });
+        const four = [share(a), share(b), share(c), share(d)] as const;
+        const found = told((holds, limit, tie) => judgeFour(four, whose, holds, held, band, rows, limit, tie));
         const used = Array.from({ length: rows }, (_, i) =>
           [a, b, c, d].map(({ column, times, plus }) => times * (column[i] as number) + plus),
         );
@@ -113,8 +92,8 @@ describe('rows are judged by their greatest share', () => {
     const [whose, holds] = [Uint16Array.of(7, 7, 7), Uint8Array.of(7, 7, 7)];
     const seen: number[] = [];
     const see = (row: number): void => void seen.push(row);
-    const one = Float64Array.of(1, 1, 1);
-    judgeFour(one, 1, 0, one, 1, 0, one, 1, 0, one, 1, 0, whose, holds, 1, band, 2, see, see);
+    const one = { column: Float64Array.of(1, 1, 1), times: 1, plus: 0 };
+    judgeFour([one, one, one, one], whose, holds, 1, band, 2, see, see);
     verdicts(column, column, holds, 1, band, 2, see, see);
     expect([whose[2], holds[2], Math.max(...seen)]).toEqual([7, 7, 1]);
   });
