@@ -29,29 +29,40 @@ export interface AnswerOptions {
   readonly working?: boolean;
 }
 
-/** Keys are written in order, as the checksum reads them. */
-const checkOf = (
-  nodes: NodeList | undefined,
-  { id, load, limit, reserve, used, verdict, what }: Check,
-): AnswerCheck => ({
-  ...((nodes !== undefined || reserve.why.basis !== 'stated') && { basis: reserve.why.basis }),
+/** A check without its working. Keys are written in order, as the checksum reads them. */
+const bareCheck = ({ id, load, limit, reserve, used, verdict, what }: Check): AnswerCheck => ({
+  ...(reserve.why.basis !== 'stated' && { basis: reserve.why.basis }),
   id,
   load: loadText(load),
   name: what,
-  ...(nodes !== undefined && {
-    nodes: [nodes.placeOf(load.why), nodes.placeOf(limit.why), nodes.placeOf(reserve.why), nodes.placeOf(used.why)],
-  }),
   rating: capacityText(limit),
   reserve: capacityText(reserve),
   used: usedText(used),
   verdict,
 });
 
+/** A check and where its figures stand in the working. */
+const checkOf = (nodes: NodeList, { id, load, limit, reserve, used, verdict, what }: Check): AnswerCheck => ({
+  basis: reserve.why.basis,
+  id,
+  load: loadText(load),
+  name: what,
+  nodes: [nodes.placeOf(load.why), nodes.placeOf(limit.why), nodes.placeOf(reserve.why), nodes.placeOf(used.why)],
+  rating: capacityText(limit),
+  reserve: capacityText(reserve),
+  used: usedText(used),
+  verdict,
+});
+
+const checksOf = (nodes: NodeList | undefined, checks: readonly Check[]): readonly AnswerCheck[] =>
+  checks.map((each) => (nodes === undefined ? bareCheck(each) : checkOf(nodes, each)));
+
 const figureOf = (
   nodes: NodeList | undefined,
   figure: Derived<Unit>,
   print: (figure: Derived<Unit>) => string = nearestText,
-): AnswerFigure => ({ figure: print(figure), ...(nodes !== undefined && { node: nodes.placeOf(figure.why) }) });
+): AnswerFigure =>
+  nodes === undefined ? { figure: print(figure) } : { figure: print(figure), node: nodes.placeOf(figure.why) };
 
 const noteOf = (nodes: NodeList | undefined, { figures, paths, says, tag }: Note): AnswerNote => ({
   ...(figures !== undefined && nodes !== undefined && { figures: figures.map((figure) => figureOf(nodes, figure)) }),
@@ -123,15 +134,13 @@ export function answerOf(assessment: Assessment, { working = true }: AnswerOptio
   const uplift = assessment.uplift.lifted.map(({ what, load }) => ({ ...figureOf(nodes, load), what }));
   const summary = {
     attention: attention.map((each) => noteOf(nodes, withPaths(each))),
-    checks: checks.map((each) => checkOf(nodes, each)),
+    checks: checksOf(nodes, checks),
     format: answerFormat,
     ...(!working && { inEffect: findings.filter(hasEffect).map(({ id }) => id) }),
     library: libraryVersion,
     notes: notes.map((each) => noteOf(nodes, each)),
     open: notChecked.map(({ id, missing, paths, what }) => ({ id, missing, paths: [...paths], what })),
-    partChecks: (working ? partChecks : partChecks.filter(({ verdict }) => verdict === 'over')).map((each) =>
-      checkOf(nodes, each),
-    ),
+    partChecks: checksOf(nodes, working ? partChecks : partChecks.filter(({ verdict }) => verdict === 'over')),
     partsChecked: partChecks.length,
     ...(payload !== undefined && { payload }),
     ...(working && { rules: findings.map(ruleOf) }),

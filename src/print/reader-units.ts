@@ -20,6 +20,7 @@ import {
   showNumber,
   type Unit,
 } from '../units/index.js';
+import { roundLoadAway } from '../units/internal.js';
 import type { FiguresInPrint } from './figures-in-print.js';
 import { pressureInPrint, shareInPrint, usedInPrint } from './text-layout.js';
 
@@ -48,10 +49,10 @@ function within<U extends Unit>(least: Quantity<U>, most: Quantity<U>): readonly
 const us: FiguresInPrint = {
   units: 'us',
   weightUnit: 'lb',
-  load: (q) => show(roundLoadUp(q, lb(1))),
+  load: (q) => show(roundLoadAway(q, lb(1))),
   capacity: (q) => show(roundCapacityDown(q, lb(1))),
   range: within,
-  bareLoad: (q) => bareNumber(roundLoadUp(q, lb(1))),
+  bareLoad: (q) => bareNumber(roundLoadAway(q, lb(1))),
   bareCapacity: (q) => bareNumber(roundCapacityDown(q, lb(1))),
   place: (q, toward) => showFeetInches(toSixteenth[toward](q)),
   placeNow: (q) => showFeetInches(q),
@@ -88,10 +89,10 @@ const toMillimetre = {
 const metric: FiguresInPrint = {
   units: 'metric',
   weightUnit: 'kg',
-  load: (q) => show(roundLoadUp(inKg(q), kg(1))),
+  load: (q) => show(roundLoadAway(inKg(q), kg(1))),
   capacity: (q) => show(roundCapacityDown(inKg(q), kg(1))),
   range: (least, most) => within(inKg(least), inKg(most)),
-  bareLoad: (q) => bareNumber(roundLoadUp(inKg(q), kg(1))),
+  bareLoad: (q) => bareNumber(roundLoadAway(inKg(q), kg(1))),
   bareCapacity: (q) => bareNumber(roundCapacityDown(inKg(q), kg(1))),
   place: (q, toward) => inMetres(toMillimetre[toward](q)),
   placeNow: (q) => inMetres(roundNearest(convert(q, 'mm'), mm(1))),

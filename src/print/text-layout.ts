@@ -14,7 +14,7 @@ import {
   show,
   showBrief,
 } from '../units/index.js';
-import { wrapText } from '../units/internal.js';
+import { roundLoadAway, wrapText } from '../units/internal.js';
 
 export const width = 80;
 
@@ -87,8 +87,8 @@ const percentOf = (q: Quantity<'ratio'>): Quantity<'%'> => convert(q, '%');
 
 /** A capacity in whole pounds, down. */
 export const capacityInPrint = (q: Quantity<'lb'>): string => show(roundCapacityDown(q, pound));
-/** A load in whole pounds, up. */
-export const loadInPrint = (q: Quantity<'lb'>): string => show(roundLoadUp(q, pound));
+/** A load in whole pounds, up; one that lifts, away from zero. */
+export const loadInPrint = (q: Quantity<'lb'>): string => show(roundLoadAway(q, pound));
 /** A pressure as it was given: in psi, or in kilopascals followed by psi; rounded down, so that the print never exceeds the molded pressure. */
 export function pressureInPrint(q: Quantity<'psi'>): string {
   const inPsi = roundCapacityDown(q, tenthOfPsi);

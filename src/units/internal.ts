@@ -8,6 +8,7 @@ export { collected } from './lists.js';
 export { compareFigures, compareProducts, isBetween, signOfFigure } from './order.js';
 export { has, isRecord, orNone, own } from './own.js';
 export { remembered } from './remembered.js';
+export { roundLoadAway } from './rounding.js';
 export { editDistance, harmless, nearestKeys, wrapText } from './text.js';
 export {
   aFigure,

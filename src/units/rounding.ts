@@ -97,6 +97,10 @@ export const roundCapacityDown = <U extends Unit>(q: Quantity<U>, step: Quantity
 export const roundLoadUp = <U extends Unit>(q: Quantity<U>, step: Quantity<NoInfer<U>>): Quantity<U> =>
   rounded(q, step, 'up');
 
+/** A load as it is printed: up, and one that lifts away from zero too, since it must be held down. */
+export const roundLoadAway = <U extends Unit>(q: Quantity<U>, step: Quantity<NoInfer<U>>): Quantity<U> =>
+  rounded(q, step, signOfFigure(q) < 0 ? 'down' : 'up');
+
 /** To the nearest multiple of `step`, halves away from zero: for figures that are neither capacity nor load. @example show(roundNearest(lb(1250), lb(100))) // 1,300 lb */
 export const roundNearest = <U extends Unit>(q: Quantity<U>, step: Quantity<NoInfer<U>>): Quantity<U> =>
   rounded(q, step, 'nearest');

@@ -16,10 +16,14 @@ import {
   showBrief,
   showFeetInches,
 } from '../../src/units/index.js';
-import { roundToStep, stepsOfDouble } from '../../src/units/rounding.js';
+import { roundLoadAway, roundToStep, stepsOfDouble } from '../../src/units/rounding.js';
 import { decimals } from '../helpers/arbitraries.js';
 
 describe('rounding', () => {
+  it('prints a load up, and one that lifts away from zero: it is held down by at least that', () => {
+    const printed = ['1631.2', '1631', '0', '-3803.46', '-3803'].map((load) => show(roundLoadAway(lb(load), lb(1))));
+    expect(printed).toEqual(['1,632 lb', '1,631 lb', '0 lb', '-3,804 lb', '-3,803 lb']);
+  });
   it.each([
     // figure, step, down, up, nearest
     ['0', '1', '0 lb', '0 lb', '0 lb'],

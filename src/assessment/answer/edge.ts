@@ -9,6 +9,7 @@ import {
   roundNearest,
   type Unit,
 } from '../../units/index.js';
+import { roundLoadAway } from '../../units/internal.js';
 import { figureText } from './node-list.js';
 import type { FigureText } from './node-shape.js';
 
@@ -21,8 +22,8 @@ export const shareStep = '0.1';
 const stepOf = (figure: Quantity<Unit>): Quantity<Unit> => quantity(edgeStep(figure.unit), figure.unit);
 const inPercent = (share: Quantity<'ratio'>): Quantity<'%'> => convert(share, '%');
 
-/** A load, rounded up. */
-export const loadText = ({ value }: Derived<Unit>): FigureText => figureText(roundLoadUp(value, stepOf(value)));
+/** A load, rounded up; one that lifts, away from zero. */
+export const loadText = ({ value }: Derived<Unit>): FigureText => figureText(roundLoadAway(value, stepOf(value)));
 /** A rating, a reserve, a payload, rounded down. */
 export const capacityText = ({ value }: Derived<Unit>): FigureText =>
   figureText(roundCapacityDown(value, stepOf(value)));

@@ -17,6 +17,7 @@ import {
   showFeetInches,
   type Unit,
 } from '../../units/index.js';
+import { roundLoadAway } from '../../units/internal.js';
 import type { FigureUnits } from './options.js';
 
 /** A figure as a coordinate. Nothing that is printed comes from it. */
@@ -26,7 +27,7 @@ const rounded = (weight: Quantity<'lb'>, units: FigureUnits, round: typeof round
   units === 'metric' ? show(round(convert(weight, 'kg'), kg(1))) : show(round(weight, lb(1)));
 
 /** A load in whole pounds or kilograms, up. */
-export const loadText = (load: Quantity<'lb'>, units: FigureUnits): string => rounded(load, units, roundLoadUp);
+export const loadText = (load: Quantity<'lb'>, units: FigureUnits): string => rounded(load, units, roundLoadAway);
 
 /** A capacity or what is left of it, down. */
 export const capacityText = (limit: Quantity<'lb'>, units: FigureUnits): string =>
