@@ -42,7 +42,7 @@ export interface Headings {
 }
 
 /** None of them refuses the rest: where its figures cannot be so, it stays open and says so. */
-export function headingsOf({ spec, stack, weighed, share }: Known): Headings {
+export function headingsOf({ spec, stack, weighed, share, climbers }: Known): Headings {
   const { balance, gross } = weighed;
   const tow = answered(
     towPart(spec, gross, balance?.tongue, stack.group, share),
@@ -79,7 +79,7 @@ export function headingsOf({ spec, stack, weighed, share }: Known): Headings {
       { id: 'jack', what: 'jack against tongue', path: 'trailer.jack' },
       (part): JackPart => part,
     ),
-    loading: loadingPart(spec, weighed, stack.at),
+    loading: loadingPart(spec, weighed, stack.at, climbers),
     tiedowns: tiedownsPart(spec, weighed),
     scale: answered(
       scalePart(spec, weighed, stack.at),
@@ -100,11 +100,11 @@ export interface LimitHeadings {
 }
 
 export function limitHeadingsOf(known: Known, { tow, hitch, stance }: Headings): Either<AssessError, LimitHeadings> {
-  const { spec, stack, weighed, share, band } = known;
+  const { spec, stack, weighed, share, band, climbers } = known;
   const { trailer } = spec;
   const axleLoads = axleLoadsOf(stack, weighed);
   const gvwr = trailer.gvwr && rating('GVWR', inPounds('GVWR', trailer.gvwr));
-  const rig: Rig = { spec, gvwr, stack, tow: hitch, stance };
+  const rig: Rig = { spec, gvwr, stack, tow: hitch, stance, climbers };
   const limits = ladenLimits(rig);
   const payload = payloadPart(rig, limits, weighed, share);
   if (isLeft(payload)) return payload;

@@ -3,6 +3,7 @@ import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { Guideline, ShareBand } from '../load/index.js';
 import type { DecodedSpec } from '../spec/index.js';
 import type { AssessError } from './errors.js';
+import { type Climbers, climbersOf } from './parts/climbers.js';
 import { guidelineOf } from './parts/guideline.js';
 import { shareBand } from './parts/payload.js';
 import { type Stack, stackOf } from './parts/running-gear.js';
@@ -16,6 +17,7 @@ export interface Known {
   readonly band: Guideline;
   /** The shares for which the payload is asked: one where the spec states it, or that band. */
   readonly share: ShareBand;
+  readonly climbers: Climbers;
 }
 
 export function knownOf(spec: DecodedSpec): Either<AssessError, Known> {
@@ -26,5 +28,6 @@ export function knownOf(spec: DecodedSpec): Either<AssessError, Known> {
   const band = guidelineOf(spec.trailer);
   if (isLeft(band)) return left({ ...band.left, path: 'trailer.guideline' });
   const share = shareBand(spec, band.right);
-  return right({ spec, stack: stack.right, weighed: weighed.right, band: band.right, share });
+  const climbers = climbersOf(spec);
+  return right({ spec, stack: stack.right, weighed: weighed.right, band: band.right, share, climbers });
 }

@@ -12,7 +12,8 @@ import { rating } from '../../ratings/index.js';
 import type { DecodedSpec } from '../../spec/index.js';
 import { inPounds, type OutsideItsRange } from '../../trace/index.js';
 import { collected } from '../../units/internal.js';
-import { type Piece, pieceOfHeaviestAxle, withLeast } from './cargo-pieces.js';
+import { type Piece, withLeast } from './cargo-pieces.js';
+import type { Climbers } from './climbers.js';
 import type { LoadingPart } from './loading-part.js';
 import { emptyPart, open } from './part-of-answer.js';
 import { wantingOf, wantingOfCargo } from './wanting-keys.js';
@@ -24,7 +25,7 @@ type Problem = LoadError | OutsideItsRange;
 export function rampRatingPart(
   { trailer: { ramps }, cargo = [] }: DecodedSpec,
   { weightless }: Weighed,
-  heaviest: Piece | undefined,
+  { heaviest, borne: piece }: Climbers,
 ): Either<Problem, LoadingPart> {
   const asked = { id: 'ramps/rating', what: 'ramps against the machine' };
   if (ramps === undefined || heaviest === undefined) return right(emptyPart);
@@ -47,7 +48,6 @@ export function rampRatingPart(
           missing: `axle loads of ${untold.map(({ name }) => name).join(', ')}, which the rating is by`,
           paths: untold.map(({ i }) => `cargo.${i}.axles`),
         });
-  const piece = byAxle ? pieceOfHeaviestAxle(cargo) : heaviest;
   if (piece === undefined) return right(still);
   const chosen = byAxle ? piece.decisions : [];
   if (weightless[piece.index]?.holds === true) {

@@ -5,7 +5,8 @@ import { checkLoad, rating, weight } from '../../ratings/index.js';
 import type { DecodedSpec } from '../../spec/index.js';
 import { type Derived, inPounds, type OutsideItsRange } from '../../trace/index.js';
 import { orNone } from '../../units/internal.js';
-import { heaviestPiece, othersPlaced, pieceThatLiftsMost } from './cargo-pieces.js';
+import { othersPlaced, pieceThatLiftsMost } from './cargo-pieces.js';
+import type { Climbers } from './climbers.js';
 import type { LoadingPart } from './loading-part.js';
 import { emptyPart, open } from './part-of-answer.js';
 import { type Keys, unbalancedEmpty, unhitched, unplaced, wantingOf } from './wanting-keys.js';
@@ -18,10 +19,11 @@ export function tailPart(
   spec: DecodedSpec,
   weighed: Weighed,
   axlesAt: Derived<'in'> | undefined,
+  { heaviest }: Climbers,
 ): Either<Problem, LoadingPart> {
   const { trailer, tow, cargo = [] } = spec;
   const { deck, rearLegs } = trailer;
-  const piece = deck === undefined ? heaviestPiece(cargo) : pieceThatLiftsMost(cargo, weighed.cargo, deck.rear);
+  const piece = deck === undefined ? heaviest : pieceThatLiftsMost(cargo, weighed.cargo, deck.rear);
   if (piece === undefined) return right(emptyPart);
   const { cargo: machine, index } = piece;
   const unasked = (missing: string, paths: Keys): Either<never, LoadingPart> => {

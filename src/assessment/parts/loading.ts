@@ -5,7 +5,8 @@ import type { DecodedCargo, DecodedSpec, DecodedTrailer } from '../../spec/index
 import type { Derived } from '../../trace/index.js';
 import { own } from '../../units/internal.js';
 import { answered } from './answered.js';
-import { heaviestPiece, type Piece } from './cargo-pieces.js';
+import type { Piece } from './cargo-pieces.js';
+import type { Climbers } from './climbers.js';
 import { edgesPart } from './loading-edges.js';
 import type { LoadingPart } from './loading-part.js';
 import { rampRatingPart, settingPart, slopePart } from './loading-ramps.js';
@@ -29,17 +30,22 @@ function climbed(
 }
 
 /** Asks ramps, edges, tail lift and the setting of the ramps, each by itself. */
-export function loadingPart(spec: DecodedSpec, weighed: Weighed, axlesAt: Derived<'in'> | undefined): LoadingPart {
+export function loadingPart(
+  spec: DecodedSpec,
+  weighed: Weighed,
+  axlesAt: Derived<'in'> | undefined,
+  climbers: Climbers,
+): LoadingPart {
   const { trailer, cargo = [] } = spec;
   const { ramps } = trailer;
   const untold =
     cargo.length === 0 ? emptyPart : open({ id: 'ramps', what: 'ramps', missing: 'length and height', paths: [path] });
-  const heaviest = ramps && heaviestPiece(cargo);
+  const heaviest = ramps && climbers.heaviest;
   const climb: LoadingPart = ramps === undefined ? untold : climbed(ramps, cargo, heaviest);
   const asked = { id: 'ramps/rating', what: 'ramps against the machine', path };
-  const rated = answered(rampRatingPart(spec, weighed, heaviest), asked, alone);
+  const rated = answered(rampRatingPart(spec, weighed, climbers), asked, alone);
   const lift = { id: 'loading/uplift', what: 'lifting the tongue while a machine climbs', path: 'trailer.deck' };
-  const lifted = answered(tailPart(spec, weighed, axlesAt), lift, alone);
+  const lifted = answered(tailPart(spec, weighed, axlesAt, climbers), lift, alone);
   const set = answered(
     settingPart(spec),
     { id: 'ramps/setting', what: 'where to set the ramps', path: `${path}.setting` },

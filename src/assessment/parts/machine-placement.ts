@@ -23,6 +23,7 @@ import { inch } from '../../units/index.js';
 import { has } from '../../units/internal.js';
 import { answered } from './answered.js';
 import { othersPlaced } from './cargo-pieces.js';
+import { climbersOf } from './climbers.js';
 import type { LadenLimits } from './laden-limits.js';
 import { sidesOfPiece } from './lean-of-cargo.js';
 import { emptyPart, open, type Part, together } from './part-of-answer.js';
@@ -58,7 +59,8 @@ function trailerFor(
     return unasked('balance of the empty trailer', unbalancedEmpty(spec));
   const others = othersPlaced(weighed.cargo, index);
   if (others === undefined) return unasked('places of the other cargo', unplaced(spec, index));
-  const ramps = rampLimits({ trailer: spec.trailer, cargo: [piece] });
+  const alone = { trailer: spec.trailer, cargo: [piece] };
+  const ramps = rampLimits(alone, climbersOf(alone));
   return {
     trailer: {
       items: [weighed.trailer, ...others],

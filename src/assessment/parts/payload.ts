@@ -91,7 +91,7 @@ export function payloadPart(
 ): Either<OutsideItsRange | NoLimits, Carry | undefined> {
   const { curb } = weighed;
   if (curb === undefined) return right(undefined);
-  const ramps = rampLimits(rig.spec);
+  const ramps = rampLimits(rig.spec, rig.climbers);
   const lean = sidesOfCargo(rig, rig.spec);
   const limits = [...gross, ...axles, ...sides(lean.sides), ...tongue.limits, ...ramps.limits];
   if (limits.every(({ atLeast }) => atLeast === true)) return right(undefined);

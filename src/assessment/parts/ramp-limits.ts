@@ -2,7 +2,8 @@
 import type { LadenLimit } from '../../load/index.js';
 import type { DecodedSpec } from '../../spec/index.js';
 import { type Derived, decide, inPounds, over, result, sum, times } from '../../trace/index.js';
-import { heaviestAxle, heaviestPiece, pieceOfHeaviestAxle } from './cargo-pieces.js';
+import { heaviestAxle } from './cargo-pieces.js';
+import type { Climbers } from './climbers.js';
 import { type FoundLimits, nothing } from './rig.js';
 
 const none: FoundLimits = { limits: [], decisions: [] };
@@ -13,11 +14,10 @@ const onLoad = (limit: Derived<'lb'>): readonly LadenLimit[] => [{ name: 'ramps'
  * The ramps bear the heaviest piece, or the heaviest machine axle. The load is taken as the cargo of the spec in its
  * proportions, or as one piece: `rating x cargo / heaviest`. Cargo of no weight has no proportions.
  */
-export function rampLimits({ trailer: { ramps }, cargo = [] }: DecodedSpec): FoundLimits {
+export function rampLimits({ trailer: { ramps }, cargo = [] }: DecodedSpec, { borne: piece }: Climbers): FoundLimits {
   if (ramps?.rating === undefined || ramps.basis === undefined) return none;
   const rated = inPounds('rating of the ramp pair', ramps.rating);
   const byMachine = ramps.basis === 'machine';
-  const piece = byMachine ? heaviestPiece(cargo) : pieceOfHeaviestAxle(cargo);
   if (piece === undefined) return byMachine ? { ...none, limits: onLoad(rated) } : none;
   if (byMachine && cargo.length === 1) return { limits: onLoad(rated), decisions: piece.decisions };
   const loaded = sum(

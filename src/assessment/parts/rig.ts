@@ -4,6 +4,7 @@ import type { Bound, Rating } from '../../ratings/index.js';
 import type { DecodedSpec } from '../../spec/index.js';
 import { constant, type Decision, type Derived } from '../../trace/index.js';
 import { lb } from '../../units/index.js';
+import type { Climbers } from './climbers.js';
 import type { Stack } from './running-gear.js';
 import type { StancePart } from './stance-part.js';
 import type { TowPart } from './tow-part.js';
@@ -18,6 +19,7 @@ export interface Rig {
   readonly stack: Stack;
   readonly tow: TowPart;
   readonly stance: StancePart;
+  readonly climbers: Climbers;
 }
 
 /** Limits, and the comparisons by which they were chosen. */
