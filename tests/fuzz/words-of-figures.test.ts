@@ -2,8 +2,9 @@
 import { isLeft } from 'fp-ts/lib/Either.js';
 import { describe, expect, it } from 'vitest';
 import { assessJson } from '../../src/assessment/index.js';
-import { describeError } from '../../src/errors.js';
+import { describeError, type TrailerError } from '../../src/errors.js';
 import { report } from '../../src/print/index.js';
+import { inch, toWire, type WireQuantity } from '../../src/units/index.js';
 import { hostileSpec } from '../helpers/hostile-specs.js';
 import { fewOf, lawSeeds } from '../helpers/law-seeds.js';
 import { type Chance, chanceOf } from '../helpers/random/chance.js';
@@ -63,6 +64,32 @@ const tooLong = (spec: unknown): readonly string[] => {
       .filter((figure) => figure.replace(/^0*\.?0*|\./g, '').length > 7 && !own.includes(figure)),
   );
 };
+
+describe('the words of single errors whose figures were worked out', () => {
+  const [more, less] = ['10.33333333333333333333333333333333', '10.33333333331'];
+  const [lbs, inches] = ['lb', 'in'].map((unit) => [
+    { value: more, unit },
+    { value: less, unit },
+  ]) as [[WireQuantity<'lb'>, WireQuantity<'lb'>], [WireQuantity<'in'>, WireQuantity<'in'>]];
+  const [[heavy, light], [long, short]] = [lbs, inches];
+  const errors: readonly TrailerError[] = [
+    { chapter: 'trace', tag: 'OutsideItsRange', what: 'place', found: long, from: toWire(inch(2)), to: short },
+    { chapter: 'trace', tag: 'OutsideItsRange', what: 'place', found: short, above: long },
+    { chapter: 'load', tag: 'TongueAboveWeight', of: 'trailer', tongue: heavy, weight: light },
+    { chapter: 'load', tag: 'RampTooShort', height: long, length: short },
+    { chapter: 'load', tag: 'SectionNotForThisWeight', section: 'general', weight: heavy, most: light },
+    { chapter: 'towing', tag: 'TongueAboveGross', tongue: heavy, gross: light },
+    { chapter: 'towing', tag: 'JackBehindAxles', jackBehindBall: long, axlesAt: short },
+    { chapter: 'towing', tag: 'ReadingBelowTare', reading: light, tare: heavy },
+    { chapter: 'axles', tag: 'GawrAboveParts', of: 'axle 1', part: 'beam', gawr: heavy, bears: light },
+  ];
+  it.each(errors.map((error) => [error.tag, describeError(error)] as const))('%s: %s', (_, words) => {
+    const figures = words.match(/\d+(\.\d+)?(?= (lb|in))/g) ?? [];
+    expect(figures.filter((figure) => /\.\d{3}/.test(figure))).toEqual([]);
+    expect(figures).toContain(/GAWR/.test(words) ? '11' : '10.34');
+    expect(figures).toContain(/GAWR/.test(words) ? '10' : '10.33');
+  });
+});
 
 describe('the words of a refusal, and those of an answer', () => {
   const wrong: string[] = [];
