@@ -55,14 +55,15 @@ export async function bundleOf(
       });
       onLoad({ filter: /\/(src|tests|examples|scripts)\/.*\.ts$/ }, ({ path }) => {
         const text = readFileSync(path, 'utf8');
-        const marked = path.endsWith('.test.ts')
-          ? `__switch.file = ${JSON.stringify(relative(project, path))};\n${text}`
-          : text;
+        const marked = (code: string): { readonly contents: string; readonly loader: 'ts' } => {
+          const file = path.endsWith('.test.ts') ? relative(project, path) : '';
+          return { contents: `__switch.file = ${JSON.stringify(file)};\n${placed(code, path)}`, loader: 'ts' };
+        };
         const isMutated = (path.startsWith(`${mutated}/`) || path === `${mutated}.ts`) && !leftOut.test(path);
-        if (!isMutated) return { contents: placed(marked, path), loader: 'ts' };
+        if (!isMutated) return marked(text);
         const done = instrument(relative(project, path), text, mutants.length + 1);
         mutants.push(...done.mutants);
-        return { contents: placed(done.text, path), loader: 'ts' };
+        return marked(done.text);
       });
     },
   };

@@ -31,7 +31,22 @@ const clock = (): number => {
   return (user + system) / 1000;
 };
 const now = performance.now.bind(performance);
-const state: Switch = { on: 0, reached: new Uint8Array(Number(mutants) + 1), file: '', clock, asksTime: false };
+/** The places reached while the tests of each file are read: some files work something out before their first test. */
+const loads = new Map<string, readonly number[]>();
+let loading = '';
+const state: Switch = {
+  on: 0,
+  reached: new Uint8Array(Number(mutants) + 1),
+  get file() {
+    return loading;
+  },
+  set file(next) {
+    loads.set(loading, [...(loads.get(loading) ?? []), ...places()]);
+    loading = next;
+  },
+  clock,
+  asksTime: false,
+};
 performance.now = () => {
   state.asksTime = true;
   return now();
@@ -67,15 +82,17 @@ function forgetEarlierReadings(): void {
 /** One run of the tests with the mutant on. */
 async function run({ mutant, tests, anew }: Question): Promise<Said> {
   state.on = mutant;
-  let atLoad: readonly number[] = [];
+  let atLoad: Said['atLoad'] = [];
   try {
     if (anew || state.run === undefined) {
       delete state.run;
       forgetEarlierReadings();
       places();
+      loads.clear();
       const module = { exports: {} };
       read(createRequire(bundle), module, module.exports);
-      atLoad = places();
+      state.file = '';
+      atLoad = [...loads];
     }
     goesOn();
     return { ...((await state.run?.(tests, places, goesOn)) ?? { ran: [] }), atLoad };

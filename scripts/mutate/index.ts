@@ -19,6 +19,7 @@ import { asker } from './ask.js';
 import { bundleOf, testsOf } from './bundle.js';
 import type { Mutant } from './instrument.js';
 import { orderOf } from './order.js';
+import { reachOf } from './reach.js';
 import { noDifferenceBecause } from './reasons.js';
 import type { Question, Ran, Said } from './said.js';
 import { keepSurvivors, keyOf } from './survivors.js';
@@ -60,11 +61,8 @@ const isQuick = ({ name, took }: Ran): boolean => took < (name.startsWith(`tests
 const asking = plain.ran.filter(isQuick);
 for (const { name } of plain.ran.filter((ran) => !isQuick(ran))) console.log(`slow, not asked: ${name}`);
 
-const atLoad = new Set(plain.atLoad);
 const took = new Map(asking.map(({ name, took }) => [name, took]));
-const reachedBy = new Map<number, string[]>();
-for (const { name, reached = [] } of asking)
-  for (const id of reached) reachedBy.set(id, [...(reachedBy.get(id) ?? []), name]);
+const { reachedBy, early } = reachOf(plain, asking);
 /** Longer than any test takes; a test without an answer for so long is in a loop. */
 const limit = 15_000 + 6 * Math.max(...took.values());
 const order = orderOf(took);
@@ -83,14 +81,13 @@ let cut = 0;
  * in a fresh reading, as what was worked out before the mutant was on would hide it; then the others and the slow ones.
  */
 async function lives({ id, file, line, what }: Mutant): Promise<boolean> {
-  const early = atLoad.has(id);
-  const reaching = order.byWorth(early ? [...took.keys()] : (reachedBy.get(id) ?? []), file);
+  const reaching = order.byWorth(reachedBy.get(id) ?? [], file);
   const tests = order.within(most, reaching);
   const own = tests.filter((name) => name.startsWith(`tests/${chapter}/`));
   const first = order.within(most / 5, tests);
   const ownQuick = order.within(most / 2, own);
   const rest = tests.filter((name) => !first.includes(name) && !ownQuick.includes(name));
-  const rounds = early
+  const rounds = early.has(id)
     ? [{ mutant: id, tests, anew: true }]
     : [
         { mutant: id, tests: first, anew: false },

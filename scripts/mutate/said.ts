@@ -19,6 +19,6 @@ export interface Said {
   /** The first test that failed. */
   readonly failed?: string;
   readonly ran: readonly Ran[];
-  /** The mutants whose places are reached while the bundle is read. */
-  readonly atLoad: readonly number[];
+  /** The mutants whose places are reached while the bundle is read, by the file of tests that reaches them; by none for the library itself. */
+  readonly atLoad: readonly (readonly [file: string, reached: readonly number[]])[];
 }

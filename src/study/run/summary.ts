@@ -73,5 +73,5 @@ export function summaryText({ rows, answered, verdicts, unanswered }: Summary): 
   const reasons = unanswered.map(
     ({ reason, rows: count, first }) => `\n  ${reason}: ${counted(count)}, the first is row ${counted(first)}`,
   );
-  return `${counted(rows)} rows: ${all.join(', ')}${reasons.join('')}`;
+  return `${[`${counted(rows)} rows`, all.join(', ')].filter((part) => part !== '').join(': ')}${reasons.join('')}`;
 }

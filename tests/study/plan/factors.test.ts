@@ -76,8 +76,31 @@ describe('levels', () => {
   });
 });
 
+const leaf = { ...given('weight', lb(9000), 'stated', 'cargo.0.weight').why, kind: 'given' } as Given;
+
+describe('a range', () => {
+  const read = (count: number) => factorOf('cargo.0.weight', range('1 lb', '11 lb', count), leaf, 4);
+  it('has up to ten million levels, evenly spaced, and one if so asked', () => {
+    expect(leftOf(read(10_000_001))).toMatchObject({ tag: 'TooManyVariants', count: 10_000_001, most: 10_000_000 });
+    const { levels: count, levelAt, axis, unit, basis } = rightOf(read(10_000_000));
+    expect({ count, axis, unit, basis }).toEqual({ count: 10_000_000, axis: 4, unit: 'lb', basis: 'stated' });
+    expect([levelAt(0).toNumber(), levelAt(9_999_999).toNumber()]).toEqual([1, 11]);
+    expect([0, 1, 2, 3, 4].map((i) => rightOf(read(5)).levelAt(i).toNumber())).toEqual([1, 3.5, 6, 8.5, 11]);
+    expect(rightOf(read(1)).levelAt(0).toNumber()).toBe(1);
+  });
+  it('may touch the ends of what the spec takes', () => {
+    const between = [lb(1).value, lb(11).value] as const;
+    const within = (low: string, high: string) => factorOf('w', levels(low, high), { ...leaf, between }, 0);
+    expect(rightOf(within('1 lb', '11 lb')).levels).toBe(2);
+    expect(leftOf(within('0.999 lb', '11 lb'))).toMatchObject({ needed: 'a figure from 1 to 11 lb' });
+    expect(leftOf(within('1 lb', '11.001 lb')).tag).toBe('UnusableVariation');
+    // The deviation of a normal distribution is no figure of the spec.
+    expect(rightOf(factorOf('w', normal('5 lb', '0.1 lb'), { ...leaf, between }, 0)).levels).toBe(0);
+    expect(leftOf(factorOf('w', normal('0.1 lb', '5 lb'), { ...leaf, between }, 0)).tag).toBe('UnusableVariation');
+  });
+});
+
 describe('a drawn figure', () => {
-  const leaf = { ...given('weight', lb(9000), 'stated', 'cargo.0.weight').why, kind: 'given' } as Given;
   const drawn = (variation: Levels | Range | Chance) => rightOf(factorOf('cargo.0.weight', variation, leaf, 0)).atShare;
   const shares = [0, 0.001, 0.1, 0.25, 0.4999, 0.5, 0.7, 0.75, 0.9, 0.999];
   it('has its share below it: the distribution functions of a textbook of statistics', () => {

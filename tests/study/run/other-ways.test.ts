@@ -143,7 +143,8 @@ function program(rows: readonly string[], limit = 99) {
       recorded.push(String(spec));
       return wayOf(String(spec));
     },
-    answered: (way) => {
+    answered: (way, rows) => {
+      expect(rows).toBeGreaterThan(0);
       if (!known.includes(way)) known.push(way);
     },
     after: (way, turn) => leads.get(`${nameOf(way)} ${turn}`),

@@ -65,6 +65,30 @@ describe('quantiles', () => {
       });
     expect(rightOf(sample(plan, 'gross weight', [0, 1])).quantiles).toHaveLength(2);
   });
+  it('lie between two runs in proportion: the p-th of n runs in their order is at p (n - 1)', () => {
+    const { quantiles, table, runs, unanswered } = rightOf(
+      sample(
+        {
+          base: tiltDeck,
+          vary: { 'cargo.0.weight': uniform('8,000 lb', '9,000 lb') },
+          design: { kind: 'monte carlo', runs: 5, seed: 1 },
+        },
+        'gross weight',
+        [0, 0.25, 0.3, 0.9, 1],
+      ),
+    );
+    const [a, b, c, d, e] = [...(table.data['gross weight'] ?? [])].sort((x, y) => x - y) as [
+      number,
+      number,
+      number,
+      number,
+      number,
+    ];
+    expect({ runs, unanswered }).toEqual({ runs: 5, unanswered: 0 });
+    expect(quantiles.map(({ share }) => share)).toEqual([0, 0.25, 0.3, 0.9, 1]);
+    for (const [i, value] of [a, b, b + 0.2 * (c - b), d + 0.6 * (e - d), e].entries())
+      expect(quantiles[i]?.value).toBeCloseTo(value, 9);
+  });
 });
 
 describe('a sample', () => {
