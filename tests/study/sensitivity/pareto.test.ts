@@ -1,6 +1,6 @@
 /** The front against the definition, row by row. */
 import { describe, expect, it } from 'vitest';
-import { type Goal, pareto, type Row, range, study } from '../../../src/study/index.js';
+import { type Goal, levels, pareto, type Row, range, study } from '../../../src/study/index.js';
 import { leftOf, rightOf } from '../../helpers/either.js';
 import { tiltDeck } from '../compared.js';
 
@@ -41,6 +41,28 @@ describe('rows that no other beats', () => {
   });
   it('are among those within, if nothing else is said', () => {
     expect(rightOf(pareto(made, goals)).every((row) => row.answered && row.verdict === 'within')).toBe(true);
+  });
+  it('are all of those that are equal, and none that is as good and worse in one', () => {
+    const rows = (...weights: readonly string[]) =>
+      rightOf(
+        pareto(
+          rightOf(
+            study({
+              base: tiltDeck as never,
+              vary: { 'cargo.0.weight': levels(...weights), 'trailer.gvwr': levels('14,000 lb', '13,000 lb') },
+              design: { kind: 'grid' },
+            }),
+          ),
+          [
+            { of: 'cargo.0.weight', want: 'most' },
+            { of: 'trailer.gvwr', want: 'least' },
+          ],
+          ['attention', 'within'],
+        ),
+      ).map(({ row }) => row);
+    // The rows by weight, then by GVWR: of each weight the lower GVWR is wanted.
+    expect(rows('8,000 lb', '8,000 lb')).toEqual([1, 3]);
+    expect(rows('7,000 lb', '8,000 lb', '6,000 lb', '8,000 lb')).toEqual([3, 7]);
   });
   it('are asked by known goals', () => {
     expect(leftOf(pareto(made, [])).tag).toBe('UnusableVariation');
