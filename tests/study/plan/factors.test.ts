@@ -92,7 +92,7 @@ describe('a range', () => {
     const between = [lb(1).value, lb(11).value] as const;
     const within = (low: string, high: string) => factorOf('w', levels(low, high), { ...leaf, between }, 0);
     expect(rightOf(within('1 lb', '11 lb')).levels).toBe(2);
-    expect(leftOf(within('0.999 lb', '11 lb'))).toMatchObject({ needed: 'a figure from 1 to 11 lb' });
+    expect(leftOf(within('0.999 lb', '11 lb'))).toMatchObject({ tag: 'UnusableVariation', path: 'w' });
     expect(leftOf(within('1 lb', '11.001 lb')).tag).toBe('UnusableVariation');
     // The deviation of a normal distribution is no figure of the spec.
     expect(rightOf(factorOf('w', normal('5 lb', '0.1 lb'), { ...leaf, between }, 0)).levels).toBe(0);
