@@ -36,7 +36,7 @@ export function testsOf(chapter: string): readonly string[] {
 const banner = `const __switch = globalThis.__switch;
 function __mutant(id) { __switch.reached[id] = 1; return __switch.on === id; }`;
 
-/** Builds the bundle; its text, when evaluated, puts `runTests` on `globalThis`. */
+/** Builds the bundle; its text, when evaluated, exports what runs tests, and what reads each file of them. */
 export async function bundleOf(
   chapter: string,
 ): Promise<{ readonly code: string; readonly mutants: readonly Mutant[] }> {
@@ -69,9 +69,11 @@ export async function bundleOf(
   };
   const entry = [
     `import ${JSON.stringify(join(project, 'tests/helpers/figures-in-tests.ts'))};`,
-    ...testsOf(chapter).map((file) => `import ${JSON.stringify(resolve(project, file))};`),
-    `import { runTests } from ${JSON.stringify(shim)};`,
-    'globalThis.__switch.run = runTests;',
+    `import { prepareTests, runTests } from ${JSON.stringify(shim)};`,
+    `const load = {${testsOf(chapter).map(
+      (file) => `${JSON.stringify(file)}: () => require(${JSON.stringify(resolve(project, file))})`,
+    )}};`,
+    'module.exports = { prepareTests, runTests, load };',
   ].join('\n');
   const built = await build({
     stdin: { contents: entry, resolveDir: project, loader: 'ts' },

@@ -13,17 +13,28 @@ interface Switch {
   readonly clock: () => number;
   /** A test has asked for the time. */
   asksTime: boolean;
-  run?: (
+}
+
+/** The bundle as it was read once: its tests file by file, each read when it is first asked. */
+interface Reading {
+  readonly load: Readonly<Record<string, () => void>>;
+  readonly prepareTests: () => Promise<void>;
+  readonly runTests: (
     tests: readonly string[] | undefined,
     places: () => readonly number[],
     goesOn: () => void,
+    slow?: readonly string[],
   ) => Promise<Omit<Said, 'atLoad'>>;
+  readonly loaded: Set<string>;
+  /** The comparisons that it adds to the matchers. */
+  readonly testers: readonly unknown[];
 }
 
 const [bundle = '', mutants = '0'] = process.argv.slice(2);
 const script = new Script(`(function (require, module, exports) {${readFileSync(bundle, 'utf8')}\n})`, {
   filename: bundle,
 });
+const fileOf = (test: string): string => test.slice(0, test.indexOf(' > '));
 const read = script.runInThisContext() as (require: unknown, module: unknown, exports: unknown) => void;
 /** The time this process was given, in ms: on a busy machine that of the wall tells nothing. */
 const clock = (): number => {
@@ -72,33 +83,47 @@ function goesOn(): void {
   process.send?.('goes on');
 }
 
-/** The comparisons that a reading of the tests adds to the matchers; they hold on to the whole reading. */
-function forgetEarlierReadings(): void {
+/** The comparisons that the matchers know: those of one reading only. */
+function testers(): unknown[] {
   const matchers = Symbol.for('$$jest-matchers-object') as unknown as keyof typeof globalThis;
-  const known = globalThis[matchers] as { readonly customEqualityTesters: unknown[] } | undefined;
-  if (known !== undefined) known.customEqualityTesters.length = 0;
+  return (
+    (globalThis[matchers] as { readonly customEqualityTesters: unknown[] } | undefined)?.customEqualityTesters ?? []
+  );
 }
 
-/** One run of the tests with the mutant on. */
-async function run({ mutant, tests, anew }: Question): Promise<Said> {
-  state.on = mutant;
-  let atLoad: Said['atLoad'] = [];
+function readAnew(): Reading {
+  testers().length = 0;
+  const module = { exports: {} };
+  read(createRequire(bundle), module, module.exports);
+  return { ...(module.exports as Omit<Reading, 'loaded' | 'testers'>), loaded: new Set(), testers: [...testers()] };
+}
+
+/** The reading that questions share: its files are read without a mutant. */
+let kept: Reading | undefined;
+
+/** One run of the tests with the mutant on; in a fresh reading it is on while their files are read, too. */
+async function run({ mutant, tests, slow, anew }: Question): Promise<Said> {
+  places();
+  loads.clear();
   try {
-    if (anew || state.run === undefined) {
-      delete state.run;
-      forgetEarlierReadings();
-      places();
-      loads.clear();
-      const module = { exports: {} };
-      read(createRequire(bundle), module, module.exports);
-      state.file = '';
-      atLoad = [...loads];
+    state.on = anew ? mutant : 0;
+    const reading = anew ? readAnew() : (kept ?? readAnew());
+    if (!anew) kept = reading;
+    testers().splice(0, testers().length, ...reading.testers);
+    for (const file of tests === undefined ? Object.keys(reading.load) : new Set(tests.map(fileOf))) {
+      if (reading.loaded.has(file)) continue;
+      reading.load[file]?.();
+      reading.loaded.add(file);
+      goesOn();
     }
+    state.file = '';
+    await reading.prepareTests();
+    state.on = mutant;
     goesOn();
-    return { ...((await state.run?.(tests, places, goesOn)) ?? { ran: [] }), atLoad };
+    return { ...(await reading.runTests(tests, places, goesOn, slow)), atLoad: tests === undefined ? [...loads] : [] };
   } catch (problem) {
-    delete state.run;
-    return { failed: `loading: ${problem instanceof Error ? problem.message : 'a throw'}`, ran: [], atLoad };
+    kept = undefined;
+    return { failed: `loading: ${problem instanceof Error ? problem.message : 'a throw'}`, ran: [], atLoad: [] };
   }
 }
 
@@ -117,6 +142,7 @@ async function answer(question: Question): Promise<Said> {
     return said;
   }
   // An earlier mutant left something behind, or the test rests on one before it.
+  kept = undefined;
   if (!anew) return answer({ ...question, anew: true });
   return answer({ ...question, tests: tests.filter((name) => name !== said.failed) });
 }

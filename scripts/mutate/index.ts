@@ -11,7 +11,7 @@
  * What lives is listed in out/mutate, and of a recorded run in docs/proof/survivors and docs/proof.md, with what reasons.json
  * (makes no difference) or alive.json (why it may matter) say of it.
  */
-import { mkdirSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { chanceOf } from '../../tests/helpers/random/chance.js';
 import { record } from '../proof/record.js';
@@ -45,8 +45,11 @@ const { code, mutants } = await bundleOf(chapter);
 writeFileSync(bundle, code);
 const { ask, end } = asker(bundle, mutants.length);
 
+/** Found too slow by an earlier run here; delete the file to have them measured again. */
+const slowFile = join(folder, `${chapter}-slow.json`);
+const slow = existsSync(slowFile) ? (JSON.parse(readFileSync(slowFile, 'utf8')) as readonly string[]) : [];
 const began = performance.now();
-const plain = await ask({ mutant: 0, anew: true }, 900_000);
+const plain = await ask({ mutant: 0, slow, anew: true }, 900_000);
 if (plain === 'too long' || plain.failed !== undefined)
   throw new Error(`the tests fail without any mutant: ${plain === 'too long' ? plain : plain.failed}`);
 const baseline = performance.now() - began;
@@ -59,7 +62,9 @@ const most = 10_000;
 /** A test that takes more than a third of that, one of other chapters a tenth, is left out. */
 const isQuick = ({ name, took }: Ran): boolean => took < (name.startsWith(`tests/${chapter}/`) ? most / 3 : most / 10);
 const asking = plain.ran.filter(isQuick);
-for (const { name } of plain.ran.filter((ran) => !isQuick(ran))) console.log(`slow, not asked: ${name}`);
+const notAsked = [...slow, ...plain.ran.filter((ran) => !isQuick(ran)).map(({ name }) => name)];
+for (const name of notAsked) console.log(`slow, not asked: ${name}`);
+writeFileSync(slowFile, JSON.stringify(notAsked, null, 1));
 
 const took = new Map(asking.map(({ name, took }) => [name, took]));
 const { reachedBy, early } = reachOf(plain, asking);
@@ -112,33 +117,46 @@ async function lives({ id, file, line, what }: Mutant): Promise<boolean> {
   return true;
 }
 
+/** A sample is in random order: one that is stopped by an interrupt is a smaller sample, and is recorded as such. */
+let stopped = false;
+process.once('SIGINT', () => {
+  stopped = true;
+});
+
 const lived: Mutant[] = [];
-const asked = sampled(mutants);
-for (const [i, mutant] of asked.entries()) {
+const wanted = sampled(mutants);
+let asked = 0;
+for (const mutant of wanted) {
+  if (stopped) break;
   if (await lives(mutant)) {
     lived.push(mutant);
     const known = noDifferenceBecause[keyOf(mutant)] === undefined ? 'lives' : 'makes no difference';
     console.log(`${known}: ${mutant.file}:${mutant.line} ${mutant.what} | ${mutant.source}`);
   }
-  if (i % 10 === 9) console.log(`${i + 1} of ${asked.length}, ${lived.length} live`);
+  asked += 1;
+  if (asked % 10 === 0) console.log(`${asked} of ${wanted.length}, ${lived.length} live`);
 }
 end();
 const equivalent = lived.filter((mutant) => noDifferenceBecause[keyOf(mutant)] !== undefined);
-const killed = asked.length - lived.length;
+const killed = asked - lived.length;
 writeFileSync(join(folder, `${chapter}.json`), JSON.stringify(lived.map(keyOf), null, 1));
 console.log(
-  `${killed} of ${asked.length} killed, ${equivalent.length} of the others make no difference, ${Math.round((performance.now() - began) / 1000)} s`,
+  `${killed} of ${asked} killed, ${equivalent.length} of the others make no difference, ${Math.round((performance.now() - began) / 1000)} s`,
 );
 if (files === undefined) {
   keepSurvivors(chapter, lived);
-  record(`mutation ${chapter}`, `npm run mutate -- ${process.argv.slice(2).join(' ')}`, {
-    mutants: mutants.length,
-    asked: asked.length,
-    killed,
-    'make no difference': equivalent.length,
-    live: lived.length - equivalent.length,
-    'seconds of tests a mutant': most / 1000,
-    'lived that more tests reach': cut,
-    'killed of those that make one': `${Math.floor((100 * killed) / Math.max(1, asked.length - equivalent.length))} %`,
-  });
+  record(
+    `mutation ${chapter}`,
+    `npm run mutate -- ${[chapter, ...(count === undefined ? [] : [asked, seed])].join(' ')}`,
+    {
+      mutants: mutants.length,
+      asked,
+      killed,
+      'make no difference': equivalent.length,
+      live: lived.length - equivalent.length,
+      'seconds of tests a mutant': most / 1000,
+      'lived that more tests reach': cut,
+      'killed of those that make one': `${Math.floor((100 * killed) / Math.max(1, asked - equivalent.length))} %`,
+    },
+  );
 }

@@ -4,6 +4,8 @@ export interface Question {
   readonly mutant: number;
   /** The tests to ask, in this order; all of them where it is absent. */
   readonly tests?: readonly string[];
+  /** Tests known to be too slow to be asked: left out where all are run. */
+  readonly slow?: readonly string[];
   /** Read the bundle anew: for what is worked out once, while it is read. */
   readonly anew: boolean;
 }

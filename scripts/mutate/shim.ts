@@ -81,17 +81,25 @@ export const expectTypeOf = (): unknown =>
   new Proxy(() => undefined, { get: () => expectTypeOf(), apply: () => expectTypeOf() });
 export const assertType = skipped;
 
+/** Does what stands before the tests that were read since. */
+export async function prepareTests(): Promise<void> {
+  for (const each of before.splice(0)) await each();
+}
+
 /** Runs the tests in the order given until one fails; without an order all, with what each took and reached. */
 export async function runTests(
   order: readonly string[] | undefined,
   places: () => readonly number[],
   goesOn: () => void,
+  slow: readonly string[] = [],
 ): Promise<Omit<Said, 'atLoad'>> {
   const ran: Ran[] = [];
-  for (const each of before.splice(0)) await each();
   places();
   const byName = new Map(tests.map((each) => [each.name, each]));
-  const chosen = order === undefined ? tests : order.flatMap((name) => byName.get(name) ?? []);
+  const chosen =
+    order === undefined
+      ? tests.filter(({ name }) => !slow.includes(name))
+      : order.flatMap((name) => byName.get(name) ?? []);
   for (const { name, body } of chosen) {
     const began = shared.clock();
     shared.asksTime = false;
