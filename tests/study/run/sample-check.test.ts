@@ -52,6 +52,15 @@ describe('a sampled row', () => {
   ] as const)('is a defect in %s', (_, tape, column, said, exact) => {
     expect(found(tape)).toMatchObject({ tag: 'TapeMismatch', row: 0, column, tape: said, exact });
   });
+  it('may differ by a thousand-millionth of the figure, or of one', () => {
+    const differs = (exact: number, by: number): boolean =>
+      found(
+        { figures: [Float64Array.of(1400), Float64Array.of(exact + by)] },
+        right({ ...assessed, figures: [1400, exact] }),
+      ) !== undefined;
+    expect([differs(0.5, 0.9e-9), differs(0.5, 1.1e-9), differs(-0.5, -1.1e-9)]).toEqual([false, true, true]);
+    expect([differs(5000, 4.9e-6), differs(5000, 5.1e-6), differs(-5000, -5.1e-6)]).toEqual([false, true, true]);
+  });
   it('is a defect where the tape answers and `assess` does not', () => {
     expect(found({}, left(missingFigure('GVWR')))).toMatchObject({ column: 'answer', tape: 'answered' });
   });
