@@ -99,7 +99,7 @@ export function readChoices(
   if (combinations > mostCombinations)
     return left({ chapter: 'study', tag: 'TooManyVariants', count: combinations, most: mostCombinations });
   // Options go on last: an alternative may replace the list that they are added to.
-  const order = [...sets.keys()].sort((a, b) => Number(isOption(sets[a])) - Number(isOption(sets[b])) || a - b);
+  const order = [...sets.keys()].sort((a, b) => Number(isOption(sets[a])) - Number(isOption(sets[b])));
   return right({
     sets,
     combinations,
