@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { Script } from 'node:vm';
-import type { Question, Said } from './said.js';
+import type { Question, Reading, Said } from './said.js';
 
 /** What bundle and runner share: the mutant that is on, the places reached, the file whose tests are gathered. */
 interface Switch {
@@ -13,21 +13,6 @@ interface Switch {
   readonly clock: () => number;
   /** A test has asked for the time. */
   asksTime: boolean;
-}
-
-/** The bundle as it was read once: its tests file by file, each read when it is first asked. */
-interface Reading {
-  readonly load: Readonly<Record<string, () => void>>;
-  readonly prepareTests: () => Promise<void>;
-  readonly runTests: (
-    tests: readonly string[] | undefined,
-    places: () => readonly number[],
-    goesOn: () => void,
-    slow?: readonly string[],
-  ) => Promise<Omit<Said, 'atLoad'>>;
-  readonly loaded: Set<string>;
-  /** The comparisons that it adds to the matchers. */
-  readonly testers: readonly unknown[];
 }
 
 const [bundle = '', mutants = '0'] = process.argv.slice(2);

@@ -1,4 +1,4 @@
-/** What passes between the run and the process that runs the tests. */
+/** What passes between the run, the process that runs the tests, and their bundle. */
 
 export interface Question {
   readonly mutant: number;
@@ -23,4 +23,19 @@ export interface Said {
   readonly ran: readonly Ran[];
   /** The mutants whose places are reached while the bundle is read, by the file of tests that reaches them; by none for the library itself. */
   readonly atLoad: readonly (readonly [file: string, reached: readonly number[]])[];
+}
+
+/** The bundle as it was read once: its tests file by file, each read when it is first asked. */
+export interface Reading {
+  readonly load: Readonly<Record<string, () => void>>;
+  readonly prepareTests: () => Promise<void>;
+  readonly runTests: (
+    tests: readonly string[] | undefined,
+    places: () => readonly number[],
+    goesOn: () => void,
+    slow?: readonly string[],
+  ) => Promise<Omit<Said, 'atLoad'>>;
+  readonly loaded: Set<string>;
+  /** The comparisons that it adds to the matchers. */
+  readonly testers: readonly unknown[];
 }

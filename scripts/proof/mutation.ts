@@ -54,7 +54,8 @@ export function mutation(): string {
 
 One expression of a chapter is changed at a time (comparisons, branches, sums, decisions left out of a list) and the tests of that chapter
 must fail. A sample is drawn by a seed. What makes no difference is counted by what is known today. \`npm run mutate -- CHAPTER FILEPART\`
-asks every mutant of some files. A change that stands twice on the same line as written is numbered.
+asks every mutant of some files. A change that stands twice on the same line as written is numbered. Where a run says so, a mutant was asked of
+so many seconds of the tests that reach it at most: more tests could only have killed more.
 
 ${summary()}
 
