@@ -41,7 +41,16 @@ export async function bundleOf(
   chapter: string,
 ): Promise<{ readonly code: string; readonly mutants: readonly Mutant[] }> {
   const mutants: Mutant[] = [];
-  const mutated = join(project, 'src', chapter);
+  // In the order of their paths, so that a mutant has the same number in every build of the same files.
+  const instrumented = new Map(
+    filesUnder('src', '.ts').flatMap((file) => {
+      const isMutated = (file.startsWith(`src/${chapter}/`) || file === `src/${chapter}.ts`) && !leftOut.test(file);
+      if (!isMutated) return [];
+      const done = instrument(file, readFileSync(join(project, file), 'utf8'), mutants.length + 1);
+      mutants.push(...done.mutants);
+      return [[join(project, file), done.text] as const];
+    }),
+  );
   const shim = join(project, 'scripts/mutate/shim.ts');
   const plugin: Plugin = {
     name: 'mutants',
@@ -54,16 +63,9 @@ export async function bundleOf(
         };
       });
       onLoad({ filter: /\/(src|tests|examples|scripts)\/.*\.ts$/ }, ({ path }) => {
-        const text = readFileSync(path, 'utf8');
-        const marked = (code: string): { readonly contents: string; readonly loader: 'ts' } => {
-          const file = path.endsWith('.test.ts') ? relative(project, path) : '';
-          return { contents: `__switch.file = ${JSON.stringify(file)};\n${placed(code, path)}`, loader: 'ts' };
-        };
-        const isMutated = (path.startsWith(`${mutated}/`) || path === `${mutated}.ts`) && !leftOut.test(path);
-        if (!isMutated) return marked(text);
-        const done = instrument(relative(project, path), text, mutants.length + 1);
-        mutants.push(...done.mutants);
-        return marked(done.text);
+        const text = instrumented.get(path) ?? readFileSync(path, 'utf8');
+        const file = path.endsWith('.test.ts') ? relative(project, path) : '';
+        return { contents: `__switch.file = ${JSON.stringify(file)};\n${placed(text, path)}`, loader: 'ts' };
       });
     },
   };

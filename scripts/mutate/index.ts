@@ -106,6 +106,8 @@ async function lives({ id, file, line, what }: Mutant): Promise<boolean> {
       console.log(`killed by its silence: ${file}:${line} ${what}`);
       return false;
     }
+    if (said.failed === undefined && said.ran.length === 0)
+      throw new Error(`no test ran: ${round.tests[0]} and others`);
     if (said.failed === undefined) continue;
     order.killed(said.failed);
     return false;
