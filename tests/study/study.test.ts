@@ -45,6 +45,17 @@ describe('a design', () => {
         'UnusableVariation',
       );
   });
+  it('may be of one run, by any whole seed', () => {
+    for (const kind of ['monte carlo', 'latin hypercube'] as const)
+      for (const seed of [0, -3]) {
+        const vary = { 'cargo.0.weight': uniform('8,000 lb', '9,000 lb') };
+        expect(wrongRows(rightOf(study({ base: tiltDeck, vary, design: { kind, runs: 1, seed } })))).toEqual({
+          compared: 1,
+          answered: 1,
+          wrong: [],
+        });
+      }
+  });
   it('of nothing is the spec as it stands', () => {
     const made = rightOf(study({ base: tiltDeck, vary: {}, design: grid }));
     expect(wrongRows(made)).toEqual({ compared: 1, answered: 1, wrong: [] });

@@ -60,6 +60,7 @@ describe('a study whose lever moves axles under a weighed tongue load', () => {
       'tells the tongue load too',
       { axles: linked({ 'trailer.axles.0.at': levels('183 in'), [tongue]: levels('500 lb') }) },
     ],
+    ['tells it first', { axles: linked({ [tongue]: levels('500 lb'), 'trailer.axles.0.at': levels('183 in') }) }],
     ['is another trailer', { build: alternatives({ a: { 'trailer.axles.0.at': '183 in', [tongue]: '520 lb' } }) }],
     ['leaves the axles where they are', { build: alternatives({ a: { 'trailer.axles.0.at': '187 in' } }) }],
     ['moves no axle', { 'cargo.0.front': levels('120 in') }],
