@@ -56,6 +56,16 @@ describe('axlePlace', () => {
     expect(rightOf(weighed('20 ft'))).toHaveLength(1);
     expect(leftOf(weighed('22 ft'))).toMatchObject({ path: 'trailer.curb' });
   });
+  it('asks of a weighed trailer its weight and its tongue, and not where its cargo stands', () => {
+    const weighed = (curb: object) =>
+      changedAll(tiltDeck(), { 'trailer.curb': curb, cargo: [{ name: 'bale', weight: '900 lb' }] });
+    const both = { weight: '3,650 lb', tongue: '520 lb' };
+    expect(rightOf(axlePlace({ spec: weighed(both), moving: [] }))[0]?.how).toBe('weighed');
+    expect(leftOf(axlePlace({ spec: weighed({ weight: '3,650 lb' }), moving: [] }))).toMatchObject({
+      tag: 'NothingToAnswer',
+      path: 'trailer.curb',
+    });
+  });
   it('runs from the greatest near end to the least far end, and names what sets them', () => {
     expect(plain(one!.from)).toBe(Math.max(...one!.limits.map(({ from }) => plain(from))));
     expect(plain(one!.to)).toBe(Math.min(...one!.limits.map(({ to }) => plain(to))));
@@ -81,9 +91,14 @@ describe('axlePlace', () => {
     // 89.3 lb a foot by the deck growth of the assessment; spaced crossmembers come by the piece.
     expect(empties[2]! - empties[1]!).toBeCloseTo(178.6, -2);
     expect(plain(found[2]!.limits[1]!.from)).toBeGreaterThan(plain(found[0]!.limits[1]!.from));
-    const tail = (grown(builtUp(), 24) as { trailer: { curb: { items: { name: string; at: string }[] } } }).trailer.curb
-      .items;
+    const itemsOf = (spec: unknown) =>
+      (spec as { trailer: { curb: { items: { name: string; at: string }[] } } }).trailer.curb.items;
+    const tail = itemsOf(grown(builtUp(), 24));
     expect(tail.find(({ name }) => name === 'knife-edge tail plate')?.at).toBe('322 in');
+    // What stands within a foot of the end of the deck, at 302 in, goes with it.
+    const items = ['289.5 in', '290 in', '303 in', 'somewhere'].map((at) => ({ name: at, weight: '10 lb', at }));
+    const moved = itemsOf(grown(changed(builtUp(), 'trailer.curb.items', items), -12));
+    expect(moved.map(({ at }) => at)).toEqual(['289.5 in', '278 in', '291 in', 'somewhere']);
   });
   it('tells the conflict when no place serves all', () => {
     const far = [...machines, { name: 'roller', weight: lb(9000), behindDeckFront: inch(40) }];

@@ -94,7 +94,11 @@ describe('boundsFrom', () => {
       expect(ask).toBeUndefined();
     }
   });
-  it('is refused where what is told cannot be', () => {
+  it('is refused where what is told cannot be, itself or with what is built', () => {
+    // Of wheelbases from 80 to 280 in the middle one is tried, and this ball would be ahead of its front axle.
+    const neck = changed(changed(tiltDeck(), 'trailer.hitch', 'gooseneck'), 'tow.overhang', '-200 in');
+    expect(assess(changed(neck, 'tow.wheelbase', '250 in'))._tag).toBe('Right');
+    expect(leftOf(boundsFrom(changed(neck, 'tow.wheelbase', undefined))).tag).toBe('UndecodableSpec');
     expect(leftOf(boundsFrom({ trailer: { hitch: 'ball', axles: [{ at: '200 in' }, { at: '100 in' }] } })).tag).toBe(
       'UndecodableSpec',
     );

@@ -34,6 +34,15 @@ describe('remedies of the example', () => {
     ]);
     expect([single, together, assessed]).toEqual([[], [], 1]);
   });
+  it('asks for legs and for tiedowns together, each with what it settles', () => {
+    const tiedown = { chain: { size: '3/8', grade: '70' }, runs: 'direct' };
+    const { anyhow, anyhowChanges } = rightOf(remedies(changed(tiltDeck(), 'cargo.0.tiedowns', [tiedown, tiedown])));
+    expect(anyhow.map(({ who, says }) => `${who}: ${says.split(',')[0]}`)).toEqual([
+      'driver: set legs under the tail before loading',
+      'yard: tie excavator down with 2 more of the last kind: 4 in all',
+    ]);
+    expect(Object.keys(anyhowChanges)).toEqual([legs, 'cargo.0.tiedowns']);
+  });
   it('says nothing of a rig that is within', () => {
     expect(rightOf(remedies(changed(tiltDeck(), legs, '8,000 lb')))).toMatchObject({ isWithin: true, assessed: 0 });
   });

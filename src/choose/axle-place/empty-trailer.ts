@@ -26,13 +26,13 @@ export const missing = (what: string, path: string): Either<ChooseError, never> 
 export function emptyOf({ weights, runningGear }: Assessment, moving: readonly string[]): Either<ChooseError, Empty> {
   const axlesAt = runningGear.group?.at;
   if (axlesAt === undefined) return missing('the place of the axles now', 'trailer.axles');
-  const { built, curb, balance, trailer } = weights;
+  const { built, curb, trailer } = weights;
   if (built === undefined) {
     const tongue =
       trailer !== undefined && has(trailer, 'tongue')
         ? inPounds('tongue load', asDerived('tongue load', trailer.tongue))
         : undefined;
-    if (curb === undefined || tongue === undefined || balance === undefined)
+    if (curb === undefined || tongue === undefined)
       return missing('weight and tongue load of the empty trailer, or its parts', 'trailer.curb');
     const moment = result('moment of the empty trailer', times(minus(curb, tongue), axlesAt));
     return right({ weight: curb, moves: constant(lb(0)), moment, how: 'weighed' });
