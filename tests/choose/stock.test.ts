@@ -92,6 +92,18 @@ describe('fitStock', () => {
     expect(it?.reason).toBe('braked weight against brake capacity: 14,000 lb on 8,000 lb');
   });
 
+  it('names what is over where the pieces would lift the tongue on the whole deck', () => {
+    // A deck behind the axles: the tongue would be 520 - 9,000 x (266 - 204) / 204 lb at the best.
+    const behind = changedAll(yard(), {
+      'trailer.deck': { front: '206 in', rear: '380 in' },
+      'trailer.curb': { weight: '3,650 lb', tongue: '520 lb' },
+      'trailer.length': undefined,
+    });
+    const { others, failed } = rightOf(fitStock({ stock: { behind }, tow, cargo: [excavator] }));
+    expect(failed).toEqual([]);
+    expect(others.map(({ verdict, fronts }) => [verdict, fronts])).toEqual([['over', [206]]]);
+  });
+
   it('says what a hitch part would have to be rated for where that alone puts it right', () => {
     const weak = changedAll(tow, { 'ballMount.tongue': '900 lb' });
     const { others } = rightOf(fitStock({ stock: { it: yard() }, tow: weak, cargo: [excavator] }));

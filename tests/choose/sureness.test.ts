@@ -55,6 +55,16 @@ describe('sureness of the example', () => {
     const lighterOnly = rightOf(sureness(tie, { byPath: { ...Object.fromEntries(labels), 'trailer.gvwr': '1 lb' } }));
     expect(lighterOnly.checks.find(({ id }) => id === 'gvwr')?.sure).toBe('not sure');
   });
+  it('tells a tie by its decimals: a hair more than the rating is over for sure', () => {
+    const gvwr = (weight: string) => {
+      const rig = changed(changed(tiltDeck(), 'trailer.gvwr', '12,650 lb'), 'cargo.0.weight', weight);
+      const assessment = rightOf(assessJson(rig));
+      const still = rightOf(sureness(assessment)).inputs.map(({ path }) => [path, '0 %'] as const);
+      const { checks } = rightOf(sureness(assessment, { byPath: Object.fromEntries(still) }));
+      return checks.find(({ id }) => id === 'gvwr')?.sure;
+    };
+    expect(['8,999.9999999999 lb', '9,000 lb', '9,000.0000000001 lb'].map(gvwr)).toEqual(['within', 'within', 'over']);
+  });
   it('prints what is not sure and what to weigh', () => {
     const text = surenessText(rightOf(sureness(assessment)));
     expect(text).toContain('not sure: tongue against ball mount tongue, reserve');

@@ -117,6 +117,14 @@ describe('what it says', () => {
     expect(plain(weighed.reactions.left) + plain(weighed.reactions.right)).toBeCloseTo(1000 + 12 * 8.2, 9);
     expectReplays(weighed.reactions.left, weighed.bending.stress);
   });
+  it('a support does not give way, and the working says no more than that', () => {
+    const { stations } = rightOf(beam({ ...spans, leftOverhang: inch('7.3') }, [load], member));
+    const held = stations.filter(({ name }) => name.includes('support'));
+    expect(held.map(({ deflection: { value, why } }) => [show(value), why.symbol])).toEqual([
+      ['0 in', 'no deflection at a support'],
+      ['0 in', 'no deflection at a support'],
+    ]);
+  });
   it('merges places that coincide into one station', () => {
     const { stations } = rightOf(beam({ ...spans, rightOverhang: inch(0) }, [load], member));
     expect(stations.map(({ name }) => name)).toEqual([

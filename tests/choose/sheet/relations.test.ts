@@ -28,6 +28,17 @@ it('of a tandem with its tires', () => {
   ]);
 });
 
+it('says the share of the tongue as it is written, to a tenth of a percent', () => {
+  const shares = [0.15, 0.125, 0.6, 0.9, 1 / 3].map((share) => written({ axles: ['7,000 lb'] } as never, share)[1]);
+  expect(shares.map((says) => /at most (.*) of it/.exec(says ?? '')?.[1])).toEqual([
+    '15 %',
+    '12.5 %',
+    '60 %',
+    '90 %',
+    '33.3 %',
+  ]);
+});
+
 it('of a sheet without axles or tires, and with tires alone', () => {
   expect(written({} as never, 0.15)).toEqual([weights, ...always]);
   expect(written({ tires: { each: '3,520 lb', count: 2 } } as never, 0.15)).toEqual([weights, ...always]);
