@@ -99,8 +99,8 @@ export interface TongueChecks extends Findings {
  */
 export function tongueChecks({ tongue, vehicle, coupler, how }: TongueQuestion): Either<TowingError, TongueChecks> {
   const ofCoupler = ask('coupler tongue', 'tongue', coupler?.tongue, tongue, { how });
-  const facts = vehicle && towFacts(vehicle);
-  if (vehicle === undefined || facts === undefined) return ofCoupler;
+  if (vehicle === undefined) return ofCoupler;
+  const facts = towFacts(vehicle);
   if (isLeft(facts)) return facts;
   const asked = askedOfTongue(vehicle, facts.right, tongue, how);
   const found = gathered([
