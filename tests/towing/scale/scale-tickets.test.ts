@@ -223,6 +223,13 @@ describe('the tongue alone', () => {
   it('is the whole trailer less its axles', () => {
     expect(rightOf(tongueByDifference(lb(2000), lb(2100))).notes.map(({ tag }) => tag)).toEqual(['NegativeTongue']);
     expect(leftOf(tongueByDifference(kg(0), kg(0))).tag).toBe('NotAboveZero');
+    expect(
+      rightOf(tongueByDifference(lb(2000), lb(0))).decisions.map(({ left, comparison }) => [left.symbol, comparison]),
+    ).toEqual([
+      ['trailer gross', '>'],
+      ['trailer axles, coupled', '>='],
+      ['tongue load', '<'],
+    ]);
     expect(leftOf(tongueByDifference(kg(10), kg(-1))).tag).toBe('BelowZero');
   });
 });
