@@ -83,3 +83,15 @@ it('of tires the next two load ranges, beside another lever', () => {
   ]);
   expect(proposals({ ...worn('C'), ...small }, 'tires', 'ball')).toEqual([]);
 });
+
+it('two parts beside a figure that does it alone', () => {
+  // The tongue is 1,490.6 lb; it is 1,400 lb at f = 144 - 880 x 204 / 9,000 = 124.05 in.
+  const weak = { 'tow.ballMount.tongue': '1,400 lb', 'trailer.coupler.tongue': '1,400 lb' };
+  expect(proposals(weak, 'move', 'ball mount', 'coupler')).toEqual([
+    [move('2.25 in rearward', '124.25')],
+    [
+      'fit another ball mount rated for at least 1,500 lb tongue',
+      'fit another coupler rated for at least 1,500 lb tongue',
+    ],
+  ]);
+});
