@@ -70,8 +70,14 @@ describe('refusals', () => {
     if (isLeft(read))
       expect(describeError(read.left)).toMatch(/^(.+ is .+; it must be .+|the list of loads on the beam is empty; .+)/);
   });
-  it('an allowable stress of nothing', () =>
-    expect(leftOf(statedAllowable(psi(0), 'nobody'))).toMatchObject({ tag: 'OutsideItsRange' }));
+  it('an allowable stress of nothing, stated or put together by hand', () => {
+    expect(leftOf(statedAllowable(psi(0), 'nobody'))).toMatchObject({ tag: 'OutsideItsRange' });
+    const none = { ...member.allowable, stress: given('allowable', psi(0)) };
+    expect(leftOf(beam(spans, [load], { ...member, allowable: none }))).toMatchObject({
+      tag: 'OutsideItsRange',
+      what: 'allowable bending stress',
+    });
+  });
 });
 
 describe('what it says', () => {

@@ -73,6 +73,15 @@ describe('section', () => {
     expect(isLeft(read) && read.left.tag === 'NotTabulated' && read.left.nearest).toHaveLength(3);
   });
 
+  it('counts another size as farther than another class of one size, and both in the order of the sizes', () => {
+    const read = publishedSection('Pipe 6 XS');
+    expect(isLeft(read) && read.left.tag === 'NotTabulated' && read.left.nearest).toEqual([
+      'Pipe6STD',
+      'Pipe5STD',
+      'Pipe4XS',
+    ]);
+  });
+
   it('finds every printed row by its own designation, with its own figures', () => {
     const all = allSections();
     expect(all).toHaveLength(33 + 32 + 19 + 44 + 84);

@@ -30,6 +30,12 @@ const trailer: TowedTrailer = {
 };
 
 describe('the chain of checks', () => {
+  it('hands on what the axles as hitched were compared with', () => {
+    const { decisions } = rightOf(towChecks(full, trailer));
+    const compared = decisions.map(({ left, comparison }) => `${left.symbol} ${comparison}`);
+    expect(compared.filter((each) => each.startsWith('front axle, hitched'))).toEqual(['front axle, hitched <']);
+    expect(compared.filter((each) => each.startsWith('wheelbase'))).toEqual(['wheelbase >']);
+  });
   it('asks every link, each with its reserve', () => {
     const { checks, notChecked, notes } = rightOf(towChecks(full, trailer));
     expect(checks.map(({ what, verdict, reserve }) => `${what}: ${verdict} ${show(reserve.value)}`)).toEqual([

@@ -17,6 +17,14 @@ describe('coupler classes', () => {
     });
     expect(leftOf(couplerClass(lb(0))).tag).toBe('NotAboveZero');
   });
+  it('hand on the limits that were compared, up to the first that is not passed', () => {
+    const { decisions } = rightOf(couplerClass(lb(3000)));
+    expect(decisions.map(({ comparison, right, holds }) => [comparison, right.symbol, holds])).toEqual([
+      ['>', undefined, true],
+      ['<=', 'class 1 limit', false],
+      ['<=', 'class 2 limit', true],
+    ]);
+  });
   it('print forces to class 3 and factors in class 4', () => {
     const three = rightOf(couplerClass(lb(4000)));
     expect(

@@ -73,6 +73,9 @@ describe('the checks', () => {
     );
     expect([small.checks, small.notes.map(({ tag }) => tag)]).toEqual([[], ['VNotAsked']]);
     expect(small.decisions.at(-1)).toMatchObject({ comparison: '>', holds: false });
+    const notes = (plate: object, onAxles: number) =>
+      rightOf(europeanCoupling({ plate, onAxles: kg(onAxles), deckLength: mm(4000), drawbar: mm(3000) })).notes;
+    expect([notes({ v: kN(99) }, 3501), notes({ dc: kN(99) }, 3500)]).toEqual([[], []]);
   });
   it('name what is missing and never pass it', () => {
     const { checks, notChecked } = rightOf(
@@ -94,6 +97,21 @@ describe('the checks', () => {
         ['drawbar bounce against coupling V'],
       ]);
     }
+    // So with D and Dc, of which each wants two masses.
+    const of = (plate: object, facts: object) => {
+      const { checks, notChecked } = rightOf(europeanCoupling({ plate, ...facts }));
+      return [checks.length, notChecked.length];
+    };
+    const [truck, trailer, onAxles] = [{ towVehicle: kg(3500) }, { trailer: kg(3500) }, { onAxles: kg(3500) }];
+    expect([of({ d: kN(20) }, truck), of({ d: kN(20) }, trailer)]).toEqual([
+      [0, 1],
+      [0, 1],
+    ]);
+    expect([of({ dc: kN(20) }, truck), of({ dc: kN(20) }, onAxles)]).toEqual([
+      [0, 1],
+      [0, 1],
+    ]);
+    expect(of({ d: kN(20), dc: kN(20) }, { ...truck, ...trailer, ...onAxles })).toEqual([2, 0]);
     expect(rightOf(europeanCoupling({ plate: {} }))).toMatchObject({ checks: [], notChecked: [] });
   });
 });
