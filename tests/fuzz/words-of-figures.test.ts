@@ -49,20 +49,34 @@ function wordsOf(spec: unknown): readonly string[] {
 /** What the person wrote, its digits without commas. */
 function written(spec: unknown): string {
   try {
-    return String(JSON.stringify(spec)).replaceAll(',', '');
+    const text = JSON.stringify(spec, (_, part: unknown) => (typeof part === 'bigint' ? String(part) : part));
+    return String(text).replaceAll(',', '');
   } catch {
     return '';
   }
 }
 
-/** Figures of more than seven digits, with more decimals than a report prints, that nobody wrote. */
+/** Every figure of a text, its digits without commas. */
+const figuresOf = (words: string): readonly string[] =>
+  [...words.matchAll(/\d[\d,]*(\.\d+)?/g)].map(([figure]) => figure.replaceAll(',', ''));
+
+/**
+ * Figures of more than seven digits, with more decimals than a report prints, that nobody wrote; but for one that two decimals
+ * would make another figure of the text, as 25,999.996 lb beside a line at 26,000 lb.
+ */
 const tooLong = (spec: unknown): readonly string[] => {
   const own = written(spec);
-  return wordsOf(spec).flatMap((words) =>
-    [...words.matchAll(/\d[\d,]*\.(\d{3,})/g)]
-      .map(([figure]) => figure.replaceAll(',', ''))
-      .filter((figure) => figure.replace(/^0*\.?0*|\./g, '').length > 7 && !own.includes(figure)),
-  );
+  return wordsOf(spec).flatMap((words) => {
+    const all = figuresOf(words);
+    const beside = new Set(all.map(Number));
+    return all.filter(
+      (figure) =>
+        /\.\d{3}/.test(figure) &&
+        figure.replace(/^0*\.?0*|\./g, '').length > 7 &&
+        !own.includes(figure) &&
+        !beside.has(Number(Number(figure).toFixed(2))),
+    );
+  });
 };
 
 describe('the words of single errors whose figures were worked out', () => {
