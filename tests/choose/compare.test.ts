@@ -23,6 +23,22 @@ describe('compare', () => {
     );
     expect(rowOf('GVWR').figures.map((figure) => show(figure!.value))).toEqual(['14,000 lb', '16,000 lb']);
   });
+  it('takes the heaviest axle, wherever it stands', () => {
+    const sharing = (front: string, rear: string): unknown =>
+      change(
+        ['trailer.sharing', 'independent'],
+        ['trailer.axles.0.rate', front],
+        ['trailer.axles.1.rate', rear],
+        ['cargo.0.weight', '5,000 lb'],
+      );
+    const { rows, assessments } = rightOf(
+      compare({ a: sharing('2,000 lb/in', '3,000 lb/in'), b: sharing('3,000 lb/in', '2,000 lb/in') }),
+    );
+    const heaviest = rows.find(({ what }) => what === 'heaviest axle load')!.figures.map((figure) => plain(figure!));
+    const loads = assessments.map(({ axleLoads }) => axleLoads.map(({ load }) => plain(load)));
+    expect(loads.map(([front = 0, rear = 0]) => front > rear)).toEqual([false, true]);
+    expect(heaviest).toEqual(loads.map((each) => Math.max(...each)));
+  });
   it('tells the change, with its working', () => {
     const change = changeOf(rowOf('GVWR'))!;
     expect(show(change.value)).toBe('2,000 lb');

@@ -181,6 +181,8 @@ describe('duty', () => {
   ];
   it('counts the trips above nine tenths of a limit', () => {
     const { share, trips: found } = rightOf(dutyOf({ trailer: yard(), tow, trips }));
+    expect(found.map(({ above }) => above)).toEqual([true, false]);
+    for (const { used, above } of found) expect(used.value.gt('0.9')).toBe(above);
     const above = found.filter((trip) => trip.above).reduce((all, { count }) => all + count, 0);
     expect(share.value.toNumber()).toBeCloseTo(above / 100, 12);
     expect(found.map(({ name }) => name)).toEqual(['excavator', 'small one']);

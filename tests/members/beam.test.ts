@@ -194,6 +194,22 @@ describe('laws', () => {
       { numRuns: 40 },
     );
   });
+  it('several loads deflect as far as each of them added up', () => {
+    const loads: readonly Load[] = [
+      load,
+      { kind: 'point', name: 'other wheel', force: lbf(1500), at: foot(8) },
+      { kind: 'spread', name: 'deck', perLength: lbfPerFt(120), from: foot(1), to: foot(12) },
+    ];
+    const bent = (some: readonly Load[]): number =>
+      plain(
+        rightOf(beam(spans, some, { ...member, alsoAt: [foot(4)] })).stations.find(({ at }) => plain(at) === 48)!
+          .deflection,
+      );
+    expect(bent(loads)).toBeCloseTo(
+      loads.reduce((sum, one) => sum + bent([one]), 0),
+      12,
+    );
+  });
   it('twice the loads deflect twice as far', () => {
     fc.assert(
       fc.property(loads, (list) => {

@@ -27,4 +27,6 @@ it('knows one formula at other figures from another formula', () => {
   const shape = (...of: Parameters<typeof assessed>): string => shapeOf(questionsOf(assessed(...of)));
   expect(shape()).toBe(shape('cargo.0.weight', '8,500 lb'));
   expect(shape()).not.toBe(shape('cargo', []));
+  // The same questions, one weight converted.
+  expect(shape()).not.toBe(shape('cargo.0.weight', '4,000 kg'));
 });
