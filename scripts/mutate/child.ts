@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { Script } from 'node:vm';
-import type { Question, Reading, Said } from './said.js';
+import type { Question, Ran, Reading, Said } from './said.js';
 
 /** What bundle and runner share: the mutant that is on, the places reached, the file whose tests are gathered. */
 interface Switch {
@@ -86,7 +86,18 @@ function readAnew(): Reading {
 /** The reading that questions share: its files are read without a mutant. */
 let kept: Reading | undefined;
 
-/** One run of the tests with the mutant on; in a fresh reading it is on while their files are read, too. */
+/** Reads a file of tests, if it was not yet; in a fresh reading with the mutant on. */
+async function readFile(reading: Reading, file: string, mutant: number): Promise<void> {
+  if (reading.loaded.has(file)) return;
+  state.on = mutant;
+  reading.load[file]?.();
+  reading.loaded.add(file);
+  state.file = '';
+  await reading.prepareTests();
+  goesOn();
+}
+
+/** One run of the tests with the mutant on: all of them, or one by one until one fails, so that no file is read in vain. */
 async function run({ mutant, tests, slow, anew }: Question): Promise<Said> {
   places();
   loads.clear();
@@ -95,17 +106,20 @@ async function run({ mutant, tests, slow, anew }: Question): Promise<Said> {
     const reading = anew ? readAnew() : (kept ?? readAnew());
     if (!anew) kept = reading;
     testers().splice(0, testers().length, ...reading.testers);
-    for (const file of tests === undefined ? Object.keys(reading.load) : new Set(tests.map(fileOf))) {
-      if (reading.loaded.has(file)) continue;
-      reading.load[file]?.();
-      reading.loaded.add(file);
-      goesOn();
+    if (tests === undefined) {
+      for (const file of Object.keys(reading.load)) await readFile(reading, file, anew ? mutant : 0);
+      state.on = mutant;
+      return { ...(await reading.runTests(tests, places, goesOn, slow)), atLoad: [...loads] };
     }
-    state.file = '';
-    await reading.prepareTests();
-    state.on = mutant;
-    goesOn();
-    return { ...(await reading.runTests(tests, places, goesOn, slow)), atLoad: tests === undefined ? [...loads] : [] };
+    const ran: Ran[] = [];
+    for (const test of tests) {
+      await readFile(reading, fileOf(test), anew ? mutant : 0);
+      state.on = mutant;
+      const said = await reading.runTests([test], places, goesOn);
+      if (said.failed !== undefined) return { failed: said.failed, ran, atLoad: [] };
+      ran.push(...said.ran);
+    }
+    return { ran, atLoad: [] };
   } catch (problem) {
     kept = undefined;
     return { failed: `loading: ${problem instanceof Error ? problem.message : 'a throw'}`, ran: [], atLoad: [] };

@@ -25,6 +25,7 @@ interface Test {
 }
 
 const tests: Test[] = [];
+const byName = new Map<string, Test>();
 const before: (() => unknown)[] = [];
 const where: string[] = [];
 
@@ -45,7 +46,9 @@ const add = (title: string, ...more: readonly unknown[]): void => {
   const name = [shared.file, ...where, title].join(' > ');
   const before = taken.get(name) ?? 0;
   taken.set(name, before + 1);
-  tests.push({ name: before === 0 ? name : `${name} #${before + 1}`, body });
+  const test = { name: before === 0 ? name : `${name} #${before + 1}`, body };
+  tests.push(test);
+  byName.set(test.name, test);
 };
 const group = (title: string, body: () => void): void => {
   where.push(title);
@@ -95,7 +98,6 @@ export async function runTests(
 ): Promise<Omit<Said, 'atLoad'>> {
   const ran: Ran[] = [];
   places();
-  const byName = new Map(tests.map((each) => [each.name, each]));
   const chosen =
     order === undefined
       ? tests.filter(({ name }) => !slow.includes(name))

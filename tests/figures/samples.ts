@@ -1,6 +1,7 @@
 /** The figures of the yard's example and a few hard cases, for the snapshots and the pictures. */
 
-import { assess } from '../../src/assessment/index.js';
+import { readFileSync } from 'node:fs';
+import { assess, assessJson } from '../../src/assessment/index.js';
 import { orThrow } from '../../src/errors.js';
 import {
   beamDiagrams,
@@ -34,6 +35,24 @@ import { changed, tiltDeck } from '../helpers/specs.js';
 const asItStands = orThrow(assess(tiltDeck()));
 const overloaded = orThrow(
   assess(changed(changed(tiltDeck(), 'cargo.0.weight', '11,400 lb'), 'cargo.0.front', '100 in')),
+);
+
+/** The ball below level, the machine told by its balance point, tires by their size. */
+const offLevel = orThrow(
+  assess(
+    [
+      ['trailer.ballAboveLevel', '-3 in'],
+      ['cargo.0.front', undefined],
+      ['cargo.0.at', '182 in'],
+      ['cargo.0.balancePoint', '60 in'],
+    ].reduce((spec, [path, value]) => changed(spec, path as string, value), tiltDeck()),
+  ),
+);
+/** So heavy that it has no place. */
+const nowhere = orThrow(assess(changed(tiltDeck(), 'cargo.0.weight', '13,000 lb')));
+/** A gooseneck on duals with an excavator. */
+const gooseneck = orThrow(
+  assessJson(JSON.parse(readFileSync(new URL('../print/rigs/05-gooseneck-duals.json', import.meta.url), 'utf8'))),
 );
 
 const atAnyShare = orThrow(assess(changed(tiltDeck(), 'tongueShare', undefined)));
@@ -101,8 +120,11 @@ const limits: readonly LadenLimit[] = [
 export const samples: Readonly<Record<string, (options: FigureOptions) => string>> = {
   placement: (options) => placementBar(asItStands, options),
   'placement-over': (options) => placementBar(overloaded, options),
+  'placement-none': (options) => placementBar(nowhere, options),
   'side-view': (options) => sideView(asItStands, options),
   'side-view-over': (options) => sideView(overloaded, options),
+  'side-view-off-level': (options) => sideView(offLevel, options),
+  'side-view-gooseneck': (options) => sideView(gooseneck, options),
   'rating-bars': (options) => ratingBars(asItStands, options),
   'rating-bars-over': (options) => ratingBars(overloaded, { ...options, sure: [{ id: 'gvwr', from: 1.02, to: 1.12 }] }),
   'payload-by-share': (options) =>
@@ -125,6 +147,26 @@ export const samples: Readonly<Record<string, (options: FigureOptions) => string
       options,
     );
   },
+  'payload-by-length-axles': (options) => {
+    const { deckGrowth, spec } = asItStands;
+    const rows = deckGrowth?.byLength.rows ?? [];
+    const gvwr = asDerived('GVWR', spec.trailer.gvwr as never);
+    return payloadByLength({ rows, gvwr, axlePlaces: rows.map((_, i) => `axles ${180 + 6 * i} in`) }, options);
+  },
+  'tornado-plain': (options) =>
+    tornado(
+      {
+        what: 'tongue load',
+        unit: 'lb',
+        base: 1490,
+        wall: 'none',
+        bars: [
+          { factor: 'place', low: 940, high: 1990, swing: 1050 },
+          { factor: 'weight', low: 1480, high: 1500, swing: 20 },
+        ],
+      },
+      options,
+    ),
   tornado: (options) => tornado({ what: 'reserve, tongue against ball mount tongue', unit: 'lb', ...swings }, options),
   sections: (options) => sectionOutline([{ ...rail, outline: orThrow(outlineOf(rail)) }, formed], options),
   'sections-hollow': (options) =>
