@@ -419,7 +419,7 @@ def follow(answer):
 def printed(at, what, text, found, mode, share=False):
     value, unit = (found[0] * 100, "%") if share else found
     edge = Fraction(1, 10) if share else Fraction(1) if unit in ("lb", "kg", "lbf", "N", "mm") else Fraction(1, 100)
-    needed = rounded(value, edge, mode)
+    needed = rounded(value, edge, ("down" if value < 0 else "up") if mode == "away" else mode)
     if figure(text) != (needed, unit):
         raise Fault(at, what, text, words(needed, unit))
 
@@ -434,7 +434,7 @@ def summary(answer, figures, bases):
                 raise Fault(f"{at}.nodes", f"reserve {of}", "another step", "rating minus load")
             if nodes[used]["is"] != "quotient" or nodes[used]["of"] != [load, rating]:
                 raise Fault(f"{at}.nodes", f"share used {of}", "another step", "load over rating")
-            printed(f"{at}.load", f"load {of}", check["load"], figures[load], "up")
+            printed(f"{at}.load", f"load {of}", check["load"], figures[load], "away")
             printed(f"{at}.rating", f"rating {of}", check["rating"], figures[rating], "down")
             printed(f"{at}.reserve", f"reserve {of}", check["reserve"], figures[reserve], "down")
             printed(f"{at}.used", f"share used {of}", check["used"], figures[used], "up", True)

@@ -48,6 +48,9 @@ const offLevel = orThrow(
     ].reduce((spec, [path, value]) => changed(spec, path as string, value), tiltDeck()),
   ),
 );
+const placed = (front: string | undefined) => orThrow(assess(changed(tiltDeck(), 'cargo.0.front', front)));
+/** So far back that the tongue lifts; and a machine whose place is not told. */
+const [lifting, unplaced] = [placed('160.3 in'), placed(undefined)];
 /** So heavy that it has no place. */
 const nowhere = orThrow(assess(changed(tiltDeck(), 'cargo.0.weight', '13,000 lb')));
 /** A gooseneck on duals with an excavator. */
@@ -123,6 +126,8 @@ export const samples: Readonly<Record<string, (options: FigureOptions) => string
   'placement-none': (options) => placementBar(nowhere, options),
   'side-view': (options) => sideView(asItStands, options),
   'side-view-over': (options) => sideView(overloaded, options),
+  'side-view-lifting': (options) => sideView(lifting, options),
+  'side-view-unplaced': (options) => sideView(unplaced, options),
   'side-view-off-level': (options) => sideView(offLevel, options),
   'side-view-gooseneck': (options) => sideView(gooseneck, options),
   'rating-bars': (options) => ratingBars(asItStands, options),
@@ -150,9 +155,28 @@ export const samples: Readonly<Record<string, (options: FigureOptions) => string
   'payload-by-length-axles': (options) => {
     const { deckGrowth, spec } = asItStands;
     const rows = deckGrowth?.byLength.rows ?? [];
-    const gvwr = asDerived('GVWR', spec.trailer.gvwr as never);
-    return payloadByLength({ rows, gvwr, axlePlaces: rows.map((_, i) => `axles ${180 + 6 * i} in`) }, options);
+    return payloadByLength(
+      {
+        rows,
+        gvwr: asDerived('GVWR', spec.trailer.gvwr as never),
+        axlePlaces: rows.map((_, i) => `axles ${180 + 6 * i} in`),
+      },
+      options,
+    );
   },
+  'tornado-far-from-limit': (options) =>
+    tornado(
+      {
+        what: 'what is left of the tongue rating of the ball mount',
+        unit: 'lb',
+        base: 1490,
+        bars: [
+          { factor: 'place of the machine, measured from the coupler to its front', low: 940, high: 1990, swing: 1050 },
+          { factor: 'weight', low: 1480, high: 1500, swing: 20 },
+        ],
+      },
+      options,
+    ),
   'tornado-plain': (options) =>
     tornado(
       {

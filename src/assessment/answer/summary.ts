@@ -20,9 +20,9 @@ function firstOf(questions: Iterable<Fault>): Fault {
 }
 
 const hundred = rational(100n);
-type Edge = 'up' | 'down' | 'nearest';
+type Edge = 'away' | 'up' | 'down' | 'nearest';
 
-/** A figure of the summary against its node, rounded at the edge. */
+/** A figure of the summary against its node, rounded at the edge: `away` is up for a load that presses, and down for one that lifts. */
 function printedAs(
   at: string,
   what: string,
@@ -35,7 +35,8 @@ function printedAs(
   const unit = share ? '%' : node.unit;
   const value = share ? times(node.value, hundred) : node.value;
   const step = rationalOf(share ? shareStep : edgeStep(node.unit)) as Rational;
-  const needed = rounded(value, step, mode) as Rational;
+  const away = value.top < 0n ? 'down' : 'up';
+  const needed = rounded(value, step, mode === 'away' ? away : mode) as Rational;
   const found = readFigure(text);
   const follows = found !== undefined && found.unit === unit && order(found.value, needed) === 0;
   return follows ? undefined : { at, what, found: text, needed: `${digitsOf(needed)} ${unit}` };
@@ -70,7 +71,7 @@ function* checkFaults(
   const [load, rating, reserve, used] = (check.nodes ?? []).map((place) => nodeAt(followed, place));
   const { name } = check;
   yield stepsOfCheck(check, at, nodes);
-  yield printedAs(`${at}.load`, `load of ${name}`, check.load, load, 'up');
+  yield printedAs(`${at}.load`, `load of ${name}`, check.load, load, 'away');
   yield printedAs(`${at}.rating`, `rating of ${name}`, check.rating, rating, 'down');
   yield printedAs(`${at}.reserve`, `reserve of ${name}`, check.reserve, reserve, 'down');
   yield printedAs(`${at}.used`, `share used of ${name}`, check.used, used, 'up', true);

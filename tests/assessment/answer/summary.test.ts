@@ -3,7 +3,7 @@ import { expect, it } from 'vitest';
 import { crc32, textOf } from '../../../src/assessment/answer/checksum.js';
 import { type Answer, answerOf, assessJson, verifyAnswer } from '../../../src/assessment/index.js';
 import { orThrow } from '../../../src/errors.js';
-import { tiltDeck } from '../../helpers/specs.js';
+import { changed, tiltDeck } from '../../helpers/specs.js';
 
 const answer = JSON.parse(JSON.stringify(answerOf(orThrow(assessJson(tiltDeck()))))) as Answer;
 const nodes = answer.working?.nodes ?? [];
@@ -36,6 +36,23 @@ it('follows as it was written', () => {
   expect(of(reserve)).toEqual([rating, load]);
   expect(of(used)).toEqual([load, rating]);
   expect(naming(0, (old) => old)).toMatchObject({ follows: true });
+});
+
+it('follows where the tongue lifts: its load is printed away from zero', () => {
+  const lifting = answerOf(orThrow(assessJson(changed(tiltDeck(), 'cargo.0.front', '160.3 in'))));
+  const tongue = lifting.checks.find(({ name: each }) => each === 'tongue against coupler tongue');
+  const node = lifting.working?.nodes[tongue?.nodes?.[0] ?? -1]?.figure ?? '';
+  const [printed, exact] = [tongue?.load ?? '', node].map((text) => Number(text.split(' ', 1)[0])) as [number, number];
+  expect(exact).toBeLessThan(0);
+  expect(printed).toBe(Math.floor(exact));
+  expect(orThrow(verifyAnswer(JSON.parse(JSON.stringify(lifting))))).toMatchObject({ follows: true });
+  const towardZero = JSON.parse(JSON.stringify(lifting).replaceAll(`"${printed} lb"`, `"${Math.ceil(exact)} lb"`));
+  const { checksum: _, ...others } = towardZero;
+  expect(orThrow(verifyAnswer({ ...others, checksum: crc32(textOf(others)) }))).toMatchObject({
+    follows: false,
+    found: `${Math.ceil(exact)} lb`,
+    needed: `${printed} lb`,
+  });
 });
 
 it('does not follow by another node for the reserve', () => {
