@@ -110,6 +110,14 @@ describe('what a figure says', () => {
     expect(drawn('rating-bars-over')).toContain('over by 1,050 lb');
     expect(drawn('side-view-over')).toContain('tongue, over');
   });
+  it('says that a tongue lifts, whole inside the picture', () => {
+    for (const width of [640, 320]) {
+      const svg = drawn('side-view-lifting', { width });
+      const place = /<text x="([\d.]+)"[^>]*>tongue lifts</.exec(svg)?.[1];
+      expect(Number(place)).toBeGreaterThan(30);
+      expect(svg).not.toContain('light lifts');
+    }
+  });
   it('names both ends of a window by the limit that sets them', () => {
     expect(drawn('placement')).toMatch(
       /Furthest forward.*Set by ball mount tongue.*Furthest back.*Set by guideline low/,

@@ -19,10 +19,16 @@ export interface Row {
 /** The colour of a state; a word next to it says the same, so that colour alone carries no meaning. */
 const colour = ({ state }: LoadArrow): string => (state === 'load' ? paint('load') : paint(state));
 
+/** A load with the word of its state; one below zero lifts, whatever else it is. */
+function named({ name, word, load }: LoadArrow): string {
+  if (plain(load) < 0) return `${name} lifts`;
+  return word === undefined ? name : `${name}, ${word}`;
+}
+
 /** Name and figure of each load, in rows that do not touch. */
 export function labelled(loads: readonly LoadArrow[], x: (place: number) => number, { width, units }: Setting) {
   const rows = loads.map((each): Row => {
-    const name = cut(each.word === undefined ? each.name : `${each.name}, ${each.word}`, width * 0.45);
+    const name = cut(named(each), width * 0.45);
     const figure = loadText(each.load.value, units);
     return {
       arrow: each,
@@ -79,7 +85,6 @@ export function reactionsUp(
     const pounds = plain(row.arrow.load);
     const length = pixels(Math.abs(pounds));
     const y = ground + room + 18 + place * rowHeight;
-    const shown = pounds < 0 ? { ...row, name: `${row.name} lifts` } : row;
     const body =
       pounds < 0
         ? arrow(row.at, ground + 4, ground + 4 + length, paint('over'), 3)
@@ -87,7 +92,7 @@ export function reactionsUp(
     return (
       body +
       line(row.at, ground + 4 + length, at, y - 12, { stroke: paint('hairline'), 'stroke-width': 1 }) +
-      twoLines(at, y, shown)
+      twoLines(at, y, row)
     );
   });
 }
