@@ -1,16 +1,16 @@
 /** The plain answer: an assessment as JSON that can be sent, kept, and verified by somebody who has no library. */
 import type { BestPayload, PayloadBy } from '../load/index.js';
-import type { Check, Note } from '../ratings/index.js';
+import type { Note } from '../ratings/index.js';
 import { type Finding, hasEffect } from '../rules/index.js';
 import { writtenSpec } from '../spec/index.js';
 import { type Derived, pathsBehind } from '../trace/index.js';
 import type { Unit } from '../units/index.js';
+import { checksOf } from './answer/checks-written.js';
 import { crc32, ordered } from './answer/checksum.js';
-import { capacityText, loadText, nearestText, shareText, usedText } from './answer/edge.js';
+import { capacityText, nearestText, shareText } from './answer/edge.js';
 import { type NodeList, nodeList } from './answer/node-list.js';
 import {
   type Answer,
-  type AnswerCheck,
   type AnswerFigure,
   type AnswerNote,
   type AnswerPayload,
@@ -28,34 +28,6 @@ export interface AnswerOptions {
   /** Whether every figure behind the answer is written out too; without them nobody can verify it. */
   readonly working?: boolean;
 }
-
-/** A check without its working. Keys are written in order, as the checksum reads them. */
-const bareCheck = ({ id, load, limit, reserve, used, verdict, what }: Check): AnswerCheck => ({
-  ...(reserve.why.basis !== 'stated' && { basis: reserve.why.basis }),
-  id,
-  load: loadText(load),
-  name: what,
-  rating: capacityText(limit),
-  reserve: capacityText(reserve),
-  used: usedText(used),
-  verdict,
-});
-
-/** A check and where its figures stand in the working. */
-const checkOf = (nodes: NodeList, { id, load, limit, reserve, used, verdict, what }: Check): AnswerCheck => ({
-  basis: reserve.why.basis,
-  id,
-  load: loadText(load),
-  name: what,
-  nodes: [nodes.placeOf(load.why), nodes.placeOf(limit.why), nodes.placeOf(reserve.why), nodes.placeOf(used.why)],
-  rating: capacityText(limit),
-  reserve: capacityText(reserve),
-  used: usedText(used),
-  verdict,
-});
-
-const checksOf = (nodes: NodeList | undefined, checks: readonly Check[]): readonly AnswerCheck[] =>
-  checks.map((each) => (nodes === undefined ? bareCheck(each) : checkOf(nodes, each)));
 
 const figureOf = (
   nodes: NodeList | undefined,

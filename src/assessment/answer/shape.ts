@@ -11,7 +11,7 @@ export const answerFormat = 'trailer-ratings answer';
 /** The version of the format. It changes when a reader of the old one would misread the new one. */
 export const answerVersion = 1;
 
-/** One check. Its figures are rounded at the edge: loads and shares up, ratings and reserves down. */
+/** One check. Its figures are rounded at the edge: loads and shares up, a load that lifts away from zero, ratings and reserves down. */
 export interface AnswerCheck {
   /** The weakest basis that the check rests on; left out of an answer without working where it is `stated`. */
   readonly basis?: Basis;
