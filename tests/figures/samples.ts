@@ -126,6 +126,7 @@ export const samples: Readonly<Record<string, (options: FigureOptions) => string
   'placement-none': (options) => placementBar(nowhere, options),
   'side-view': (options) => sideView(asItStands, options),
   'side-view-over': (options) => sideView(overloaded, options),
+  'side-view-metric': (options) => sideView(asItStands, { ...options, units: 'metric' }),
   'side-view-lifting': (options) => sideView(lifting, options),
   'side-view-unplaced': (options) => sideView(unplaced, options),
   'side-view-off-level': (options) => sideView(offLevel, options),
@@ -145,6 +146,8 @@ export const samples: Readonly<Record<string, (options: FigureOptions) => string
       options,
     ),
   'payload-by-share-yard': (options) => payloadByShare(sharesFrom(atAnyShare) as SharesToDraw, options),
+  'payload-by-share-metric': (options) =>
+    payloadByShare(sharesFrom(atAnyShare) as SharesToDraw, { ...options, units: 'metric' }),
   'payload-by-length': (options) => {
     const { deckGrowth, spec } = asItStands;
     return payloadByLength(
@@ -199,6 +202,7 @@ export const samples: Readonly<Record<string, (options: FigureOptions) => string
         orThrow(publishedSection('W8X10')),
         orThrow(publishedSection('HSS4X2X1/4')),
         orThrow(publishedSection('L3X3X1/4')),
+        orThrow(publishedSection('S5X10')),
       ].map((section) => ({ ...section, outline: orThrow(outlineOf(section)) })),
       options,
     ),

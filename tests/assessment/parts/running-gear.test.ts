@@ -29,3 +29,11 @@ it.each([
   else expect(found && plain(found)).toBeCloseTo(tongue, 6);
   expect(notChecked.some(({ id }) => id === 'axle-places')).toBe(axles.some((axle) => !('at' in axle)));
 });
+
+it('says what else is open where nobody says how the axles share', () => {
+  const rated = { ...front, gawr: '3,500 lb', beam: '3,500 lb' };
+  const asked = (sharing: string | undefined) => told([rated, rear], sharing).notChecked.map(({ id }) => id);
+  const ofParts = asked('equalised').filter((id) => id.startsWith('axle-1/') || id.startsWith('axle-2/'));
+  expect(ofParts.length).toBeGreaterThan(1);
+  expect(asked(undefined)).toEqual(expect.arrayContaining(['sharing', ...ofParts]));
+});
