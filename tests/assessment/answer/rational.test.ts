@@ -101,6 +101,12 @@ describe('roots, powers and angles', () => {
     expect(shown(arcSine(read('0.5')), 50)).toBe('30');
     expect(shown(arcSine(read('-1')), 50)).toBe('-90');
     expect(shown(arcTangent(read('1')), 50)).toBe('45');
+    expect(shown(arcTangent(read('-1')), 50)).toBe('-45');
+    expect(shown(arcTangent(read('0')), 50)).toBe('0');
+    expect(shown(power(read('0.0001'), read('-2.5')), 20)).toBe('10000000000');
+    expect(shown(power(read('16'), read('-0.25')), 40)).toBe('0.5');
+    expect(shown(power(read('3'), read('17')), 10)).toBe('129140163');
+    expect(shown(power(read('0'), read('2')), 10)).toBe('0');
     expect(shown(power(read('2'), read('0.5')), 50)).toBe('1.41421356237309504880168872420969807856967187537695');
     expect(shown(power(read('2'), read('-3')), 50)).toBe('0.125');
     expect(shown(power(read('0.5'), read('100')), 50)).toBe('0.00000000000000000000000000000078886090522101180541');
