@@ -224,3 +224,35 @@ describe('in kilograms', () => {
     expect(rows).toBeGreaterThan(500);
   });
 });
+
+describe('behind the tables', () => {
+  it('stand all notes and all that is open, each under its heading, and none without any', () => {
+    for (const { spec } of rigs) {
+      const { notes, notChecked } = answer(spec);
+      const text = print(spec);
+      const [, behind = ''] = text.split(/\nNOTES\n/);
+      expect(/\nNOTES\n/.test(text)).toBe(notes.length > 0);
+      for (const { says } of notes) expect(flat(behind)).toContain(flat(says).slice(0, 40));
+      const [, open = ''] = text.split(/\nNOT CHECKED\n/);
+      expect(/\nNOT CHECKED\n/.test(text)).toBe(notChecked.length > 0);
+      for (const { what, missing } of notChecked) expect(flat(open)).toContain(flat(`${what}: ${missing} not given`));
+    }
+  });
+  it('names the one axle group that is closest to its limit', () => {
+    const { rules } = answer(tiltDeck());
+    const shares = rules.groups.flatMap(({ check }) => (check ? [check.used.value.value.toNumber()] : []));
+    const closest = rules.groups.find(({ check }) => check?.used.value.value.toNumber() === Math.max(...shares));
+    expect(flat(print(tiltDeck()))).toContain(
+      `Axle groups: ${rules.groups.length} asked; closest to its limit are axles ${closest?.first} to ${closest?.last},`,
+    );
+  });
+  it('says of one reading of tiedowns nothing about governing', () => {
+    for (const { spec } of rigs) {
+      const counts = (answer(spec).tiedowns.pieces ?? []).flatMap(({ answer: found }) => found.counts);
+      const text = flat(print(spec));
+      for (const { reading, fitted } of counts) expect(text).toContain(`Number by ${reading}: ${fitted} fitted,`);
+      const governing = counts.filter(({ governs }) => governs).length;
+      expect(text.includes('this reading governs')).toBe(counts.length > 1 && governing > 0);
+    }
+  });
+});
