@@ -16,12 +16,15 @@ export interface Row {
   readonly width: number;
 }
 
-/** The colour of a state; a word next to it says the same, so that colour alone carries no meaning. */
-const colour = ({ state }: LoadArrow): string => (state === 'load' ? paint('load') : paint(state));
+const lifts = ({ load }: LoadArrow): boolean => plain(load) < 0;
+
+/** The colour of a state, or of a load that lifts; a word next to it says the same, so that colour alone carries no meaning. */
+const colour = (arrow: LoadArrow): string => paint(lifts(arrow) ? 'over' : arrow.state);
 
 /** A load with the word of its state; one below zero lifts, whatever else it is. */
-function named({ name, word, load }: LoadArrow): string {
-  if (plain(load) < 0) return `${name} lifts`;
+function named(arrow: LoadArrow): string {
+  const { name, word } = arrow;
+  if (lifts(arrow)) return `${name} lifts`;
   return word === undefined ? name : `${name}, ${word}`;
 }
 
@@ -47,8 +50,8 @@ type Labelled = ReturnType<typeof labelled>;
 /** Height of a row of labels: a name and a figure. */
 export const rowHeight = 34;
 
-const twoLines = (at: number, y: number, { name, figure, arrow: { state } }: Row): string => {
-  const fill = state === 'load' ? undefined : paint(state);
+const twoLines = (at: number, y: number, { name, figure, arrow }: Row): string => {
+  const fill = arrow.state === 'load' && !lifts(arrow) ? undefined : colour(arrow);
   return (
     label(at, y, name, { anchor: 'middle', ...(fill !== undefined && { fill }) }) +
     label(at, y + 15, figure, { anchor: 'middle', bold: true, size: 13, ...(fill !== undefined && { fill }) })
