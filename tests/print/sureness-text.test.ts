@@ -49,7 +49,9 @@ describe('in lines', () => {
   });
   it('says what is sure, and where too much can turn', () => {
     expect(surenessText(told({ sure: 'within' }))).toMatch(/^Sure: within/);
-    expect(surenessText(told({ sure: 'over', complete: false }))).toMatch(/^Sure: over[^\n]*\n  - Too many comparisons/);
+    expect(surenessText(told({ sure: 'over', complete: false }))).toMatch(
+      /^Sure: over[^\n]*\n {2}- Too many comparisons/,
+    );
   });
 });
 
