@@ -49,7 +49,7 @@ export function feasible(all: readonly Row[]): boolean {
     if (unknown === undefined) return true;
     const up = rows.filter(({ factors }) => (factors.get(unknown) ?? 0) > 0);
     const down = rows.filter(({ factors }) => (factors.get(unknown) ?? 0) < 0);
-    const rest = rows.filter(({ factors, atMost }) => !factors.has(unknown) && (factors.size > 0 || atMost < 0));
+    const rest = rows.filter(({ factors }) => !factors.has(unknown) && factors.size > 0);
     rows = [...rest, ...up.flatMap((one) => down.map((other) => joined(one, other, unknown)))];
   }
 }
