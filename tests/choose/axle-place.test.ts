@@ -56,6 +56,15 @@ describe('axlePlace', () => {
     expect(rightOf(weighed('20 ft'))).toHaveLength(1);
     expect(leftOf(weighed('22 ft'))).toMatchObject({ path: 'trailer.curb' });
   });
+  it('asks no load to a GVWR that is not told, or that the empty trailer has used up', () => {
+    const names = (gvwr: string | undefined) =>
+      rightOf(axlePlace({ spec: changedAll(builtUp(), { 'trailer.gvwr': gvwr }), moving, machines }))[0]!.limits.map(
+        ({ name }) => name,
+      );
+    expect(names(undefined)).toEqual(['empty', 'excavator']);
+    expect(names('3,000 lb')).toEqual(['empty', 'excavator']);
+    expect(names('14,000 lb')).toEqual(['empty', 'loaded to its GVWR over the whole deck', 'excavator']);
+  });
   it('asks of a weighed trailer its weight and its tongue, and not where its cargo stands', () => {
     const weighed = (curb: object) =>
       changedAll(tiltDeck(), { 'trailer.curb': curb, cargo: [{ name: 'bale', weight: '900 lb' }] });

@@ -21,6 +21,15 @@ it.each([
   ]);
 });
 
+it('moves a machine by the one step that is left to it', () => {
+  // The tongue is 1,600 lb at 119.52 in; at 119.75 in the machine ends where the deck does.
+  const edge = { ...weak, 'cargo.0.front': '119.5 in', 'trailer.deck.rear': '287.75 in' };
+  expect(proposals(edge, 'move', 'ball', 'coupler')).toEqual([
+    ['move excavator 0.25 in rearward: its front face 119.75 in behind the coupler', ball, coupler],
+  ]);
+  expect(proposals({ ...edge, 'trailer.deck.rear': '287.6 in' }, 'move', 'ball', 'coupler')).toEqual([]);
+});
+
 it('proposes nothing where a part would be left too weak', () => {
   const three = { ...weak, 'trailer.jack.rating': '2,000 lb' };
   expect(proposals({ ...three, 'cargo.0.front': '100 in' }, 'move', 'ball', 'coupler')).toEqual([]);

@@ -95,3 +95,8 @@ it('two parts beside a figure that does it alone', () => {
     ],
   ]);
 });
+
+it('a figure that has one step left, and a part', () => {
+  const edge = { 'cargo.0.front': '119.5 in', 'trailer.deck.rear': '287.75 in', 'trailer.jack.rating': '2,000 lb' };
+  expect(proposals(edge, 'move', 'jack')).toEqual([[move('0.25 in rearward', '119.75'), jack]]);
+});
