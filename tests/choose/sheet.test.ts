@@ -32,6 +32,19 @@ describe('auditSheet', () => {
     const { conflicts } = rightOf(auditSheet({ gvwr: '3,000 lb', emptyWeight: '3,650 lb', coupler: '5,000 lb' }));
     expect(conflicts[0]?.figures.map(({ path }) => path)).toEqual(['gvwr', 'emptyWeight']);
   });
+  it('takes what is not printed for nothing at the least, and not for less', () => {
+    // 3,001.5 lb at the least against 3,000.5 lb at the most, and no payload is below zero.
+    expect(
+      rightOf(auditSheet({ gvwr: '3,000 lb', emptyWeight: '3,002 lb', coupler: '5,000 lb' })).conflicts,
+    ).toHaveLength(1);
+    expect(rightOf(auditSheet({ gvwr: '3,000 lb', emptyWeight: '3,001 lb', coupler: '5,000 lb' })).conflicts).toEqual(
+      [],
+    );
+  });
+  it('lists the smallest sets first', () => {
+    const sheet = { gvwr: '14,000 lb', emptyWeight: '3,650 lb', payload: '10,500 lb', coupler: '12,500 lb' };
+    expect(rightOf(auditSheet(sheet)).conflicts.map(({ figures }) => figures.length)).toEqual([2, 3, 3]);
+  });
   it('prints a conflict with its arithmetic', () => {
     const text = sheetText(rightOf(auditSheet({ gvwr: '14,000 lb', coupler: '12,500 lb' })));
     expect(text).toContain('cannot all be true: GVWR 14,000 lb, coupler gross rating 12,500 lb');

@@ -62,6 +62,13 @@ describe('fitStock', () => {
     expect(ask(carries, 101).others[0]?.reason).toBe('its payload falls short by 101 lb');
   });
 
+  it('says of a payload that is wanted and not known that it is not known', () => {
+    const stock = { it: changedAll(yard(), { 'trailer.curb': undefined }) };
+    const asked = (want: object) => rightOf(fitStock({ stock, tow, cargo: [excavator], want })).others[0]?.reason;
+    expect(asked({ payload: lb(1) })).toBe('its payload is not known');
+    expect(asked({})).not.toBe('its payload is not known');
+  });
+
   it('keeps to lines that are named', () => {
     const applies = ruleFindings(rightOf(assessJson(yard())).rules).find(({ outcome }) => outcome === 'applies')!;
     const { others } = rightOf(
