@@ -230,3 +230,11 @@ describe('axle groups that cannot be asked', () => {
     expect(rear.rules.groups).toEqual([]);
   });
 });
+
+it('two chains are a safety device of twice the strength of one', () => {
+  const strength = (count: number) =>
+    Object.entries(factsOf(change(['trailer.chains', { each: '5,000 lb', count }]))).find(
+      ([name]) => name === 'safety device strength',
+    )?.[1] as { readonly value: { readonly value: { toNumber(): number } } } | undefined;
+  expect([1, 2].map((count) => strength(count)?.value.value.toNumber())).toEqual([5000, 10_000]);
+});

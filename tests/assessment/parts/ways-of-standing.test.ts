@@ -28,6 +28,12 @@ describe('spring bars set (statics)', () => {
     expect(loadOf(set, 'tire load against axle 2 tire, bars on')).toBeCloseTo(axles / 4, 6);
     expectReplays(...set.checks.flatMap(({ load, reserve, used }) => [load, reserve, used]));
   });
+  it('name the load of each axle by its number and the way of standing', () => {
+    for (const axle of [1, 2])
+      expect(
+        set.checks.find(({ what }) => what === `axle load against axle ${axle} GAWR, bars on`)?.load.why.symbol,
+      ).toBe(`axle ${axle} load, bars on`);
+  });
   it('come onto both sides alike', () => {
     const level = loadOf(set, 'tire load against axle 1 heavier side tire');
     expect(level).toBeCloseTo((12650 - T) / 4 + (9000 * 1) / 90 / 2, 6);
