@@ -55,6 +55,21 @@ it('follows where the tongue lifts: its load is printed away from zero', () => {
   });
 });
 
+it('does not follow where what is said to lift presses', () => {
+  const lifting = answerOf(orThrow(assessJson(changed(tiltDeck(), 'cargo.0.front', '160.3 in'))));
+  const [lifted] = lifting.uplift;
+  expect(lifted?.figure).toMatch(/^-/);
+  const places = lifting.working?.nodes ?? [];
+  const node = places.findIndex(({ figure }) => figure === '9000 lb');
+  const told = { ...JSON.parse(JSON.stringify(lifting)), uplift: [{ ...lifted, node, figure: '9000 lb' }] };
+  const { checksum: _, ...others } = told;
+  expect(orThrow(verifyAnswer({ ...others, checksum: crc32(textOf(others)) }))).toMatchObject({
+    follows: false,
+    at: 'uplift.0',
+    needed: 'a load below zero',
+  });
+});
+
 it('does not follow by another node for the reserve', () => {
   const wrong = { follows: false, at: 'checks.0.nodes', what: `reserve of ${name}`, needed: 'rating minus load' };
   expect(naming(0, with2(nodes.length + 9))).toMatchObject(wrong);

@@ -34,6 +34,13 @@ describe('options on a weighed trailer (statics)', () => {
       'trailer tongue load with options 564 lb',
     ]);
   });
+  it('move the place at which a trailer that is built up acts', () => {
+    const items = [{ name: 'frame', weight: '3,000 lb', at: '190 in' }];
+    const { weights } = run({ curb: { items, added } });
+    // 3,000 (1 - 190 / 200) + 80 (1 - 40 / 200)
+    expect(plain(weights.curb!)).toBe(3080);
+    expect(plain(weights.balance!.tongue)).toBeCloseTo(150 + 64, 9);
+  });
   it('hand on whether a capacity figure is shown, and whether they are more than the line', () => {
     const turned = (gvwr: string) =>
       run({ gvwr, curb: { weight: '3,600 lb', tongue: '500 lb', added } }).decisions.flatMap(
