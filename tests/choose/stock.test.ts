@@ -176,7 +176,9 @@ describe('lines as limits', () => {
   it('tells the pounds to the next class of a table of steps', () => {
     const step = linesAsLimits(assessment).find(({ id }) => id === 'registration class by combined weight (invented)')!;
     // By hand: truck 8,800 lb and trailer 12,650 lb and 60 lb of hitch make 21,510 lb; class 4 ends at 26,000 lb.
-    expect(step.topic).toMatch(/class 4/);
+    expect(step.topic).toBe('registration class by combined weight (invented): class 4, then class 5');
+    const last = linesAsLimits(assessment).find(({ id }) => id === 'registration class by gross weight (invented)')!;
+    expect(last.topic).toBe('registration class by gross weight (invented): heavy');
     expect(step.most.some(({ path }) => path === 'cargo.0.weight')).toBe(true);
   });
 });
