@@ -26,6 +26,9 @@ import { pressureInPrint, shareInPrint, usedInPrint } from './text-layout.js';
 
 const sixteenth = inch('0.0625');
 const shares = { share: shareInPrint, used: usedInPrint };
+/** A share in percent; nothing for other figures. */
+const shareOf = (q: Quantity<Unit>): string | undefined =>
+  q.unit === 'ratio' ? shareInPrint(q as Quantity<'ratio'>) : undefined;
 const bareNumber = <U extends Unit>(q: Quantity<U>): string => showNumber(q.value);
 // To the front is less: places are measured from the coupler rearward.
 const toSixteenth = {
@@ -63,7 +66,7 @@ const us: FiguresInPrint = {
   placeStep: 'an inch',
   weightOfDeck: (q) => showBrief(q, 1),
   ...shares,
-  any: (q) => showBrief(q, 1),
+  any: (q) => shareOf(q) ?? showBrief(q, 1),
 };
 
 const inKg = (q: Quantity<'lb'>): Quantity<'kg'> => convert(q, 'kg');
@@ -103,7 +106,7 @@ const metric: FiguresInPrint = {
   placeStep: '10 mm',
   weightOfDeck: (q) => showBrief(convert(q, 'kg/m'), 1),
   ...shares,
-  any: metricOf,
+  any: (q) => shareOf(q) ?? metricOf(q),
 };
 
 /** The figures of a page in the reader's units. */
