@@ -28,7 +28,8 @@ import { rigs } from '../helpers/rigs.js';
 
 const folder = new URL('expected/', import.meta.url);
 
-function isAsKept(name: string, text: string): void {
+function isAsKept(name: string, page: string): void {
+  const text = page.replaceAll('\r\n', '\n');
   const file = new URL(name, folder);
   if (process.env.UPDATE === '1') {
     mkdirSync(folder, { recursive: true });

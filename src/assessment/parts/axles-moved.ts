@@ -3,8 +3,6 @@ import { type Note, note } from '../../ratings/index.js';
 import type { Derived, Given } from '../../trace/index.js';
 import type { Unit } from '../../units/index.js';
 
-type Leaves = ReadonlyMap<string, Given>;
-
 const tag = 'AxlesMovedUnderWeighedTongue';
 const says =
   'The axles are moved under a trailer that was weighed: an approximation, since what moves with them is not known. Built up from its parts it is exact.';
@@ -34,7 +32,10 @@ export const axlesMovedBySpec = (figures: readonly Derived<Unit>[]): Note => not
  * @example axlesMovedByLevers(leavesOf(orThrow(decodeSpec(spec))), [['trailer.axles.0.at']])[0].tag // AxlesMovedUnderWeighedTongue
  * @source common practice, no source
  */
-export function axlesMovedByLevers(leaves: Leaves, levers: readonly (readonly string[])[]): readonly Note[] {
+export function axlesMovedByLevers(
+  leaves: ReadonlyMap<string, Given>,
+  levers: readonly (readonly string[])[],
+): readonly Note[] {
   const told = [...leaves].filter(([path]) => path.startsWith(tongue));
   const isWeighed = [...leaves.keys()].some((path) => path.startsWith(`${curb}.`) && !path.startsWith(tongue));
   const moved = levers.flatMap((paths) => (paths.some(tellsTongue) ? [] : paths.filter(isAxlePlace)));
