@@ -130,14 +130,17 @@ describe('a wrong answer', () => {
       const exact = problem.answer.value.value;
       const wrong = problem.roundedAs === 'capacity' ? exact.ceil() : exact.floor();
       const tag = problem.roundedAs === 'capacity' ? 'CapacityRoundedUp' : 'LoadRoundedDown';
-      expect(gradeAnswer(problem, `${wrong.toFixed()} lb`).mistake).toBe(tag);
+      expect(gradeAnswer(problem, `${wrong.toFixed()} lb`)).toMatchObject({ right: false, mistake: tag });
       count(tag);
     }
   });
   it('in the wrong unit of weight is told so, and one that cannot be read as well', () => {
     for (const problem of forty.filter(({ answer, rounds }) => answer.value.unit === 'lb' && rounds !== true)) {
       const exact = problem.answer.value as Quantity<'lb'>;
-      expect(gradeAnswer(problem, `${exact.value.toFixed()} kg`).mistake).toBe('PoundsForKilograms');
+      expect(gradeAnswer(problem, `${exact.value.toFixed()} kg`)).toMatchObject({
+        right: false,
+        mistake: 'PoundsForKilograms',
+      });
       expect(gradeAnswer(problem, 'a lot').says).toMatch(/could not be read/);
     }
   });
