@@ -1,7 +1,7 @@
 /**
  * The pages of ten unlike rigs and of the lessons, kept as text: whatever moves in print, a word, a figure or a line, is seen.
  *
- * `UPDATE=1 npx vitest run tests/print/kept-pages.test.ts` writes them anew; read them before committing.
+ * `UPDATE=1 npx vitest run tests/print/print.test.ts` writes them anew; read them before committing.
  */
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
