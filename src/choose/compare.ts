@@ -7,7 +7,7 @@ import type { SpecInput } from '../spec/index.js';
 import { type Derived, difference } from '../trace/index.js';
 import type { Unit } from '../units/index.js';
 import type { ChooseError } from './errors.js';
-import { questionRefusal } from './refusal.js';
+import { nothingToAnswer, questionRefusal } from './refusal.js';
 
 /** How a figure is printed: a load rounded up, a capacity down, a share, a pressure unrounded. */
 export type Print = 'load' | 'capacity' | 'share' | 'as it stands';
@@ -77,14 +77,7 @@ export function compare(specs: Readonly<Record<string, SpecInput>>): Either<Asse
   const unusable = questionRefusal('specs', specs);
   if (unusable !== undefined) return left(unusable);
   const names = Object.keys(specs);
-  if (names.length === 0)
-    return left({
-      chapter: 'choose',
-      tag: 'NothingToAnswer',
-      question: 'how the builds compare',
-      missing: 'a build',
-      path: 'specs',
-    });
+  if (names.length === 0) return left(nothingToAnswer('how the builds compare', 'a build', 'specs'));
   const assessments: Assessment[] = [];
   for (const [name, spec] of Object.entries(specs)) {
     const assessed = assess(spec);

@@ -1,7 +1,7 @@
 /** What is wrong with a question over whole answers that types did not check: one form a question. */
 import type { Form } from '../units/internal.js';
 import { aFigure, aNumber, anything, aRecord, aText, listOf, recordOf } from '../units/internal.js';
-import type { UnusableFigure } from './errors.js';
+import type { NothingToAnswer, UnusableFigure } from './errors.js';
 
 const weight = aFigure('mass');
 const length = aFigure('length');
@@ -57,3 +57,12 @@ export function questionRefusal(name: keyof typeof questionForms, asked: unknown
     misfit && { chapter: 'choose', tag: 'UnusableFigure', ...misfit, path: misfit.path === '' ? name : misfit.path }
   );
 }
+
+/** The error of a question that lacks its input. */
+export const nothingToAnswer = (question: string, missing: string, path?: string): NothingToAnswer => ({
+  chapter: 'choose',
+  tag: 'NothingToAnswer',
+  question,
+  missing,
+  ...(path !== undefined && { path }),
+});

@@ -4,7 +4,7 @@ export { Decimal, one, powerOf, signOf, workedOut, zero } from './decimal.js';
 export { boundOf, doubleOf, ofDecimal } from './figure.js';
 export { frozen } from './frozen.js';
 export { showApart, showCrossed, showInWords } from './in-words.js';
-export { collected } from './lists.js';
+export { collected, pushAll } from './lists.js';
 export { compareFigures, compareProducts, isBetween, signOfFigure } from './order.js';
 export { has, isRecord, orNone, own } from './own.js';
 export { remembered } from './remembered.js';

@@ -9,3 +9,8 @@ export function collected<A, B>(list: readonly A[], of: (each: A, place: number)
   }
   return all;
 }
+
+/** Adds a list to another, one by one: a list of a hundred thousand is more than a call can take as arguments. */
+export function pushAll<A>(to: A[], list: readonly A[]): void {
+  for (const each of list) to.push(each);
+}

@@ -1,7 +1,7 @@
 /** The common fields of every part of an assessment: checks, remarks, open questions and decisions. */
 import type { Check, Note } from '../../ratings/index.js';
 import type { Decision } from '../../trace/index.js';
-import { collected, frozen } from '../../units/internal.js';
+import { collected, frozen, pushAll } from '../../units/internal.js';
 import type { OpenQuestion } from './open-questions.js';
 
 export interface Part {
@@ -31,10 +31,6 @@ export const open = (question: OpenQuestion): Part => ({
 /** Concatenates lists. A loop, because `push(...list)` overflows the call stack for very long lists. */
 export const joined = <A>(lists: readonly (readonly A[])[]): readonly A[] => collected(lists, (list) => list);
 
-function add<A>(to: A[], list: readonly A[]): void {
-  for (const each of list) to.push(each);
-}
-
 /** Several parts as one. */
 export function together(parts: readonly Part[]): Part {
   const checks: Check[] = [];
@@ -43,11 +39,11 @@ export function together(parts: readonly Part[]): Part {
   const notChecked: OpenQuestion[] = [];
   const decisions: Decision[] = [];
   for (const part of parts) {
-    add(checks, part.checks);
-    add(notes, part.notes);
-    add(attention, part.attention);
-    add(notChecked, part.notChecked);
-    add(decisions, part.decisions);
+    pushAll(checks, part.checks);
+    pushAll(notes, part.notes);
+    pushAll(attention, part.attention);
+    pushAll(notChecked, part.notChecked);
+    pushAll(decisions, part.decisions);
   }
   return { checks, notes, attention, notChecked, decisions };
 }

@@ -12,6 +12,7 @@ import {
   towChecks,
 } from '../../towing/index.js';
 import type { Derived } from '../../trace/index.js';
+import { frozen } from '../../units/internal.js';
 import { emptyPart, open, together } from './part-of-answer.js';
 import { barsPart } from './spring-bars.js';
 import { openChecks } from './tow-facts.js';
@@ -32,6 +33,8 @@ export const nothingTowed = {
   offLevel: undefined,
 };
 
+const nothingAsked: TowPart = frozen({ ...nothingTowed, ...emptyPart });
+
 /** What can be asked without a tow vehicle. */
 function couplerAlone(spec: DecodedSpec, trailer: TowedTrailer): Either<TowingError, TowPart> {
   const coupled = couplerChecks(trailer);
@@ -39,15 +42,9 @@ function couplerAlone(spec: DecodedSpec, trailer: TowedTrailer): Either<TowingEr
   const { checks, notes, decisions, notChecked } = coupled.right;
   const unknown = { id: 'tow', what: 'tow vehicle', missing: 'its label, its axle loads, its hitch', paths: ['tow'] };
   return right({
-    hitched: undefined,
-    combination: undefined,
-    bars: undefined,
-    shareReturnedByBars: undefined,
-    largest: undefined,
-    offLevel: undefined,
+    ...nothingAsked,
     checks,
     notes,
-    attention: emptyPart.attention,
     notChecked: [...openChecks(notChecked, spec), unknown],
     decisions,
   });

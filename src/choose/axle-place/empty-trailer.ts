@@ -5,6 +5,7 @@ import { asDerived, constant, type Derived, inPounds, minus, plus, result, times
 import { lb } from '../../units/index.js';
 import { editDistance, has, nearestKeys } from '../../units/internal.js';
 import type { ChooseError } from '../errors.js';
+import { nothingToAnswer } from '../refusal.js';
 import type { AxleInterval } from './design.js';
 
 type Lb = Derived<'lb'>;
@@ -20,7 +21,7 @@ export interface Empty {
 
 /** A fact without which no place can be calculated. */
 export const missing = (what: string, path: string): Either<ChooseError, never> =>
-  left({ chapter: 'choose', tag: 'NothingToAnswer', question: 'where the axles must stand', missing: what, path });
+  left(nothingToAnswer('where the axles must stand', what, path));
 
 /** Weight, moving part and moment of the empty trailer: from its parts where they are listed, else as weighed. */
 export function emptyOf({ weights, runningGear }: Assessment, moving: readonly string[]): Either<ChooseError, Empty> {

@@ -6,6 +6,7 @@ import type { DecodedCargo } from '../../spec/index.js';
 import { asForce, constant, type Derived, inInches, inPounds, minus, over, plus, result } from '../../trace/index.js';
 import { compare, inch, ksi } from '../../units/index.js';
 import type { ChooseError } from '../errors.js';
+import { nothingToAnswer } from '../refusal.js';
 import type { FrameQuestion } from './question.js';
 
 /** What keeps a frame from being answered. */
@@ -15,7 +16,7 @@ export type Problem = AssessError | ChooseError | MembersError;
 export const steelE = ksi(29000);
 
 const missing = (what: string, path: string): Either<ChooseError, never> =>
-  left({ chapter: 'choose', tag: 'NothingToAnswer', question: 'what the rails bear', missing: what, path });
+  left(nothingToAnswer('what the rails bear', what, path));
 
 /** A weight on one of several rails, spread from one place to another. */
 function spread(name: string, weight: Derived<'lb'>, rails: number, from: Derived<'in'>, to: Derived<'in'>): Load {

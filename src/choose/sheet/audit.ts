@@ -1,7 +1,7 @@
 /** Can all figures of this sheet be true? */
 import { type Either, isLeft, left, right } from 'fp-ts/lib/Either.js';
 import type { ChooseError } from '../errors.js';
-import { questionRefusal } from '../refusal.js';
+import { nothingToAnswer, questionRefusal } from '../refusal.js';
 import { feasible, type Row } from './feasible.js';
 import { arithmeticOf, boundsOf, type Relation, relationsOf, rowsOf } from './relations.js';
 import { type ReadFigure, readSheet, type Sheet, tongueShareOf } from './sheet.js';
@@ -96,12 +96,12 @@ export function auditSheet(sheet: Sheet): Either<ChooseError, SheetAudit> {
   const asked = relations.filter(({ factors }) => [...factors.keys()].every((path) => printed.has(path))).length;
   const sets = conflictsIn(figures, relations);
   if (asked === 0 && sets.length === 0)
-    return left({
-      chapter: 'choose',
-      tag: 'NothingToAnswer',
-      question: 'whether the sheet agrees with itself',
-      missing: 'a third figure that ties two together, such as payload beside GVWR and empty weight',
-    });
+    return left(
+      nothingToAnswer(
+        'whether the sheet agrees with itself',
+        'a third figure that ties two together, such as payload beside GVWR and empty weight',
+      ),
+    );
   const conflicts = sets.map((set): SheetConflict => {
     const broken = smallest(relations, (some) => holds(set, some));
     return {

@@ -4,7 +4,7 @@ import type { AssessError, Assessment } from '../../assessment/index.js';
 import type { Quantity } from '../../units/index.js';
 import { Decimal, ofDecimal } from '../../units/internal.js';
 import type { ChooseError } from '../errors.js';
-import { questionRefusal } from '../refusal.js';
+import { nothingToAnswer, questionRefusal } from '../refusal.js';
 import { fitOne } from './fit-one.js';
 
 /** A load and how often it rides. */
@@ -66,14 +66,7 @@ export function dutyOf(question: {
   const unusable = questionRefusal('duty', question);
   if (unusable !== undefined) return left(unusable);
   const { trailer, tow, trips, most = 0.9 } = question;
-  if (trips.length === 0)
-    return left({
-      chapter: 'choose',
-      tag: 'NothingToAnswer',
-      question: 'how hard the trailer is worked',
-      missing: 'a trip',
-      path: 'trips',
-    });
+  if (trips.length === 0) return left(nothingToAnswer('how hard the trailer is worked', 'a trip', 'trips'));
   const found: TripFound[] = [];
   for (const [i, trip] of trips.entries()) {
     if (!(trip.count > 0) || !Number.isFinite(trip.count))

@@ -9,7 +9,7 @@ import { lb, roundCapacityDown, roundLoadUp, show } from '../../units/index.js';
 import { compareDecimals } from '../../units/internal.js';
 import type { ChooseError } from '../errors.js';
 import { payloadOf } from '../payload-of.js';
-import { questionRefusal } from '../refusal.js';
+import { nothingToAnswer, questionRefusal } from '../refusal.js';
 import { type Fitted, fitOne, type Job } from './fit-one.js';
 import type { StockFit, StockQuestion, StockTrailer, Want } from './question.js';
 
@@ -105,14 +105,7 @@ export function fitStock(question: StockQuestion): Either<ChooseError, StockFit>
   if (unusable !== undefined) return left(unusable);
   const { stock, tow, cargo, want = {} } = question;
   const names = Object.keys(stock);
-  if (names.length === 0)
-    return left({
-      chapter: 'choose',
-      tag: 'NothingToAnswer',
-      question: 'which trailer takes the job',
-      missing: 'a trailer',
-      path: 'stock',
-    });
+  if (names.length === 0) return left(nothingToAnswer('which trailer takes the job', 'a trailer', 'stock'));
   const job: Job = { tow, cargo };
   const answered: StockTrailer[] = [];
   const failed: { name: string; error: AssessError }[] = [];

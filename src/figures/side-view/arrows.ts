@@ -5,7 +5,7 @@ import { loadText, plain } from '../drawing/numbers.js';
 import type { Setting } from '../drawing/options.js';
 import { stacked } from '../drawing/stack.js';
 import { cut, textWidth } from '../drawing/words.js';
-import type { LoadArrow } from './loads.js';
+import { type LoadArrow, lifts } from './loads.js';
 import { balanceMark } from './shape.js';
 
 export interface Row {
@@ -16,15 +16,12 @@ export interface Row {
   readonly width: number;
 }
 
-const lifts = ({ load }: LoadArrow): boolean => plain(load) < 0;
-
-/** The colour of a state, or of a load that lifts; a word next to it says the same, so that colour alone carries no meaning. */
-const colour = (arrow: LoadArrow): string => paint(lifts(arrow) ? 'over' : arrow.state);
+/** The colour of a state; a word next to it says the same, so that colour alone carries no meaning. */
+const colour = ({ state }: LoadArrow): string => paint(state);
 
 /** A load with the word of its state; one below zero lifts, whatever else it is. */
-function named(arrow: LoadArrow): string {
-  const { name, word } = arrow;
-  if (lifts(arrow)) return `${name} lifts`;
+function named({ name, word, load }: LoadArrow): string {
+  if (lifts(load)) return `${name} lifts`;
   return word === undefined ? name : `${name}, ${word}`;
 }
 
@@ -51,7 +48,7 @@ type Labelled = ReturnType<typeof labelled>;
 export const rowHeight = 34;
 
 const twoLines = (at: number, y: number, { name, figure, arrow }: Row): string => {
-  const fill = arrow.state === 'load' && !lifts(arrow) ? undefined : colour(arrow);
+  const fill = arrow.state === 'load' ? undefined : colour(arrow);
   return (
     label(at, y, name, { anchor: 'middle', ...(fill !== undefined && { fill }) }) +
     label(at, y + 15, figure, { anchor: 'middle', bold: true, size: 13, ...(fill !== undefined && { fill }) })

@@ -5,7 +5,7 @@ import { type AnyLength, type Derived, inInches } from '../../trace/index.js';
 import { has } from '../../units/internal.js';
 import { plain } from '../drawing/numbers.js';
 
-/** `over`: a check of it is over. `attention`: not right, and no rating exceeded. */
+/** `over`: a check of it is over, or it lifts. `attention`: not right, and no rating exceeded. */
 export type State = 'load' | 'over' | 'attention';
 
 /** A load that presses or is borne at a place. */
@@ -25,6 +25,9 @@ export const inches = (length: AnyLength | undefined): number | undefined =>
 const isOver = (checks: readonly Check[], load: Derived<'lb'>): boolean =>
   checks.some((check) => check.verdict === 'over' && check.load.why === load.why);
 
+/** Whether it pulls up where it must press. */
+export const lifts = (load: Derived<'lb'>): boolean => plain(load) < 0;
+
 /** The tongue and the axles, each with the word of its state. */
 export function upward(assessment: Assessment): readonly LoadArrow[] {
   const { axleLoads, checks, tongue, spec } = assessment;
@@ -33,19 +36,19 @@ export function upward(assessment: Assessment): readonly LoadArrow[] {
     const over = isOver(checks, load);
     return at === undefined
       ? []
-      : [{ name: of, at, load, state: over ? 'over' : 'load', word: over ? 'over' : undefined }];
+      : [{ name: of, at, load, state: over || lifts(load) ? 'over' : 'load', word: over ? 'over' : undefined }];
   });
   if (tongue === undefined) return axles;
   const over = isOver(checks, tongue.load);
   const { verdict } = tongue.guideline;
   const doubtful = verdict === 'inside' ? undefined : verdict;
-  const state = over ? 'over' : 'attention';
+  const guided = doubtful === undefined ? 'load' : 'attention';
   return [
     {
       name: 'tongue',
       at: 0,
       load: tongue.load,
-      state: over || doubtful !== undefined ? state : 'load',
+      state: over || lifts(tongue.load) ? 'over' : guided,
       word: over ? 'over' : doubtful,
     },
     ...axles,

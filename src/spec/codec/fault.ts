@@ -30,11 +30,6 @@ export const fault = (
 /** A validation that failed by one fault. */
 export const failed = (...of: Parameters<typeof fault>): t.Validation<never> => t.failures([fault(...of)]);
 
-/** One by one: a list of a hundred thousand faults is more than a call can take as arguments. */
-export function pushAll(errors: t.ValidationError[], more: t.Errors): void {
-  for (const error of more) errors.push(error);
-}
-
 /** What could be read of a record or a list that has faults, by its faults: contradictions are looked for in it too. */
 const readable = new WeakMap<t.Errors, unknown>();
 

@@ -1,8 +1,8 @@
 /** Records that know all their keys: a key nobody knows is reported with the nearest one there is. */
 import { isLeft } from 'fp-ts/lib/Either.js';
 import * as t from 'io-ts';
-import { editDistance, nearestKeys } from '../../units/internal.js';
-import { failed, failedWith, fault, isRecord, own, pushAll, readableOf } from './fault.js';
+import { editDistance, nearestKeys, pushAll } from '../../units/internal.js';
+import { failed, failedWith, fault, isRecord, own, readableOf } from './fault.js';
 import { type Coded, coded, type Shape } from './kind.js';
 import { neededFor } from './needed.js';
 
